@@ -1,0 +1,19 @@
+package understorey.plan;
+
+/**
+ * What goes on or behind a lens.
+ *
+ * @param kind         what it is
+ * @param threadMm     of the filter itself; null for a ring or a tube
+ * @param lossStops    light it takes; 0 for none
+ * @param lensThreadMm side towards the lens of a step-up ring; null otherwise
+ * @param filterThreadMm side towards the filter of a step-up ring; null otherwise
+ * @param dioptres     of a close-up lens; null otherwise
+ * @param lengthMm     of an extension tube; null otherwise
+ * @param weightG      null when not given
+ */
+public record Filter(String name, Kind kind, Double threadMm, double lossStops, Double lensThreadMm,
+                     Double filterThreadMm, Double dioptres, Double lengthMm, Double weightG) {
+
+    public enum Kind { POLARISER, NEUTRAL_DENSITY, STEP_UP_RING, CLOSE_UP_LENS, EXTENSION_TUBE }
+}

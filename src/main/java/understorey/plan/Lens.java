@@ -1,0 +1,44 @@
+package understorey.plan;
+
+/**
+ * A lens.
+ *
+ * @param name          as the bag calls it
+ * @param mount         null for a lens built into a body
+ * @param sensor        behind a built-in lens; null for a lens with a mount
+ * @param shortestMm    focal length at the wide end
+ * @param longestMm     focal length at the long end; the same for a prime
+ * @param widestShort   smallest f-number at the wide end
+ * @param widestLong    smallest f-number at the long end
+ * @param smallestStop  largest f-number; null when not given
+ * @param closestM      least distance from sensor to subject, metres
+ * @param magnification greatest magnification; null when not given
+ * @param threadMm      filter thread; null for none
+ * @param stabilisedStops gained by the lens's stabiliser; 0 for none
+ * @param weightG       null when not given
+ */
+public record Lens(String name, String mount, Sensor sensor, double shortestMm, double longestMm,
+                   double widestShort, double widestLong, Double smallestStop, double closestM,
+                   Double magnification, Double threadMm, double stabilisedStops, Double weightG) {
+
+    /** True for a lens that goes with its body and has one aperture only. */
+    public boolean builtIn() {
+        return mount == null;
+    }
+
+    public boolean zooms() {
+        return longestMm > shortestMm;
+    }
+
+    /**
+     * The smallest f-number at a focal length, between the ends by the logarithm of the focal length
+     * (an assumption: makers change it in steps of their own).
+     */
+    public double widestAt(double focalMm) {
+        if (!zooms() || widestLong == widestShort) {
+            return widestShort;
+        }
+        double share = Math.log(focalMm / shortestMm) / Math.log(longestMm / shortestMm);
+        return widestShort + (widestLong - widestShort) * Math.min(1, Math.max(0, share));
+    }
+}

@@ -1,0 +1,3 @@
+package understorey.plan;
+
+public enum Orientation { LANDSCAPE, PORTRAIT }

@@ -1,0 +1,15 @@
+package understorey.plan;
+
+/**
+ * What holds the camera.
+ *
+ * @param kind      of support
+ * @param lowestM   lens axis at its lowest, head included; null when not given
+ * @param highestM  lens axis at its highest; null when not given
+ * @param carriesKg load; null when not given
+ * @param weightG   null when not given
+ */
+public record Support(String name, Kind kind, Double lowestM, Double highestM, Double carriesKg, Double weightG) {
+
+    public enum Kind { TRIPOD, MONOPOD, BEANBAG, GROUND_PLATE }
+}

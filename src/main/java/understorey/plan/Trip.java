@@ -1,0 +1,27 @@
+package understorey.plan;
+
+import java.time.LocalTime;
+import java.util.List;
+
+/**
+ * One visit to one wood. Components are null (or empty lists) where the author left them out.
+ *
+ * @param slug     name of its folder among the pages: the file's name without its ending
+ * @param when     the day, or the days to choose from
+ * @param arrive   local time on site
+ * @param leave    local time off site
+ * @param forecast hours in order
+ * @param shots    in file order
+ */
+public record Trip(String title, String slug, String series, Site site, When when, LocalTime arrive,
+                   LocalTime leave, Bag gear, List<Companion> companions, Contact contact, SkyWord sky,
+                   List<ForecastHour> forecast, String story, List<Shot> shots, Share share) {
+
+    public Share.Audience audience() {
+        return share == null || share.audience() == null ? Share.Audience.PRIVATE : share.audience();
+    }
+
+    public Share.Precision precision() {
+        return share == null || share.position() == null ? Share.Precision.EXACT : share.position();
+    }
+}

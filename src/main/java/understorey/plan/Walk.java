@@ -1,0 +1,12 @@
+package understorey.plan;
+
+import java.time.Duration;
+
+/** A walk between two spots as the author timed it, either way. */
+public record Walk(String from, String to, Duration duration) {
+
+    /** True when this walk joins the two spots, in either direction. */
+    public boolean joins(String a, String b) {
+        return from.equals(a) && to.equals(b) || from.equals(b) && to.equals(a);
+    }
+}

@@ -1,0 +1,49 @@
+package understorey.reason;
+
+/**
+ * A value that a sentence will show, and what it measures.
+ *
+ * @param value   a number, a text or a clock time, as the measure says
+ * @param measure decides unit and rounding
+ */
+public record Figure(Object value, Measure measure) {
+
+    /** What a figure measures, and in which unit it is held. */
+    public enum Measure {
+        /** Focal lengths and sensor sizes, mm. */
+        MILLIMETRES,
+        /** Distances and heights, m. */
+        METRES,
+        F_NUMBER,
+        /** Exposure time, s. */
+        SHUTTER_SECONDS,
+        ISO,
+        STOPS,
+        MEGAPIXELS,
+        /** A plain ratio such as 1.4 times. */
+        TIMES,
+        /** A share, 0 to 1. */
+        SHARE,
+        EV100,
+        DEGREES,
+        METRES_PER_SECOND,
+        COUNT,
+        GRAMS,
+        KILOGRAMS,
+        MINUTES,
+        /** A {@link java.time.ZonedDateTime} or {@link java.time.LocalTime}, shown to the minute. */
+        CLOCK,
+        /** A {@link java.time.LocalDate}. */
+        DATE,
+        /** A name or a word of the author's. */
+        TEXT
+    }
+
+    public static Figure of(double value, Measure measure) {
+        return new Figure(value, measure);
+    }
+
+    public static Figure text(String value) {
+        return new Figure(value, Measure.TEXT);
+    }
+}
