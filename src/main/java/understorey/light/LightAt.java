@@ -1,0 +1,111 @@
+package understorey.light;
+
+import java.time.LocalDate;
+import understorey.plan.Canopy;
+import understorey.sky.Skyline;
+import understorey.sky.SunAt;
+
+/**
+ * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100.
+ *
+ * @param sun                where the sun stands
+ * @param shadowPerHeight    length of a shadow on level ground over the height that throws it; null when the sun's centre is not up
+ * @param aboveSkyline       the sun's centre stands clear of land and horizon
+ * @param fleckShare         share of the floor in direct sun, 0 to 1; 0 when the sun is hidden
+ * @param open               on open ground
+ * @param floor              under the canopy; as in the open where there is none
+ * @param colourTemperatureK of a clear sky, K; lists differ by 20 %
+ * @param plantAreaIndex     effective one of the canopy, 0 for open ground
+ */
+public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, double fleckShare, OpenEv open,
+        FloorEv floor, int colourTemperatureK, double plantAreaIndex) {
+
+    private static final double CLEAR_OKTA = 0;
+    private static final double BROKEN_OKTA = 6;
+    private static final double OVERCAST_OKTA = 8;
+    /** From here on a canopy's floor is judged as a whole; under less cloud flecks and shade are two lights. */
+    private static final double MINGLED_OKTA = 3;
+
+    /**
+     * Exposure values on open ground.
+     *
+     * @param sun      an upright subject that the sun lights from the front, clear sky; null when the sun is hidden
+     * @param shade    level ground lit by the clear sky alone
+     * @param broken   level ground under 6 okta
+     * @param overcast level ground under 8 okta
+     */
+    public record OpenEv(Double sun, double shade, double broken, double overcast) {
+    }
+
+    /**
+     * Exposure values on the floor of a wood.
+     *
+     * @param fleck    an upright subject in a fleck of sun, lit from the front, clear sky; null when the sun is hidden
+     * @param shade    level ground between the flecks, clear sky
+     * @param broken   level ground under 6 okta, flecks and shade taken together
+     * @param overcast level ground under 8 okta
+     */
+    public record FloorEv(Double fleck, double shade, double broken, double overcast) {
+    }
+
+    /** The light at a place with that skyline and canopy on a date; a canopy of null is open ground. */
+    public static LightAt of(SunAt sun, Skyline skyline, Canopy canopy, LocalDate date) {
+        double pai = PlantArea.effectiveIndex(canopy, date);
+        boolean clears = skyline.clears(sun);
+        double apparentDeg = sun.apparentAltitudeDeg();
+        Falling light = new Falling(sun.altitudeDeg(), clears, date.getDayOfYear());
+        return new LightAt(sun,
+                apparentDeg > 0 ? 1 / Math.tan(Math.toRadians(apparentDeg)) : null,
+                clears,
+                clears ? CanopyLight.gapFraction(apparentDeg, pai) : 0,
+                new OpenEv(light.frontEv(0), light.shadeEv(0), light.levelEv(BROKEN_OKTA, 0), light.levelEv(OVERCAST_OKTA, 0)),
+                new FloorEv(light.frontEv(pai), light.shadeEv(pai), light.levelEv(BROKEN_OKTA, pai), light.levelEv(OVERCAST_OKTA, pai)),
+                ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
+                pai);
+    }
+
+    /**
+     * Exposure value of level ground on the floor under a cloud cover of 0 to 8 okta: direct light by the gap
+     * fraction and the sky through the canopy. Below 3 okta and under a canopy it is the shade between the
+     * flecks, which is what a meter is held in; on open ground sun and sky together.
+     */
+    public double floorEv(double okta) {
+        if (plantAreaIndex > 0 && okta < MINGLED_OKTA) {
+            return floor.shade();
+        }
+        return new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear()).levelEv(okta, plantAreaIndex);
+    }
+
+    /** Light falling at one altitude of the sun, which the land may hide. */
+    private record Falling(double altitudeDeg, boolean clears, int dayOfYear) {
+
+        /** Direct light on an upright front and the half of the sky that it faces. */
+        Double frontEv(double pai) {
+            if (!clears) {
+                return null;
+            }
+            double direct = directNormalLux(CLEAR_OKTA) * Math.cos(Math.toRadians(altitudeDeg));
+            return ExposureValue.ev100(direct + skyLux(CLEAR_OKTA, pai) / 2);
+        }
+
+        double shadeEv(double pai) {
+            return ExposureValue.ev100(skyLux(CLEAR_OKTA, pai));
+        }
+
+        double levelEv(double okta, double pai) {
+            double direct = directNormalLux(okta) * Math.sin(Math.toRadians(altitudeDeg));
+            return ExposureValue.ev100(direct * CanopyLight.gapFraction(altitudeDeg, pai) + skyLux(okta, pai));
+        }
+
+        private double directNormalLux(double okta) {
+            return clears ? Daylight.directNormalLux(altitudeDeg, okta, dayOfYear) : 0;
+        }
+
+        /** Up to 4.5 okta the sky is taken as evenly bright, at 8 as the standard overcast one, mixed between. */
+        private double skyLux(double okta, double pai) {
+            double overcast = Daylight.overcastShare(okta);
+            double through = (1 - overcast) * CanopyLight.uniformSky(pai) + overcast * CanopyLight.overcastSky(pai);
+            return Daylight.skyLux(altitudeDeg, okta) * through;
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package understorey.sky;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+
+/**
+ * A stretch of time.
+ *
+ * @param from first instant
+ * @param to   end, not before {@code from}; no longer part of the stretch
+ */
+public record Interval(ZonedDateTime from, ZonedDateTime to) {
+
+    public Interval {
+        if (to.isBefore(from)) {
+            throw new IllegalArgumentException("ends before it begins: " + from + " to " + to);
+        }
+    }
+
+    /** True from the first instant to just before the end. */
+    public boolean contains(ZonedDateTime time) {
+        return !time.isBefore(from) && time.isBefore(to);
+    }
+
+    /** Time passed between the ends, on no clock's terms: a night of clock change loses or gains nothing. */
+    public Duration length() {
+        return Duration.between(from, to);
+    }
+}

@@ -1,0 +1,28 @@
+package understorey.sky;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+
+/**
+ * The first instant of a date and of the one after it: 23, 24 or 25 hours, and right where a zone skips its
+ * own midnight.
+ */
+record LocalDay(ZonedDateTime start, ZonedDateTime end) {
+
+    static LocalDay of(LocalDate date, ZoneId zone) {
+        return new LocalDay(date.atStartOfDay(zone), date.plusDays(1).atStartOfDay(zone));
+    }
+
+    double startSecond() {
+        return start.toEpochSecond();
+    }
+
+    double endSecond() {
+        return end.toEpochSecond();
+    }
+
+    boolean contains(double epochSecond) {
+        return epochSecond >= startSecond() && epochSecond < endSecond();
+    }
+}

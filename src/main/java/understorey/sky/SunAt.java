@@ -1,0 +1,29 @@
+package understorey.sky;
+
+import java.time.ZonedDateTime;
+import org.shredzone.commons.suncalc.SunPosition;
+import understorey.plan.Position;
+
+/**
+ * Where the sun stands at an instant.
+ *
+ * @param time        the instant
+ * @param azimuthDeg  bearing of the sun from true north, clockwise, 0 to 360
+ * @param altitudeDeg true altitude of the centre, as if there were no air; negative below the horizon
+ */
+public record SunAt(ZonedDateTime time, double azimuthDeg, double altitudeDeg) {
+
+    /** The sun seen from a place; right to about 0.02° from 1900 to 2100. */
+    public static SunAt of(Position place, ZonedDateTime time) {
+        SunPosition sun = SunPosition.compute().on(time).at(place.latitude(), place.longitude()).execute();
+        return new SunAt(time, sun.getAzimuth(), sun.getTrueAltitude());
+    }
+
+    /**
+     * Altitude at which the centre is seen, lifted by the air: 29′ above the true one when that is zero, 5′ at
+     * 10°, under 1′ above 45°.
+     */
+    public double apparentAltitudeDeg() {
+        return altitudeDeg + Refraction.liftDeg(altitudeDeg);
+    }
+}
