@@ -25,6 +25,8 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     private static final double OVERCAST_OKTA = 8;
     /** From here on a canopy's floor is judged as a whole; under less cloud flecks and shade are two lights. */
     private static final double MINGLED_OKTA = 3;
+    /** Below one part in a hundred of the floor a fleck is a chance find. */
+    private static final double LEAST_FLECK_SHARE = 0.01;
 
     /**
      * Exposure values on open ground.
@@ -74,6 +76,12 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
             return floor.shade();
         }
         return new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear()).levelEv(okta, plantAreaIndex);
+    }
+
+    /** Stops between a fleck of sun and the shade beside it; 0 where clouds or leaves leave no flecks. */
+    public double contrastStops(double okta) {
+        boolean flecked = okta < MINGLED_OKTA && floor.fleck() != null && fleckShare >= LEAST_FLECK_SHARE;
+        return flecked ? Math.max(0, floor.fleck() - floor.shade()) : 0;
     }
 
     /** Light falling at one altitude of the sun, which the land may hide. */

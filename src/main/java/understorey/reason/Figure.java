@@ -20,6 +20,8 @@ public record Figure(Object value, Measure measure) {
         ISO,
         STOPS,
         MEGAPIXELS,
+        /** Power of a close-up lens, 1/m. */
+        DIOPTRES,
         /** A plain ratio such as 1.4 times. */
         TIMES,
         /** A share, 0 to 1. */

@@ -1,0 +1,18 @@
+package understorey.brief;
+
+import understorey.reason.Reason;
+
+/** Findings that no single package could make. */
+public enum BriefReason implements Reason.Kind {
+    /** Several days were offered, and the middle one is planned. */
+    MIDDLE_DAY_PLANNED,
+    /** The day lies outside the subject's months. */
+    OUT_OF_SEASON,
+    MONTHS_UNKNOWN,
+    SUN_DOES_NOT_RISE,
+    SUN_DOES_NOT_SET,
+    /** Nobody said what the sky will be. */
+    SKY_UNKNOWN,
+    SHOT_CANNOT,
+    SHOT_COMPROMISE
+}

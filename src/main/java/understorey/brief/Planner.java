@@ -1,0 +1,231 @@
+package understorey.brief;
+
+import static understorey.reason.Figure.Measure.DATE;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import understorey.exposure.Exposure;
+import understorey.exposure.Settings;
+import understorey.exposure.StemSway;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.kit.ShotFit;
+import understorey.light.LightAt;
+import understorey.light.LightTable;
+import understorey.light.PlantArea;
+import understorey.light.Weather;
+import understorey.outing.Outing;
+import understorey.outing.OutingReason;
+import understorey.outing.RunningOrder;
+import understorey.outing.Story;
+import understorey.packing.Cautions;
+import understorey.packing.Packing;
+import understorey.plan.Canopy;
+import understorey.plan.Position;
+import understorey.plan.Site;
+import understorey.plan.SkyWord;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+import understorey.plan.When;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.scene.DayLightChart;
+import understorey.scene.SkylineChart;
+import understorey.season.Flowering;
+import understorey.sky.Interval;
+import understorey.sky.MoonDay;
+import understorey.sky.Skyline;
+import understorey.sky.SunAt;
+import understorey.sky.SunDay;
+
+/** Assembles the brief of a trip that is ready for its audience. */
+public final class Planner {
+
+    private final Trip trip;
+    private final Site site;
+    private final LocalDate date;
+    private final SunDay sun;
+    private final List<Intent> intents;
+    private final Outing outing;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Planner(Trip trip) {
+        this.trip = trip;
+        this.site = trip.site();
+        this.date = day(trip.when());
+        this.sun = SunDay.of(site.position(), date, site.zone());
+        this.intents = Intent.of(trip.shots());
+        this.outing = RunningOrder.of(trip, date, sun, intents);
+    }
+
+    public static Brief brief(Trip trip) {
+        return new Planner(trip).brief();
+    }
+
+    private Brief brief() {
+        Skyline skyline = Skyline.of(site.skyline());
+        List<LightAt> light = LightTable.of(site.position(), date, site.zone(), skyline, site.canopyAt(null));
+        List<Interval> sunlit = skyline.sunlit(site.position(), date, site.zone());
+        Flowering flowering = season();
+        List<ShotBrief> shots = shots();
+        Story story = Story.of(intents);
+        remark(story, shots);
+        return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, sunlit,
+                expected(null), shots, outing, story, packing(shots), flowering,
+                Cautions.of(trip, outing, sun, intents), List.copyOf(findings), assumed(),
+                DayLightChart.of(light, sun, sunlit, expected(null), outing, order()),
+                SkylineChart.of(light, skyline, site, trip.shots(), shots.stream()
+                        .filter(shot -> shot.fit().best() != null)
+                        .map(shot -> new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
+                                shot.fit().best().view().horizontalDeg())).toList()));
+    }
+
+    private List<String> order() {
+        return trip.shots().stream().map(shot -> shot.name()).toList();
+    }
+
+    /** The middle of several days, until more is known of them. */
+    private static LocalDate day(When when) {
+        if (when instanceof When.On on) {
+            return on.date();
+        }
+        When.Between between = (When.Between) when;
+        return between.from().plusDays(ChronoUnit.DAYS.between(between.from(), between.to()) / 2);
+    }
+
+    private Flowering season() {
+        if (trip.when() instanceof When.Between between) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.MIDDLE_DAY_PLANNED)
+                    .with("date", new Figure(date, DATE)).with("from", new Figure(between.from(), DATE))
+                    .with("to", new Figure(between.to(), DATE)));
+        }
+        Flowering first = null;
+        Set<String> seen = new LinkedHashSet<>();
+        for (Intent intent : intents) {
+            if (!seen.add(intent.shot().subject().key())) {
+                continue;
+            }
+            Flowering flowering = Flowering.of(intent.shot().subject(), site.position().latitude(), date);
+            first = first == null ? flowering : first;
+            if (flowering == null) {
+                find(Finding.Level.NOTE, Reason.of(BriefReason.MONTHS_UNKNOWN)
+                        .with("subject", intent.shot().subject().name()));
+            } else if (!flowering.inSeason()) {
+                find(Finding.Level.WARNING, Reason.of(BriefReason.OUT_OF_SEASON)
+                        .with("subject", flowering.subject().name()).with("first", month(flowering.first().name()))
+                        .with("last", month(flowering.last().name())));
+            }
+        }
+        return first;
+    }
+
+    private static String month(String name) {
+        return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
+    }
+
+    private List<ShotBrief> shots() {
+        List<ShotBrief> shots = new ArrayList<>();
+        for (Intent intent : intents) {
+            shots.add(shot(shots.size() + 1, intent));
+        }
+        return List.copyOf(shots);
+    }
+
+    private ShotBrief shot(int number, Intent intent) {
+        Interval time = outing.timeOf(intent.shot().name());
+        ZonedDateTime middle = time == null
+                ? outing.arrive().plus(Duration.between(outing.arrive(), outing.leave()).dividedBy(2))
+                : time.from().plus(time.length().dividedBy(2));
+        Spot spot = site.spot(intent.shot().spot());
+        Canopy canopy = site.canopyAt(spot);
+        Position place = site.positionOf(spot);
+        LightAt light = LightAt.of(SunAt.of(place, middle), Skyline.of(site.skylineAt(spot)), canopy, date);
+        ShotFit fit = ShotFit.of(intent, trip.gear());
+        List<ShotBrief.InSky> skies = new ArrayList<>();
+        Settings settings = null;
+        if (fit.best() != null) {
+            Weather weather = Weather.at(middle, trip.forecast(), trip.sky());
+            double plantArea = PlantArea.effectiveIndex(canopy, date);
+            Double wind = weather.windMs() == null ? null : StemSway.windAtFlowersMs(weather.windMs(), plantArea);
+            double okta = weather.okta() == null ? expected(weather).okta() : weather.okta();
+            settings = settings(fit.best(), light, okta, wind);
+            for (SkyWord sky : List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST)) {
+                skies.add(new ShotBrief.InSky(sky, settings(fit.best(), light, sky.okta(), wind)));
+            }
+        }
+        List<ShotBrief.ForCompanion> companions = trip.companions().stream()
+                .map(companion -> new ShotBrief.ForCompanion(companion.name(),
+                        ShotFit.of(intent, companion.gear()).best())).toList();
+        return new ShotBrief(number, intent, fit, time, light, angle(intent, light), settings, List.copyOf(skies),
+                companions);
+    }
+
+    private static Settings settings(LensFit fit, LightAt light, double okta, Double wind) {
+        return Exposure.of(fit, light.floorEv(okta), light.contrastStops(okta), wind);
+    }
+
+    private static Double angle(Intent intent, LightAt light) {
+        Double facing = intent.shot().facingDeg();
+        if (facing == null || light.sun().altitudeDeg() < 0) {
+            return null;
+        }
+        double apart = Math.abs(facing - light.sun().azimuthDeg()) % 360;
+        return Math.min(apart, 360 - apart);
+    }
+
+    /** The author's word; lacking one, the middle of all skies. */
+    private SkyWord expected(Weather weather) {
+        return trip.sky() == null ? SkyWord.BROKEN : trip.sky();
+    }
+
+    private Packing packing(List<ShotBrief> shots) {
+        return Packing.of(trip.gear(), shots.stream().filter(shot -> shot.fit().best() != null)
+                .map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.fit().helps())).toList());
+    }
+
+    private void remark(Story story, List<ShotBrief> shots) {
+        if (sun.downAllDay()) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.SUN_DOES_NOT_RISE));
+        }
+        if (sun.upAllDay()) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.SUN_DOES_NOT_SET));
+        }
+        if (trip.sky() == null && trip.forecast().isEmpty()) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.SKY_UNKNOWN));
+        }
+        for (ShotBrief shot : shots) {
+            switch (shot.verdict()) {
+                case CANNOT -> find(Finding.Level.WARNING, Reason.of(BriefReason.SHOT_CANNOT)
+                        .with("shot", shot.intent().shot().name()));
+                case COMPROMISE -> find(Finding.Level.NOTE, Reason.of(BriefReason.SHOT_COMPROMISE)
+                        .with("shot", shot.intent().shot().name()));
+                case FITS -> { }
+            }
+        }
+        outing.remarks().forEach(remark -> find(remark.kind() == OutingReason.WALK_ASSUMED
+                ? Finding.Level.NOTE : Finding.Level.WARNING, remark));
+        story.gaps().forEach(gap -> find(Finding.Level.NOTE, gap));
+    }
+
+    private void find(Finding.Level level, Reason reason) {
+        findings.add(new Finding(level, reason));
+    }
+
+    private Set<String> assumed() {
+        Set<String> assumed = new LinkedHashSet<>(outing.assumed());
+        if (trip.sky() == null && trip.forecast().isEmpty()) {
+            assumed.add("sky");
+        }
+        if (site.canopy() == null) {
+            assumed.add("canopy");
+        }
+        return Set.copyOf(assumed);
+    }
+}

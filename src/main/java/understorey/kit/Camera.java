@@ -1,0 +1,57 @@
+package understorey.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Sensor;
+
+/**
+ * A body with a lens on it, and what brings that lens closer.
+ *
+ * @param sensor     the body's, or that of a built-in lens
+ * @param attachment an extension tube or a close-up lens; null for none
+ */
+public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
+
+    /** Every way to put the bag together, in file order: plain lenses first, then those with attachments. */
+    static List<Camera> of(Bag bag) {
+        List<Camera> plain = new ArrayList<>();
+        List<Camera> attached = new ArrayList<>();
+        for (Body body : bag.bodies()) {
+            for (Lens lens : body.fixedLenses()) {
+                plain.add(new Camera(body, lens, lens.sensor() == null ? body.sensor() : lens.sensor(), null));
+            }
+            for (Lens lens : bag.lenses()) {
+                if (body.mount() != null && body.mount().equals(lens.mount())) {
+                    plain.add(new Camera(body, lens, body.sensor(), null));
+                    attach(body, lens, bag.filters(), attached);
+                }
+            }
+        }
+        plain.addAll(attached);
+        return plain;
+    }
+
+    private static void attach(Body body, Lens lens, List<Filter> filters, List<Camera> cameras) {
+        for (Filter filter : filters) {
+            boolean tube = filter.kind() == Filter.Kind.EXTENSION_TUBE && filter.lengthMm() != null;
+            boolean closeUp = filter.kind() == Filter.Kind.CLOSE_UP_LENS && filter.dioptres() != null
+                    && filter.threadMm() != null && filter.threadMm().equals(lens.threadMm());
+            if (tube || closeUp) {
+                cameras.add(new Camera(body, lens, body.sensor(), filter));
+            }
+        }
+    }
+
+    /** Body and lens on the scales, grams; what is not given counts nothing. */
+    double weightG() {
+        return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()));
+    }
+
+    private static double grams(Double weight) {
+        return weight == null ? 0 : weight;
+    }
+}

@@ -1,0 +1,97 @@
+package understorey.kit;
+
+import static understorey.reason.Figure.Measure.KILOGRAMS;
+import static understorey.reason.Figure.Measure.METRES;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Support;
+import understorey.plan.Viewpoint;
+import understorey.reason.Reason;
+
+/**
+ * What holds the camera for a picture, and at which height.
+ *
+ * @param support null for the hands
+ * @param heightM of the lens axis above the ground
+ */
+record Holding(Support support, double heightM, List<Reason> reasons) {
+
+    /** Legs first: they hold any picture; then what lies on the ground. */
+    private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
+            Support.Kind.BEANBAG, Support.Kind.MONOPOD);
+
+    static Holding of(Bag bag, Camera camera, Intent intent) {
+        List<Reason> against = new ArrayList<>();
+        double wantedM = Intent.nominalHeightM(intent.viewpoint());
+        for (Support.Kind kind : ORDER) {
+            for (Support support : bag.supports()) {
+                if (support.kind() != kind) {
+                    continue;
+                }
+                double heightM = reach(support, intent.viewpoint(), wantedM);
+                Reason obstacle = obstacle(support, camera, heightM);
+                if (obstacle == null) {
+                    against.add(Reason.of(FitReason.SUPPORT_HOLDS).with("support", support.name()));
+                    return new Holding(support, heightM, List.copyOf(against));
+                }
+                against.add(obstacle);
+            }
+        }
+        if (bag.supports().isEmpty()) {
+            against.add(Reason.of(FitReason.NO_SUPPORT));
+        }
+        return new Holding(null, wantedM, List.copyOf(against));
+    }
+
+    /** A stance gives way to the support by a little; a height in figures does not. */
+    private static double reach(Support support, Viewpoint viewpoint, double wantedM) {
+        if (viewpoint == Viewpoint.Stance.STANDING && highestM(support) > Intent.KNEELING_M) {
+            return Math.min(wantedM, highestM(support));
+        }
+        if (viewpoint == Viewpoint.Stance.GROUND && lowestM(support) < 2 * Intent.GROUND_M) {
+            return Math.max(Math.min(wantedM, highestM(support)), lowestM(support));
+        }
+        return wantedM;
+    }
+
+    private static Reason obstacle(Support support, Camera camera, double heightM) {
+        double loadKg = camera.weightG() / 1000;
+        if (heightM < lowestM(support) - 1e-9) {
+            return Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
+                    .with("lowest", lowestM(support), METRES).with("asked", heightM, METRES);
+        }
+        if (heightM > highestM(support) + 1e-9) {
+            return Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
+                    .with("highest", highestM(support), METRES).with("asked", heightM, METRES);
+        }
+        if (support.carriesKg() != null && loadKg > support.carriesKg()) {
+            return Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
+                    .with("load", loadKg, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
+        }
+        return null;
+    }
+
+    /** Where the bag does not say: common practice, no source. */
+    private static double lowestM(Support support) {
+        if (support.lowestM() != null) {
+            return support.lowestM();
+        }
+        return switch (support.kind()) {
+            case TRIPOD -> 0.4;
+            case MONOPOD -> 0.5;
+            case BEANBAG, GROUND_PLATE -> 0.1;
+        };
+    }
+
+    private static double highestM(Support support) {
+        if (support.highestM() != null) {
+            return support.highestM();
+        }
+        return switch (support.kind()) {
+            case TRIPOD, MONOPOD -> 1.5;
+            case BEANBAG, GROUND_PLATE -> 0.2;
+        };
+    }
+}

@@ -1,0 +1,139 @@
+package understorey.kit;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.plan.Frame;
+import understorey.plan.Orientation;
+import understorey.plan.Role;
+import understorey.plan.Sharp;
+import understorey.plan.Shot;
+import understorey.plan.Subject;
+import understorey.plan.Viewpoint;
+
+/**
+ * One intended picture with nothing left open: what the author wrote, and the defaults for the rest.
+ *
+ * <p>The defaults are common practice, no source: a flower floor from standing height at 50 mm, the way
+ * in from the knees at 28 mm, one plant at half the frame's height, one head at six tenths of it.
+ *
+ * @param focalEquivalentMm full-frame equivalent; null when the frame decides
+ * @param frame             null when the focal length decides
+ * @param assumed           the names, as in the plan's format, of what the author left out
+ */
+public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orientation, Sharp sharp,
+                     Double focalEquivalentMm, Frame frame, boolean polariser, Duration duration, int priority,
+                     Set<String> assumed) {
+
+    static final double STANDING_M = 1.5;
+    static final double KNEELING_M = 0.9;
+    static final double GROUND_M = 0.15;
+
+    private static final Duration DURATION = Duration.ofMinutes(15);
+    private static final double FLOOR_EQUIVALENT_MM = 50;
+    private static final double APPROACH_EQUIVALENT_MM = 28;
+    private static final double DETAIL_FILLS = 0.5;
+    private static final double HEAD_FILLS = 0.6;
+    private static final double UNKNOWN_HEAD_M = 0.04;
+    private static final double UNKNOWN_PLANT_M = 0.3;
+
+    /** The intents of all shots; a first shot without a role opens the story, any other is an extra. */
+    public static List<Intent> of(List<Shot> shots) {
+        boolean opened = shots.stream().anyMatch(shot -> shot.role() == Role.OPENING);
+        List<Intent> intents = new ArrayList<>();
+        for (Shot shot : shots) {
+            intents.add(of(shot, intents.isEmpty() && !opened ? Role.OPENING : Role.EXTRA));
+        }
+        return List.copyOf(intents);
+    }
+
+    private static Intent of(Shot shot, Role otherwise) {
+        Set<String> assumed = new LinkedHashSet<>();
+        Role role = or(shot.role(), otherwise, "role", assumed);
+        Viewpoint viewpoint = or(shot.viewpoint(), viewpoint(role, shot.subject()), "viewpoint", assumed);
+        Orientation orientation = or(shot.orientation(), Orientation.LANDSCAPE, "orientation", assumed);
+        Frame frame = shot.frame();
+        Double focal = shot.focalEquivalentMm();
+        if (frame == null && (focal == null || shot.sharp() instanceof Sharp.Depth)) {
+            if (role == Role.DETAIL || role == Role.CLOSING || shot.sharp() instanceof Sharp.Depth) {
+                frame = frame(role, shot.subject());
+                assumed.add("frame");
+            } else {
+                focal = role == Role.APPROACH ? APPROACH_EQUIVALENT_MM : FLOOR_EQUIVALENT_MM;
+                assumed.add("focal_equivalent");
+            }
+        }
+        Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, shot.subject(), orientation), "sharp", assumed);
+        return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
+                or(shot.polariser(), false, "polariser", assumed),
+                or(shot.duration(), DURATION, "duration", assumed),
+                or(shot.priority(), 2, "priority", assumed), Set.copyOf(assumed));
+    }
+
+    private static <T> T or(T written, T otherwise, String name, Set<String> assumed) {
+        if (written == null) {
+            assumed.add(name);
+        }
+        return written == null ? otherwise : written;
+    }
+
+    private static Viewpoint viewpoint(Role role, Subject subject) {
+        return switch (role) {
+            case OPENING, EXTRA -> Viewpoint.Stance.STANDING;
+            case APPROACH -> Viewpoint.Stance.KNEELING;
+            case DETAIL, CLOSING -> subject.heightM() == null
+                    ? Viewpoint.Stance.GROUND
+                    : new Viewpoint.Height(subject.heightM());
+        };
+    }
+
+    private static Frame frame(Role role, Subject subject) {
+        if (role != Role.CLOSING) {
+            return subject.heightM() == null
+                    ? new Frame(null, UNKNOWN_PLANT_M / DETAIL_FILLS, null, null)
+                    : new Frame(null, null, DETAIL_FILLS, null);
+        }
+        double head = subject.headWidthMm() == null ? UNKNOWN_HEAD_M : subject.headWidthMm() / 1000;
+        return new Frame(null, head / HEAD_FILLS, null, null);
+    }
+
+    /**
+     * A framed picture is sharp over a quarter of its width; a view from 1.6 times the camera's height (at
+     * least half a metre) to 40 m, on the way in to 15 m. Common practice, no source.
+     */
+    private static Sharp sharp(Role role, Viewpoint viewpoint, Frame frame, Subject subject,
+                               Orientation orientation) {
+        if (frame != null) {
+            return new Sharp.Depth(widthM(frame, subject, orientation) / 4);
+        }
+        return new Sharp.Range(Math.max(0.5, 1.6 * nominalHeightM(viewpoint)), role == Role.APPROACH ? 15 : 40);
+    }
+
+    static double nominalHeightM(Viewpoint viewpoint) {
+        if (viewpoint instanceof Viewpoint.Height height) {
+            return height.heightM();
+        }
+        return switch ((Viewpoint.Stance) viewpoint) {
+            case STANDING -> STANDING_M;
+            case KNEELING -> KNEELING_M;
+            case GROUND -> GROUND_M;
+        };
+    }
+
+    /** Width of the picture at the subject on a 3:2 frame, metres; {@code LensTrial} uses the true sensor. */
+    private static double widthM(Frame frame, Subject subject, Orientation orientation) {
+        double aspect = orientation == Orientation.LANDSCAPE ? 1.5 : 1 / 1.5;
+        return frame.widthM() != null ? frame.widthM() : heightM(frame, subject) * aspect;
+    }
+
+    /** Height of the picture at the subject, metres, for a frame that is not given by its width. */
+    static double heightM(Frame frame, Subject subject) {
+        if (frame.heightM() != null) {
+            return frame.heightM();
+        }
+        double plant = subject.heightM() == null ? UNKNOWN_PLANT_M : subject.heightM();
+        return plant / frame.fills();
+    }
+}

@@ -1,0 +1,78 @@
+package understorey.kit;
+
+import java.util.List;
+import understorey.optics.AngleOfView;
+import understorey.optics.CircleOfConfusion;
+import understorey.plan.Filter;
+import understorey.plan.Orientation;
+import understorey.plan.Support;
+import understorey.reason.Reason;
+
+/**
+ * One lens on one picture: how it would be set up, and how well it serves.
+ *
+ * @param focalMm       as set on the lens
+ * @param cropTimes     linear; 1 for the whole frame
+ * @param distanceM     from the lens to what is framed
+ * @param focusM        from the lens to the plane of focus
+ * @param magnification at the distance framed
+ * @param fNumberNeeded that holds the sharpness asked, exact
+ * @param fNumberWidest smallest f-number of the lens here
+ * @param fNumberUseful largest f-number that diffraction and the lens leave of use
+ * @param support       null for the hands
+ * @param heightM       of the lens axis above the ground
+ * @param tiltDeg       of the lens axis below the horizontal; negative looks up
+ * @param filters       to put on, nearest the lens first
+ * @param lossStops     light that the filters take
+ * @param penalty       in stops of shortfall; ranks lenses of one verdict
+ */
+public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
+                      double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
+                      double fNumberUseful, Support support, double heightM, double tiltDeg,
+                      List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
+                      List<Reason> reasons) {
+
+    /** Full-frame equivalent of the picture as cropped, mm. */
+    public double equivalentMm() {
+        return focalMm * camera.sensor().crop() * cropTimes;
+    }
+
+    /** Of the part of the sensor that is used, the picture's own width, mm. */
+    public double usedWidthMm() {
+        return (landscape() ? camera.sensor().widthMm() : camera.sensor().heightMm()) / cropTimes;
+    }
+
+    /** Of the part of the sensor that is used, the picture's own height, mm. */
+    public double usedHeightMm() {
+        return (landscape() ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
+    }
+
+    /** What the picture takes in. */
+    public AngleOfView view() {
+        return AngleOfView.of(focalMm, usedWidthMm(), usedHeightMm());
+    }
+
+    /** Width of the picture at the distance framed, metres. */
+    public double frameWidthM() {
+        return usedWidthMm() / magnification / 1000;
+    }
+
+    /** Height of the picture at the distance framed, metres. */
+    public double frameHeightM() {
+        return usedHeightMm() / magnification / 1000;
+    }
+
+    /** The blur that still passes for sharp, on the part of the sensor that is used, mm. */
+    public double circleOfConfusionMm() {
+        return CircleOfConfusion.mm(usedWidthMm(), usedHeightMm());
+    }
+
+    /** True when something keeps the camera still for seconds; a monopod does not. */
+    public boolean steady() {
+        return support != null && support.kind() != Support.Kind.MONOPOD;
+    }
+
+    private boolean landscape() {
+        return intent.orientation() == Orientation.LANDSCAPE;
+    }
+}

@@ -1,0 +1,148 @@
+package understorey.kit;
+
+import static understorey.reason.Figure.Measure.COUNT;
+import static understorey.reason.Figure.Measure.F_NUMBER;
+import static understorey.reason.Figure.Measure.MEGAPIXELS;
+import static understorey.reason.Figure.Measure.METRES;
+import static understorey.reason.Figure.Measure.MILLIMETRES;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.optics.AngleOfView;
+import understorey.optics.CircleOfConfusion;
+import understorey.optics.Diffraction;
+import understorey.optics.FocusStack;
+import understorey.optics.Sharpness;
+import understorey.plan.Bag;
+import understorey.plan.Orientation;
+import understorey.plan.Sharp;
+import understorey.reason.Reason;
+
+/** Tries one camera on one picture. */
+final class LensTrial {
+
+    /** Where the bag does not say how far a lens stops down: common practice, no source. */
+    private static final double SMALLEST_STOP = 16;
+    /** Beyond three stops the foreground or the distance is plainly lost: common practice, no source. */
+    private static final double HOPELESS_STOPS = 3;
+    /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
+    private static final double PRINT_DPI = 150;
+    private static final double STACK_OVERLAP = 0.2;
+
+    private final Bag bag;
+    private final Camera camera;
+    private final Intent intent;
+    private final Framing framing;
+    private final List<Reason> reasons = new ArrayList<>();
+    private Verdict verdict;
+    private double penalty;
+
+    private LensTrial(Bag bag, Camera camera, Intent intent) {
+        this.bag = bag;
+        this.camera = camera;
+        this.intent = intent;
+        this.framing = Framing.of(camera, intent);
+        this.verdict = framing.verdict();
+        this.penalty = framing.penalty();
+        reasons.addAll(framing.reasons());
+    }
+
+    static LensFit of(Bag bag, Camera camera, Intent intent) {
+        return new LensTrial(bag, camera, intent).fit();
+    }
+
+    private LensFit fit() {
+        double cocMm = CircleOfConfusion.mm(camera.sensor().widthMm() / framing.cropTimes(),
+                camera.sensor().heightMm() / framing.cropTimes());
+        double focusM = framing.distanceM();
+        double needed;
+        if (intent.sharp() instanceof Sharp.Range range) {
+            focusM = Math.max(camera.lens().closestM(),
+                    Sharpness.focusMm(range.nearM() * 1000, range.farM() * 1000) / 1000);
+            needed = Sharpness.fNumberForRange(framing.focalMm(), cocMm, range.nearM() * 1000, range.farM() * 1000);
+        } else {
+            double depthM = ((Sharp.Depth) intent.sharp()).depthM();
+            needed = Sharpness.fNumberForDepth(depthM * 1000, cocMm, framing.magnification());
+        }
+        double widest = camera.lens().widestAt(framing.focalMm());
+        double useful = usefulFNumber(cocMm, widest);
+        depth(needed, useful, cocMm);
+        print();
+        Polarising polarising = Polarising.of(bag, camera.lens(), intent.polariser());
+        reasons.addAll(polarising.reasons());
+        if (polarising.missing()) {
+            verdict = verdict.and(Verdict.COMPROMISE);
+            penalty += 0.5;
+        }
+        Holding holding = Holding.of(bag, camera, intent);
+        reasons.addAll(holding.reasons());
+        if (holding.support() != null && !bag.remoteRelease()) {
+            reasons.add(Reason.of(FitReason.NO_RELEASE));
+        }
+        return new LensFit(intent, camera, framing.focalMm(), framing.cropTimes(), framing.distanceM(), focusM,
+                framing.magnification(), needed, widest, useful, holding.support(), holding.heightM(),
+                tiltDeg(holding.heightM()), polarising.filters(), polarising.lossStops(), bag.remoteRelease(),
+                verdict, penalty, List.copyOf(reasons));
+    }
+
+    private double usefulFNumber(double cocMm, double widest) {
+        if (camera.lens().builtIn()) {
+            return widest;
+        }
+        double stop = camera.lens().smallestStop() == null ? SMALLEST_STOP : camera.lens().smallestStop();
+        return Math.max(widest, Math.min(stop, Diffraction.largestUsefulFNumber(cocMm, framing.magnification())));
+    }
+
+    private void depth(double needed, double useful, double cocMm) {
+        if (needed <= useful * 1.001) {
+            reasons.add(Reason.of(FitReason.DEPTH_HELD).with("aperture", needed, F_NUMBER));
+            return;
+        }
+        double stops = 2 * Framing.log2(needed / useful);
+        boolean range = intent.sharp() instanceof Sharp.Range;
+        verdict = verdict.and(range && stops > HOPELESS_STOPS ? Verdict.CANNOT : Verdict.COMPROMISE);
+        penalty += stops / 2;
+        reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
+                .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
+        if (intent.sharp() instanceof Sharp.Depth depth && !camera.lens().builtIn()) {
+            double oneMm = Sharpness.closeUpDepthMm(useful, cocMm, framing.magnification());
+            reasons.add(Reason.of(FitReason.HELP_STACK)
+                    .with("frames", FocusStack.frames(depth.depthM() * 1000, oneMm, STACK_OVERLAP), COUNT)
+                    .with("depth", oneMm, MILLIMETRES));
+        }
+    }
+
+    private void print() {
+        Double widthM = intent.shot().printWidthM();
+        if (widthM == null) {
+            return;
+        }
+        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
+        double aspect = landscape
+                ? camera.sensor().widthMm() / camera.sensor().heightMm()
+                : camera.sensor().heightMm() / camera.sensor().widthMm();
+        double neededAcross = widthM / 0.0254 * PRINT_DPI;
+        double neededMpx = neededAcross * neededAcross / aspect / 1e6;
+        double leftMpx = camera.body().pixelsMpx() / (framing.cropTimes() * framing.cropTimes());
+        if (leftMpx < neededMpx) {
+            verdict = verdict.and(Verdict.COMPROMISE);
+            penalty += Framing.log2(neededMpx / leftMpx) / 2;
+            reasons.add(Reason.of(FitReason.PRINT_SOFT).with("left", leftMpx, MEGAPIXELS)
+                    .with("needed", neededMpx, MEGAPIXELS).with("print", widthM, METRES));
+        }
+    }
+
+    /** As written; else such that the nearest sharp ground lies on the bottom edge; level for a close-up. */
+    private double tiltDeg(double heightM) {
+        if (intent.shot().tiltDeg() != null) {
+            return intent.shot().tiltDeg();
+        }
+        if (!(intent.sharp() instanceof Sharp.Range range)) {
+            return 0;
+        }
+        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
+        double up = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
+        double half = AngleOfView.of(framing.focalMm(), up, up).verticalDeg() / 2;
+        return Math.toDegrees(Math.atan(heightM / range.nearM())) - half;
+    }
+}

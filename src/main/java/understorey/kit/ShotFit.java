@@ -1,0 +1,83 @@
+package understorey.kit;
+
+import static understorey.reason.Figure.Measure.DIOPTRES;
+import static understorey.reason.Figure.Measure.METRES;
+import static understorey.reason.Figure.Measure.MILLIMETRES;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.reason.Reason;
+
+/**
+ * Every lens of a bag tried on one picture, the best first.
+ *
+ * @param tried best first; empty when the bag holds no body with a lens
+ * @param helps what would help when nothing fits; empty when something does
+ */
+public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
+
+    private static final Comparator<LensFit> BEST_FIRST = Comparator.comparing(LensFit::verdict)
+            .thenComparingDouble(fit -> Math.round(fit.penalty() * 100));
+
+    public static ShotFit of(Intent intent, Bag bag) {
+        List<LensFit> tried = new ArrayList<>();
+        for (Camera camera : Camera.of(bag)) {
+            tried.add(LensTrial.of(bag, camera, intent));
+        }
+        tried.sort(BEST_FIRST);
+        return new ShotFit(intent, List.copyOf(tried), helps(intent, tried));
+    }
+
+    /** The lens to use; null when there is none. */
+    public LensFit best() {
+        return tried.isEmpty() ? null : tried.get(0);
+    }
+
+    private static List<Reason> helps(Intent intent, List<LensFit> tried) {
+        if (tried.isEmpty()) {
+            return List.of(Reason.of(FitReason.NO_CAMERA));
+        }
+        LensFit best = tried.get(0);
+        List<Reason> helps = new ArrayList<>();
+        for (Reason reason : best.reasons()) {
+            switch ((FitReason) reason.kind()) {
+                case FOCAL_SHORT -> helps.add(Reason.of(FitReason.HELP_LONGER)
+                        .with("focal", best.equivalentMm(), MILLIMETRES));
+                case FOCAL_LONG -> helps.add(Reason.of(FitReason.HELP_WIDER)
+                        .with("focal", intent.focalEquivalentMm() == null
+                                ? best.equivalentMm() : intent.focalEquivalentMm(), MILLIMETRES));
+                case MAGNIFICATION_SHORT -> closer(best, helps);
+                case POLARISER_MISSING -> helps.add(Reason.of(FitReason.HELP_POLARISER)
+                        .with("thread", best.camera().lens().threadMm(), MILLIMETRES));
+                case NO_SUPPORT, SUPPORT_TOO_TALL, SUPPORT_TOO_SHORT, SUPPORT_OVERLOADED -> {
+                    if (best.support() == null) {
+                        helps.add(Reason.of(FitReason.HELP_SUPPORT)
+                                .with("height", best.heightM(), METRES));
+                    }
+                }
+                default -> { }
+            }
+        }
+        return helps.stream().distinct().toList();
+    }
+
+    /** A tube of f·(m − m₀), or a close-up lens of power (m − m₀)/((1 + m₀)·f), makes up what is missing. */
+    private static void closer(LensFit best, List<Reason> helps) {
+        if (best.camera().lens().builtIn()) {
+            helps.add(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power",
+                    power(best), DIOPTRES));
+            return;
+        }
+        double missing = best.magnification() * (best.cropTimes() - 1);
+        helps.add(Reason.of(FitReason.HELP_TUBE).with("length", best.focalMm() * missing, MILLIMETRES));
+        helps.add(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power",
+                power(best), DIOPTRES));
+    }
+
+    private static double power(LensFit best) {
+        double missing = best.magnification() * (best.cropTimes() - 1);
+        return missing / ((1 + best.magnification()) * best.focalMm() / 1000);
+    }
+}

@@ -1,0 +1,192 @@
+package understorey.outing;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.kit.Intent;
+import understorey.plan.Opening;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+import understorey.sky.SunDay;
+
+/**
+ * Walks the pictures in the author's order (a picture that must come after another waits for it): walk, set
+ * up, wait for a pinned start, shoot; and back to where the walk began.
+ */
+public final class RunningOrder {
+
+    private static final Duration SET_UP = Duration.ofMinutes(3);
+    private static final Duration UNKNOWN_WALK = Duration.ofMinutes(5);
+    private static final Duration VISIT = Duration.ofHours(4);
+
+    private final Trip trip;
+    private final SunDay sun;
+    private final Walking walking;
+    private final List<Leg> legs = new ArrayList<>();
+    private final List<Reason> remarks = new ArrayList<>();
+    private final Set<String> assumed = new LinkedHashSet<>();
+    private final ZonedDateTime arrive;
+    private final ZonedDateTime leave;
+    private final String base;
+    private ZonedDateTime now;
+    private String here;
+
+    private RunningOrder(Trip trip, LocalDate date, SunDay sun, List<Intent> order) {
+        this.trip = trip;
+        this.sun = sun;
+        this.walking = new Walking(trip.site());
+        ZoneId zone = trip.site().zone();
+        this.arrive = trip.arrive() == null ? assumedArrival(date) : date.atTime(trip.arrive()).atZone(zone);
+        this.leave = trip.leave() == null ? assumedLeave(date) : date.atTime(trip.leave()).atZone(zone);
+        this.base = trip.site().parking() != null ? trip.site().parking().spot()
+                : order.isEmpty() ? null : order.get(0).shot().spot();
+        this.now = arrive;
+        this.here = base;
+    }
+
+    public static Outing of(Trip trip, LocalDate date, SunDay sun, List<Intent> intents) {
+        List<Intent> order = inOrder(intents);
+        return new RunningOrder(trip, date, sun, order).walk(order);
+    }
+
+    private Outing walk(List<Intent> order) {
+        againstOpening();
+        for (Intent intent : order) {
+            take(intent);
+        }
+        Duration back = walkTime(here, base, now);
+        if (!back.isZero()) {
+            add(Leg.What.WALK, back, base, null);
+        }
+        return new Outing(arrive, leave, leave.minus(back), List.copyOf(legs), List.copyOf(remarks),
+                Set.copyOf(assumed));
+    }
+
+    private void take(Intent intent) {
+        String spot = intent.shot().spot();
+        String name = intent.shot().name();
+        Duration walk = walkTime(here, spot, now);
+        ZonedDateTime ready = now.plus(walk).plus(SET_UP);
+        LocalTime pin = intent.shot().start();
+        ZonedDateTime start = pin == null ? ready : at(pin);
+        if (start.isBefore(ready)) {
+            remarks.add(Reason.of(OutingReason.PIN_MISSED).with("shot", name).with("pin", clock(start))
+                    .with("ready", clock(ready)));
+            start = ready;
+        }
+        Duration back = walkTime(spot, base, start);
+        if (start.plus(intent.duration()).plus(back).isAfter(leave)) {
+            remarks.add(Reason.of(OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(leave)));
+            return;
+        }
+        if (!walk.isZero()) {
+            add(Leg.What.WALK, walk, spot, name);
+        }
+        here = spot;
+        add(Leg.What.SET_UP, SET_UP, spot, name);
+        if (start.isAfter(now)) {
+            add(Leg.What.WAIT, Duration.between(now, start), spot, name);
+        }
+        add(Leg.What.SHOOT, intent.duration(), spot, name);
+    }
+
+    private void add(Leg.What what, Duration length, String spot, String shot) {
+        legs.add(new Leg(now, now.plus(length), what, spot, shot));
+        now = now.plus(length);
+    }
+
+    private Duration walkTime(String from, String to, ZonedDateTime when) {
+        Duration known = walking.between(from, to, dark(when));
+        if (known == null) {
+            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(from)).with("to", name(to));
+            if (!remarks.contains(reason)) {
+                remarks.add(reason);
+            }
+            return UNKNOWN_WALK;
+        }
+        return known;
+    }
+
+    private String name(String spot) {
+        return spot == null ? trip.site().name() : spot;
+    }
+
+    private boolean dark(ZonedDateTime when) {
+        if (sun.downAllDay()) {
+            return true;
+        }
+        return sun.civilDawn() != null && when.isBefore(sun.civilDawn())
+                || sun.civilDusk() != null && !when.isBefore(sun.civilDusk());
+    }
+
+    /** Civil dawn; where there is none, two hours before the sun is highest. */
+    private ZonedDateTime assumedArrival(LocalDate date) {
+        assumed.add("arrive");
+        ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
+                : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2))
+                : date.atTime(10, 0).atZone(trip.site().zone());
+        return arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    /** Four hours later, but not past midnight. */
+    private ZonedDateTime assumedLeave(LocalDate date) {
+        assumed.add("leave");
+        ZonedDateTime late = date.atTime(23, 59).atZone(trip.site().zone());
+        ZonedDateTime leaving = arrive.plus(VISIT);
+        return leaving.isAfter(late) ? late : leaving;
+    }
+
+    private ZonedDateTime at(LocalTime time) {
+        return arrive.toLocalDate().atTime(time).atZone(arrive.getZone());
+    }
+
+    private void againstOpening() {
+        Site site = trip.site();
+        Opening opening = site.opening();
+        if (opening != null && arrive.toLocalTime().isBefore(opening.from())) {
+            remarks.add(Reason.of(OutingReason.BEFORE_OPENING).with("opens", new Figure(opening.from(), CLOCK))
+                    .with("arrive", clock(arrive)));
+        }
+        if (opening != null && leave.toLocalTime().isAfter(opening.to())) {
+            remarks.add(Reason.of(OutingReason.AFTER_CLOSING).with("closes", new Figure(opening.to(), CLOCK))
+                    .with("leave", clock(leave)));
+        }
+        if (site.parking() != null && site.parking().closes() != null
+                && leave.toLocalTime().isAfter(site.parking().closes())) {
+            remarks.add(Reason.of(OutingReason.CAR_PARK_CLOSES)
+                    .with("closes", new Figure(site.parking().closes(), CLOCK)).with("leave", clock(leave)));
+        }
+    }
+
+    private static Figure clock(ZonedDateTime time) {
+        return new Figure(time, CLOCK);
+    }
+
+    /** The author's order, with each picture moved behind the one it must follow. */
+    private static List<Intent> inOrder(List<Intent> intents) {
+        List<Intent> order = new ArrayList<>();
+        List<Intent> waiting = new ArrayList<>(intents);
+        Set<String> done = new LinkedHashSet<>();
+        while (!waiting.isEmpty()) {
+            Intent next = waiting.stream()
+                    .filter(intent -> intent.shot().after() == null || done.contains(intent.shot().after()))
+                    .findFirst().orElse(waiting.get(0));
+            waiting.remove(next);
+            order.add(next);
+            done.add(next.shot().name());
+        }
+        return order;
+    }
+}

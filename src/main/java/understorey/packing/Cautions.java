@@ -1,0 +1,74 @@
+package understorey.packing;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import understorey.kit.Intent;
+import understorey.outing.Outing;
+import understorey.plan.ForecastHour;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.SunDay;
+
+/** Picks the cautions that fit a trip, the gravest first. */
+public final class Cautions {
+
+    /** Twigs and branches can break from here (a tree consultancy's advice), m/s. */
+    private static final double BRANCHES_BREAK_MS = 14;
+    /** One large managed forest closes at forecast gusts of 20.1 m/s. */
+    private static final double WOODS_CLOSE_MS = 20;
+
+    private Cautions() {
+    }
+
+    public static List<Reason> of(Trip trip, Outing outing, SunDay sun, List<Intent> intents) {
+        List<Reason> cautions = new ArrayList<>();
+        wind(trip.forecast(), cautions);
+        darkness(outing, sun, cautions);
+        cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
+        intents.stream().map(intent -> intent.shot().subject())
+                .filter(subject -> subject.care() != null && !subject.care().isBlank())
+                .distinct().map(subject -> Reason.of(Caution.CARE_FOR_SUBJECT)
+                        .with("subject", subject.name()).with("care", subject.care()))
+                .forEach(cautions::add);
+        cautions.add(Reason.of(Caution.TICKS));
+        cautions.add(Reason.of(Caution.SUN_THROUGH_A_LENS));
+        cautions.add(Reason.of(Caution.TELL_SOMEONE));
+        cautions.add(Reason.of(Caution.LOCAL_RULES));
+        return List.copyOf(cautions);
+    }
+
+    private static void wind(List<ForecastHour> forecast, List<Reason> cautions) {
+        double gustMs = forecast.stream().flatMap(hour -> Stream.of(hour.gustMs(), hour.windMs()))
+                .filter(speed -> speed != null).mapToDouble(Double::doubleValue).max().orElse(0);
+        Caution caution = gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG
+                : gustMs >= BRANCHES_BREAK_MS ? Caution.GUSTS_BREAK_BRANCHES : Caution.BRANCHES_IN_WIND;
+        cautions.add(gustMs < BRANCHES_BREAK_MS ? Reason.of(caution)
+                : Reason.of(caution).with("gust", gustMs, METRES_PER_SECOND));
+    }
+
+    /** A lamp is wanted whenever the sun stands below −6°: civil twilight's own definition. */
+    private static void darkness(Outing outing, SunDay sun, List<Reason> cautions) {
+        if (sun.downAllDay() && sun.civilDawn() == null) {
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", Figure.text("—")));
+            return;
+        }
+        if (before(outing.arrive(), sun.sunrise())) {
+            ZonedDateTime until = sun.civilDawn() == null ? sun.sunrise() : sun.civilDawn();
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(until, CLOCK)));
+        }
+        if (before(sun.sunset(), outing.leave())) {
+            ZonedDateTime from = sun.civilDusk() == null ? sun.sunset() : sun.civilDusk();
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(from, CLOCK)));
+        }
+    }
+
+    private static boolean before(ZonedDateTime a, ZonedDateTime b) {
+        return a != null && b != null && a.isBefore(b);
+    }
+}

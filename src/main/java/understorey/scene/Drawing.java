@@ -1,0 +1,45 @@
+package understorey.scene;
+
+import java.util.List;
+
+/**
+ * A drawing as plain marks, in the order in which they are laid down.
+ *
+ * @param title what it is
+ * @param says  the same in words, for whoever does not see it
+ */
+public record Drawing(double width, double height, String title, String says, List<Mark> marks) {
+
+    /** One stroke, surface or word; {@code style} names how it looks, never what it is worth. */
+    public sealed interface Mark {
+        String style();
+    }
+
+    /** A run of points, joined by straight lines. */
+    public record Line(String style, List<Point> points) implements Mark {
+    }
+
+    /** A surface within a run of points. */
+    public record Area(String style, List<Point> points) implements Mark {
+    }
+
+    public record Box(String style, double x, double y, double width, double height) implements Mark {
+    }
+
+    public record Dot(String style, Point at, double radius) implements Mark {
+    }
+
+    /** A word; x and y are its anchor on the base line. */
+    public record Label(String style, Anchor anchor, Point at, String text) implements Mark {
+    }
+
+    public enum Anchor { START, MIDDLE, END }
+
+    /** Rounded to a tenth of a pixel. */
+    public record Point(double x, double y) {
+        public Point {
+            x = Math.round(x * 10) / 10.0;
+            y = Math.round(y * 10) / 10.0;
+        }
+    }
+}

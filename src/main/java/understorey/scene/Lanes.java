@@ -1,0 +1,44 @@
+package understorey.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows in which things of stated width are laid out so that no two touch. */
+final class Lanes {
+
+    private static final double GAP = 8;
+
+    private record Taken(int lane, double from, double to) {
+    }
+
+    private final List<Taken> taken = new ArrayList<>();
+
+    /** The first lane, from 0, in which the stretch is free; it is taken from then on. */
+    int place(double from, double to) {
+        int lane = 0;
+        while (!free(lane, from, to)) {
+            lane++;
+        }
+        taken.add(new Taken(lane, from, to));
+        return lane;
+    }
+
+    /** How many lanes are in use. */
+    int count() {
+        return taken.stream().mapToInt(Taken::lane).max().orElse(-1) + 1;
+    }
+
+    private boolean free(int lane, double from, double to) {
+        for (Taken other : taken) {
+            if (other.lane == lane && from < other.to + GAP && to > other.from - GAP) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Width of a text of 16 px, px: wider than any system face sets it, on the average letter. */
+    static double textWidth(String text) {
+        return 9.2 * text.length();
+    }
+}
