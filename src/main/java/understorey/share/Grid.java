@@ -1,0 +1,52 @@
+package understorey.share;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import understorey.plan.Position;
+import understorey.plan.Share;
+
+/** How finely a position may be told: degrees to so many decimals (Chapman 2020, Table 7). */
+enum Grid {
+    /** As the author wrote it. */
+    EXACT(Integer.MAX_VALUE),
+    /** Category 3, medium sensitivity: 0.01°, cells of about 1.1 km by 0.7 km at 52° north. */
+    HUNDREDTH(2),
+    /** Category 2, high sensitivity: 0.1°, cells of about 11 km by 7 km at 52° north. */
+    TENTH(1);
+
+    /** Heights are told to 100 m with a generalised position: a contour is a place too. */
+    private static final int HUNDREDS = -2;
+
+    private final int decimals;
+
+    Grid(int decimals) {
+        this.decimals = decimals;
+    }
+
+    static Grid of(Share.Precision precision, boolean sensitive) {
+        return switch (precision) {
+            case EXACT -> EXACT;
+            case COARSE -> sensitive ? TENTH : HUNDREDTH;
+            case HIDDEN -> TENTH;
+        };
+    }
+
+    /** Decimals of a degree that are kept; null when all are. */
+    Integer decimals() {
+        return this == EXACT ? null : decimals;
+    }
+
+    Position round(Position position) {
+        return this == EXACT || position == null ? position
+                : new Position(round(position.latitude(), decimals), round(position.longitude(), decimals));
+    }
+
+    Double elevationM(Double elevationM) {
+        return this == EXACT || elevationM == null ? elevationM : Double.valueOf(round(elevationM, HUNDREDS));
+    }
+
+    /** Decimal, half away from zero: binary rounding would take 0.15 for 0.1499…. */
+    private static double round(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+    }
+}
