@@ -87,6 +87,7 @@ class StopScaleTest {
         assertEquals(13, StopScale.nextFNumberUp(11.4));
         assertEquals(1 / 125.0, StopScale.nextShutterDownS(1 / 125.0));
         assertEquals(1 / 60.0, StopScale.nextShutterDownS(1 / 60.0));
+        assertEquals(1 / 60.0, StopScale.nextShutterDownS(1 / 62.0), "1/60 is exactly 1/64");
         assertEquals(15, StopScale.nextShutterDownS(15));
         assertEquals(13, StopScale.nextShutterDownS(14.9));
     }
