@@ -14,7 +14,8 @@ import understorey.plan.Position;
  * <p>Low sun and deep twilight are spans between two altitudes of the centre, without refraction (common
  * practice, no source). A span belongs to the date on which its daylight end falls; where the sun does not reach
  * the upper altitude it runs to (or from) the day's peak, where it does not sink to the lower one from (or to)
- * the night's low, which may lie on the date beside.
+ * the night's low, which may lie on the date beside. Within a degree of the poles, where the sun circles at one
+ * height, spans may be missing and events some minutes off.
  *
  * @param sunrise              centre 50′ below the horizon, rising
  * @param sunset               centre 50′ below the horizon, sinking

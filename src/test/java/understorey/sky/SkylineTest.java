@@ -1,0 +1,112 @@
+package understorey.sky;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.plan.Position;
+import understorey.plan.SkylinePoint;
+
+/** The land's own horizon, and the sun that it hides. */
+class SkylineTest {
+
+    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline DINGLE = skyline(0, 14, 90, 6, 180, 11, 270, 17);
+    /** A ridge with a narrow gap in the south-east, given out of order. */
+    private static final Skyline GAP = skyline(119, 25, 120, 2, 60, 25, 126, 2, 127, 25, 300, 0, 180, 25);
+
+    private static Skyline skyline(double... bearingsAndAngles) {
+        List<SkylinePoint> points = new ArrayList<>();
+        for (int i = 0; i < bearingsAndAngles.length; i += 2) {
+            points.add(new SkylinePoint(bearingsAndAngles[i], bearingsAndAngles[i + 1]));
+        }
+        return Skyline.of(points);
+    }
+
+    @Test
+    void runsStraightBetweenItsPointsAndRoundThroughNorth() {
+        assertEquals(10, DINGLE.angleDeg(45), 1e-9);
+        assertEquals(14, DINGLE.angleDeg(360), 1e-9);
+        assertEquals(15.5, DINGLE.angleDeg(315), 1e-9);
+        assertEquals(15.5, DINGLE.angleDeg(-45), 1e-9);
+        assertEquals(0, LEVEL.angleDeg(123), 0);
+        assertEquals(8, skyline(200, 8).angleDeg(20), 0);
+        Skyline overNorth = skyline(350, 10, 10, 20);
+        assertEquals(15, overNorth.angleDeg(0), 1e-9);
+        assertEquals(12.5, overNorth.angleDeg(355), 1e-9);
+    }
+
+    @Test
+    void neverShowsASunBelowTheLevelHorizon() {
+        ZonedDateTime time = ZonedDateTime.of(2027, 5, 8, 4, 0, 0, 0, ZoneId.of("Europe/London"));
+        assertFalse(skyline(90, -5).clears(new SunAt(time, 60, -2)));
+        assertTrue(skyline(90, -5).clears(new SunAt(time, 60, 0.5)));
+    }
+
+    @Test
+    void showsTheSunTwiceThroughAGap() {
+        Places place = Places.MID_LATITUDE;
+        List<Interval> sunlit = GAP.sunlit(place.position(), LocalDate.of(2027, 2, 20), place.zone());
+        assertEquals(2, sunlit.size(), sunlit.toString());
+        assertTrue(sunlit.get(0).length().compareTo(Duration.ofMinutes(40)) < 0);
+        assertAgainstEverySecond(GAP, place.position(), LocalDate.of(2027, 2, 20), place.zone());
+    }
+
+    @Test
+    void findsEveryCrossingThatASecondBySecondWatchFinds() {
+        for (Places place : Places.ALL) {
+            assertAgainstEverySecond(DINGLE, place.position(), place.date(), place.zone());
+        }
+        assertAgainstEverySecond(LEVEL, Places.LONG_DAY.position(), Places.LONG_DAY.date(), Places.LONG_DAY.zone());
+    }
+
+    /** The noon sun grazes a straight ridge for less than a step of the search. */
+    @Test
+    void findsASunThatOnlyGrazesTheRidge() {
+        Places place = Places.MID_LATITUDE;
+        LocalDate date = LocalDate.of(2027, 1, 12);
+        ZonedDateTime noon = SunDay.of(place.position(), date, place.zone()).solarNoon();
+        double ridge = SunAt.of(place.position(), noon).apparentAltitudeDeg() - 0.005;
+        Skyline level = skyline(0, ridge);
+        assertEquals(1, level.sunlit(place.position(), date, place.zone()).size());
+        assertAgainstEverySecond(level, place.position(), date, place.zone());
+    }
+
+    private static void assertAgainstEverySecond(Skyline skyline, Position place, LocalDate date, ZoneId zone) {
+        List<ZonedDateTime> changes = new ArrayList<>();
+        boolean lit = false;
+        ZonedDateTime end = date.plusDays(1).atStartOfDay(zone);
+        for (ZonedDateTime t = date.atStartOfDay(zone); t.isBefore(end); t = t.plusSeconds(1)) {
+            if (skyline.clears(SunAt.of(place, t)) != lit) {
+                lit = !lit;
+                changes.add(t);
+            }
+        }
+        if (lit) {
+            changes.add(end);
+        }
+        List<ZonedDateTime> found = new ArrayList<>();
+        skyline.sunlit(place, date, zone).forEach(interval -> found.addAll(List.of(interval.from(), interval.to())));
+        assertEquals(changes.size(), found.size(), changes + " but " + found);
+        for (int i = 0; i < found.size(); i++) {
+            assertEquals(0, Duration.between(changes.get(i), found.get(i)).toMillis() / 1000.0, 5, date + " " + zone);
+        }
+    }
+
+    @Test
+    void givesADayOfSunInThePolarDayAndNoneInThePolarNight() {
+        Places day = Places.POLAR_DAY;
+        Places night = Places.POLAR_NIGHT;
+        List<Interval> sunlit = LEVEL.sunlit(day.position(), day.date(), day.zone());
+        assertEquals(List.of(Duration.ofHours(24)), sunlit.stream().map(Interval::length).toList());
+        assertEquals(List.of(), LEVEL.sunlit(night.position(), night.date(), night.zone()));
+    }
+}
