@@ -42,7 +42,8 @@ public final class Daylight {
      *
      * <p>The practice ends at the horizon. Below it the sky fades as the published twilight does, and down to the
      * starlight of a moonless night: the two meet well, 0.8 klx of clear sky against 758.6 lux of twilight at 0°.
-     * A cloudy sky is taken to fade in the same proportion.
+     * A cloudy sky is taken to fade in the same proportion. The practice's clear sky climbs steeply in the first
+     * degree, and up to 5° it is half a stop to a stop brighter than the table of {@link Twilight}.
      */
     public static double skyLux(double altitudeDeg, double okta) {
         double sine = Math.sin(Math.toRadians(Math.max(0, altitudeDeg)));

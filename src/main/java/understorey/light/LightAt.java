@@ -60,8 +60,10 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                 apparentDeg > 0 ? 1 / Math.tan(Math.toRadians(apparentDeg)) : null,
                 clears,
                 clears ? CanopyLight.gapFraction(apparentDeg, pai) : 0,
-                new OpenEv(light.frontEv(0), light.shadeEv(0), light.levelEv(BROKEN_OKTA, 0), light.levelEv(OVERCAST_OKTA, 0)),
-                new FloorEv(light.frontEv(pai), light.shadeEv(pai), light.levelEv(BROKEN_OKTA, pai), light.levelEv(OVERCAST_OKTA, pai)),
+                new OpenEv(light.frontEv(0), light.shadeEv(CLEAR_OKTA, 0),
+                        light.levelEv(BROKEN_OKTA, 0), light.levelEv(OVERCAST_OKTA, 0)),
+                new FloorEv(light.frontEv(pai), light.shadeEv(CLEAR_OKTA, pai),
+                        light.levelEv(BROKEN_OKTA, pai), light.levelEv(OVERCAST_OKTA, pai)),
                 ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
                 pai);
     }
@@ -69,13 +71,12 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     /**
      * Exposure value of level ground on the floor under a cloud cover of 0 to 8 okta: direct light by the gap
      * fraction and the sky through the canopy. Below 3 okta and under a canopy it is the shade between the
-     * flecks, which is what a meter is held in; on open ground sun and sky together.
+     * flecks, which is where a meter is held ({@code floor.shade} up to 2 okta); on open ground sun and sky together.
      */
     public double floorEv(double okta) {
-        if (plantAreaIndex > 0 && okta < MINGLED_OKTA) {
-            return floor.shade();
-        }
-        return new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear()).levelEv(okta, plantAreaIndex);
+        Falling light = new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear());
+        boolean betweenFlecks = plantAreaIndex > 0 && okta < MINGLED_OKTA;
+        return betweenFlecks ? light.shadeEv(okta, plantAreaIndex) : light.levelEv(okta, plantAreaIndex);
     }
 
     /** Stops between a fleck of sun and the shade beside it; 0 where clouds or leaves leave no flecks. */
@@ -96,8 +97,8 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
             return ExposureValue.ev100(direct + skyLux(CLEAR_OKTA, pai) / 2);
         }
 
-        double shadeEv(double pai) {
-            return ExposureValue.ev100(skyLux(CLEAR_OKTA, pai));
+        double shadeEv(double okta, double pai) {
+            return ExposureValue.ev100(skyLux(okta, pai));
         }
 
         double levelEv(double okta, double pai) {

@@ -1,0 +1,126 @@
+package understorey.light;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import understorey.Places;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.SkylinePoint;
+import understorey.sky.Skyline;
+import understorey.sky.SunAt;
+
+/** Light that photographers meter, and how its kinds hang together. */
+class LightAtTest {
+
+    private static final LocalDate DATE = LocalDate.of(2027, 5, 8);
+    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline WALL = Skyline.of(List.of(new SkylinePoint(0, 80)));
+    private static final Canopy FULL_LEAF = new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.FULL_LEAF, 20.0);
+
+    private static LightAt light(double altitudeDeg, Skyline skyline, Canopy canopy) {
+        SunAt sun = new SunAt(DATE.atTime(12, 0).atZone(ZoneOffset.UTC), 180, altitudeDeg);
+        return LightAt.of(sun, skyline, canopy, DATE);
+    }
+
+    /** ANSI PH2.7-1986 in the encyclopedia article "Exposure value": full sun 15, front lit; open shade 12. */
+    @ParameterizedTest
+    @ValueSource(doubles = {30, 40, 50})
+    void givesFifteenInBrightSunAndTwelveInOpenShade(double altitudeDeg) {
+        LightAt light = light(altitudeDeg, LEVEL, Canopy.NONE);
+        assertEquals(15, light.open().sun(), 0.5);
+        assertEquals(12, light.open().shade(), 0.75);
+        // Heavy overcast 12, cloudy bright 13.
+        assertEquals(12.5, light.open().overcast(), 0.75);
+    }
+
+    /** The f/16 rule, common teaching text: f/16 at 1/ISO in full sun; IES 1984 for the light. */
+    @ParameterizedTest
+    @ValueSource(doubles = {40, 50, 60})
+    void exposesFullSunAtSixteenAndOneOverIso(double altitudeDeg) {
+        double sixteen = Math.log(16 * 16 * 100) / Math.log(2);
+        assertEquals(sixteen, light(altitudeDeg, LEVEL, Canopy.NONE).open().sun(), 0.5);
+        assertEquals(sixteen, light(altitudeDeg, LEVEL, Canopy.NONE).floorEv(0), 0.7);
+    }
+
+    /** What people meter on the floor of a leafed wood; common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(doubles = {30, 45, 60})
+    void givesEightToTenOnTheFloorOfALeafedWood(double altitudeDeg) {
+        LightAt light = light(altitudeDeg, LEVEL, FULL_LEAF);
+        assertTrue(light.floor().shade() >= 8 && light.floor().shade() <= 10, light.floor().toString());
+        assertTrue(light.floor().overcast() >= 8 && light.floor().overcast() <= 10, light.floor().toString());
+    }
+
+    @Test
+    void throwsAShadowAsLongAsItsHeightAtFortyFive() {
+        assertEquals(1, light(45, LEVEL, null).shadowPerHeight(), 0.001);
+        // The air lifts a sun at 0° by some 29′ (Meeus, 2nd ed., eq. 16.4).
+        assertEquals(1 / Math.tan(Math.toRadians(29 / 60.0)), light(0, LEVEL, null).shadowPerHeight(), 3);
+        assertNull(light(-0.7, LEVEL, null).shadowPerHeight());
+    }
+
+    @Test
+    void leavesTheSunOutWhereTheLandHidesIt() {
+        LightAt hidden = light(40, WALL, FULL_LEAF);
+        LightAt seen = light(40, LEVEL, FULL_LEAF);
+        assertFalse(hidden.aboveSkyline());
+        assertNotNull(hidden.shadowPerHeight());
+        assertNull(hidden.open().sun());
+        assertNull(hidden.floor().fleck());
+        assertEquals(0, hidden.fleckShare(), 0);
+        assertTrue(hidden.open().broken() < seen.open().broken());
+        assertEquals(seen.open().shade(), hidden.open().shade(), 0);
+        assertEquals(seen.open().overcast(), hidden.open().overcast(), 0);
+        assertEquals(Math.exp(-1.6 / Math.sin(Math.toRadians(40))), seen.fleckShare(), 0.001);
+    }
+
+    @Test
+    void isTheSameOnOpenGroundWithAndWithoutAWordForIt() {
+        LightAt open = light(25, LEVEL, Canopy.NONE);
+        assertEquals(open, light(25, LEVEL, null));
+        assertEquals(open.open().sun(), open.floor().fleck());
+        assertEquals(open.open().shade(), open.floor().shade());
+        assertEquals(open.open().broken(), open.floor().broken(), 1e-12);
+        assertEquals(open.open().overcast(), open.floor().overcast(), 1e-12);
+        assertEquals(1, open.fleckShare(), 0);
+    }
+
+    @Test
+    void givesTheFloorItsLightByCloudCover() {
+        LightAt wood = light(40, LEVEL, FULL_LEAF);
+        assertEquals(wood.floor().shade(), wood.floorEv(0), 0);
+        assertEquals(wood.floor().shade(), wood.floorEv(2), 0);
+        assertTrue(wood.floorEv(2.9) < wood.floorEv(3) && wood.floorEv(2.9) > wood.floor().shade());
+        assertEquals(wood.floor().broken(), wood.floorEv(6), 1e-12);
+        assertEquals(wood.floor().overcast(), wood.floorEv(8), 1e-12);
+        LightAt open = light(40, LEVEL, Canopy.NONE);
+        double level = Daylight.directNormalLux(40, 0, DATE.getDayOfYear()) * Math.sin(Math.toRadians(40)) + Daylight.skyLux(40, 0);
+        assertEquals(ExposureValue.ev100(level), open.floorEv(0), 1e-12);
+        assertEquals(light(40, WALL, null).open().shade(), light(40, WALL, null).floorEv(0), 0);
+    }
+
+    @Test
+    void tablesTheWholeLocalDayByQuarterHours() {
+        for (Places place : Places.ALL) {
+            List<LightAt> table = LightTable.of(place.position(), place.date(), place.zone(), LEVEL, FULL_LEAF);
+            long hours = Duration.between(place.date().atStartOfDay(place.zone()),
+                    place.date().plusDays(1).atStartOfDay(place.zone())).toHours();
+            assertEquals(4 * hours, table.size());
+            for (LightAt row : table) {
+                assertTrue(Double.isFinite(row.floor().shade()) && Double.isFinite(row.floor().overcast()));
+                assertEquals(row.aboveSkyline(), row.open().sun() != null);
+            }
+        }
+    }
+}

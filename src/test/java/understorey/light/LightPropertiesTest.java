@@ -1,0 +1,118 @@
+package understorey.light;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.Position;
+import understorey.sky.Skyline;
+import understorey.sky.SunAt;
+
+/** What no light may do, whatever the place, the day, the leaves and the clouds. */
+class LightPropertiesTest {
+
+    private static final Skyline LEVEL = Skyline.of(List.of());
+    /** The published pieces of the twilight do not quite meet: 1 % at most, which is 0.015 EV. */
+    private static final double JOINT_EV = 0.015;
+    /** While the beam itself comes through the air for the first time, a fleck in a dark wood leaps: direct sun begins there. */
+    private static final double BEAM_DEG = 5;
+    /** Half the sun's disc. While it crosses the horizon direct sun begins or ends, and the sky of the IES practice is steepest. */
+    private static final double DISC_DEG = 0.27;
+
+    @Property
+    void risesWithTheSunUnderOneSky(@ForAll @DoubleRange(min = -30, max = 90) double lowDeg,
+            @ForAll @DoubleRange(min = 0, max = 40) double up, @ForAll @DoubleRange(min = 0, max = 8) double okta,
+            @ForAll @DoubleRange(min = 0, max = 8) double pai) {
+        LightAt low = light(lowDeg, pai);
+        LightAt high = light(Math.min(90, lowDeg + up), pai);
+        assertTrue(high.floorEv(okta) >= low.floorEv(okta) - JOINT_EV);
+        assertTrue(high.open().shade() >= low.open().shade() - JOINT_EV);
+        assertTrue(high.open().broken() >= low.open().broken() - JOINT_EV);
+        assertTrue(high.open().overcast() >= low.open().overcast() - JOINT_EV);
+    }
+
+    @Property(tries = 200)
+    void neverLeapsFromAQuarterToTheNext(@ForAll @DoubleRange(min = -75, max = 75) double latitude,
+            @ForAll @IntRange(min = 1, max = 365) int dayOfYear, @ForAll @DoubleRange(min = 0, max = 8) double pai) {
+        List<LightAt> table = LightTable.of(new Position(latitude, 0), LocalDate.ofYearDay(2027, dayOfYear), ZoneOffset.UTC,
+                LEVEL, canopy(pai));
+        for (int i = 1; i < table.size(); i++) {
+            LightAt from = table.get(i - 1);
+            LightAt to = table.get(i);
+            double lowDeg = Math.min(from.sun().altitudeDeg(), to.sun().altitudeDeg());
+            double highDeg = Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg());
+            if (lowDeg < DISC_DEG && highDeg > -DISC_DEG) {
+                continue;
+            }
+            assertSmooth(from, to, light -> light.open().shade());
+            assertSmooth(from, to, light -> light.open().broken());
+            assertSmooth(from, to, light -> light.open().overcast());
+            assertSmooth(from, to, light -> light.floor().shade());
+            assertSmooth(from, to, light -> light.floor().broken());
+            assertSmooth(from, to, light -> light.floor().overcast());
+            if (from.aboveSkyline() && to.aboveSkyline()) {
+                assertSmooth(from, to, light -> light.open().sun());
+                if (lowDeg > BEAM_DEG) {
+                    assertSmooth(from, to, light -> light.floor().fleck());
+                }
+            }
+        }
+    }
+
+    private static void assertSmooth(LightAt from, LightAt to, ToDoubleFunction<LightAt> ev) {
+        double limit = 1.7 * Math.abs(to.sun().altitudeDeg() - from.sun().altitudeDeg()) + 0.3;
+        double change = Math.abs(ev.applyAsDouble(to) - ev.applyAsDouble(from));
+        assertTrue(change <= limit, () -> change + " EV over " + from.sun() + " to " + to.sun());
+    }
+
+    @Property
+    void neverBrightensWithMoreLeaf(@ForAll @DoubleRange(min = -20, max = 90) double altitudeDeg,
+            @ForAll @DoubleRange(min = 0, max = 8) double pai, @ForAll @DoubleRange(min = 0, max = 8) double more,
+            @ForAll @DoubleRange(min = 0, max = 8) double okta) {
+        LightAt thin = light(altitudeDeg, pai);
+        LightAt thick = light(altitudeDeg, pai + more);
+        assertTrue(thick.floor().shade() <= thin.floor().shade() + 1e-9);
+        assertTrue(thick.floor().broken() <= thin.floor().broken() + 1e-9);
+        assertTrue(thick.floor().overcast() <= thin.floor().overcast() + 1e-9);
+        assertTrue(thick.fleckShare() <= thin.fleckShare());
+        assertTrue(thick.floorEv(okta) <= thin.floorEv(okta) + 1e-9);
+        if (thin.floor().fleck() != null) {
+            assertTrue(thick.floor().fleck() <= thin.floor().fleck() + 1e-9);
+        }
+        assertEquals(thin.open(), thick.open());
+    }
+
+    @Property
+    void neverBrightensTheDirectSunWithMoreCloud(@ForAll @DoubleRange(min = -5, max = 90) double altitudeDeg,
+            @ForAll @DoubleRange(min = 0, max = 8) double okta, @ForAll @DoubleRange(min = 0, max = 8) double more,
+            @ForAll @IntRange(min = 1, max = 366) int dayOfYear) {
+        double thin = Daylight.directNormalLux(altitudeDeg, okta, dayOfYear);
+        double thick = Daylight.directNormalLux(altitudeDeg, Math.min(8, okta + more), dayOfYear);
+        assertTrue(thick <= thin && thick >= 0);
+    }
+
+    @Property
+    void leadsBackFromExposureValueToLux(@ForAll @DoubleRange(min = -20, max = 20) double ev100) {
+        assertEquals(ev100, ExposureValue.ev100(ExposureValue.lux(ev100)), 1e-9);
+    }
+
+    private static LightAt light(double altitudeDeg, double pai) {
+        LocalDate date = LocalDate.of(2027, 5, 8);
+        ZoneId zone = ZoneOffset.UTC;
+        return LightAt.of(new SunAt(date.atTime(12, 0).atZone(zone), 180, altitudeDeg), LEVEL, canopy(pai), date);
+    }
+
+    private static Canopy canopy(double pai) {
+        return new Canopy(null, new Foliage.Index(pai), null);
+    }
+}
