@@ -55,7 +55,7 @@ public final class Cautions {
     /** A lamp is wanted whenever the sun stands below −6°: civil twilight's own definition. */
     private static void darkness(Outing outing, SunDay sun, List<Reason> cautions) {
         if (sun.downAllDay() && sun.civilDawn() == null) {
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", Figure.text("—")));
+            cautions.add(Reason.of(Caution.POLAR_NIGHT));
             return;
         }
         if (before(outing.arrive(), sun.sunrise())) {
