@@ -178,14 +178,11 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
         }
 
         /**
-         * The greatest magnification at a focal length: the maker's figure at the long end, else by the thin
-         * lens from the closest distance; a tube adds its length over the focal length, a close-up lens of
+         * The greatest magnification at a focal length with what is attached: a tube adds its length over the focal length, a close-up lens of
          * power D makes (1 + m)(1 + fD) − 1 of m (thin lenses in contact).
          */
         private double reach(double focalMm) {
-            double alone = lens.magnification() != null && focalMm == lens.longestMm()
-                    ? lens.magnification()
-                    : ThinLens.magnificationAtSensorDistance(focalMm, Math.max(lens.closestM() * 1000, 4 * focalMm));
+            double alone = greatestMagnification(lens, focalMm);
             return (1 + alone) * (1 + closeUpPower(focalMm)) - 1 + extension(focalMm);
         }
 
@@ -211,6 +208,16 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
         private double clamp(double focalMm) {
             return Math.min(lens.longestMm(), Math.max(lens.shortestMm(), focalMm));
         }
+    }
+
+    /**
+     * The greatest magnification of the lens alone: the maker's figure at the long end, else by the thin lens
+     * from the closest distance, at most 1:1 (nearer than four focal lengths no thin lens focuses).
+     */
+    static double greatestMagnification(Lens lens, double focalMm) {
+        return lens.magnification() != null && focalMm == lens.longestMm()
+                ? lens.magnification()
+                : ThinLens.magnificationAtSensorDistance(focalMm, Math.max(lens.closestM() * 1000, 4 * focalMm));
     }
 
     static double log2(double times) {

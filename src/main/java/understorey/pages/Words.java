@@ -104,7 +104,7 @@ final class Words {
         long thirds = Math.round(stops * 3);
         String[] parts = {"", "⅓", "⅔"};
         String whole = thirds / 3 == 0 && thirds % 3 != 0 ? "" : String.valueOf(thirds / 3);
-        return whole + parts[(int) Math.floorMod(thirds, 3)] + (thirds <= 3 ? " stop" : " stops");
+        return whole + parts[Math.floorMod(thirds, 3)] + (thirds <= 3 ? " stop" : " stops");
     }
 
     static String percent(double share) {
@@ -142,7 +142,7 @@ final class Words {
         return rounded.signum() < 0 ? "−" + text.substring(1) : text;
     }
 
-    private static String plain(String number) {
+    static String plain(String number) {
         return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
     }
 

@@ -1,0 +1,63 @@
+package understorey.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.kit.Camera;
+import understorey.kit.CameraFigures;
+import understorey.plan.Bag;
+
+/**
+ * A bag in words.
+ *
+ * @param cameras every body with every lens that fits it
+ * @param others  supports, filters and extras
+ */
+public record BagView(String name, String slug, List<Line> cameras, List<PlanView.Item> others, String cards,
+                      String batteries, boolean remoteRelease) {
+
+    /** One camera. */
+    public record Line(String body, String lens, String equivalent, String view, String closest,
+                       String magnification, String aperture, String thread, String weight) {
+    }
+
+    static BagView of(Bag bag) {
+        List<Line> lines = new ArrayList<>();
+        for (CameraFigures figures : CameraFigures.of(bag)) {
+            lines.add(line(figures));
+        }
+        List<PlanView.Item> others = new ArrayList<>();
+        bag.supports().forEach(support -> others.add(item(support.name(), Words.word(support.kind())
+                + (support.lowestM() == null || support.highestM() == null ? "" : ", "
+                + Words.metres(support.lowestM()) + " to " + Words.metres(support.highestM())), support.weightG())));
+        bag.filters().forEach(filter -> others.add(item(filter.name(), Words.word(filter.kind()), filter.weightG())));
+        bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
+        return new BagView(bag.name(), bag.slug(), lines, others,
+                bag.cardsGb().isEmpty() ? null : String.join(" + ",
+                        bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").toList()),
+                bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease());
+    }
+
+    private static Line line(CameraFigures figures) {
+        Camera camera = figures.camera();
+        boolean zooms = camera.lens().zooms();
+        return new Line(camera.body().name(), camera.lens().name(),
+                zooms ? Words.number(figures.shortestEquivalentMm(), 0) + "–"
+                        + Words.millimetres(figures.longestEquivalentMm())
+                        : Words.millimetres(figures.shortestEquivalentMm()),
+                zooms ? Words.degrees(figures.widestViewDeg()) + "–" + Words.degrees(figures.narrowestViewDeg())
+                        : Words.degrees(figures.widestViewDeg()),
+                Words.metres(camera.lens().closestM()), Words.number(figures.magnification(), 2),
+                Words.fNumber(camera.lens().widestShort()) + (camera.lens().widestLong() == camera.lens().widestShort()
+                        ? "" : "–" + Words.number(camera.lens().widestLong(), 1)),
+                camera.lens().threadMm() == null ? Words.NONE : Words.millimetres(camera.lens().threadMm()),
+                camera.lens().builtIn() ? weight(camera.body().weightG()) : weight(camera.lens().weightG()));
+    }
+
+    private static PlanView.Item item(String name, String uses, Double weightG) {
+        return new PlanView.Item(name, uses, weight(weightG));
+    }
+
+    private static String weight(Double grams) {
+        return grams == null ? Words.NONE : Words.weight(grams);
+    }
+}

@@ -1,0 +1,174 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.brief.Finding;
+import understorey.brief.ShotBrief;
+import understorey.outing.Leg;
+import understorey.packing.Packing;
+import understorey.plan.Share;
+import understorey.plan.Trip;
+
+/**
+ * A trip in words, for the plan page, the field sheet and the Markdown twin.
+ *
+ * @param essentials the day in five lines
+ * @param siteHref   of the site's page, seen from the trip's folder
+ * @param gearHref   of the bag's page; null for a bag written inside the trip
+ * @param story      as written
+ * @param contact    who knows; null when nobody is named or the page is public
+ * @param findings   what the author should know before going, warnings first
+ */
+public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
+                       String isoDate, String arrive, String leave, boolean arriveAssumed, boolean leaveAssumed,
+                       String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
+                       List<Row> essentials, LightView light, String sky, boolean skyAssumed,
+                       TemplateHTMLOutputModel dayLight, TemplateHTMLOutputModel skyline, String dayLightSays,
+                       String skylineSays, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
+                       Kit kit, PlaceView place, List<String> cautions, String contact, List<Remark> findings) {
+
+    /** One line of the running order. */
+    public record Step(String from, String to, String what, boolean shoot) {
+    }
+
+    /** What to carry. */
+    public record Kit(List<Item> take, List<Item> leave, List<String> missing, String weight, String unweighed,
+                      String cards, String batteries) {
+    }
+
+    /** One thing. */
+    public record Item(String name, String uses, String weight) {
+    }
+
+    /** A finding. */
+    public record Remark(String level, String text) {
+    }
+
+    static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
+        Trip trip = brief.trip();
+        List<ShotView> shots = new ArrayList<>();
+        brief.shots().forEach(shot -> shots.add(ShotView.of(brief, shot, sentences, prose)));
+        List<ShotView> storyboard = new ArrayList<>();
+        brief.story().sequence().forEach(intent -> storyboard.add(
+                shots.get(brief.shot(intent.shot().name()).number() - 1)));
+        Kit kit = kit(brief.packing(), sentences);
+        LightView light = LightView.of(brief);
+        List<Remark> findings = findings(brief, sentences);
+        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
+                brief.date().toString(), Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
+                brief.outing().assumed().contains("arrive"), brief.outing().assumed().contains("leave"),
+                audience(trip), trip.share() == null, trip.gear().name(),
+                "../sites/" + trip.site().slug() + ".html",
+                trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
+                essentials(brief, light, kit, findings), light, Words.word(brief.sky()),
+                brief.assumed().contains("sky"), Templates.html(Svg.of(brief.dayLight(), "day")),
+                Templates.html(Svg.of(brief.skyline(), "skyline")), brief.dayLight().says(), brief.skyline().says(),
+                shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
+                Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
+                kit, PlaceView.of(trip.site(), trip.precision(), prose),
+                brief.cautions().stream().map(sentences::of).toList(), contact(trip), findings);
+    }
+
+    private static String audience(Trip trip) {
+        String position = trip.precision() == Share.Precision.EXACT ? "" : trip.precision() == Share.Precision.COARSE
+                ? "; position coarse" : "; position hidden";
+        return Words.word(trip.audience()) + position;
+    }
+
+    private static String contact(Trip trip) {
+        if (trip.contact() == null || trip.audience() == Share.Audience.PUBLIC) {
+            return null;
+        }
+        String tell = trip.contact().tell() == null ? "" : trip.contact().tell();
+        return trip.contact().backBy() == null ? tell
+                : tell + (tell.isEmpty() ? "" : "; ") + "back by " + trip.contact().backBy();
+    }
+
+    private static List<Row> essentials(Brief brief, LightView light, Kit kit, List<Remark> findings) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
+                + Words.clock(brief.outing().leave()) + "; "
+                + (light.sunlit() == null ? "the sun does not clear the land"
+                : "the sun clears the land " + light.sunlit())));
+        rows.add(new Row("Where", brief.trip().site().name() + ": " + String.join(", ",
+                brief.shots().stream().map(shot -> place(brief, shot)).distinct().toList())));
+        rows.add(new Row("Why this day", why(brief)));
+        rows.add(new Row("Carry", kit.weight() + ": " + String.join(", ",
+                kit.take().stream().map(Item::name).toList())));
+        List<String> spoilers = findings.stream().filter(finding -> finding.level().equals("warning"))
+                .map(Remark::text).toList();
+        rows.add(new Row("What could spoil it", spoilers.isEmpty()
+                ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
+                : String.join(" ", spoilers)));
+        return rows;
+    }
+
+    private static String place(Brief brief, ShotBrief shot) {
+        String spot = shot.intent().shot().spot();
+        return spot == null ? brief.trip().site().name() : spot;
+    }
+
+    private static String why(Brief brief) {
+        if (brief.flowering() == null) {
+            return "the author chose it; nobody told when the flowers open";
+        }
+        String months = Words.word(brief.flowering().first()) + " to " + Words.word(brief.flowering().last());
+        return brief.flowering().subject().name() + " flowers " + capital(months) + " by the catalogue"
+                + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
+                + ", and one wood’s peak is much shorter"
+                + (brief.trip().site().reports() == null ? "" : ": ask " + brief.trip().site().reports()
+                + " before you go");
+    }
+
+    private static String capital(String months) {
+        StringBuilder text = new StringBuilder(months);
+        int second = months.indexOf(" to ") + 4;
+        text.setCharAt(0, Character.toUpperCase(months.charAt(0)));
+        text.setCharAt(second, Character.toUpperCase(months.charAt(second)));
+        return text.toString();
+    }
+
+    private static List<Step> order(Brief brief) {
+        List<Step> steps = new ArrayList<>();
+        for (Leg leg : brief.outing().legs()) {
+            String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
+            String what = switch (leg.what()) {
+                case WALK -> leg.shot() == null ? "walk back to " + spot : "walk to " + spot;
+                case SET_UP -> "set up";
+                case WAIT -> "wait for the light";
+                case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
+            };
+            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, leg.what() == Leg.What.SHOOT));
+        }
+        return steps;
+    }
+
+    private static Kit kit(Packing packing, Sentences sentences) {
+        return new Kit(items(packing.take()), items(packing.leave()),
+                packing.missing().stream().map(sentences::of).toList(), Words.weight(packing.weightG()),
+                packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
+                packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
+                        + packing.frames() + " RAW frames",
+                packing.batteries() == null ? null : String.valueOf(packing.batteries()));
+    }
+
+    private static List<Item> items(List<Packing.Item> items) {
+        return items.stream().map(item -> new Item(item.name(), String.join(", ", item.shots()),
+                item.weightG() == null ? Words.NONE : Words.weight(item.weightG()))).toList();
+    }
+
+    private static List<Remark> findings(Brief brief, Sentences sentences) {
+        List<Remark> remarks = new ArrayList<>();
+        for (Finding.Level level : List.of(Finding.Level.WARNING, Finding.Level.NOTE)) {
+            for (Finding finding : brief.findings()) {
+                if (finding.level() == level) {
+                    remarks.add(new Remark(Words.word(level), sentences.of(finding.reason())));
+                }
+            }
+        }
+        return remarks;
+    }
+}

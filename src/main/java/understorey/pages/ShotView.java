@@ -1,0 +1,196 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.brief.ShotBrief;
+import understorey.exposure.Settings;
+import understorey.kit.Camera;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.plan.LightWish;
+import understorey.plan.Sharp;
+import understorey.plan.Shot;
+import understorey.plan.Viewpoint;
+import understorey.reason.Reason;
+
+/**
+ * One picture in words. Everything is null or empty where there is nothing to say.
+ *
+ * @param facts    lens, place and frame
+ * @param camera   body and lens in one line
+ * @param settings aperture, time and ISO in one line
+ * @param reasons  why so
+ * @param helps    what would help
+ * @param skies    the same in the other skies
+ * @param tried    every lens of the bag, best first
+ * @param defaults what the author left open, and what was put there
+ */
+public record ShotView(int number, String name, String role, String subject, String spot, String time,
+                       String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
+                       String settings, String focus, String sharp, String height, String bracket,
+                       List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
+                       List<Row> companions, List<Row> defaults, String wishes, String notes, String otherwise,
+                       TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
+
+    /** Settings in one sky. */
+    public record Sky(String sky, String ev, String fNumber, String shutter, String iso) {
+    }
+
+    /** One lens of the bag on this picture. */
+    public record Tried(String lens, String verdict, String why) {
+    }
+
+    static ShotView of(Brief brief, ShotBrief shot, Sentences sentences, Prose prose) {
+        Intent intent = shot.intent();
+        Shot written = intent.shot();
+        LensFit fit = shot.fit().best();
+        Settings settings = shot.settings();
+        List<String> reasons = new ArrayList<>();
+        if (fit != null) {
+            fit.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
+            settings.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
+        }
+        return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
+                written.spot() == null ? brief.trip().site().name() : written.spot(),
+                shot.time() == null ? null : Words.clock(shot.time().from()) + "–" + Words.clock(shot.time().to()),
+                Words.word(shot.verdict()), fit == null ? List.of() : facts(shot, fit),
+                fit == null ? null : camera(fit.camera()) + focal(fit),
+                settings == null ? null : Words.fNumber(settings.fNumber()),
+                settings == null ? null : Words.shutter(settings.shutterS()),
+                settings == null ? null : String.valueOf(settings.iso()),
+                settings == null ? null : Words.fNumber(settings.fNumber()) + " · "
+                        + Words.shutter(settings.shutterS()) + " · ISO " + settings.iso(),
+                fit == null ? null : Words.metres(fit.focusM()),
+                settings == null ? null : Words.metres(settings.sharpFromM()) + " to "
+                        + Words.metres(settings.sharpToM()),
+                fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
+                reasons, shot.fit().helps().stream().map(sentences::of).toList(), skies(shot),
+                tried(shot, sentences), companions(shot), defaults(intent, fit), wishes(written),
+                written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
+                Templates.html(prose.html(written.otherwise())));
+    }
+
+    private static List<Row> facts(ShotBrief shot, LensFit fit) {
+        List<Row> facts = new ArrayList<>();
+        facts.add(new Row("Camera", camera(fit.camera())));
+        facts.add(new Row("Focal length", Words.millimetres(fit.focalMm()) + " ("
+                + Words.millimetres(fit.equivalentMm()) + " full-frame equivalent"
+                + (fit.cropTimes() > 1.005 ? ", cropped " + Words.number(fit.cropTimes(), 1) + "×" : "") + ")"));
+        facts.add(new Row("Held by", (fit.support() == null ? "your hands" : fit.support().name()) + ", lens at "
+                + Words.metres(fit.heightM())
+                + (Math.abs(fit.tiltDeg()) < 0.5 ? ", level" : ", tilted "
+                + Words.degrees(Math.abs(fit.tiltDeg())) + (fit.tiltDeg() > 0 ? " down" : " up"))));
+        if (!fit.filters().isEmpty()) {
+            facts.add(new Row("Filter", String.join(", ", fit.filters().stream().map(f -> f.name()).toList())));
+        }
+        facts.add(new Row("Frame", Words.metres(fit.frameWidthM()) + " × " + Words.metres(fit.frameHeightM())
+                + " at " + Words.metres(fit.distanceM()) + ", "
+                + Words.degrees(fit.view().horizontalDeg()) + " wide"));
+        Double facing = shot.intent().shot().facingDeg();
+        if (facing != null) {
+            facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.degrees(facing) + ")"
+                    + (shot.lightAngleDeg() == null ? "" : ", the sun "
+                    + Words.degrees(shot.lightAngleDeg()) + " off your axis")));
+        }
+        facts.add(new Row("Focus", "at " + Words.metres(fit.focusM()) + "; sharp from "
+                + Words.metres(shot.settings().sharpFromM()) + " to " + Words.metres(shot.settings().sharpToM())
+                + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
+                + Words.metres(shot.settings().hyperfocalM()) : "")));
+        if (fit.magnification() > 0.05) {
+            facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
+        }
+        facts.add(new Row("Light", "EV " + Words.ev(shot.settings().ev100()) + " at ISO 100, about "
+                + shot.light().colourTemperatureK() + " K in clear weather"));
+        return facts;
+    }
+
+    static String camera(Camera camera) {
+        String lens = camera.lens().builtIn()
+                ? camera.body().name() + ", " + camera.lens().name() + " lens"
+                : camera.lens().name();
+        return camera.attachment() == null ? lens : lens + " + " + camera.attachment().name();
+    }
+
+    private static String focal(LensFit fit) {
+        return fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "";
+    }
+
+    private static String bracket(Settings settings) {
+        if (settings == null || settings.bracketStops().size() < 2) {
+            return null;
+        }
+        List<String> steps = settings.bracketStops().stream()
+                .map(stops -> (stops > 0 ? "+" : "") + Words.number(stops, 0)).toList();
+        return String.join(", ", steps) + " stops";
+    }
+
+    private static List<Sky> skies(ShotBrief shot) {
+        List<Sky> skies = new ArrayList<>();
+        for (ShotBrief.InSky in : shot.otherSkies()) {
+            Settings settings = in.settings();
+            skies.add(new Sky(Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
+                    Words.shutter(settings.shutterS()), String.valueOf(settings.iso())));
+        }
+        return skies;
+    }
+
+    private static List<Tried> tried(ShotBrief shot, Sentences sentences) {
+        List<Tried> tried = new ArrayList<>();
+        for (LensFit fit : shot.fit().tried()) {
+            if (fit.camera().attachment() != null && fit != shot.fit().best()) {
+                continue;
+            }
+            Reason first = fit.reasons().get(0);
+            tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(first)));
+        }
+        return tried;
+    }
+
+    private static List<Row> companions(ShotBrief shot) {
+        List<Row> rows = new ArrayList<>();
+        for (ShotBrief.ForCompanion companion : shot.companions()) {
+            LensFit best = companion.best();
+            rows.add(new Row(companion.name(), best == null ? "no camera"
+                    : Words.word(best.verdict()) + ": " + camera(best.camera()) + focal(best) + " from "
+                    + Words.metres(best.distanceM())));
+        }
+        return rows;
+    }
+
+    private static List<Row> defaults(Intent intent, LensFit fit) {
+        List<Row> rows = new ArrayList<>();
+        for (String name : List.of("role", "viewpoint", "orientation", "focal_equivalent", "frame", "sharp",
+                "duration", "priority")) {
+            if (intent.assumed().contains(name)) {
+                rows.add(new Row(name, value(name, intent, fit)));
+            }
+        }
+        return rows;
+    }
+
+    private static String value(String name, Intent intent, LensFit fit) {
+        return switch (name) {
+            case "role" -> Words.word(intent.role());
+            case "viewpoint" -> (intent.viewpoint() instanceof Viewpoint.Stance stance ? Words.word(stance) + ", "
+                    : "") + (fit == null ? "" : Words.metres(fit.heightM()));
+            case "orientation" -> Words.word(intent.orientation());
+            case "focal_equivalent" -> Words.millimetres(intent.focalEquivalentMm());
+            case "frame" -> fit == null ? "by the subject" : Words.metres(fit.frameWidthM()) + " wide";
+            case "sharp" -> intent.sharp() instanceof Sharp.Range range
+                    ? Words.metres(range.nearM()) + " to " + Words.metres(range.farM())
+                    : Words.metres(((Sharp.Depth) intent.sharp()).depthM()) + " deep";
+            case "duration" -> intent.duration().toMinutes() + " min";
+            default -> String.valueOf(intent.priority());
+        };
+    }
+
+    private static String wishes(Shot shot) {
+        List<String> words = new ArrayList<>();
+        for (LightWish wish : shot.light()) {
+            words.add(Words.word(wish));
+        }
+        return words.isEmpty() ? null : String.join(", ", words);
+    }
+}

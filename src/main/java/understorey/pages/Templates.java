@@ -1,0 +1,167 @@
+package understorey.pages;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.cache.FileTemplateLoader;
+import freemarker.cache.MultiTemplateLoader;
+import freemarker.cache.TemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.core.TemplateHTMLOutputModel;
+import freemarker.ext.beans.ClassMemberAccessPolicy;
+import freemarker.ext.beans.MemberAccessPolicy;
+import freemarker.ext.beans.ZeroArgumentNonVoidMethodPolicy;
+import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateModelException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TimeZone;
+
+/**
+ * The templates of the pages: the jar's own, or a folder of the user's whose files stand in front of them. A
+ * template sees record components and nothing else; a value that is missing stops the page.
+ */
+final class Templates {
+
+    private static final String RESOURCES = "/understorey/templates/";
+    private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    private final Path folder;
+
+    /**
+     * Opens the templates.
+     *
+     * @param folder of the user's own; null for the jar's only
+     */
+    Templates(Path folder) {
+        this.folder = folder;
+        configuration.setTemplateLoader(loader(folder));
+        configuration.setObjectWrapper(wrapper());
+        configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setRecognizeStandardFileExtensions(true);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setWrapUncheckedExceptions(true);
+        configuration.setFallbackOnNullLoopVariable(false);
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        configuration.setLocale(Locale.ROOT);
+        configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
+        configuration.setNumberFormat("computer");
+        configuration.setBooleanFormat("c");
+        configuration.setLocalizedLookup(false);
+        configuration.setDefaultEncoding("UTF-8");
+    }
+
+    /** Fills a template with the record {@code page}. */
+    String fill(String template, Object page) {
+        StringWriter text = new StringWriter(32 * 1024);
+        try {
+            Template found = configuration.getTemplate(template);
+            found.process(Map.of("page", page), text);
+        } catch (TemplateException fault) {
+            throw new TemplateFault(fault.getTemplateSourceName(), fault.getLineNumber(), fault.getColumnNumber(),
+                    "cannot fill in " + fault.getBlamedExpressionString());
+        } catch (ParseException fault) {
+            throw new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
+                    fault.getEditorMessage());
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+        return text.toString();
+    }
+
+    /** A file beside the templates, as it is. */
+    String text(String name) {
+        try {
+            if (folder != null && Files.isRegularFile(folder.resolve(name))) {
+                return Files.readString(folder.resolve(name));
+            }
+            try (InputStream in = Templates.class.getResourceAsStream(RESOURCES + name)) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            }
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    /** HTML that is ready, so that no template escapes it again. */
+    static TemplateHTMLOutputModel html(String markup) {
+        try {
+            return markup == null ? null : HTMLOutputFormat.INSTANCE.fromMarkup(markup);
+        } catch (TemplateModelException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static TemplateLoader loader(Path folder) {
+        TemplateLoader jar = new ClassTemplateLoader(Templates.class, RESOURCES);
+        if (folder == null) {
+            return jar;
+        }
+        try {
+            return new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(folder.toFile()), jar});
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private static DefaultObjectWrapper wrapper() {
+        DefaultObjectWrapper wrapper = new DefaultObjectWrapper(Configuration.VERSION_2_3_34);
+        wrapper.setMemberAccessPolicy(new RecordsOnly());
+        wrapper.setRecordZeroArgumentNonVoidMethodPolicy(
+                ZeroArgumentNonVoidMethodPolicy.PROPERTY_ONLY_UNLESS_BEAN_PROPERTY_READ_METHOD);
+        return wrapper;
+    }
+
+    /** Shows the components of records, and of no other object anything. */
+    private static final class RecordsOnly implements MemberAccessPolicy {
+
+        @Override
+        public ClassMemberAccessPolicy forClass(Class<?> type) {
+            Set<Method> shown = new HashSet<>();
+            if (type.isRecord()) {
+                for (RecordComponent component : type.getRecordComponents()) {
+                    shown.add(component.getAccessor());
+                }
+            }
+            return new ClassMemberAccessPolicy() {
+                @Override
+                public boolean isMethodExposed(Method method) {
+                    return shown.contains(method);
+                }
+
+                @Override
+                public boolean isConstructorExposed(Constructor<?> constructor) {
+                    return false;
+                }
+
+                @Override
+                public boolean isFieldExposed(Field field) {
+                    return false;
+                }
+            };
+        }
+
+        @Override
+        public boolean isToStringAlwaysExposed() {
+            return false;
+        }
+    }
+}

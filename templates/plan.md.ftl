@@ -1,0 +1,192 @@
+<#ftl output_format="plainText">
+<#function cell text><#return text?replace("|", "\\|")?replace("\n", " ")></#function>
+# ${page.title}
+
+${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveAssumed> (default: civil dawn)</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>
+
+<#list page.essentials as row>
+- **${row.name}:** ${row.text}
+</#list>
+<#if page.story??>
+
+${page.story?trim}
+</#if>
+<#if page.findings?has_content>
+
+## Before you go
+
+<#list page.findings as finding>
+- <#if finding.level == "warning">**Warning:** </#if>${finding.text}
+</#list>
+</#if>
+
+## The light
+
+${page.dayLightSays}
+
+${page.skylineSays}
+
+| | |
+|---|---|
+<#list page.light.sun as row>
+| ${row.name} | ${row.text} |
+</#list>
+<#list page.light.moon as row>
+| ${row.name} | ${row.text} |
+</#list>
+| Sun clear of the land | ${page.light.sunlit!"never on this day"} |
+
+Light in EV at ISO 100; quarter hours are those of the visit, the whole day is in plan.json.
+
+| Time | Sun at | Height | Shadow, × height | Over the land | Open: sun | shade | Floor: fleck | of the floor | shade | broken | overcast | K |
+|---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
+<#list page.light.table as row>
+| ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |
+</#list>
+
+## Storyboard
+
+<#list page.storyboard as shot>
+${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}</#if>, ${shot.time!"no time left"}
+</#list>
+<#if page.gaps?has_content>
+
+<#list page.gaps as gap>
+- ${gap}
+</#list>
+</#if>
+
+## The pictures
+<#list page.shots as shot>
+
+### ${shot.number} ${shot.name}
+
+*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}<#if shot.wishes??> · light wished: ${shot.wishes}</#if>
+
+**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if>
+
+<#if shot.facts?has_content>
+| | |
+|---|---|
+<#list shot.facts as row>
+| ${row.name} | ${cell(row.text)} |
+</#list>
+
+</#if>
+<#list shot.reasons as reason>
+- ${reason}
+</#list>
+<#if shot.helps?has_content>
+
+What would help:
+
+<#list shot.helps as help>
+- ${help}
+</#list>
+</#if>
+<#if shot.skies?has_content>
+
+| If the sky is | EV | Aperture | Time | ISO |
+|---|--:|--:|--:|--:|
+<#list shot.skies as sky>
+| ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} |
+</#list>
+</#if>
+<#if (shot.tried?size > 1)>
+
+| Lens | On this picture | Because |
+|---|---|---|
+<#list shot.tried as tried>
+| ${cell(tried.lens)} | ${tried.verdict} | ${cell(tried.why)} |
+</#list>
+</#if>
+<#if shot.companions?has_content>
+
+<#list shot.companions as row>
+- ${row.name}: ${row.text}
+</#list>
+</#if>
+<#if shot.notes??>
+
+${shot.notes?trim}
+</#if>
+<#if shot.otherwise??>
+
+**Otherwise:** ${shot.otherwise?trim}
+</#if>
+<#if shot.defaults?has_content>
+
+*Defaults: <#list shot.defaults as row>${row.name} ${row.text}<#sep>; </#list>.*
+</#if>
+</#list>
+
+## Running order
+
+Leave the last spot by **${page.leaveLastSpotBy}**.
+
+| From | To | What |
+|---|---|---|
+<#list page.order as step>
+| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> |
+</#list>
+<#if page.contact??>
+
+Who knows where you are: ${page.contact}.
+</#if>
+
+## What to carry
+
+${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighed} thing(s) whose weight the bag does not give</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if>
+
+| Take | For | Weight |
+|---|---|--:|
+<#list page.kit.take as item>
+| ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
+</#list>
+<#if page.kit.leave?has_content>
+
+Leave at home: <#list page.kit.leave as item>${item.name}<#sep>, </#list>.
+</#if>
+<#if page.kit.missing?has_content>
+
+What the bag lacks:
+
+<#list page.kit.missing as help>
+- ${help}
+</#list>
+</#if>
+
+## The place
+
+<#list page.place.facts as row>
+- ${row.name}: ${row.text}
+</#list>
+<#if page.place.spots?has_content>
+
+| Spot | Position | Trees | Ground |
+|---|---|---|---|
+<#list page.place.spots as spot>
+| ${cell(spot.name)} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
+</#list>
+</#if>
+<#if page.place.access??>
+
+${page.place.access?trim}
+</#if>
+<#if page.place.notes??>
+
+${page.place.notes?trim}
+</#if>
+<#if page.place.reports??>
+
+Ask for the state of the flowers: <${page.place.reports}>
+</#if>
+
+## Cautions
+
+<#list page.place.cautions as caution>
+- ${caution?trim}
+</#list>
+<#list page.cautions as caution>
+- ${caution}
+</#list>
