@@ -31,6 +31,12 @@ public record Site(String name, String slug, String publicName, Position positio
                    Parking parking, List<Season> seasons, List<Subject> subjects, String access, String reports,
                    boolean sensitive, List<String> cautions, String notes) {
 
+    /** The same wood with another page. */
+    public Site withSlug(String other) {
+        return new Site(name, other, publicName, position, elevationM, zone, skyline, canopy, spots, walks, opening,
+                parking, seasons, subjects, access, reports, sensitive, cautions, notes);
+    }
+
     /** The spot of that name, or null. */
     public Spot spot(String spotName) {
         for (Spot spot : spots) {

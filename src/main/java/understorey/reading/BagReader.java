@@ -1,0 +1,123 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Support;
+
+/** A bag, from its own file or from inside a trip. */
+final class BagReader {
+
+    private static final double HEAVIEST_G = 50_000;
+
+    private final Findings findings;
+
+    private BagReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * Reads a bag; null when it has errors.
+     *
+     * @param slug null for a bag written inside a trip
+     */
+    static Bag read(Node.Mapping node, String slug, Findings findings) {
+        int before = findings.errors();
+        Bag bag = new BagReader(findings).bag(new Fields(node, "this bag", findings), slug);
+        return findings.errors() > before ? null : bag;
+    }
+
+    private Bag bag(Fields f, String slug) {
+        f.require("gear", "bodies");
+        String name = f.text("gear");
+        List<Body> bodies = bodies(f);
+        List<Lens> lenses = lenses(f, bodies);
+        List<Support> supports = supports(f);
+        List<Filter> filters = FilterReader.all(f);
+        Boolean remote = f.yesNo("remote_release");
+        List<Double> cards = new ArrayList<>();
+        for (Node item : f.items("cards")) {
+            cards.add(f.scalars().quantity(item, "an entry of 'cards'", Dimension.CARD_SIZE, 0.1, 100_000));
+        }
+        Integer batteries = f.whole("batteries", 0, 100);
+        List<Bag.Extra> extras = new ArrayList<>();
+        for (Fields extra : f.blocks("extras", "this extra")) {
+            extras.add(new Bag.Extra(extra.require("name").text("name"), weight(extra)));
+            extra.done();
+        }
+        f.done();
+        return findings.errors() > 0 ? null : new Bag(name, slug, List.copyOf(bodies), List.copyOf(lenses),
+                List.copyOf(supports), filters, Boolean.TRUE.equals(remote), List.copyOf(cards),
+                batteries == null ? 0 : batteries, List.copyOf(extras));
+    }
+
+    private List<Body> bodies(Fields f) {
+        Names names = new Names("body");
+        List<Body> bodies = new ArrayList<>();
+        List<Fields> blocks = f.blocks("bodies", "this body");
+        if (f.has("bodies") && f.take("bodies") instanceof Node.Seq && blocks.isEmpty()) {
+            f.refuse("bodies", "a bag holds at least one body", null);
+        }
+        for (Fields block : blocks) {
+            Body body = OpticsReader.body(block, names);
+            if (body != null) {
+                bodies.add(body);
+            }
+        }
+        return bodies;
+    }
+
+    private List<Lens> lenses(Fields f, List<Body> bodies) {
+        Names names = new Names("lens");
+        List<Lens> lenses = new ArrayList<>();
+        for (Fields block : f.blocks("lenses", "this lens")) {
+            Lens lens = OpticsReader.lens(block, names, block.require("mount").text("mount"), null);
+            if (lens == null) {
+                continue;
+            }
+            lenses.add(lens);
+            if (findings.errors() == 0 && !fits(lens, bodies)) {
+                findings.warning(block.at("mount"), "no body of this bag has the mount " + Node.quote(lens.mount()),
+                        "this lens is left at home");
+            }
+        }
+        return lenses;
+    }
+
+    private static boolean fits(Lens lens, List<Body> bodies) {
+        for (Body body : bodies) {
+            if (lens.mount().equals(body.mount())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Support> supports(Fields f) {
+        Names names = new Names("support");
+        List<Support> supports = new ArrayList<>();
+        for (Fields block : f.blocks("supports", "this support")) {
+            block.require("name", "kind");
+            String name = names.claim(block, "name");
+            Support.Kind kind = block.word("kind", Support.Kind.values());
+            Double lowest = block.quantity("lowest", Dimension.LENGTH, 0, 5);
+            Double highest = block.quantity("highest", Dimension.LENGTH, 0.01, 10);
+            if (lowest != null && highest != null && lowest > highest) {
+                block.refuse("highest", "'highest' is below 'lowest'", null);
+            }
+            Double carries = block.quantity("carries", Dimension.MASS, 50, 200_000);
+            supports.add(new Support(name, kind, lowest, highest, carries == null ? null : carries / 1000,
+                    weight(block)));
+            block.done();
+        }
+        return supports;
+    }
+
+    /** Grams; null when not given. */
+    static Double weight(Fields f) {
+        return f.quantity("weight", Dimension.MASS, 1, HEAVIEST_G);
+    }
+}

@@ -1,0 +1,138 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Comma-separated values as RFC 4180 has them: a header line, quotes around cells that hold commas, line
+ * ends or quotes, a quote inside written twice. Lines end in \r\n or \n; empty lines are passed over.
+ */
+final class Csv {
+
+    private final Findings findings;
+    private final String text;
+    private final List<Node.Scalar> row = new ArrayList<>();
+    private final List<Node.Mapping> rows = new ArrayList<>();
+    private List<Node.Scalar> header;
+    private int at;
+    private int line = 1;
+    private int lineStart;
+
+    private Csv(Findings findings) {
+        this.findings = findings;
+        this.text = findings.source().text();
+    }
+
+    /** Each row as a block of keys: the header's names, cells without text left out. */
+    static List<Node.Mapping> rows(Findings findings) {
+        Csv csv = new Csv(findings);
+        while (csv.at < csv.text.length()) {
+            if (!csv.cell()) {
+                break;
+            }
+        }
+        return csv.rows;
+    }
+
+    /** Reads one cell and what ends it; false when the rest cannot be read. */
+    private boolean cell() {
+        Pos start = here();
+        StringBuilder cell = new StringBuilder();
+        if (text.charAt(at) == '"') {
+            if (!quoted(cell)) {
+                findings.error(start, "the quote opened here is never closed", null);
+                return false;
+            }
+        } else {
+            while (at < text.length() && !ends(text.charAt(at))) {
+                cell.append(text.charAt(at++));
+            }
+        }
+        if (at < text.length() && !ends(text.charAt(at))) {
+            findings.error(here(), "a comma or the end of the line is due after the closing quote",
+                    "write a quote inside a cell twice");
+            return false;
+        }
+        String value = cell.toString();
+        row.add(new Node.Scalar(value, value.isBlank(), new Pos(start.line(), start.column(), length(value))));
+        if (at < text.length() && text.charAt(at) == ',') {
+            at++;
+            if (at < text.length()) {
+                return true;
+            }
+            row.add(new Node.Scalar("", true, here()));
+        }
+        lineEnd();
+        return true;
+    }
+
+    private boolean quoted(StringBuilder cell) {
+        at++;
+        while (at < text.length()) {
+            char c = text.charAt(at++);
+            if (c == '"') {
+                if (at >= text.length() || text.charAt(at) != '"') {
+                    return true;
+                }
+                at++;
+            } else if (c == '\n') {
+                line++;
+                lineStart = at;
+            }
+            cell.append(c);
+        }
+        return false;
+    }
+
+    private void lineEnd() {
+        boolean blank = row.size() == 1 && row.get(0).empty();
+        if (!blank && header == null) {
+            header = List.copyOf(row);
+        } else if (!blank) {
+            row();
+        }
+        row.clear();
+        if (at < text.length() && text.charAt(at) == '\r') {
+            at++;
+        }
+        if (at < text.length() && text.charAt(at) == '\n') {
+            at++;
+        }
+        line++;
+        lineStart = at;
+    }
+
+    private void row() {
+        Pos start = row.get(0).pos();
+        if (row.size() != header.size()) {
+            findings.error(start, "this row has " + row.size() + " cells, the header line has " + header.size(),
+                    "put quotes around a cell that holds a comma");
+            return;
+        }
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        for (int i = 0; i < row.size(); i++) {
+            if (!row.get(i).empty()) {
+                Node.Scalar name = header.get(i);
+                if (entries.putIfAbsent(name.text().strip(), new Node.Entry(name.pos(), row.get(i))) != null) {
+                    findings.error(name.pos(), "the column '" + name.text().strip() + "' is given twice", null);
+                }
+            }
+        }
+        rows.add(new Node.Mapping(entries, start));
+    }
+
+    private boolean ends(char c) {
+        return c == ',' || c == '\n' || c == '\r';
+    }
+
+    private Pos here() {
+        return new Pos(line, text.codePointCount(lineStart, at) + 1, 1);
+    }
+
+    private static int length(String value) {
+        int end = value.indexOf('\n');
+        return value.codePointCount(0, end < 0 ? value.length() : end);
+    }
+}

@@ -1,0 +1,204 @@
+package understorey.reading;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * A block of keys being taken apart by the reader of one record. A value that is absent or faulty comes
+ * out as null; {@link #done()} reports each key that nobody asked for.
+ */
+final class Fields {
+
+    private final Node.Mapping node;
+    private final String what;
+    private final Findings findings;
+    private final Scalars scalars;
+    private final TreeSet<String> asked = new TreeSet<>();
+
+    /**
+     * @param what the block in sentences, such as "this lens"
+     */
+    Fields(Node.Mapping node, String what, Findings findings) {
+        this.node = node;
+        this.what = what;
+        this.findings = findings;
+        this.scalars = new Scalars(findings);
+    }
+
+    /** Reports each of these keys that is missing. */
+    Fields require(String... keys) {
+        for (String key : keys) {
+            asked.add(key);
+            if (!has(key)) {
+                findings.error(node.pos(), "'" + key + "' is missing in " + what, null);
+            }
+        }
+        return this;
+    }
+
+    boolean has(String key) {
+        return node.entries().containsKey(key);
+    }
+
+    /** Where the value of a key stands; the block itself when the key is absent. */
+    Pos at(String key) {
+        Node.Entry entry = node.entries().get(key);
+        return entry == null ? node.pos() : entry.value().pos();
+    }
+
+    /** Where the key itself stands; the block when it is absent. */
+    Pos atKey(String key) {
+        Node.Entry entry = node.entries().get(key);
+        return entry == null ? node.pos() : entry.key();
+    }
+
+    Pos pos() {
+        return node.pos();
+    }
+
+    Findings findings() {
+        return findings;
+    }
+
+    /** An error at the value of a key. */
+    void refuse(String key, String text, String help) {
+        findings.error(at(key), text, help);
+    }
+
+    /** The value of a key; null when it is absent, or empty, which is reported at the key. */
+    Node take(String key) {
+        asked.add(key);
+        Node.Entry entry = node.entries().get(key);
+        if (entry == null) {
+            return null;
+        }
+        if (entry.value() instanceof Node.Scalar scalar && scalar.empty()) {
+            findings.error(entry.key(), "'" + key + "' has no value", "give it one, or leave the key out");
+            return null;
+        }
+        return entry.value();
+    }
+
+    String text(String key) {
+        return scalars.text(take(key), named(key));
+    }
+
+    Double number(String key, double least, double most) {
+        return scalars.number(take(key), named(key), least, most);
+    }
+
+    Integer whole(String key, int least, int most) {
+        return scalars.whole(take(key), named(key), least, most);
+    }
+
+    Double quantity(String key, Dimension dimension, double least, double most) {
+        return scalars.quantity(take(key), named(key), dimension, least, most);
+    }
+
+    Double angle(String key, double least, double most) {
+        return scalars.angle(take(key), named(key), least, most);
+    }
+
+    Double bearing(String key) {
+        return scalars.bearing(take(key), named(key));
+    }
+
+    Span focal(String key) {
+        return scalars.focal(take(key), named(key));
+    }
+
+    Span aperture(String key) {
+        return scalars.aperture(take(key), named(key));
+    }
+
+    <E extends Enum<E>> E word(String key, E[] constants) {
+        return scalars.word(take(key), named(key), constants);
+    }
+
+    Boolean yesNo(String key) {
+        return scalars.yesNo(take(key), named(key));
+    }
+
+    LocalTime clock(String key) {
+        return scalars.clock(take(key), named(key));
+    }
+
+    LocalDate date(String key) {
+        return scalars.date(take(key), named(key));
+    }
+
+    Scalars scalars() {
+        return scalars;
+    }
+
+    /** The block under a key; null when it is absent or no block. */
+    Fields block(String key, String called) {
+        return block(take(key), named(key), called);
+    }
+
+    /** A node as a block; null, with a finding, when it is none. */
+    Fields block(Node value, String name, String called) {
+        if (value instanceof Node.Mapping mapping) {
+            return new Fields(mapping, called, findings);
+        }
+        if (value != null) {
+            findings.error(value.pos(), name + " must be a block of keys, not " + value.described(), null);
+        }
+        return null;
+    }
+
+    /** The items of the list under a key; none when it is absent or no list. */
+    List<Node> items(String key) {
+        Node value = take(key);
+        if (value instanceof Node.Seq list) {
+            return list.items();
+        }
+        if (value != null) {
+            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(),
+                    value instanceof Node.Scalar scalar && scalar.text().length() < 40
+                            ? "write it as [" + scalar.text() + "]" : "begin each entry with '- '");
+        }
+        return List.of();
+    }
+
+    /** The blocks of the list under a key. */
+    List<Fields> blocks(String key, String called) {
+        List<Fields> blocks = new ArrayList<>();
+        for (Node item : items(key)) {
+            Fields block = block(item, "an entry of " + named(key), called);
+            if (block != null) {
+                blocks.add(block);
+            }
+        }
+        return blocks;
+    }
+
+    /** The texts of the list under a key. */
+    List<String> texts(String key) {
+        List<String> texts = new ArrayList<>();
+        for (Node item : items(key)) {
+            String text = scalars.text(item, "an entry of " + named(key));
+            if (text != null) {
+                texts.add(text);
+            }
+        }
+        return List.copyOf(texts);
+    }
+
+    /** Reports each key that nobody asked for. */
+    void done() {
+        for (var entry : node.entries().entrySet()) {
+            if (!asked.contains(entry.getKey())) {
+                findings.error(entry.getValue().key(), "unknown key '" + entry.getKey() + "' in " + what,
+                        Suggestion.among(asked, entry.getKey(), "known keys"));
+            }
+        }
+    }
+
+    private static String named(String key) {
+        return "'" + key + "'";
+    }
+}

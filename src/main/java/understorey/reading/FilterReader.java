@@ -1,0 +1,60 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Filter;
+
+/** What goes on or behind the lenses of a bag; each kind owes its own measures. */
+final class FilterReader {
+
+    private FilterReader() {
+    }
+
+    static List<Filter> all(Fields bag) {
+        Names names = new Names("filter");
+        List<Filter> filters = new ArrayList<>();
+        for (Fields block : bag.blocks("filters", "this filter")) {
+            filters.add(filter(block, names));
+        }
+        return bag.findings().errors() > 0 ? List.of() : List.copyOf(filters);
+    }
+
+    private static Filter filter(Fields f, Names names) {
+        f.require("name", "kind");
+        String name = names.claim(f, "name");
+        Filter.Kind kind = f.word("kind", Filter.Kind.values());
+        if (kind != null) {
+            f.require(owed(kind));
+        }
+        Double thread = thread(f, "thread");
+        Double loss = f.quantity("loss", Dimension.STOPS, 0, 30);
+        Double lensThread = thread(f, "lens_thread");
+        Double filterThread = thread(f, "filter_thread");
+        if (lensThread != null && filterThread != null && filterThread <= lensThread) {
+            f.refuse("filter_thread", "a step-up ring has the larger thread towards the filter", null);
+        }
+        Double dioptres = f.quantity("dioptres", Dimension.DIOPTRES, 0.1, 50);
+        Double length = f.quantity("length", Dimension.SMALL_LENGTH, 1, 500);
+        Double weight = BagReader.weight(f);
+        f.done();
+        return new Filter(name, kind, thread, loss == null ? 0 : loss, lensThread, filterThread, dioptres, length,
+                weight);
+    }
+
+    private static String[] owed(Filter.Kind kind) {
+        switch (kind) {
+            case STEP_UP_RING:
+                return new String[] {"lens_thread", "filter_thread"};
+            case CLOSE_UP_LENS:
+                return new String[] {"thread", "dioptres"};
+            case EXTENSION_TUBE:
+                return new String[] {"length"};
+            default:
+                return new String[] {"thread", "loss"};
+        }
+    }
+
+    private static Double thread(Fields f, String key) {
+        return f.quantity(key, Dimension.SMALL_LENGTH, 10, 300);
+    }
+}

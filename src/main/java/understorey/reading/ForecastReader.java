@@ -1,0 +1,126 @@
+package understorey.reading;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.plan.ForecastHour;
+import understorey.plan.When;
+
+/** The forecast of a trip: rows in the trip itself, or a table beside it with the same names for its columns. */
+final class ForecastReader {
+
+    private final When when;
+    private final List<ForecastHour> hours = new ArrayList<>();
+    private final Set<String> taken = new HashSet<>();
+
+    private ForecastReader(When when) {
+        this.when = when;
+    }
+
+    /**
+     * The hours in order; none when there is no forecast.
+     *
+     * @param when null when it is not known
+     */
+    static List<ForecastHour> read(Fields trip, When when, Beside beside) {
+        ForecastReader reader = new ForecastReader(when);
+        if (trip.take("forecast") instanceof Node.Scalar) {
+            Path path = beside.find(trip, "forecast");
+            if (path != null) {
+                reader.table(trip.findings(), path, beside.shown() + path.getFileName());
+            }
+        } else {
+            for (Fields row : trip.blocks("forecast", "this row of the forecast")) {
+                reader.row(row);
+            }
+        }
+        reader.hours.sort(Comparator.comparing(ForecastHour::date, Comparator.nullsFirst(Comparator.naturalOrder()))
+                .thenComparing(ForecastHour::time));
+        return List.copyOf(reader.hours);
+    }
+
+    private void table(Findings trip, Path path, String shown) {
+        Findings opened = TextFile.open(path, shown);
+        Findings findings = trip.of(opened.source());
+        for (Finding finding : opened.all()) {
+            findings.take(finding);
+        }
+        if (opened.source().text() == null) {
+            return;
+        }
+        List<Node.Mapping> rows = Csv.rows(findings);
+        if (rows.isEmpty() && findings.errors() == 0) {
+            findings.warning(Pos.FILE, "this table has no rows", "the first line names the columns");
+        }
+        for (Node.Mapping row : rows) {
+            row(new Fields(row, "this row of the forecast", findings));
+        }
+    }
+
+    private void row(Fields f) {
+        f.require("time");
+        LocalDate date = f.date("date");
+        LocalTime time = f.clock("time");
+        Double temperature = f.quantity("temperature", Dimension.TEMPERATURE, -60, 60);
+        Double dew = f.quantity("dew_point", Dimension.TEMPERATURE, -80, 40);
+        if (temperature != null && dew != null && dew > temperature) {
+            f.refuse("dew_point", "'dew_point' is above 'temperature'", null);
+        }
+        Double humidity = f.quantity("humidity", Dimension.SHARE, 0, 1);
+        Double wind = f.quantity("wind", Dimension.SPEED, 0, 80);
+        Double gust = f.quantity("gust", Dimension.SPEED, 0, 120);
+        if (wind != null && gust != null && gust < wind) {
+            f.refuse("gust", "'gust' is below 'wind'", null);
+        }
+        Double okta = okta(f);
+        Double rain = f.quantity("rain", Dimension.SMALL_LENGTH, 0, 500);
+        Double chance = f.quantity("rain_chance", Dimension.SHARE, 0, 1);
+        f.done();
+        if (time == null || !placed(f, date, time)) {
+            return;
+        }
+        hours.add(new ForecastHour(when instanceof When.On ? null : date, time, temperature, dew, humidity, wind,
+                gust, okta, rain, chance));
+    }
+
+    /** True when the row is for the trip's own time and no other row is. */
+    private boolean placed(Fields f, LocalDate date, LocalTime time) {
+        boolean outside = date != null && (when instanceof When.On on && !date.equals(on.date())
+                || when instanceof When.Between days && (date.isBefore(days.from()) || date.isAfter(days.to())));
+        if (outside) {
+            f.findings().warning(f.at("date"), "this row is for a day outside the trip and is not used", null);
+            return false;
+        }
+        if (when instanceof When.Between && !f.has("date")) {
+            f.require("date");
+            return false;
+        }
+        if (!taken.add((when instanceof When.On ? null : date) + " " + time)) {
+            f.refuse("time", "the forecast has this hour already", null);
+            return false;
+        }
+        return true;
+    }
+
+    /** Cloud cover as a bare number of eighths, as {@code 6 okta}, or as {@code 75 %}. */
+    private static Double okta(Fields f) {
+        Node node = f.take("cloud");
+        if (node instanceof Node.Scalar scalar) {
+            String text = scalar.text().strip();
+            if (text.endsWith("%")) {
+                Double share = f.scalars().quantity(node, "'cloud'", Dimension.SHARE, 0, 1);
+                return share == null ? null : share * 8;
+            }
+            if (text.endsWith("okta")) {
+                String bare = text.substring(0, text.length() - 4).strip();
+                return f.scalars().number(new Node.Scalar(bare, bare.isEmpty(), scalar.pos()), "'cloud'", 0, 8);
+            }
+        }
+        return f.scalars().number(node, "'cloud'", 0, 8);
+    }
+}

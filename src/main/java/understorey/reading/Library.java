@@ -1,0 +1,107 @@
+package understorey.reading;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import understorey.plan.Bag;
+import understorey.plan.Site;
+
+/** The sites and bags that trips may name, by file name. */
+final class Library {
+
+    /** The built-in bag: one ordinary phone, held in the hand. */
+    private static final String PHONE = "phone";
+
+    private final SubjectCatalogue catalogue;
+    private final Map<String, SiteRead> sites = new TreeMap<>();
+    /** A bag with errors is null. */
+    private final Map<String, Bag> bags = new TreeMap<>();
+    /** Sites described inside trips, by the name of their page. */
+    private final Map<String, Site> inline = new TreeMap<>();
+    private Bag phone;
+
+    Library(SubjectCatalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    SubjectCatalogue catalogue() {
+        return catalogue;
+    }
+
+    void add(String slug, SiteRead site) {
+        sites.put(slug, site);
+    }
+
+    void add(String slug, Bag bag) {
+        bags.put(slug, bag);
+    }
+
+    /**
+     * The site under a key, by file name or described there.
+     *
+     * @param trip the name of the trip's page
+     */
+    SiteRead site(Fields f, String key, Beside beside, String trip) {
+        Node node = f.take(key);
+        if (node instanceof Node.Mapping mapping) {
+            return own(SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
+        }
+        String name = f.scalars().text(node, "'" + key + "'");
+        if (name != null && !sites.containsKey(name)) {
+            dangling(f, key, "site", name, sites, "sites");
+        }
+        return name == null || !sites.containsKey(name) ? SiteRead.unknown(catalogue) : sites.get(name);
+    }
+
+    /** The bag under a key, by file name or described there; null when it has errors or is not known. */
+    Bag bag(Fields f, String key) {
+        Node node = f.take(key);
+        if (node instanceof Node.Mapping mapping) {
+            return BagReader.read(mapping, null, f.findings());
+        }
+        String name = f.scalars().text(node, "'" + key + "'");
+        if (name == null) {
+            return null;
+        }
+        if (bags.containsKey(name)) {
+            return bags.get(name);
+        }
+        if (name.equals(PHONE)) {
+            return phone();
+        }
+        dangling(f, key, "bag", name, bags, "gear");
+        return null;
+    }
+
+    private Bag phone() {
+        if (phone == null) {
+            Findings findings = SubjectCatalogue.resource(PHONE + ".yaml");
+            phone = BagReader.read(TreeReader.read(findings), null, findings);
+        }
+        return phone;
+    }
+
+    /** One page has one site: where the name of its page is taken by another, the trip's name is added. */
+    private SiteRead own(SiteRead read, String trip) {
+        Site site = read.site();
+        if (site == null) {
+            return read;
+        }
+        Site earlier = sites.containsKey(site.slug()) ? null : inline.putIfAbsent(site.slug(), site);
+        boolean free = !sites.containsKey(site.slug()) && (earlier == null || earlier.equals(site));
+        return free ? read : new SiteRead(site.withSlug(site.slug() + "-" + trip), read.spots(), read.subjects());
+    }
+
+    private static void dangling(Fields f, String key, String kind, String name, Map<String, ?> known,
+                                 String folder) {
+        String bare = name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
+        TreeSet<String> names = new TreeSet<>(known.keySet());
+        if (kind.equals("bag")) {
+            names.add(PHONE);
+        }
+        String help = known.containsKey(bare) ? "leave out the ending: " + bare
+                : Suggestion.among(names, bare, "known names");
+        f.refuse(key, "there is no " + kind + " " + Node.quote(name) + " in the folder '" + folder + "'",
+                help != null ? help : "describe the " + kind + " here, as a block of keys");
+    }
+}

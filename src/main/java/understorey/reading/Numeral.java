@@ -1,0 +1,61 @@
+package understorey.reading;
+
+/** Numbers as an author writes them: digits, a sign, a decimal point; no exponent, no grouping. */
+final class Numeral {
+
+    private static final int LONGEST = 20;
+
+    private Numeral() {
+    }
+
+    /** The number; null when the text is none. A minus may be a hyphen or the minus sign U+2212. */
+    static Double of(String text) {
+        int end = end(text, 0);
+        return end == 0 || end != text.length() || end > LONGEST ? null
+                : Double.valueOf(text.replace('\u2212', '-'));
+    }
+
+    /** Where the number that begins at {@code from} ends; {@code from} itself when none begins there. */
+    static int end(String text, int from) {
+        int i = from;
+        if (i < text.length() && (text.charAt(i) == '-' || text.charAt(i) == '+' || text.charAt(i) == '\u2212')) {
+            i++;
+        }
+        int whole = digits(text, i);
+        int last = whole;
+        if (last < text.length() && text.charAt(last) == '.') {
+            last = digits(text, last + 1);
+        }
+        boolean any = whole > i || last > whole + 1;
+        return any ? last : from;
+    }
+
+    /** The text with a point for a comma between digits; null when there is no such comma. */
+    static String withPoint(String text) {
+        for (int i = 1; i + 1 < text.length(); i++) {
+            if (text.charAt(i) == ',' && digit(text.charAt(i - 1)) && digit(text.charAt(i + 1))) {
+                return text.substring(0, i) + '.' + text.substring(i + 1);
+            }
+        }
+        return null;
+    }
+
+    /** A number for a sentence: no more decimals than it needs, at most four. */
+    static String show(double value) {
+        double rounded = Math.rint(value * 10_000) / 10_000;
+        return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
+                ? Long.toString((long) rounded) : Double.toString(rounded);
+    }
+
+    private static int digits(String text, int from) {
+        int i = from;
+        while (i < text.length() && digit(text.charAt(i))) {
+            i++;
+        }
+        return i;
+    }
+
+    private static boolean digit(char c) {
+        return c >= '0' && c <= '9';
+    }
+}

@@ -1,0 +1,133 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Body;
+import understorey.plan.Lens;
+import understorey.plan.Sensor;
+
+/** Bodies, lenses and sensors of a bag. */
+final class OpticsReader {
+
+    /** Of a body that does not say: what digital sensors begin at and stay clean to (common practice, no source). */
+    private static final int BASE_ISO = 100;
+    private static final int TOP_ISO = 3200;
+
+    private static final List<String> FORMATS = List.of("full-frame", "aps-c", "four-thirds", "one-inch");
+    private static final List<Sensor> SENSORS =
+            List.of(Sensor.FULL_FRAME, Sensor.APS_C, Sensor.FOUR_THIRDS, Sensor.ONE_INCH);
+
+    private OpticsReader() {
+    }
+
+    /** A body; null when a needed value is missing or faulty. */
+    static Body body(Fields f, Names names) {
+        f.require("name", "pixels");
+        boolean builtIn = f.has("fixed_lenses");
+        if (builtIn && f.has("mount")) {
+            f.findings().error(f.atKey("mount"), "a body has a 'mount' or 'fixed_lenses', not both", null);
+        } else if (!builtIn && !f.has("mount")) {
+            f.findings().error(f.pos(), "this body has neither a 'mount' nor 'fixed_lenses'",
+                    "such as mount: A; any name will do, if the lenses have it too");
+        }
+        String name = names.claim(f, "name");
+        Sensor sensor = sensor(f);
+        if (!builtIn) {
+            f.require("sensor");
+        }
+        Double pixels = f.quantity("pixels", Dimension.PIXELS, 0.1, 1000);
+        String mount = f.text("mount");
+        Integer base = f.whole("base_iso", 1, 1_000_000);
+        Integer top = f.whole("top_iso", 1, 10_000_000);
+        int baseIso = base == null ? BASE_ISO : base;
+        int topIso = top == null ? Math.max(TOP_ISO, baseIso) : top;
+        if (top != null && topIso < baseIso) {
+            f.refuse("top_iso", "'top_iso' is below the base ISO of " + baseIso, null);
+        }
+        Double stops = stabilised(f);
+        Double raw = f.quantity("raw_size", Dimension.FILE_SIZE, 0.1, 10_000);
+        Double frames = f.quantity("battery", Dimension.FRAMES, 1, 100_000);
+        Double weight = BagReader.weight(f);
+        List<Lens> fixed = new ArrayList<>();
+        Names fixedNames = new Names("lens of this body");
+        for (Fields block : f.blocks("fixed_lenses", "this lens")) {
+            fixed.add(fixedLens(block, fixedNames, sensor));
+        }
+        if (builtIn && fixed.isEmpty()) {
+            f.refuse("fixed_lenses", "'fixed_lenses' names no lens", null);
+        }
+        f.done();
+        return f.findings().errors() > 0 ? null : new Body(name, sensor, pixels, mount, baseIso, topIso,
+                stops == null ? 0 : stops, raw, frames == null ? null : Integer.valueOf((int) Math.rint(frames)),
+                weight, List.copyOf(fixed));
+    }
+
+    private static Lens fixedLens(Fields f, Names names, Sensor ofBody) {
+        Sensor own = sensor(f);
+        if (ofBody == null) {
+            f.require("sensor");
+        }
+        return lens(f, names, null, own == null ? ofBody : own);
+    }
+
+    /**
+     * A lens; null when a needed value is missing or faulty.
+     *
+     * @param mount  null for a built-in lens
+     * @param sensor behind a built-in lens; null for a lens with a mount
+     */
+    static Lens lens(Fields f, Names names, String mount, Sensor sensor) {
+        f.require("name", "focal", "aperture", "closest");
+        String name = names.claim(f, "name");
+        Span focal = f.focal("focal");
+        Span widest = f.aperture("aperture");
+        Span smallest = f.aperture("smallest_aperture");
+        if (widest != null && smallest != null && smallest.to() < widest.to()) {
+            f.refuse("smallest_aperture", "'smallest_aperture' is wider than 'aperture'",
+                    "it is the largest f-number, such as f/22");
+        }
+        Double closest = f.quantity("closest", Dimension.LENGTH, 0.001, 100);
+        Double magnification = f.number("magnification", 0.0001, 20);
+        Double thread = f.quantity("thread", Dimension.SMALL_LENGTH, 10, 300);
+        Double stops = stabilised(f);
+        Double weight = BagReader.weight(f);
+        f.done();
+        return f.findings().errors() > 0 ? null : new Lens(name, mount, sensor, focal.from(), focal.to(),
+                widest.from(), widest.to(), smallest == null ? null : smallest.to(), closest, magnification, thread,
+                stops == null ? 0 : stops, weight);
+    }
+
+    /** A format by name, or a width and a height; null when absent or faulty. */
+    private static Sensor sensor(Fields f) {
+        Node node = f.take("sensor");
+        if (!(node instanceof Node.Scalar scalar)) {
+            Fields size = f.block(node, "'sensor'", "this sensor");
+            return size == null ? null : sized(size);
+        }
+        int format = FORMATS.indexOf(scalar.text());
+        if (format < 0) {
+            f.refuse("sensor", "'sensor' cannot be " + Node.quote(scalar.text()),
+                    Suggestion.among(FORMATS, scalar.text(), "a width and a height, or one of"));
+            return null;
+        }
+        return SENSORS.get(format);
+    }
+
+    private static Sensor sized(Fields f) {
+        f.require("width", "height");
+        Double width = f.quantity("width", Dimension.SMALL_LENGTH, 0.5, 500);
+        Double height = f.quantity("height", Dimension.SMALL_LENGTH, 0.5, 500);
+        f.done();
+        if (width == null || height == null) {
+            return null;
+        }
+        if (height > width) {
+            f.refuse("height", "the height of a sensor is its shorter side", "swap 'width' and 'height'");
+        }
+        return new Sensor(width, height);
+    }
+
+    private static Double stabilised(Fields f) {
+        return f.quantity("stabilised", Dimension.STOPS, 0, 12);
+    }
+}

@@ -1,0 +1,110 @@
+package understorey.reading;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The folder that holds the author's files, and the names they may have. */
+final class PlanFolder {
+
+    private static final String ENDING = ".yaml";
+    /** Names that the pages keep for themselves. */
+    private static final Set<String> KEPT = Set.of("index", "sites", "gear");
+
+    private final Path folder;
+    private final String shown;
+
+    PlanFolder(Path folder) {
+        this.folder = folder;
+        Path name = folder.getFileName();
+        this.shown = name == null || name.toString().isEmpty() ? "" : name + "/";
+    }
+
+    /**
+     * One file.
+     *
+     * @param fault with its name; null when there is none
+     */
+    record Entry(Path path, String slug, Beside beside, String fault, String help) {
+
+        /** The text with its findings so far. */
+        Findings open() {
+            Findings findings = TextFile.open(path, beside.shown() + path.getFileName());
+            if (fault != null) {
+                findings.error(Pos.FILE, fault, help);
+            }
+            return findings;
+        }
+    }
+
+    /** The files of a kind by name; "" for the trips. What is passed over is reported. */
+    List<Entry> list(String kind, Set<Finding> findings) {
+        Path in = folder.resolve(kind);
+        Beside beside = new Beside(in, kind.isEmpty() ? shown : shown + kind + "/");
+        TreeMap<String, Path> found = new TreeMap<>();
+        try (DirectoryStream<Path> paths = Files.isDirectory(in) ? Files.newDirectoryStream(in) : null) {
+            for (Path path : paths == null ? List.<Path>of() : paths) {
+                String name = path.getFileName().toString();
+                if (name.endsWith(ENDING) && !name.startsWith(".") && !Files.isDirectory(path)) {
+                    found.put(name, path);
+                } else if (name.endsWith(".yml")) {
+                    findings.add(whole(Finding.Level.WARNING, beside.shown() + name, "this file is not read",
+                            "rename it to end in .yaml"));
+                }
+            }
+        } catch (IOException e) {
+            findings.add(whole(Finding.Level.ERROR, beside.shown(), "this folder cannot be read", null));
+        }
+        return entries(found, beside, kind.isEmpty());
+    }
+
+    private static List<Entry> entries(TreeMap<String, Path> found, Beside beside, boolean trips) {
+        List<Entry> entries = new ArrayList<>();
+        Map<String, String> taken = new HashMap<>();
+        for (Map.Entry<String, Path> file : found.entrySet()) {
+            String name = file.getKey();
+            String slug = name.substring(0, name.length() - ENDING.length());
+            String small = slug.toLowerCase(Locale.ROOT);
+            String earlier = taken.putIfAbsent(small, name);
+            String fault = null;
+            String help = null;
+            if (earlier != null) {
+                fault = "this name differs from '" + earlier + "' in capitals only, so both would be one page";
+                help = "rename one of them";
+            } else if (trips && KEPT.contains(small)) {
+                fault = "the pages keep the name '" + slug + "' for themselves";
+                help = "rename this file";
+            } else if (!Slug.isOne(slug)) {
+                String better = Slug.of(slug);
+                fault = "the name of this file becomes an address: letters, digits and hyphens only";
+                help = better.isEmpty() ? "rename it" : "rename it to '" + better + ENDING + "'";
+            }
+            entries.add(new Entry(file.getValue(), slug, beside, fault, help));
+        }
+        return entries;
+    }
+
+    /** Says why there is no trip to read. */
+    void complain(Set<Finding> findings) {
+        String name = shown.isEmpty() ? folder.toString() : shown.substring(0, shown.length() - 1);
+        if (!Files.isDirectory(folder)) {
+            findings.add(whole(Finding.Level.ERROR, name, "there is no folder of this name",
+                    "name the folder that holds your plans"));
+        } else {
+            findings.add(whole(Finding.Level.WARNING, name, "there is no trip in this folder",
+                    "a trip is a file such as " + (shown.isEmpty() ? "" : shown) + "my-first-trip" + ENDING));
+        }
+    }
+
+    private static Finding whole(Finding.Level level, String file, String text, String help) {
+        return new Finding(level, file, 0, 0, 0, text, help, null);
+    }
+}

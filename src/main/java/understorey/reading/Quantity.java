@@ -1,0 +1,78 @@
+package understorey.reading;
+
+/**
+ * A number with its unit, read; or why it is none.
+ *
+ * @param value in the unit that the dimension is held in; null when there is a fault
+ * @param fault follows the name of what was read, as in "… needs a unit after 0.38"
+ * @param help  the way out
+ */
+record Quantity(Double value, String fault, String help) {
+
+    static Quantity of(double value) {
+        return new Quantity(value, null, null);
+    }
+
+    static Quantity fault(String fault, String help) {
+        return new Quantity(null, fault, help);
+    }
+
+    /**
+     * Reads {@code 0.4 m}, {@code 0.4m} and sums such as {@code 1 h 20 min} or {@code 5 ft 3 in}; the
+     * unit is owed after each number.
+     */
+    static Quantity read(String written, Dimension dimension) {
+        String text = written.strip();
+        double sum = 0;
+        int i = 0;
+        int parts = 0;
+        while (i < text.length()) {
+            int end = Numeral.end(text, i);
+            Double number = end == i ? null : Numeral.of(text.substring(i, end));
+            if (number == null || parts > 0 && dimension == Dimension.TEMPERATURE) {
+                return notOne(text, dimension);
+            }
+            int unitEnd = unitEnd(text, end);
+            String name = text.substring(end, unitEnd).strip();
+            Dimension.Unit unit = dimension.unit(name);
+            if (unit == null) {
+                return wrongUnit(text, text.substring(i, end), name, dimension);
+            }
+            sum += unit.held(number);
+            i = unitEnd;
+            parts++;
+            while (i < text.length() && text.charAt(i) == ' ') {
+                i++;
+            }
+        }
+        return parts == 0 ? notOne(text, dimension) : of(sum);
+    }
+
+    /** A unit ends where a blank is followed by the next number. */
+    private static int unitEnd(String text, int from) {
+        for (int i = from + 1; i < text.length(); i++) {
+            if (text.charAt(i - 1) == ' ' && i - 1 > from && Numeral.end(text, i) > i) {
+                return i - 1;
+            }
+        }
+        return text.length();
+    }
+
+    private static Quantity wrongUnit(String text, String number, String name, Dimension dimension) {
+        String fits = "units that fit: " + String.join(", ", dimension.unitNames());
+        if (name.isEmpty()) {
+            return fault("needs a unit after " + number, fits);
+        }
+        String pointed = Numeral.withPoint(text);
+        if (pointed != null) {
+            return fault("has a decimal comma", "write " + pointed);
+        }
+        String nearest = Suggestion.nearest(dimension.unitNames(), name);
+        return fault("cannot have the unit " + Node.quote(name),
+                nearest != null ? "did you mean '" + nearest + "'?" : fits);
+    }
+
+    private static Quantity notOne(String text, Dimension dimension) {
+        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), null);
+    }
+}

@@ -1,0 +1,74 @@
+package understorey.reading;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.plan.Season;
+
+/** What a site knows of the flowering of its subjects. */
+final class SeasonReader {
+
+    private SeasonReader() {
+    }
+
+    static List<Season> all(Fields site, Subjects subjects, Beside beside) {
+        List<Season> seasons = new ArrayList<>();
+        Set<String> known = new HashSet<>();
+        for (Fields f : site.blocks("season", "this season")) {
+            f.require("subject");
+            Node node = f.take("subject");
+            subjects.named(f, "subject", node);
+            String subject = node instanceof Node.Scalar scalar ? scalar.text() : null;
+            if (subject != null && !known.add(subject)) {
+                f.refuse("subject", "this site has a season of " + Node.quote(subject) + " already",
+                        "put all records of a subject into one list");
+            }
+            List<Season.Flowering> records = records(f);
+            String temperatures = f.has("temperatures") && beside.find(f, "temperatures") != null
+                    ? f.text("temperatures") : null;
+            List<Season.Sighting> seen = seen(f);
+            f.take("temperatures");
+            f.done();
+            seasons.add(new Season(subject, records, temperatures, seen));
+        }
+        return List.copyOf(seasons);
+    }
+
+    private static List<Season.Flowering> records(Fields season) {
+        List<Season.Flowering> records = new ArrayList<>();
+        for (Fields f : season.blocks("records", "this record")) {
+            LocalDate first = f.date("first");
+            LocalDate full = f.date("full");
+            LocalDate over = f.date("over");
+            f.done();
+            rising(f, "first", first, "full", full);
+            rising(f, "full", full, "over", over);
+            if (full == null) {
+                rising(f, "first", first, "over", over);
+            }
+            if (!f.has("first") && !f.has("full") && !f.has("over")) {
+                f.findings().error(f.pos(), "this record has no date", "give 'first', 'full' or 'over'");
+            }
+            records.add(new Season.Flowering(first, full, over));
+        }
+        return List.copyOf(records);
+    }
+
+    private static void rising(Fields f, String earlierKey, LocalDate earlier, String laterKey, LocalDate later) {
+        if (earlier != null && later != null && later.isBefore(earlier)) {
+            f.refuse(laterKey, "'" + laterKey + "' is before '" + earlierKey + "'", null);
+        }
+    }
+
+    private static List<Season.Sighting> seen(Fields season) {
+        List<Season.Sighting> seen = new ArrayList<>();
+        for (Fields f : season.blocks("seen", "this entry of 'seen'")) {
+            f.require("date", "stage");
+            seen.add(new Season.Sighting(f.date("date"), f.word("stage", Season.Stage.values())));
+            f.done();
+        }
+        return List.copyOf(seen);
+    }
+}

@@ -1,0 +1,132 @@
+package understorey.reading;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Frame;
+import understorey.plan.LightWish;
+import understorey.plan.Orientation;
+import understorey.plan.Role;
+import understorey.plan.Sharp;
+import understorey.plan.Shot;
+import understorey.plan.Subject;
+import understorey.plan.Viewpoint;
+
+/** One shot of a trip. */
+final class ShotReader {
+
+    private final SiteRead site;
+    private final Names names;
+
+    /**
+     * @param names of the trip's shots, which this shot adds its own to
+     */
+    ShotReader(SiteRead site, Names names) {
+        this.site = site;
+        this.names = names;
+    }
+
+    /** The shot; with gaps when it has errors. */
+    Shot read(Fields f) {
+        f.require("name", "subject");
+        String name = names.claim(f, "name");
+        Role role = f.word("role", Role.values());
+        Subject subject = site.subjects().read(f, "subject");
+        String spot = site.spots() == null ? f.text("spot") : site.spots().pointed(f, "spot");
+        Viewpoint viewpoint = viewpoint(f);
+        Orientation orientation = f.word("orientation", Orientation.values());
+        Sharp sharp = sharp(f.block("sharp", "this block 'sharp'"));
+        Double focal = f.quantity("focal_equivalent", Dimension.SMALL_LENGTH, 4, 3000);
+        Frame frame = frame(f.block("frame", "this frame"));
+        Double facing = f.bearing("facing");
+        List<LightWish> light = new ArrayList<>();
+        for (Node item : f.items("light")) {
+            LightWish wish = f.scalars().word(item, "an entry of 'light'", LightWish.values());
+            if (wish != null && !light.contains(wish)) {
+                light.add(wish);
+            }
+        }
+        Boolean polariser = f.yesNo("polariser");
+        Double seconds = f.quantity("duration", Dimension.DURATION, 10, 86_400);
+        Duration duration = seconds == null ? null : Duration.ofSeconds(Math.round(seconds));
+        Integer priority = f.whole("priority", 1, 3);
+        String notes = f.text("notes");
+        String otherwise = f.text("otherwise");
+        Double tilt = f.angle("tilt", -90, 90);
+        var start = f.clock("start");
+        String after = f.text("after");
+        Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
+        f.done();
+        return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
+                List.copyOf(light), polariser, duration, priority, notes, otherwise, tilt, start, after, print);
+    }
+
+    /** A stance in words, or a camera height. */
+    private static Viewpoint viewpoint(Fields f) {
+        Node node = f.take("viewpoint");
+        if (node instanceof Node.Scalar scalar && Numeral.end(scalar.text().strip(), 0) == 0) {
+            Viewpoint.Stance stance = Words.find(Viewpoint.Stance.values(), scalar.text().strip());
+            if (stance == null) {
+                f.refuse("viewpoint", "'viewpoint' cannot be " + Node.quote(scalar.text()),
+                        Suggestion.among(Words.of(Viewpoint.Stance.values()), scalar.text().strip(),
+                                "a camera height such as 1.2 m, or one of"));
+            }
+            return stance;
+        }
+        Double height = f.scalars().quantity(node, "'viewpoint'", Dimension.LENGTH, 0.01, 30);
+        return height == null ? null : new Viewpoint.Height(height);
+    }
+
+    private static Sharp sharp(Fields f) {
+        if (f == null) {
+            return null;
+        }
+        boolean range = f.has("near") || f.has("far");
+        Double depth = f.quantity("depth", Dimension.LENGTH, 0.0001, 1000);
+        if (f.has("depth") == range) {
+            f.findings().error(f.pos(), range ? "give 'near' and 'far', or 'depth', not both"
+                    : "'sharp' needs 'near' and 'far', or 'depth'", null);
+        } else if (range) {
+            f.require("near", "far");
+        }
+        Double near = f.quantity("near", Dimension.LENGTH, 0.001, 100_000);
+        Double far = far(f);
+        f.done();
+        if (near != null && far != null) {
+            if (near >= far) {
+                f.refuse("far", "'far' is not beyond 'near'", null);
+            }
+            return new Sharp.Range(near, far);
+        }
+        return depth == null ? null : new Sharp.Depth(depth);
+    }
+
+    private static Double far(Fields f) {
+        Node node = f.take("far");
+        if (node instanceof Node.Scalar scalar && scalar.text().equals("infinity")) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return f.scalars().quantity(node, "'far'", Dimension.LENGTH, 0.001, 1_000_000);
+    }
+
+    private static Frame frame(Fields f) {
+        if (f == null) {
+            return null;
+        }
+        Double width = f.quantity("width", Dimension.LENGTH, 0.001, 10_000);
+        Double height = f.quantity("height", Dimension.LENGTH, 0.001, 10_000);
+        Double fills = f.quantity("fills", Dimension.SHARE, 0.01, 1);
+        Double distance = f.quantity("distance", Dimension.LENGTH, 0.001, 100_000);
+        f.done();
+        int given = 0;
+        for (String key : List.of("width", "height", "fills")) {
+            if (f.has(key) && ++given == 2) {
+                f.findings().error(f.atKey(key), "give one of 'width', 'height' and 'fills'", null);
+            }
+        }
+        if (given == 0) {
+            f.findings().error(f.pos(), "a frame needs one of 'width', 'height' and 'fills'", null);
+        }
+        return new Frame(width, height, fills, distance);
+    }
+}

@@ -1,0 +1,100 @@
+package understorey.reading;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import understorey.plan.Position;
+import understorey.plan.Site;
+import understorey.plan.SkylinePoint;
+
+/** A site, from its own file or from inside a trip. */
+final class SiteReader {
+
+    private final Fields f;
+    private final Findings findings;
+
+    private SiteReader(Fields fields) {
+        this.f = fields;
+        this.findings = fields.findings();
+    }
+
+    /**
+     * Reads a site.
+     *
+     * @param slug   of its page; null to make one from its name
+     * @param beside where the tables that it names lie
+     */
+    static SiteRead read(Node.Mapping node, String slug, Beside beside, SubjectCatalogue catalogue,
+                         Findings findings) {
+        return new SiteReader(new Fields(node, "this site", findings)).site(slug, beside, catalogue);
+    }
+
+    private SiteRead site(String slug, Beside beside, SubjectCatalogue catalogue) {
+        int before = findings.errors();
+        f.require("site", "latitude", "longitude", "time_zone");
+        String name = f.text("site");
+        String publicName = f.text("public_name");
+        Position position = position();
+        Double elevation = PlaceReader.elevation(f);
+        ZoneId zone = zone();
+        List<SkylinePoint> skyline = PlaceReader.skyline(f);
+        var canopy = PlaceReader.canopy(f);
+        SpotReader spots = new SpotReader(f, position);
+        var opening = spots.opening();
+        var parking = spots.parking();
+        Subjects subjects = new Subjects(catalogue, true);
+        subjects.describe(f);
+        var seasons = SeasonReader.all(f, subjects, beside);
+        String access = f.text("access");
+        String reports = reports();
+        Boolean sensitive = f.yesNo("sensitive");
+        List<String> cautions = f.texts("cautions");
+        String notes = f.text("notes");
+        f.done();
+        String page = slug == null && name != null ? Slug.of(name) : slug;
+        if (page != null && page.isEmpty()) {
+            f.refuse("site", "the name of a site needs a letter or a digit", null);
+        }
+        Site site = findings.errors() > before ? null : new Site(name, page, publicName, position, elevation, zone,
+                skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
+                seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
+                cautions, notes);
+        if (site == null && spots.names().isEmpty()) {
+            // The spots may stand under a key that is misspelt.
+            spots.names().doubt();
+        }
+        return new SiteRead(site, spots.names(), subjects);
+    }
+
+    private Position position() {
+        Double latitude = f.number("latitude", -90, 90);
+        Double longitude = f.number("longitude", -180, 180);
+        return latitude == null || longitude == null ? null : new Position(latitude, longitude);
+    }
+
+    private ZoneId zone() {
+        String name = f.text("time_zone");
+        if (name == null) {
+            return null;
+        }
+        Set<String> known = ZoneId.getAvailableZoneIds();
+        if (known.contains(name)) {
+            return ZoneId.of(name);
+        }
+        String nearest = Suggestion.nearest(new TreeSet<>(known), name);
+        f.refuse("time_zone", "no time zone has the name " + Node.quote(name),
+                nearest != null ? "did you mean '" + nearest + "'?" : "a region and a city, such as Europe/London");
+        return null;
+    }
+
+    private String reports() {
+        String address = f.text("reports");
+        if (address != null && !(address.startsWith("https://") || address.startsWith("http://"))) {
+            f.refuse("reports", "'reports' must be a web address, not the text " + Node.quote(address),
+                    "it begins with https://");
+        }
+        return address;
+    }
+}

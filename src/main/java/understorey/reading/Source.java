@@ -1,0 +1,89 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A file as shown to the author, and its lines for quoting. */
+final class Source {
+
+    /** Longer lines are cut, so that a finding stays readable. */
+    private static final int SHOWN = 160;
+
+    private final String file;
+    private final String text;
+    private List<String> lines;
+
+    /**
+     * @param file the name shown in findings
+     * @param text all of it; null when it could not be read
+     */
+    Source(String file, String text) {
+        this.file = file;
+        this.text = text;
+    }
+
+    String file() {
+        return file;
+    }
+
+    String text() {
+        return text;
+    }
+
+    /** The line of that number, from 1; null when there is none. */
+    String line(int number) {
+        if (lines == null) {
+            lines = split(text == null ? "" : text);
+        }
+        if (number < 1 || number > lines.size()) {
+            return null;
+        }
+        String line = lines.get(number - 1);
+        if (line.codePointCount(0, line.length()) <= SHOWN) {
+            return line;
+        }
+        return line.substring(0, line.offsetByCodePoints(0, SHOWN)) + "…";
+    }
+
+    /** The place of a character, counted from 0, in chars. */
+    Pos at(int index) {
+        int line = 1;
+        int start = 0;
+        for (int i = 0; i < index; i++) {
+            if (breaks(text, i)) {
+                line++;
+                start = i + 1;
+            }
+        }
+        return new Pos(line, text.codePointCount(start, index) + 1, 1);
+    }
+
+    /** Code points from a column to the end of its line, blanks at the end left out. */
+    int lengthToEnd(int number, int column) {
+        String line = line(number);
+        return line == null ? 1 : Math.max(1, line.stripTrailing().codePointCount(0, line.stripTrailing().length()) - column + 1);
+    }
+
+    private static List<String> split(String text) {
+        List<String> lines = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (breaks(text, i)) {
+                int end = i > start && text.charAt(i - 1) == '\r' ? i - 1 : i;
+                lines.add(text.substring(start, end));
+                start = i + 1;
+            }
+        }
+        if (start < text.length()) {
+            lines.add(text.substring(start));
+        }
+        return lines;
+    }
+
+    /** The characters that YAML 1.1 counts as the end of a line; of \r\n the second one. */
+    private static boolean breaks(String text, int i) {
+        char c = text.charAt(i);
+        return c == '\n' || c == '\u0085' || c == '\u2028' || c == '\u2029'
+                || c == '\r' && (i + 1 >= text.length() || text.charAt(i + 1) != '\n');
+    }
+}

@@ -1,0 +1,76 @@
+package understorey.reading;
+
+/**
+ * From one value to another, as the focal length or the aperture of a zoom; both ends are the same for a
+ * single value.
+ *
+ * @param fault follows the name of what was read; null when there is none
+ * @param help  the way out; null when there is none to name
+ */
+record Span(double from, double to, String fault, String help) {
+
+    /** {@code 50 mm} or {@code 24-70 mm}, millimetres. */
+    static Span focal(String written) {
+        String text = written.strip();
+        int dash = dash(text);
+        if (dash < 0) {
+            return single(Quantity.read(text, Dimension.SMALL_LENGTH));
+        }
+        String first = text.substring(0, dash).strip();
+        String second = text.substring(dash + 1).strip();
+        if (Numeral.of(first) != null) {
+            first += second.substring(Numeral.end(second, 0));
+        }
+        return both(Quantity.read(first, Dimension.SMALL_LENGTH), Quantity.read(second, Dimension.SMALL_LENGTH));
+    }
+
+    /** {@code f/4}, {@code f4} or {@code f/4-6.3}: f-numbers. */
+    static Span aperture(String written) {
+        String text = written.strip();
+        int dash = dash(text);
+        if (dash < 0) {
+            return single(fNumber(text, true));
+        }
+        return both(fNumber(text.substring(0, dash).strip(), true), fNumber(text.substring(dash + 1).strip(), false));
+    }
+
+    private static Quantity fNumber(String text, boolean letterOwed) {
+        int i = 0;
+        if (i < text.length() && (text.charAt(i) == 'f' || text.charAt(i) == 'F')) {
+            i++;
+            if (i < text.length() && text.charAt(i) == '/') {
+                i++;
+            }
+        }
+        Double number = Numeral.of(text.substring(i).strip());
+        if (number == null) {
+            String pointed = Numeral.withPoint(text);
+            return pointed != null ? Quantity.fault("has a decimal comma", "write " + pointed)
+                    : Quantity.fault("must be an aperture such as f/4, not the text " + Node.quote(text), null);
+        }
+        if (i == 0 && letterOwed) {
+            return Quantity.fault("is an f-number and begins with 'f/'", "write f/" + text);
+        }
+        return Quantity.of(number);
+    }
+
+    private static int dash(String text) {
+        int dash = text.indexOf('-', 1);
+        return dash < 0 ? text.indexOf('–', 1) : dash;
+    }
+
+    private static Span single(Quantity read) {
+        return both(read, read);
+    }
+
+    private static Span both(Quantity from, Quantity to) {
+        Quantity faulty = from.value() == null ? from : to;
+        if (faulty.value() == null) {
+            return new Span(0, 0, faulty.fault(), faulty.help());
+        }
+        if (from.value() > to.value()) {
+            return new Span(0, 0, "must run from the smaller to the larger number", null);
+        }
+        return new Span(from.value(), to.value(), null, null);
+    }
+}

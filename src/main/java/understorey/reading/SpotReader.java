@@ -1,0 +1,134 @@
+package understorey.reading;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Opening;
+import understorey.plan.Parking;
+import understorey.plan.Position;
+import understorey.plan.Spot;
+import understorey.plan.Walk;
+
+/** The spots of a site and what is said about getting to them. */
+final class SpotReader {
+
+    /** A spot farther than this from its site is more likely a slip than a spot, degrees. */
+    private static final double FAR_LATITUDE = 0.5;
+    private static final double FAR_LONGITUDE = 1;
+
+    private final Fields site;
+    private final Position of;
+    private final Names names = new Names("spot");
+    private final List<Spot> spots = new ArrayList<>();
+    private final List<Walk> walks = new ArrayList<>();
+
+    /**
+     * @param of the site's position; null when it is not known
+     */
+    SpotReader(Fields site, Position of) {
+        this.site = site;
+        this.of = of;
+        int before = site.findings().errors();
+        for (Fields block : site.blocks("spots", "this spot")) {
+            spots.add(spot(block));
+        }
+        if (site.findings().errors() > before && spots.size() != site.items("spots").size()) {
+            names.doubt();
+        }
+        for (Fields block : site.blocks("walks", "this walk")) {
+            walk(block);
+        }
+    }
+
+    List<Spot> spots() {
+        return List.copyOf(spots);
+    }
+
+    List<Walk> walks() {
+        return List.copyOf(walks);
+    }
+
+    Names names() {
+        return names;
+    }
+
+    private Spot spot(Fields f) {
+        f.require("name");
+        String name = names.claim(f, "name");
+        Position at = position(f);
+        Spot spot = new Spot(name, at, PlaceReader.elevation(f), PlaceReader.canopy(f), PlaceReader.skyline(f),
+                PlaceReader.slope(f), PlaceReader.clearing(f), f.text("notes"));
+        f.done();
+        return spot;
+    }
+
+    private Position position(Fields f) {
+        List<Node> items = f.items("at");
+        if (items.size() != 2) {
+            if (!items.isEmpty() || f.has("at") && f.take("at") instanceof Node.Seq) {
+                f.refuse("at", "'at' takes a latitude and a longitude", "such as [52.3361, -3.5502]");
+            }
+            return null;
+        }
+        Double latitude = f.scalars().number(items.get(0), "the latitude in 'at'", -90, 90);
+        Double longitude = f.scalars().number(items.get(1), "the longitude in 'at'", -180, 180);
+        if (latitude == null || longitude == null) {
+            return null;
+        }
+        if (of != null) {
+            double east = Math.abs(longitude - of.longitude());
+            if (Math.abs(latitude - of.latitude()) > FAR_LATITUDE || Math.min(east, 360 - east) > FAR_LONGITUDE) {
+                f.findings().warning(f.at("at"), "this spot lies far from its site",
+                        "the latitude comes first, then the longitude");
+            }
+        }
+        return new Position(latitude, longitude);
+    }
+
+    private void walk(Fields f) {
+        f.require("from", "to", "duration");
+        String from = names.pointed(f, "from");
+        String to = names.pointed(f, "to");
+        Double seconds = f.quantity("duration", Dimension.DURATION, 1, 86_400);
+        f.done();
+        if (from == null || to == null || seconds == null) {
+            return;
+        }
+        if (from.equals(to)) {
+            f.refuse("to", "this walk ends where it begins", null);
+        }
+        for (Walk walk : walks) {
+            if (walk.joins(from, to)) {
+                f.findings().error(f.pos(), "a walk between these two spots is given already",
+                        "a walk counts in both directions");
+            }
+        }
+        walks.add(new Walk(from, to, Duration.ofSeconds(Math.round(seconds))));
+    }
+
+    Opening opening() {
+        Fields f = site.block("opening", "this opening");
+        if (f == null) {
+            return null;
+        }
+        f.require("from", "to");
+        LocalTime from = f.clock("from");
+        LocalTime to = f.clock("to");
+        f.done();
+        if (from != null && to != null && !from.isBefore(to)) {
+            f.refuse("to", "'to' is not after 'from'", null);
+        }
+        return new Opening(from, to);
+    }
+
+    Parking parking() {
+        Fields f = site.block("parking", "this parking");
+        if (f == null) {
+            return null;
+        }
+        Parking parking = new Parking(names.pointed(f, "spot"), f.clock("closes"), f.text("fee"));
+        f.done();
+        return parking;
+    }
+}

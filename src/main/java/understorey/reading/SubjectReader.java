@@ -1,0 +1,115 @@
+package understorey.reading;
+
+import java.util.List;
+import understorey.plan.Subject;
+
+/** A subject that the author describes, in a shot or in a site's list. */
+final class SubjectReader {
+
+    private enum Hemisphere { NORTH, SOUTH }
+
+    private SubjectReader() {
+    }
+
+    /** Null when the block has errors. */
+    static Subject read(Fields f) {
+        int before = f.findings().errors();
+        f.require("name");
+        String name = f.text("name");
+        String key = f.text("key");
+        String scientific = f.text("scientific_name");
+        Integer[] months = months(f);
+        Subject.Stems stems = stems(f.block("stems", "these stems"));
+        Double[] height = height(f.block("height", "this height"));
+        Double width = f.quantity("flower_width", Dimension.SMALL_LENGTH, 0.5, 1000);
+        Integer open = f.whole("flowers_open", 1, 10_000);
+        Subject.AreaIndex index = areaIndex(f.block("flower_area_index", "this flower area index"));
+        Subject.Reflectance reflectance = f.word("reflectance", Subject.Reflectance.values());
+        String colour = f.text("colour");
+        String habitat = f.text("habitat");
+        String care = f.text("care");
+        Hemisphere hemisphere = f.word("hemisphere", Hemisphere.values());
+        f.done();
+        if (f.findings().errors() > before || name == null) {
+            return null;
+        }
+        return new Subject(key == null ? Slug.of(name) : key, name, scientific, null, hemisphere == Hemisphere.SOUTH,
+                months[0], months[1], null, stems, height[0], height[1], width, open, index, reflectance, colour,
+                habitat, care, null, null);
+    }
+
+    /** First and last; nulls when absent. */
+    private static Integer[] months(Fields f) {
+        Node node = f.take("months");
+        Integer[] months = new Integer[2];
+        if (node instanceof Node.Seq list) {
+            List<Node> items = list.items();
+            if (items.size() != 2) {
+                f.refuse("months", "'months' takes the first and the last month, such as [4, 6]", null);
+                return months;
+            }
+            for (int i = 0; i < 2; i++) {
+                months[i] = f.scalars().whole(items.get(i), "an entry of 'months'", 1, 12);
+            }
+        } else if (node instanceof Node.Mapping) {
+            Fields block = f.block(node, "'months'", "these months").require("first", "last");
+            months[0] = block.whole("first", 1, 12);
+            months[1] = block.whole("last", 1, 12);
+            block.done();
+        } else if (node != null) {
+            f.refuse("months", "'months' must be the first and the last month, not " + node.described(),
+                    "such as [4, 6]");
+        }
+        return months;
+    }
+
+    private static Subject.Stems stems(Fields f) {
+        if (f == null) {
+            return null;
+        }
+        f.require("sparse", "typical", "thick");
+        Double sparse = f.quantity("sparse", Dimension.DENSITY, 0, 10_000);
+        Double typical = f.quantity("typical", Dimension.DENSITY, 0, 10_000);
+        Double thick = f.quantity("thick", Dimension.DENSITY, 0, 10_000);
+        f.done();
+        if (sparse == null || typical == null || thick == null) {
+            return null;
+        }
+        if (sparse > typical || typical > thick) {
+            f.refuse("typical", "stems must rise from sparse to typical to thick", null);
+        }
+        return new Subject.Stems(sparse, typical, thick);
+    }
+
+    /** Low and high, metres; nulls when absent. */
+    private static Double[] height(Fields f) {
+        if (f == null) {
+            return new Double[2];
+        }
+        f.require("low", "high");
+        Double low = f.quantity("low", Dimension.LENGTH, 0.005, 50);
+        Double high = f.quantity("high", Dimension.LENGTH, 0.005, 50);
+        f.done();
+        if (low != null && high != null && low > high) {
+            f.refuse("high", "'high' is below 'low'", null);
+        }
+        return new Double[] {low, high};
+    }
+
+    private static Subject.AreaIndex areaIndex(Fields f) {
+        if (f == null) {
+            return null;
+        }
+        f.require("typical", "thick");
+        Double typical = f.number("typical", 0, 10);
+        Double thick = f.number("thick", 0, 10);
+        f.done();
+        if (typical == null || thick == null) {
+            return null;
+        }
+        if (typical > thick) {
+            f.refuse("thick", "'thick' is below 'typical'", null);
+        }
+        return new Subject.AreaIndex(typical, thick);
+    }
+}

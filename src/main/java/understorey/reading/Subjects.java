@@ -1,0 +1,63 @@
+package understorey.reading;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeSet;
+import understorey.plan.Subject;
+
+/** The subjects that a shot at one site may name: the site's own first, then the catalogue's. */
+final class Subjects {
+
+    private final SubjectCatalogue catalogue;
+    private final Map<String, Subject> own = new LinkedHashMap<>();
+    private boolean complete;
+
+    /**
+     * @param complete false when the site's own are not known; then an unknown key is passed over
+     */
+    Subjects(SubjectCatalogue catalogue, boolean complete) {
+        this.catalogue = catalogue;
+        this.complete = complete;
+    }
+
+    /** Reads the list of a site. */
+    void describe(Fields site) {
+        for (Fields block : site.blocks("subjects", "this subject")) {
+            Subject subject = SubjectReader.read(block);
+            if (subject == null) {
+                complete = false;
+            } else if (own.putIfAbsent(subject.key(), subject) != null) {
+                block.refuse(block.has("key") ? "key" : "name",
+                        "another subject of this site has the key " + Node.quote(subject.key()), null);
+            }
+        }
+    }
+
+    Map<String, Subject> own() {
+        return own;
+    }
+
+    /** The subject under a key, by its key or described there; null, with a finding, when it is neither. */
+    Subject read(Fields f, String key) {
+        Node node = f.take(key);
+        if (node instanceof Node.Mapping mapping) {
+            return SubjectReader.read(new Fields(mapping, "this subject", f.findings()));
+        }
+        return named(f, key, node);
+    }
+
+    /** The subject whose key stands under a key; null, with a finding, when there is none. */
+    Subject named(Fields f, String key, Node node) {
+        String name = f.scalars().text(node, "'" + key + "'");
+        if (name == null) {
+            return null;
+        }
+        Subject subject = own.getOrDefault(name, catalogue.find(name));
+        if (subject == null && complete) {
+            TreeSet<String> known = new TreeSet<>(catalogue.keys());
+            known.addAll(own.keySet());
+            f.refuse(key, "no subject has the key " + Node.quote(name), Suggestion.among(known, name, "known keys"));
+        }
+        return subject;
+    }
+}

@@ -1,0 +1,83 @@
+package understorey.reading;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+
+/** The known name that a mistyped one stands for. */
+final class Suggestion {
+
+    /** More names than this are not listed. */
+    private static final int LISTED = 40;
+
+    private Suggestion() {
+    }
+
+    /**
+     * "did you mean 'closest'?" when a name is near; else the known names, sorted, after {@code intro};
+     * null when there is nothing to say.
+     */
+    static String among(Collection<String> known, String written, String intro) {
+        String nearest = nearest(known, written);
+        if (nearest != null) {
+            return "did you mean '" + nearest + "'?";
+        }
+        if (known.isEmpty() || known.size() > LISTED) {
+            return null;
+        }
+        List<String> sorted = new ArrayList<>(known);
+        Collections.sort(sorted);
+        return intro + ": " + String.join(", ", sorted);
+    }
+
+    /** The nearest name, if its distance is at most a third of what was written, or 1; the first of equals. */
+    static String nearest(Collection<String> known, String written) {
+        int limit = Math.max(1, written.length() / 3);
+        String nearest = null;
+        for (String name : known) {
+            if (Math.abs(name.length() - written.length()) > limit) {
+                continue;
+            }
+            int distance = distance(name, written);
+            if (distance <= limit && (nearest == null || distance < limit)) {
+                nearest = name;
+                limit = distance;
+            }
+        }
+        return nearest;
+    }
+
+    /**
+     * Letters to put in, take out, change, or swap with their neighbour, case ignored: the optimal string
+     * alignment distance (Damerau 1964 with the restriction that no part is edited twice).
+     */
+    static int distance(String a, String b) {
+        int[] before = new int[b.length() + 1];
+        int[] above = new int[b.length() + 1];
+        int[] here = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            above[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            here[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = same(a.charAt(i - 1), b.charAt(j - 1)) ? 0 : 1;
+                int least = Math.min(Math.min(here[j - 1], above[j]) + 1, above[j - 1] + change);
+                if (i > 1 && j > 1 && same(a.charAt(i - 1), b.charAt(j - 2)) && same(a.charAt(i - 2), b.charAt(j - 1))) {
+                    least = Math.min(least, before[j - 2] + 1);
+                }
+                here[j] = least;
+            }
+            int[] spare = before;
+            before = above;
+            above = here;
+            here = spare;
+        }
+        return above[b.length()];
+    }
+
+    private static boolean same(char a, char b) {
+        return Character.toLowerCase(a) == Character.toLowerCase(b);
+    }
+}

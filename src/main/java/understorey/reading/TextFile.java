@@ -1,0 +1,65 @@
+package understorey.reading;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** One of the author's files as text: UTF-8, at most 1 MB, no control characters. */
+final class TextFile {
+
+    private static final long LARGEST = 1_000_000;
+
+    private TextFile() {
+    }
+
+    /** The text with the findings of its file; the text is null when there is none to read. */
+    static Findings open(Path path, String shown) {
+        try {
+            if (Files.size(path) > LARGEST) {
+                return fault(shown, "this file is larger than 1 MB", "a plan is a few kB; is this another kind of file?");
+            }
+            return decode(Files.readAllBytes(path), shown);
+        } catch (IOException e) {
+            return fault(shown, "this file cannot be read", null);
+        }
+    }
+
+    /** As {@link #open}, from bytes. */
+    static Findings decode(byte[] bytes, String shown) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            return fault(shown, "this file is not UTF-8 text", "save it as UTF-8 in your editor");
+        }
+        if (text.startsWith("\uFEFF")) {
+            text = text.substring(1);
+        }
+        Source source = new Source(shown, text);
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
+            if (!StreamReader.isPrintable(c)) {
+                Findings findings = new Findings(new Source(shown, null));
+                findings.of(source).error(source.at(i),
+                        "there is a control character here (U+" + hex(c) + ")", "delete it");
+                return findings;
+            }
+        }
+        return new Findings(source);
+    }
+
+    private static Findings fault(String shown, String text, String help) {
+        Findings findings = new Findings(new Source(shown, null));
+        findings.error(Pos.FILE, text, help);
+        return findings;
+    }
+
+    private static String hex(int c) {
+        String digits = Integer.toHexString(c).toUpperCase(java.util.Locale.ROOT);
+        return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
+    }
+}

@@ -1,0 +1,172 @@
+package understorey.reading;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * YAML text as a tree of {@link Node}s. Every scalar stays the text that was written. Refused: anchors,
+ * aliases, tags, a key given twice, a second document, more than 20 levels, more than 50 000 nodes.
+ */
+final class TreeReader {
+
+    static final int DEEPEST = 20;
+    static final int MOST_NODES = 50_000;
+
+    private static final YAMLFactory YAML = YAMLFactory.builder()
+            .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
+            // Without it no, on and yes are booleans, and N, the compass point, nearly is.
+            .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
+            .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(100).build())
+            .build();
+
+    private final Findings findings;
+    private YAMLParser parser;
+    private int nodes;
+
+    private TreeReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** The block of keys that the file is; null, with a finding, when it cannot be had. */
+    static Node.Mapping read(Findings findings) {
+        String text = findings.source().text();
+        if (text == null) {
+            return null;
+        }
+        return new TreeReader(findings).document(text);
+    }
+
+    private Node.Mapping document(String text) {
+        try (YAMLParser opened = YAML.createParser(text)) {
+            parser = opened;
+            JsonToken token = parser.nextToken();
+            if (token == null || token == JsonToken.VALUE_NULL) {
+                findings.error(Pos.FILE, "this file is empty", null);
+                return null;
+            }
+            Node root = node(1);
+            if (parser.nextToken() != null) {
+                findings.error(start(1), "a second document begins here",
+                        "one file holds one trip, site or bag; put this into a file of its own");
+                return null;
+            }
+            if (root instanceof Node.Mapping mapping) {
+                return mapping;
+            }
+            findings.error(root.pos(), "a plan is a block of keys, not " + root.described(),
+                    "begin with a line such as 'trip: First light'");
+        } catch (TooMuch e) {
+            findings.error(e.pos, e.getMessage(), null);
+        } catch (JsonProcessingException e) {
+            SyntaxFault.report(e, findings);
+        } catch (IOException e) {
+            findings.error(Pos.FILE, "this file cannot be read", null);
+        }
+        return null;
+    }
+
+    private Node node(int depth) throws IOException {
+        if (++nodes > MOST_NODES) {
+            throw new TooMuch("this file holds more than 50 000 values", start(1));
+        }
+        if (depth > DEEPEST) {
+            throw new TooMuch("blocks stand in blocks more than 20 deep here", start(1));
+        }
+        refuseMarks();
+        JsonToken token = parser.currentToken();
+        if (token == JsonToken.START_OBJECT) {
+            return mapping(depth);
+        }
+        if (token == JsonToken.START_ARRAY) {
+            return sequence(depth);
+        }
+        String text = parser.getText();
+        boolean empty = token == JsonToken.VALUE_NULL || text == null || text.isBlank();
+        return new Node.Scalar(text == null ? "" : text, empty, here());
+    }
+
+    private Node mapping(int depth) throws IOException {
+        JsonLocation opened = parser.currentTokenLocation();
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        Pos first = null;
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            refuseMarks();
+            String key = parser.currentName();
+            Pos pos = here();
+            first = first == null ? pos : first;
+            parser.nextToken();
+            Node.Entry entry = new Node.Entry(pos, node(depth + 1));
+            Node.Entry earlier = entries.putIfAbsent(key, entry);
+            if (earlier != null) {
+                findings.error(pos, "the key '" + key + "' is given twice",
+                        "first written on line " + earlier.key().line());
+            }
+        }
+        boolean block = first != null && first.line() == opened.getLineNr() && first.column() == opened.getColumnNr();
+        return new Node.Mapping(entries, block ? first : closed(opened));
+    }
+
+    private Node sequence(int depth) throws IOException {
+        JsonLocation opened = parser.currentTokenLocation();
+        List<Node> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(node(depth + 1));
+        }
+        return new Node.Seq(items, closed(opened));
+    }
+
+    private void refuseMarks() throws IOException {
+        if (parser.isCurrentAlias() || parser.getObjectId() != null) {
+            findings.error(here(), "anchors (&) and aliases (*) are not read here",
+                    "write the value out, or put quotes around text that begins with & or *");
+        } else if (parser.getTypeId() != null) {
+            findings.error(here(), "tags (!) are not read here", "put quotes around text that begins with !");
+        }
+    }
+
+    /** Where the current scalar or key stands, up to its end or the end of the line. */
+    private Pos here() {
+        JsonLocation from = parser.currentTokenLocation();
+        JsonLocation to = parser.currentLocation();
+        return between(from, to);
+    }
+
+    private Pos closed(JsonLocation opened) {
+        JsonLocation end = parser.currentLocation();
+        return end.getLineNr() == opened.getLineNr() ? between(opened, end)
+                : new Pos(opened.getLineNr(), opened.getColumnNr(), 1);
+    }
+
+    private Pos between(JsonLocation from, JsonLocation to) {
+        int length = to.getLineNr() == from.getLineNr() ? to.getColumnNr() - from.getColumnNr()
+                : findings.source().lengthToEnd(from.getLineNr(), from.getColumnNr());
+        return new Pos(from.getLineNr(), from.getColumnNr(), length);
+    }
+
+    private Pos start(int length) {
+        JsonLocation at = parser.currentTokenLocation();
+        return new Pos(at.getLineNr(), at.getColumnNr(), length);
+    }
+
+    /** Ends the reading of one file whose size is no plan's. */
+    private static final class TooMuch extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient Pos pos;
+
+        TooMuch(String text, Pos pos) {
+            super(text, null, false, false);
+            this.pos = pos;
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package understorey.reading;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Companion;
+import understorey.plan.Contact;
+import understorey.plan.ForecastHour;
+import understorey.plan.Share;
+import understorey.plan.Shot;
+import understorey.plan.SkyWord;
+import understorey.plan.Trip;
+import understorey.plan.When;
+
+/** A trip, with the site and the bags that it names. */
+final class TripReader {
+
+    /** The tool ranks days one by one; more than a year of them is a slip. */
+    private static final int MOST_DAYS = 366;
+
+    private final Fields f;
+    private final Library library;
+
+    private TripReader(Fields fields, Library library) {
+        this.f = fields;
+        this.library = library;
+    }
+
+    /** Reads a trip; null when it, its site or one of its bags has errors. */
+    static Trip read(Node.Mapping node, String slug, Library library, Beside beside, Findings findings) {
+        return new TripReader(new Fields(node, "this trip", findings), library).trip(slug, beside);
+    }
+
+    private Trip trip(String slug, Beside beside) {
+        f.require("trip", "site", "gear", "shots");
+        String title = f.text("trip");
+        String series = f.text("series");
+        SiteRead site = library.site(f, "site", beside, slug);
+        When when = when();
+        LocalTime arrive = f.clock("arrive");
+        LocalTime leave = f.clock("leave");
+        if (arrive != null && leave != null && !arrive.isBefore(leave)) {
+            f.refuse("leave", "'leave' is not after 'arrive'", "a trip is one day");
+        }
+        Bag gear = library.bag(f, "gear");
+        List<Companion> companions = companions();
+        Contact contact = contact();
+        SkyWord sky = f.word("sky", SkyWord.values());
+        List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
+        String story = f.text("story");
+        List<Shot> shots = ShotsReader.read(f, site, arrive, leave);
+        Share share = share();
+        f.done();
+        boolean whole = f.findings().errors() == 0 && site.site() != null && gear != null;
+        for (Companion companion : companions) {
+            whole &= companion.gear() != null;
+        }
+        return whole ? new Trip(title, slug, series, site.site(), when, arrive, leave, gear, companions, contact, sky,
+                forecast, story, shots, share) : null;
+    }
+
+    private When when() {
+        LocalDate date = f.date("date");
+        Fields days = f.block("dates", "these dates");
+        if (f.has("date") && f.has("dates")) {
+            f.findings().error(f.atKey("dates"), "give 'date' or 'dates', not both", null);
+        } else if (!f.has("date") && !f.has("dates")) {
+            f.findings().error(f.pos(), "'date' is missing in this trip",
+                    "a day such as date: 2027-05-08, or dates: {from: …, to: …} to choose from");
+        }
+        if (days == null) {
+            return date == null ? null : new When.On(date);
+        }
+        days.require("from", "to");
+        LocalDate from = days.date("from");
+        LocalDate to = days.date("to");
+        days.done();
+        if (from == null || to == null) {
+            return null;
+        }
+        if (to.isBefore(from)) {
+            days.refuse("to", "'to' is before 'from'", null);
+        } else if (to.toEpochDay() - from.toEpochDay() >= MOST_DAYS) {
+            days.refuse("to", "these dates span more than a year", null);
+        }
+        return new When.Between(from, to);
+    }
+
+    private List<Companion> companions() {
+        Names names = new Names("companion");
+        List<Companion> companions = new ArrayList<>();
+        for (Fields block : f.blocks("companions", "this companion")) {
+            block.require("name", "gear");
+            companions.add(new Companion(names.claim(block, "name"), library.bag(block, "gear")));
+            block.done();
+        }
+        return List.copyOf(companions);
+    }
+
+    private Contact contact() {
+        Fields block = f.block("contact", "this contact");
+        if (block == null) {
+            return null;
+        }
+        Contact contact = new Contact(block.require("tell").text("tell"), block.clock("back_by"));
+        block.done();
+        return contact;
+    }
+
+    private Share share() {
+        Fields block = f.block("share", "this block 'share'");
+        if (block == null) {
+            return null;
+        }
+        Share share = new Share(block.word("audience", Share.Audience.values()),
+                block.word("position", Share.Precision.values()));
+        block.done();
+        return share;
+    }
+}
