@@ -81,7 +81,7 @@ final class BagReader {
             lenses.add(lens);
             if (findings.errors() == 0 && !fits(lens, bodies)) {
                 findings.warning(block.at("mount"), "no body of this bag has the mount " + Node.quote(lens.mount()),
-                        "this lens is left at home");
+                        "a lens serves only bodies of its own mount");
             }
         }
         return lenses;

@@ -73,6 +73,16 @@ enum Dimension {
         return null;
     }
 
+    /** True when some other dimension has a unit of that name. */
+    static boolean anyHas(String name) {
+        for (Dimension dimension : values()) {
+            if (dimension.unit(name) != null) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** One name a unit. */
     List<String> unitNames() {
         List<String> names = new ArrayList<>();
@@ -86,6 +96,9 @@ enum Dimension {
     String show(double value) {
         if (this == SHARE) {
             return Numeral.show(value * 100) + " %";
+        }
+        if (this == DURATION && value >= 3600) {
+            return Numeral.show(value / 3600) + " h";
         }
         if (this == DURATION && value >= 60) {
             return Numeral.show(value / 60) + " min";

@@ -17,6 +17,8 @@ final class Fields {
     private final Findings findings;
     private final Scalars scalars;
     private final TreeSet<String> asked = new TreeSet<>();
+    /** Owed and not there. */
+    private final TreeSet<String> missing = new TreeSet<>();
 
     /**
      * @param what the block in sentences, such as "this lens"
@@ -28,12 +30,12 @@ final class Fields {
         this.scalars = new Scalars(findings);
     }
 
-    /** Reports each of these keys that is missing. */
+    /** Keys that this block owes; {@link #done()} reports those that are missing. */
     Fields require(String... keys) {
         for (String key : keys) {
             asked.add(key);
             if (!has(key)) {
-                findings.error(node.pos(), "'" + key + "' is missing in " + what, null);
+                missing.add(key);
             }
         }
         return this;
@@ -46,7 +48,7 @@ final class Fields {
     /** Where the value of a key stands; the block itself when the key is absent. */
     Pos at(String key) {
         Node.Entry entry = node.entries().get(key);
-        return entry == null ? node.pos() : entry.value().pos();
+        return entry == null ? node.pos() : entry.value() == null ? entry.key() : entry.value().pos();
     }
 
     /** Where the key itself stands; the block when it is absent. */
@@ -134,6 +136,11 @@ final class Fields {
         return scalars;
     }
 
+    /** The block under a key, called by that key; null when it is absent or no block. */
+    Fields block(String key) {
+        return block(key, named(key));
+    }
+
     /** The block under a key; null when it is absent or no block. */
     Fields block(String key, String called) {
         return block(take(key), named(key), called);
@@ -150,16 +157,19 @@ final class Fields {
         return null;
     }
 
-    /** The items of the list under a key; none when it is absent or no list. */
+    /** The values of the list under a key; none when it is absent or no list. */
     List<Node> items(String key) {
         Node value = take(key);
+        return items(key, value, value instanceof Node.Scalar scalar ? "write it as [" + Node.clip(scalar.text()) + "]"
+                : null);
+    }
+
+    private List<Node> items(String key, Node value, String help) {
         if (value instanceof Node.Seq list) {
             return list.items();
         }
         if (value != null) {
-            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(),
-                    value instanceof Node.Scalar scalar && scalar.text().length() < 40
-                            ? "write it as [" + scalar.text() + "]" : "begin each entry with '- '");
+            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(), help);
         }
         return List.of();
     }
@@ -167,7 +177,7 @@ final class Fields {
     /** The blocks of the list under a key. */
     List<Fields> blocks(String key, String called) {
         List<Fields> blocks = new ArrayList<>();
-        for (Node item : items(key)) {
+        for (Node item : items(key, take(key), "begin each entry with '- '")) {
             Fields block = block(item, "an entry of " + named(key), called);
             if (block != null) {
                 blocks.add(block);
@@ -188,13 +198,25 @@ final class Fields {
         return List.copyOf(texts);
     }
 
-    /** Reports each key that nobody asked for. */
+    /** Reports each key that nobody asked for, and each that is owed and missing. */
     void done() {
         for (var entry : node.entries().entrySet()) {
-            if (!asked.contains(entry.getKey())) {
-                findings.error(entry.getValue().key(), "unknown key '" + entry.getKey() + "' in " + what,
-                        Suggestion.among(asked, entry.getKey(), "known keys"));
+            String key = entry.getKey();
+            if (!asked.contains(key)) {
+                String help = Suggestion.among(asked, key, "known keys");
+                if (key.length() > 0 && Character.isDigit(key.charAt(0))) {
+                    help = "a comma ends the value before it; write decimals with a point";
+                }
+                findings.error(entry.getValue().key(), "unknown key '" + Node.clip(key) + "' in " + what, help);
+                // A key that is only misspelt is not missing as well.
+                String meant = Suggestion.nearest(asked, key);
+                if (meant != null) {
+                    missing.remove(meant);
+                }
             }
+        }
+        for (String key : missing) {
+            findings.error(node.pos(), "'" + key + "' is missing in " + what, null);
         }
     }
 

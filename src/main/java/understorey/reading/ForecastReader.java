@@ -97,7 +97,8 @@ final class ForecastReader {
             return false;
         }
         if (when instanceof When.Between && !f.has("date")) {
-            f.require("date");
+            f.findings().error(f.pos(), "'date' is missing in this row of the forecast",
+                    "the trip has several days to choose from");
             return false;
         }
         if (!taken.add((when instanceof When.On ? null : date) + " " + time)) {

@@ -43,12 +43,17 @@ sealed interface Node {
         }
     }
 
-    /** One key with its value. */
+    /** One key with its value, which is null where it was refused while reading. */
     record Entry(Pos key, Node value) {
     }
 
     /** The author's words between quotes, on one line and not too long. */
     static String quote(String words) {
+        return '"' + clip(words) + '"';
+    }
+
+    /** As {@link #quote}, without the quotes. */
+    static String clip(String words) {
         String line = words.strip();
         int end = line.indexOf('\n');
         boolean cut = end >= 0;
@@ -57,6 +62,6 @@ sealed interface Node {
             line = line.substring(0, line.offsetByCodePoints(0, 40));
             cut = true;
         }
-        return '"' + line + (cut ? "…" : "") + '"';
+        return cut ? line + "…" : line;
     }
 }

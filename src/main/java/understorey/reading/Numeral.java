@@ -1,5 +1,7 @@
 package understorey.reading;
 
+import java.math.BigDecimal;
+
 /** Numbers as an author writes them: digits, a sign, a decimal point; no exponent, no grouping. */
 final class Numeral {
 
@@ -44,7 +46,7 @@ final class Numeral {
     static String show(double value) {
         double rounded = Math.rint(value * 10_000) / 10_000;
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
-                ? Long.toString((long) rounded) : Double.toString(rounded);
+                ? Long.toString((long) rounded) : BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString();
     }
 
     private static int digits(String text, int from) {

@@ -67,7 +67,7 @@ record Quantity(Double value, String fault, String help) {
         if (pointed != null) {
             return fault("has a decimal comma", "write " + pointed);
         }
-        String nearest = Suggestion.nearest(dimension.unitNames(), name);
+        String nearest = Dimension.anyHas(name) ? null : Suggestion.nearest(dimension.unitNames(), name);
         return fault("cannot have the unit " + Node.quote(name),
                 nearest != null ? "did you mean '" + nearest + "'?" : fits);
     }

@@ -35,7 +35,7 @@ final class ShotReader {
         String spot = site.spots() == null ? f.text("spot") : site.spots().pointed(f, "spot");
         Viewpoint viewpoint = viewpoint(f);
         Orientation orientation = f.word("orientation", Orientation.values());
-        Sharp sharp = sharp(f.block("sharp", "this block 'sharp'"));
+        Sharp sharp = sharp(f.block("sharp"));
         Double focal = f.quantity("focal_equivalent", Dimension.SMALL_LENGTH, 4, 3000);
         Frame frame = frame(f.block("frame", "this frame"));
         Double facing = f.bearing("facing");

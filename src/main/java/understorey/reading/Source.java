@@ -12,6 +12,7 @@ final class Source {
     private final String file;
     private final String text;
     private List<String> lines;
+    private int[] codePoints;
 
     /**
      * @param file the name shown in findings
@@ -30,7 +31,7 @@ final class Source {
         return text;
     }
 
-    /** The line of that number, from 1; null when there is none. */
+    /** The line of that number, from 1, cut when it is long; null when there is none. */
     String line(int number) {
         if (lines == null) {
             lines = split(text == null ? "" : text);
@@ -38,11 +39,19 @@ final class Source {
         if (number < 1 || number > lines.size()) {
             return null;
         }
-        String line = lines.get(number - 1);
-        if (line.codePointCount(0, line.length()) <= SHOWN) {
-            return line;
+        return lines.get(number - 1);
+    }
+
+    /** The character at an index that counts code points from 0; 0 beyond the end. */
+    int character(long index) {
+        if (codePoints == null) {
+            codePoints = new int[text.length()];
+            int next = 0;
+            for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+                codePoints[next++] = text.codePointAt(i);
+            }
         }
-        return line.substring(0, line.offsetByCodePoints(0, SHOWN)) + "…";
+        return index >= 0 && index < codePoints.length ? codePoints[(int) index] : 0;
     }
 
     /** The place of a character, counted from 0, in chars. */
@@ -61,7 +70,11 @@ final class Source {
     /** Code points from a column to the end of its line, blanks at the end left out. */
     int lengthToEnd(int number, int column) {
         String line = line(number);
-        return line == null ? 1 : Math.max(1, line.stripTrailing().codePointCount(0, line.stripTrailing().length()) - column + 1);
+        if (line == null) {
+            return 1;
+        }
+        String written = line.stripTrailing();
+        return Math.max(1, written.codePointCount(0, written.length()) - column + 1);
     }
 
     private static List<String> split(String text) {
@@ -70,14 +83,19 @@ final class Source {
         for (int i = 0; i < text.length(); i++) {
             if (breaks(text, i)) {
                 int end = i > start && text.charAt(i - 1) == '\r' ? i - 1 : i;
-                lines.add(text.substring(start, end));
+                lines.add(cut(text.substring(start, end)));
                 start = i + 1;
             }
         }
         if (start < text.length()) {
-            lines.add(text.substring(start));
+            lines.add(cut(text.substring(start)));
         }
         return lines;
+    }
+
+    private static String cut(String line) {
+        return line.codePointCount(0, line.length()) <= SHOWN ? line
+                : line.substring(0, line.offsetByCodePoints(0, SHOWN)) + "…";
     }
 
     /** The characters that YAML 1.1 counts as the end of a line; of \r\n the second one. */

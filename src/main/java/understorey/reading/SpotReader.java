@@ -33,7 +33,7 @@ final class SpotReader {
         for (Fields block : site.blocks("spots", "this spot")) {
             spots.add(spot(block));
         }
-        if (site.findings().errors() > before && spots.size() != site.items("spots").size()) {
+        if (site.findings().errors() > before && !(site.take("spots") instanceof Node.Seq list && list.items().size() == spots.size())) {
             names.doubt();
         }
         for (Fields block : site.blocks("walks", "this walk")) {
@@ -108,7 +108,7 @@ final class SpotReader {
     }
 
     Opening opening() {
-        Fields f = site.block("opening", "this opening");
+        Fields f = site.block("opening");
         if (f == null) {
             return null;
         }
@@ -123,7 +123,7 @@ final class SpotReader {
     }
 
     Parking parking() {
-        Fields f = site.block("parking", "this parking");
+        Fields f = site.block("parking");
         if (f == null) {
             return null;
         }

@@ -19,11 +19,11 @@ final class SubjectReader {
         String key = f.text("key");
         String scientific = f.text("scientific_name");
         Integer[] months = months(f);
-        Subject.Stems stems = stems(f.block("stems", "these stems"));
-        Double[] height = height(f.block("height", "this height"));
+        Subject.Stems stems = stems(f.block("stems"));
+        Double[] height = height(f.block("height"));
         Double width = f.quantity("flower_width", Dimension.SMALL_LENGTH, 0.5, 1000);
         Integer open = f.whole("flowers_open", 1, 10_000);
-        Subject.AreaIndex index = areaIndex(f.block("flower_area_index", "this flower area index"));
+        Subject.AreaIndex index = areaIndex(f.block("flower_area_index"));
         Subject.Reflectance reflectance = f.word("reflectance", Subject.Reflectance.values());
         String colour = f.text("colour");
         String habitat = f.text("habitat");
@@ -52,7 +52,7 @@ final class SubjectReader {
                 months[i] = f.scalars().whole(items.get(i), "an entry of 'months'", 1, 12);
             }
         } else if (node instanceof Node.Mapping) {
-            Fields block = f.block(node, "'months'", "these months").require("first", "last");
+            Fields block = f.block("months").require("first", "last");
             months[0] = block.whole("first", 1, 12);
             months[1] = block.whole("last", 1, 12);
             block.done();

@@ -31,7 +31,10 @@ final class Suggestion {
         return intro + ": " + String.join(", ", sorted);
     }
 
-    /** The nearest name, if its distance is at most a third of what was written, or 1; the first of equals. */
+    /**
+     * The nearest name, if its distance is at most a third of what was written, or 1; of equals the first
+     * that is as long as what was written, else the first.
+     */
     static String nearest(Collection<String> known, String written) {
         int limit = Math.max(1, written.length() / 3);
         String nearest = null;
@@ -40,7 +43,9 @@ final class Suggestion {
                 continue;
             }
             int distance = distance(name, written);
-            if (distance <= limit && (nearest == null || distance < limit)) {
+            boolean closer = nearest == null || distance < limit
+                    || name.length() == written.length() && nearest.length() != written.length();
+            if (distance <= limit && closer) {
                 nearest = name;
                 limit = distance;
             }

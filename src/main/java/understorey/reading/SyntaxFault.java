@@ -41,6 +41,8 @@ final class SyntaxFault {
             say(opened, "the block opened on line " + opened.line() + " is never closed with '}'", null);
         } else if (context.contains("quoted scalar") && problem.contains("end of stream")) {
             say(opened, "the quote opened on line " + opened.line() + " is never closed", null);
+        } else if (context.contains("flow node") && problem.contains("stream end")) {
+            say(at, "the file ends in a list or block that is never closed", "close it with ']' or '}'");
         } else if (context.contains("double-quoted")) {
             say(at, "a backslash in double quotes must be followed by a letter that YAML knows",
                     "use single quotes, or write the backslash twice");

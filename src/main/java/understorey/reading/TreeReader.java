@@ -62,6 +62,9 @@ final class TreeReader {
             if (root instanceof Node.Mapping mapping) {
                 return mapping;
             }
+            if (root == null) {
+                return null;
+            }
             findings.error(root.pos(), "a plan is a block of keys, not " + root.described(),
                     "begin with a line such as 'trip: First light'");
         } catch (TooMuch e) {
@@ -74,6 +77,7 @@ final class TreeReader {
         return null;
     }
 
+    /** Null for an alias: there is no value to read. */
     private Node node(int depth) throws IOException {
         if (++nodes > MOST_NODES) {
             throw new TooMuch("this file holds more than 50 000 values", start(1));
@@ -82,6 +86,9 @@ final class TreeReader {
             throw new TooMuch("blocks stand in blocks more than 20 deep here", start(1));
         }
         refuseMarks();
+        if (parser.isCurrentAlias()) {
+            return null;
+        }
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
             return mapping(depth);
@@ -107,7 +114,7 @@ final class TreeReader {
             Node.Entry entry = new Node.Entry(pos, node(depth + 1));
             Node.Entry earlier = entries.putIfAbsent(key, entry);
             if (earlier != null) {
-                findings.error(pos, "the key '" + key + "' is given twice",
+                findings.error(pos, "the key '" + Node.clip(key) + "' is given twice",
                         "first written on line " + earlier.key().line());
             }
         }
@@ -119,16 +126,22 @@ final class TreeReader {
         JsonLocation opened = parser.currentTokenLocation();
         List<Node> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(depth + 1));
+            Node item = node(depth + 1);
+            if (item != null) {
+                items.add(item);
+            }
         }
         return new Node.Seq(items, closed(opened));
     }
 
-    private void refuseMarks() throws IOException {
-        if (parser.isCurrentAlias() || parser.getObjectId() != null) {
+    /** An anchor, alias or tag begins where its value does; plain text cannot begin with these characters. */
+    private void refuseMarks() {
+        JsonLocation at = parser.currentTokenLocation();
+        int first = findings.source().character(at.getCharOffset());
+        if (first == '&' || first == '*') {
             findings.error(here(), "anchors (&) and aliases (*) are not read here",
                     "write the value out, or put quotes around text that begins with & or *");
-        } else if (parser.getTypeId() != null) {
+        } else if (first == '!') {
             findings.error(here(), "tags (!) are not read here", "put quotes around text that begins with !");
         }
     }

@@ -63,12 +63,11 @@ final class TripReader {
 
     private When when() {
         LocalDate date = f.date("date");
-        Fields days = f.block("dates", "these dates");
+        Fields days = f.block("dates");
         if (f.has("date") && f.has("dates")) {
             f.findings().error(f.atKey("dates"), "give 'date' or 'dates', not both", null);
         } else if (!f.has("date") && !f.has("dates")) {
-            f.findings().error(f.pos(), "'date' is missing in this trip",
-                    "a day such as date: 2027-05-08, or dates: {from: …, to: …} to choose from");
+            f.require("date");
         }
         if (days == null) {
             return date == null ? null : new When.On(date);
@@ -110,7 +109,7 @@ final class TripReader {
     }
 
     private Share share() {
-        Fields block = f.block("share", "this block 'share'");
+        Fields block = f.block("share");
         if (block == null) {
             return null;
         }

@@ -1,0 +1,66 @@
+package understorey.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import understorey.plan.Subject;
+
+class SubjectCatalogueTest {
+
+    private final SubjectCatalogue catalogue = SubjectCatalogue.builtIn();
+
+    @Test
+    void holdsThirtyThreeSubjectsOfBothHemispheres() {
+        assertEquals(33, catalogue.all().size());
+        assertTrue(catalogue.all().stream().filter(Subject::southern).count() >= 5);
+    }
+
+    /** The row of Allium ursinum as the table has it, with its sources. */
+    @Test
+    void turnsTheColumnsIntoTheUnitsOfThePlan() {
+        Subject ramsons = catalogue.find("ramsons");
+        assertEquals("ramsons (wild garlic)", ramsons.name());
+        assertEquals("Allium ursinum", ramsons.scientificName());
+        assertEquals(4, ramsons.monthFirst());
+        assertEquals(6, ramsons.monthLast());
+        assertEquals("France to 1900 m; Britain mostly May, 50-57 N", ramsons.monthsReference());
+        assertEquals(new Subject.Stems(30, 100, 250), ramsons.stemsPerM2());
+        assertEquals(0.25, ramsons.heightLowM());
+        assertEquals(0.5, ramsons.heightHighM());
+        assertEquals(16, ramsons.flowerWidthMm());
+        assertEquals(8, ramsons.flowersOpen());
+        assertEquals(new Subject.AreaIndex(0.08848, 0.2765), ramsons.flowerAreaIndex());
+        assertEquals(Subject.Reflectance.WHITE, ramsons.reflectance());
+        assertEquals(new Subject.Marks("C2", "M (thick D)", "C", "C", "C2"), ramsons.marks());
+    }
+
+    @Test
+    void knowsWhatIsSouthern() {
+        assertTrue(catalogue.find("pink-and-white-everlasting").southern());
+        assertEquals(12, catalogue.find("amancay").monthFirst());
+        assertEquals(2, catalogue.find("amancay").monthLast());
+        assertNull(catalogue.find("no-such-flower"));
+    }
+
+    @Test
+    void leavesNoMeasureOut() {
+        for (Subject subject : catalogue.all()) {
+            assertNotNull(subject.reflectance(), subject.key());
+            assertNotNull(subject.sources(), subject.key());
+            assertTrue(subject.heightLowM() > 0 && subject.heightLowM() <= subject.heightHighM(), subject.key());
+            assertTrue(subject.stemsPerM2().sparse() <= subject.stemsPerM2().typical(), subject.key());
+            assertTrue(subject.stemsPerM2().typical() <= subject.stemsPerM2().thick(), subject.key());
+        }
+    }
+
+    /** Stems × flowers open × area of one flower, to the table's rounding; the area of ramsons is 1.106 cm². */
+    @Test
+    void holdsAnAreaIndexThatFollowsFromItsOtherFigures() {
+        Subject ramsons = catalogue.find("ramsons");
+        assertEquals(ramsons.stemsPerM2().typical() * ramsons.flowersOpen() * 1.106e-4,
+                ramsons.flowerAreaIndex().typical(), 1e-6);
+    }
+}
