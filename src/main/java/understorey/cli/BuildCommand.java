@@ -1,0 +1,104 @@
+package understorey.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import understorey.brief.Brief;
+import understorey.brief.Planner;
+import understorey.pages.Page;
+import understorey.pages.SitePages;
+import understorey.pages.TemplateFault;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.publish.Links;
+import understorey.publish.Publisher;
+import understorey.publish.Refusal;
+import understorey.reading.Plans;
+import understorey.reading.PlansReader;
+import understorey.share.Sharing;
+
+/** Builds the pages of a folder of plans. */
+@Command(name = "build", mixinStandardHelpOptions = true,
+        description = "Build the pages of every plan in a folder. A plan with errors is left out, the others are "
+                + "built, and what was built of it before stays.")
+final class BuildCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans",
+            description = "folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})")
+    private Path plansFolder;
+
+    @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "site-out",
+            description = "where the pages go; a new, an empty or an earlier such folder (default: ${DEFAULT-VALUE})")
+    private Path out;
+
+    @Option(names = "--templates", paramLabel = "FOLDER",
+            description = "your own templates; a file missing there is taken from the built-in ones")
+    private Path templates;
+
+    @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
+            description = "build only trips that are for at least this audience: private, party or public "
+                    + "(default: all)")
+    private Share.Audience audience;
+
+    BuildCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (templates != null && !Files.isDirectory(templates)) {
+            terminal.err().println("'" + templates + "' is no folder of templates");
+            return 2;
+        }
+        Plans plans = PlansReader.read(plansFolder);
+        terminal.findings(plans.findings());
+        plans.faultyTrips().forEach(trip -> terminal.err().println("not built: " + trip));
+        List<Brief> briefs = new ArrayList<>();
+        for (Trip trip : plans.trips()) {
+            if (trip.audience().compareTo(audience) >= 0) {
+                briefs.add(Planner.brief(Sharing.forAudience(trip)));
+            }
+        }
+        if (briefs.isEmpty() && plans.hasErrors()) {
+            return 1;
+        }
+        try {
+            List<Page> pages = SitePages.of(briefs, idleSites(plans), plans.bags(), templates);
+            List<String> broken = Links.broken(pages);
+            broken.forEach(terminal.err()::println);
+            Publisher.Outcome outcome = Publisher.publish(pages, out, plans.hasErrors());
+            terminal.err().println(Terminal.count(briefs.size(), "trip") + ": "
+                    + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
+                    + outcome.deleted() + " deleted");
+            terminal.out().println(out.resolve("index.html"));
+            return plans.hasErrors() || !broken.isEmpty() ? 1 : 0;
+        } catch (TemplateFault fault) {
+            terminal.err().println(fault.plain());
+        } catch (Refusal refusal) {
+            terminal.err().println("understorey: " + refusal.getMessage());
+        }
+        return 1;
+    }
+
+    /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */
+    private List<Site> idleSites(Plans plans) {
+        List<Site> idle = new ArrayList<>();
+        for (Site site : plans.sites()) {
+            boolean visited = plans.trips().stream().anyMatch(trip -> trip.site().slug().equals(site.slug()));
+            if (!visited && (audience == Share.Audience.PRIVATE || !site.sensitive())) {
+                idle.add(Sharing.forAudience(site,
+                        site.sensitive() ? Share.Audience.PUBLIC : audience, Share.Precision.EXACT));
+            }
+        }
+        return idle;
+    }
+}

@@ -1,0 +1,75 @@
+package understorey.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import understorey.reading.Finding;
+import understorey.reading.Plans;
+import understorey.reading.PlansReader;
+
+/** Reads a folder of plans and says what is wrong with it. */
+@Command(name = "check", mixinStandardHelpOptions = true,
+        description = "Say what is wrong with the plans in a folder. Writes nothing.")
+final class CheckCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans",
+            description = "folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})")
+    private Path plansFolder;
+
+    @Option(names = "--json", description = "the findings as a JSON array on standard output")
+    private boolean json;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Plans plans = PlansReader.read(plansFolder);
+        if (json) {
+            terminal.out().println(json(plans));
+        } else {
+            terminal.findings(plans.findings());
+            if (plans.findings().isEmpty()) {
+                terminal.err().println(Terminal.count(plans.trips().size(), "trip") + ", nothing to find fault with");
+            }
+        }
+        return plans.hasErrors() ? 1 : 0;
+    }
+
+    private static String json(Plans plans) throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+            printer.indentArraysWith(lines);
+            printer.indentObjectsWith(lines);
+            json.setPrettyPrinter(printer);
+            json.writeStartArray();
+            for (Finding finding : plans.findings()) {
+                json.writeStartObject();
+                json.writeStringField("level", finding.level().name().toLowerCase(Locale.ROOT));
+                json.writeStringField("file", finding.file());
+                json.writeNumberField("line", finding.line());
+                json.writeNumberField("column", finding.column());
+                json.writeNumberField("length", finding.length());
+                json.writeStringField("text", finding.text());
+                json.writeStringField("help", finding.help());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,155 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import understorey.brief.Brief;
+import understorey.plan.Bag;
+import understorey.plan.Share;
+import understorey.plan.Site;
+
+/**
+ * Every page of a folder of plans: the index, and for each trip the plan, the field sheet and its dark twin,
+ * the Markdown twin, {@code plan.json}, {@code trip.ics} and {@code spots.gpx}; a page a site and a bag.
+ */
+public final class SitePages {
+
+    /** What the index shows. */
+    public record IndexPage(TemplateHTMLOutputModel css, List<Group> groups, List<Row> sites, List<Row> bags) {
+    }
+
+    /** Trips of one series, by date. */
+    public record Group(String name, List<Card> trips) {
+    }
+
+    /** One trip on the index. */
+    public record Card(String slug, String title, String date, String site, String pictures, String audience) {
+    }
+
+    /** The field sheet; {@code night} for dim red on black. */
+    public record SheetPage(TemplateHTMLOutputModel css, boolean night, PlanView plan) {
+    }
+
+    /** A site; the drawing is null where no trip goes there. */
+    public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, TemplateHTMLOutputModel skyline,
+                            String skylineDate, String skylineSays, List<Row> trips) {
+    }
+
+    /** A bag. */
+    public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Row> trips) {
+    }
+
+    private final Templates templates;
+    private final Sentences sentences;
+    private final Prose prose = new Prose();
+    private final TemplateHTMLOutputModel css;
+    private final TemplateHTMLOutputModel sheetCss;
+    private final TemplateHTMLOutputModel nightCss;
+    private final List<Page> pages = new ArrayList<>();
+    private final List<Row> places = new ArrayList<>();
+
+    private SitePages(Path folder) {
+        templates = new Templates(folder);
+        sentences = Sentences.read(templates.text("sentences.txt"));
+        String style = templates.text("style.css");
+        String sheet = style + templates.text("sheet.css");
+        css = Templates.html(style);
+        sheetCss = Templates.html(sheet);
+        nightCss = Templates.html(sheet + templates.text("night.css"));
+    }
+
+    /**
+     * The pages.
+     *
+     * @param briefs    of every trip, ready for its audience
+     * @param idleSites that no trip goes to, ready for theirs
+     * @param bags      with a file of their own
+     * @param templates folder of the user's own templates; null for the built-in ones
+     */
+    public static List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, Path templates) {
+        SitePages site = new SitePages(templates);
+        briefs.forEach(site::trip);
+        site.sites(briefs, idleSites);
+        bags.forEach(bag -> site.bag(bag, briefs));
+        site.index(briefs, bags);
+        return List.copyOf(site.pages);
+    }
+
+    private void trip(Brief brief) {
+        String folder = brief.trip().slug() + "/";
+        PlanView view = PlanView.of(brief, css, sentences, prose);
+        add(folder + "index.html", templates.fill("plan.ftlh", view));
+        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, view)));
+        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, view)));
+        add(folder + "plan.md", templates.fill("plan.md.ftl", view));
+        add(folder + "plan.json", PlanJson.of(brief, sentences::of));
+        add(folder + "trip.ics", TripCalendar.of(brief));
+        add(folder + "spots.gpx", Waypoints.of(brief));
+    }
+
+    /** One page a name: where trips show a site to several audiences, the page is the most public one. */
+    private void sites(List<Brief> briefs, List<Site> idleSites) {
+        Map<String, List<Brief>> trips = new TreeMap<>();
+        for (Brief brief : briefs) {
+            trips.computeIfAbsent(brief.trip().site().slug(), slug -> new ArrayList<>()).add(brief);
+        }
+        for (List<Brief> here : trips.values()) {
+            Brief shown = here.stream().max(Comparator.comparing((Brief brief) -> brief.trip().audience())
+                    .thenComparing(brief -> brief.trip().precision())).orElseThrow();
+            place(PlaceView.of(shown.trip().site(), shown.trip().precision(), prose), shown, here);
+        }
+        for (Site site : idleSites) {
+            if (!trips.containsKey(site.slug())) {
+                place(PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, prose),
+                        null, List.of());
+            }
+        }
+    }
+
+    private void place(PlaceView place, Brief shown, List<Brief> trips) {
+        places.add(new Row(place.name(), place.slug()));
+        add("sites/" + place.slug() + ".html", templates.fill("site.ftlh", new PlacePage(css, place,
+                shown == null ? null : Templates.html(Svg.of(shown.skyline(), "skyline")),
+                shown == null ? null : Words.day(shown.date()), shown == null ? null : shown.skyline().says(),
+                links(trips))));
+    }
+
+    private void bag(Bag bag, List<Brief> briefs) {
+        List<Brief> with = briefs.stream().filter(brief -> bag.slug().equals(brief.trip().gear().slug())).toList();
+        add("gear/" + bag.slug() + ".html",
+                templates.fill("bag.ftlh", new BagPage(css, BagView.of(bag), links(with))));
+    }
+
+    private static List<Row> links(List<Brief> trips) {
+        return trips.stream().map(brief -> new Row(brief.trip().title(), brief.trip().slug())).toList();
+    }
+
+    private void index(List<Brief> briefs, List<Bag> bags) {
+        List<Brief> byDate = new ArrayList<>(briefs);
+        byDate.sort(Comparator.comparing(Brief::date).thenComparing(brief -> brief.trip().slug()));
+        Map<String, List<Card>> groups = new LinkedHashMap<>();
+        for (Brief brief : byDate) {
+            String series = brief.trip().series() == null ? "Trips" : brief.trip().series();
+            groups.computeIfAbsent(series, name -> new ArrayList<>()).add(card(brief));
+        }
+        add("index.html", templates.fill("index.ftlh", new IndexPage(css,
+                groups.entrySet().stream().map(group -> new Group(group.getKey(), group.getValue())).toList(), places,
+                bags.stream().map(bag -> new Row(bag.name(), bag.slug())).toList())));
+    }
+
+    private static Card card(Brief brief) {
+        int pictures = brief.shots().size();
+        return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
+                brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
+                Words.word(brief.trip().audience()));
+    }
+
+    private void add(String path, String content) {
+        pages.add(new Page(path, content));
+    }
+}
