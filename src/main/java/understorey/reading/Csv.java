@@ -18,7 +18,9 @@ final class Csv {
     private List<Node.Scalar> header;
     private int at;
     private int line = 1;
-    private int lineStart;
+    private int column = 1;
+    /** Up to where the column has been counted. */
+    private int counted;
 
     private Csv(Findings findings) {
         this.findings = findings;
@@ -78,8 +80,7 @@ final class Csv {
                 }
                 at++;
             } else if (c == '\n') {
-                line++;
-                lineStart = at;
+                newLine();
             }
             cell.append(c);
         }
@@ -100,8 +101,13 @@ final class Csv {
         if (at < text.length() && text.charAt(at) == '\n') {
             at++;
         }
+        newLine();
+    }
+
+    private void newLine() {
         line++;
-        lineStart = at;
+        column = 1;
+        counted = at;
     }
 
     private void row() {
@@ -128,7 +134,9 @@ final class Csv {
     }
 
     private Pos here() {
-        return new Pos(line, text.codePointCount(lineStart, at) + 1, 1);
+        column += text.codePointCount(counted, at);
+        counted = at;
+        return new Pos(line, column, 1);
     }
 
     private static int length(String value) {

@@ -46,7 +46,7 @@ final class Library {
         if (node instanceof Node.Mapping mapping) {
             return own(SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
         }
-        String name = f.scalars().text(node, "'" + key + "'");
+        String name = f.scalars().pointer(node, "'" + key + "'");
         if (name != null && !sites.containsKey(name)) {
             dangling(f, key, "site", name, sites, "sites");
         }
@@ -59,7 +59,7 @@ final class Library {
         if (node instanceof Node.Mapping mapping) {
             return BagReader.read(mapping, null, f.findings());
         }
-        String name = f.scalars().text(node, "'" + key + "'");
+        String name = f.scalars().pointer(node, "'" + key + "'");
         if (name == null) {
             return null;
         }

@@ -18,6 +18,7 @@ final class PlanFolder {
     private static final String ENDING = ".yaml";
     /** Names that the pages keep for themselves. */
     private static final Set<String> KEPT = Set.of("index", "sites", "gear");
+    private static final String INDEX = "index";
 
     private final Path folder;
     private final String shown;
@@ -79,7 +80,7 @@ final class PlanFolder {
             if (earlier != null) {
                 fault = "this name differs from '" + earlier + "' in capitals only, so both would be one page";
                 help = "rename one of them";
-            } else if (trips && KEPT.contains(small)) {
+            } else if (trips ? KEPT.contains(small) : small.equals(INDEX)) {
                 fault = "the pages keep the name '" + slug + "' for themselves";
                 help = "rename this file";
             } else if (!Slug.isOne(slug)) {

@@ -20,6 +20,11 @@ final class Scalars {
         return written(node, name, "a text");
     }
 
+    /** A name that stands for what could also be described in place. */
+    String pointer(Node node, String name) {
+        return written(node, name, "a name or a block of keys");
+    }
+
     Double number(Node node, String name, double least, double most) {
         String text = written(node, name, "a number");
         if (text == null) {

@@ -43,12 +43,15 @@ final class Subjects {
         if (node instanceof Node.Mapping mapping) {
             return SubjectReader.read(new Fields(mapping, "this subject", f.findings()));
         }
-        return named(f, key, node);
+        return known(f, key, f.scalars().pointer(node, "'" + key + "'"));
     }
 
     /** The subject whose key stands under a key; null, with a finding, when there is none. */
     Subject named(Fields f, String key, Node node) {
-        String name = f.scalars().text(node, "'" + key + "'");
+        return known(f, key, f.scalars().text(node, "'" + key + "'"));
+    }
+
+    private Subject known(Fields f, String key, String name) {
         if (name == null) {
             return null;
         }

@@ -1,6 +1,7 @@
 package understorey.reading;
 
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -28,7 +29,8 @@ final class SyntaxFault {
             new SyntaxFault(marked, findings).report();
             return;
         }
-        JsonLocation where = fault.getLocation();
+        JsonLocation where = fault.getProcessor() instanceof JsonParser parser ? parser.currentTokenLocation()
+                : fault.getLocation();
         Pos pos = where == null || where.getLineNr() < 1 ? Pos.FILE
                 : new Pos(where.getLineNr(), Math.max(1, where.getColumnNr()), 1);
         findings.error(pos, "this cannot be read as YAML", "a key is one word or text, followed by ': '");

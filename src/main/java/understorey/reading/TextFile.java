@@ -40,16 +40,30 @@ final class TextFile {
             text = text.substring(1);
         }
         Source source = new Source(shown, text);
-        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-            int c = text.codePointAt(i);
-            if (!StreamReader.isPrintable(c)) {
-                Findings findings = new Findings(new Source(shown, null));
-                findings.of(source).error(source.at(i),
-                        "there is a control character here (U+" + hex(c) + ")", "delete it");
-                return findings;
-            }
+        int control = control(text);
+        if (control < 0) {
+            return new Findings(source);
         }
-        return new Findings(source);
+        Findings findings = new Findings(new Source(shown, null));
+        findings.of(source).error(source.at(control),
+                "there is a control character here (U+" + hex(text.codePointAt(control)) + ")", "delete it");
+        return findings;
+    }
+
+    /** Where the first character stands that YAML does not allow; -1 when there is none. */
+    private static int control(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= ' ' && c <= '~' || c == '\n') {
+                continue;
+            }
+            int whole = text.codePointAt(i);
+            if (!StreamReader.isPrintable(whole)) {
+                return i;
+            }
+            i += Character.charCount(whole) - 1;
+        }
+        return -1;
     }
 
     private static Findings fault(String shown, String text, String help) {

@@ -65,8 +65,8 @@ final class TreeReader {
             if (root == null) {
                 return null;
             }
-            findings.error(root.pos(), "a plan is a block of keys, not " + root.described(),
-                    "begin with a line such as 'trip: First light'");
+            findings.error(root.pos(), "this file must be a block of keys, not " + root.described(),
+                    "begin each line with a key and ': '");
         } catch (TooMuch e) {
             findings.error(e.pos, e.getMessage(), null);
         } catch (JsonProcessingException e) {

@@ -1,0 +1,117 @@
+package understorey.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.plan.Trip;
+
+class PlansReaderTest {
+
+    private static final String TRIP = """
+            trip: A test
+            site: {site: Testing Wood, latitude: 51.5, longitude: -2.5, time_zone: Europe/London}
+            date: 2027-05-08
+            gear: phone
+            shots: [{name: One, subject: ramsons}]
+            """;
+
+    @TempDir
+    Path folder;
+
+    private void write(String file, String text) throws IOException {
+        Path path = folder.resolve(file);
+        Files.createDirectories(path.getParent());
+        Files.writeString(path, text);
+    }
+
+    @Test
+    void readsTheOtherTripsWhenOneIsFaulty() throws IOException {
+        write("b.yaml", TRIP);
+        write("a.yaml", TRIP);
+        write("c.yaml", TRIP.replace("51.5", "151.5"));
+        Plans plans = PlansReader.read(folder);
+        assertEquals(List.of("a", "b"), plans.trips().stream().map(Trip::slug).toList());
+        assertEquals(List.of(folder.resolve("c.yaml")), plans.faultyTrips());
+        assertTrue(plans.hasErrors());
+    }
+
+    @Test
+    void takesABagFileCalledPhoneForTheBuiltInOne() throws IOException {
+        write("a.yaml", TRIP);
+        write("gear/phone.yaml", "gear: My own\nbodies: [{name: Mine, sensor: aps-c, pixels: 24 Mpx, mount: A}]\n");
+        assertEquals("My own", PlansReader.read(folder).trips().get(0).gear().name());
+    }
+
+    @Test
+    void namesFilesFromThePlansFolderOn() throws IOException {
+        write("gear/bag.yaml", "gear: Bag\n");
+        assertEquals(folder.getFileName() + "/gear/bag.yaml", PlansReader.read(folder).findings().get(1).file());
+    }
+
+    @Test
+    void sharesThePageOfASiteThatTwoTripsDescribeAlike() throws IOException {
+        write("a.yaml", TRIP);
+        write("b.yaml", TRIP);
+        write("c.yaml", TRIP.replace("51.5", "51.6"));
+        List<Trip> trips = PlansReader.read(folder).trips();
+        assertEquals("testing-wood", trips.get(0).site().slug());
+        assertEquals("testing-wood", trips.get(1).site().slug());
+        assertEquals("testing-wood-c", trips.get(2).site().slug());
+    }
+
+    @Test
+    void passesOverHiddenFilesAndFolders() throws IOException {
+        write("a.yaml", TRIP);
+        write(".b.yaml", "no trip");
+        write("c.yaml/d.txt", "no trip");
+        write("notes.txt", "no trip");
+        Plans plans = PlansReader.read(folder);
+        assertEquals(List.of(), plans.findings());
+        assertEquals(1, plans.trips().size());
+    }
+
+    @Test
+    void warnsWithoutStopping() throws IOException {
+        write("a.yaml", TRIP);
+        write("b.yml", TRIP);
+        Plans plans = PlansReader.read(folder);
+        assertEquals(1, plans.findings().size());
+        assertFalse(plans.hasErrors());
+    }
+
+    @Test
+    void readsTheSameOnEveryRun() throws IOException {
+        write("a.yaml", TRIP);
+        write("b.yaml", TRIP.replace("ramsons", "ramson"));
+        assertEquals(PlansReader.read(folder), PlansReader.read(folder));
+    }
+
+    @Test
+    void refusesNamesThatDifferInCapitalsOnly() throws IOException {
+        write("Trip.yaml", TRIP);
+        assumeFalse(Files.exists(folder.resolve("trip.yaml")), "this file system does not tell capitals apart");
+        write("trip.yaml", TRIP);
+        Plans plans = PlansReader.read(folder);
+        assertEquals(List.of("Trip"), plans.trips().stream().map(Trip::slug).toList());
+        assertEquals("this name differs from 'Trip.yaml' in capitals only, so both would be one page",
+                plans.findings().get(0).text());
+    }
+
+    @Test
+    void bearsAFileFullOfFaults() throws IOException {
+        StringBuilder text = new StringBuilder(TRIP);
+        for (int i = 0; i < 20_000; i++) {
+            text.append("k").append(i).append(": 1\n");
+        }
+        write("a.yaml", text.toString());
+        assertEquals(20_000, PlansReader.read(folder).findings().size());
+    }
+}
