@@ -16,7 +16,7 @@ ${page.story?trim}
 ## Before you go
 
 <#list page.findings as finding>
-- <#if finding.level == "warning">**Warning:** </#if>${finding.text}
+- <#if finding.warning>**Warning:** </#if>${finding.text}
 </#list>
 </#if>
 

@@ -14,5 +14,7 @@ public enum BriefReason implements Reason.Kind {
     /** Nobody said what the sky will be. */
     SKY_UNKNOWN,
     SHOT_CANNOT,
-    SHOT_COMPROMISE
+    SHOT_COMPROMISE,
+    /** The lens fits, but hand or wind leave the time too long. */
+    SHOT_AT_ITS_LIMIT
 }

@@ -17,6 +17,7 @@ import understorey.exposure.StemSway;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
+import understorey.kit.Verdict;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.light.PlantArea;
@@ -78,9 +79,10 @@ public final class Planner {
         Story story = Story.of(intents);
         remark(story, shots);
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, sunlit,
-                expected(null), shots, outing, story, packing(shots), flowering,
+                sky(), shots, outing, story, packing(shots), flowering,
                 Cautions.of(trip, outing, sun, intents), List.copyOf(findings), assumed(),
-                DayLightChart.of(light, sun, sunlit, expected(null), outing, order()),
+                DayLightChart.of(light, sun, sunlit, row -> row.floorEv(okta(weather(row.sun().time()))), outing,
+                        order()),
                 SkylineChart.of(light, skyline, site, trip.shots(), shots.stream()
                         .filter(shot -> shot.fit().best() != null)
                         .map(shot -> new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
@@ -151,11 +153,10 @@ public final class Planner {
         List<ShotBrief.InSky> skies = new ArrayList<>();
         Settings settings = null;
         if (fit.best() != null) {
-            Weather weather = Weather.at(middle, trip.forecast(), trip.sky());
+            Weather weather = weather(middle);
             double plantArea = PlantArea.effectiveIndex(canopy, date);
             Double wind = weather.windMs() == null ? null : StemSway.windAtFlowersMs(weather.windMs(), plantArea);
-            double okta = weather.okta() == null ? expected(weather).okta() : weather.okta();
-            settings = settings(fit.best(), light, okta, wind);
+            settings = settings(fit.best(), light, okta(weather), wind);
             for (SkyWord sky : List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST)) {
                 skies.add(new ShotBrief.InSky(sky, settings(fit.best(), light, sky.okta(), wind)));
             }
@@ -180,8 +181,16 @@ public final class Planner {
         return Math.min(apart, 360 - apart);
     }
 
-    /** The author's word; lacking one, the middle of all skies. */
-    private SkyWord expected(Weather weather) {
+    private Weather weather(ZonedDateTime time) {
+        return Weather.at(time, trip.forecast(), trip.sky());
+    }
+
+    /** As forecast; else as the author's word has it; else broken, the middle of all skies. */
+    private double okta(Weather weather) {
+        return weather.okta() == null ? sky().okta() : weather.okta();
+    }
+
+    private SkyWord sky() {
         return trip.sky() == null ? SkyWord.BROKEN : trip.sky();
     }
 
@@ -201,17 +210,24 @@ public final class Planner {
             find(Finding.Level.NOTE, Reason.of(BriefReason.SKY_UNKNOWN));
         }
         for (ShotBrief shot : shots) {
-            switch (shot.verdict()) {
-                case CANNOT -> find(Finding.Level.WARNING, Reason.of(BriefReason.SHOT_CANNOT)
-                        .with("shot", shot.intent().shot().name()));
-                case COMPROMISE -> find(Finding.Level.NOTE, Reason.of(BriefReason.SHOT_COMPROMISE)
-                        .with("shot", shot.intent().shot().name()));
-                case FITS -> { }
-            }
+            objection(shot);
         }
         outing.remarks().forEach(remark -> find(remark.kind() == OutingReason.WALK_ASSUMED
                 ? Finding.Level.NOTE : Finding.Level.WARNING, remark));
         story.gaps().forEach(gap -> find(Finding.Level.NOTE, gap));
+    }
+
+    private void objection(ShotBrief shot) {
+        LensFit best = shot.fit().best();
+        String name = shot.intent().shot().name();
+        if (shot.verdict() == Verdict.CANNOT) {
+            find(Finding.Level.WARNING, Reason.of(BriefReason.SHOT_CANNOT).with("shot", name));
+        } else if (shot.verdict() == Verdict.COMPROMISE && best.objection() != null) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", name)
+                    .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
+        } else if (shot.verdict() == Verdict.COMPROMISE) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.SHOT_AT_ITS_LIMIT).with("shot", name));
+        }
     }
 
     private void find(Finding.Level level, Reason reason) {

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -31,6 +33,7 @@ import understorey.share.Sharing;
 final class BuildCommand implements Callable<Integer> {
 
     private final Terminal terminal;
+    private final CompletableFuture<SitePages> builtIn;
 
     @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans",
             description = "folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})")
@@ -49,8 +52,14 @@ final class BuildCommand implements Callable<Integer> {
                     + "(default: all)")
     private Share.Audience audience;
 
-    BuildCommand(Terminal terminal) {
+    /**
+     * A command not yet parsed.
+     *
+     * @param builtIn the built-in templates, being opened on another core while command line and plans are read
+     */
+    BuildCommand(Terminal terminal, CompletableFuture<SitePages> builtIn) {
         this.terminal = terminal;
+        this.builtIn = builtIn;
     }
 
     @Override
@@ -72,7 +81,7 @@ final class BuildCommand implements Callable<Integer> {
             return 1;
         }
         try {
-            List<Page> pages = SitePages.of(briefs, idleSites(plans), plans.bags(), templates);
+            List<Page> pages = pages().of(briefs, idleSites(plans), plans.bags());
             List<String> broken = Links.broken(pages);
             broken.forEach(terminal.err()::println);
             Publisher.Outcome outcome = Publisher.publish(pages, out, plans.hasErrors());
@@ -87,6 +96,20 @@ final class BuildCommand implements Callable<Integer> {
             terminal.err().println("understorey: " + refusal.getMessage());
         }
         return 1;
+    }
+
+    private SitePages pages() {
+        if (templates != null) {
+            return SitePages.open(templates);
+        }
+        try {
+            return builtIn.join();
+        } catch (CompletionException wrapped) {
+            if (wrapped.getCause() instanceof RuntimeException fault) {
+                throw fault;
+            }
+            throw wrapped;
+        }
     }
 
     /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */

@@ -9,21 +9,6 @@ import understorey.reading.Finding;
 /** Where a command speaks: results to {@code out}, progress and findings to {@code err}. */
 record Terminal(PrintStream out, PrintStream err) {
 
-    /** Gives a command its terminal. */
-    record Factory(PrintStream out, PrintStream err) implements CommandLine.IFactory {
-
-        @Override
-        public <K> K create(Class<K> type) throws Exception {
-            if (type == BuildCommand.class) {
-                return type.cast(new BuildCommand(new Terminal(out, err)));
-            }
-            if (type == CheckCommand.class) {
-                return type.cast(new CheckCommand(new Terminal(out, err)));
-            }
-            return CommandLine.defaultFactory().create(type);
-        }
-    }
-
     /** Prints findings in file order, and a count of what was found. */
     void findings(List<Finding> findings) {
         boolean colour = CommandLine.Help.Ansi.AUTO.enabled() && System.getenv("NO_COLOR") == null;

@@ -1,17 +1,19 @@
 package understorey.cli;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import understorey.pages.SitePages;
 
 /** The command {@code understorey} and its subcommands. */
 @Command(name = "understorey", description = "Plans a photographer’s day in a wood in flower, from YAML to pages.",
         mixinStandardHelpOptions = true, versionProvider = Version.class,
-        subcommands = {BuildCommand.class, CheckCommand.class},
         footer = {"", "Exit status: 0 done, 1 findings that stop the build, 2 wrong use."})
 public final class Understorey implements Runnable {
 
@@ -30,9 +32,15 @@ public final class Understorey implements Runnable {
 
     /** Runs one command line; the exit status. */
     static int run(String[] arguments, PrintStream out, PrintStream err) {
-        CommandLine line = new CommandLine(new Understorey(), new Terminal.Factory(out, err));
-        line.setOut(new java.io.PrintWriter(out, true));
-        line.setErr(new java.io.PrintWriter(err, true));
+        Terminal terminal = new Terminal(out, err);
+        boolean builds = arguments.length > 0 && arguments[0].equals("build");
+        CompletableFuture<SitePages> builtIn = builds
+                ? CompletableFuture.supplyAsync(() -> SitePages.open(null)) : null;
+        CommandLine line = new CommandLine(new Understorey());
+        line.addSubcommand(new BuildCommand(terminal, builtIn));
+        line.addSubcommand(new CheckCommand(terminal));
+        line.setOut(new PrintWriter(out, true));
+        line.setErr(new PrintWriter(err, true));
         line.setExecutionExceptionHandler((fault, command, parsed) -> {
             err.println("understorey: " + (fault.getMessage() == null ? fault.toString() : fault.getMessage()));
             if (System.getenv("UNDERSTOREY_DEBUG") != null) {

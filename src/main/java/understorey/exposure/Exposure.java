@@ -32,8 +32,10 @@ public final class Exposure {
     private static final double MONOPOD_STOPS = 2;
     /** What one RAW frame holds between a fleck of sun and the shade: common practice, no source. */
     private static final double ONE_FRAME_STOPS = 4;
-    /** A third of a stop is within what the markings round. */
-    private static final double TOLERANCE = 1.26;
+    /** A third of a stop in time is within what the markings round. */
+    private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
+    /** The same in f-number. */
+    private static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
     private final LensFit fit;
     private final Body body;
@@ -75,12 +77,13 @@ public final class Exposure {
         if (fit.camera().lens().builtIn()) {
             return because(ExposureReason.APERTURE_FIXED, fit.fNumberWidest());
         }
-        if (Math.max(fit.fNumberNeeded(), fit.fNumberWidest()) > fit.fNumberUseful()) {
+        if (fit.fNumberNeeded() > fit.fNumberUseful() * THIRD_STOP) {
             double marked = StopScale.snapFNumber(fit.fNumberUseful());
             return because(ExposureReason.APERTURE_AT_LIMIT, Math.max(marked, fit.fNumberWidest()));
         }
         boolean deep = fit.fNumberNeeded() > fit.fNumberWidest();
-        double marked = StopScale.nextFNumberUp(deep ? fit.fNumberNeeded() : fit.fNumberWidest());
+        double wanted = deep ? Math.min(fit.fNumberNeeded(), fit.fNumberUseful()) : fit.fNumberWidest();
+        double marked = StopScale.nextFNumberUp(wanted);
         return because(deep ? ExposureReason.APERTURE_FOR_DEPTH : ExposureReason.APERTURE_WIDE_OPEN, marked);
     }
 

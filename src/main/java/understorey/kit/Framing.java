@@ -34,6 +34,8 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
     private static final double LEAST_PIXELS_MPX = 2;
     /** What nobody sees. */
     private static final double NEAR_ENOUGH = 1.1;
+    /** Putting something between body and lens costs time and light: common practice, no source. */
+    private static final double ATTACHING = 1;
     private static final double CLOSE_UP = 0.1;
     private static final double LEAST_WORKING_M = 0.1;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
@@ -68,7 +70,7 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
             double focalMm = clamp(wantedMm);
             double crop = focalAgainst(wantedMm, focalMm);
             if (camera.attachment() != null) {
-                against(Verdict.CANNOT, 8, Reason.of(FitReason.WITH_ATTACHMENT)
+                against(Verdict.CANNOT, 8, Reason.of(FitReason.ATTACHMENT_TOO_CLOSE)
                         .with("attachment", camera.attachment().name()));
             }
             if (distanceM < lens.closestM()) {
@@ -88,14 +90,14 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
             double reach = reach(focalMm);
             double least = leastMagnification(focalMm);
             double crop = 1;
-            if (wanted > reach * NEAR_ENOUGH) {
+            if (wanted > reach) {
                 crop = wanted / reach;
                 crop(FitReason.MAGNIFICATION_SHORT, crop);
             } else if (wanted < least) {
-                against(Verdict.CANNOT, 8, Reason.of(FitReason.WITH_ATTACHMENT)
+                against(Verdict.CANNOT, 8, Reason.of(FitReason.ATTACHMENT_TOO_CLOSE)
                         .with("attachment", camera.attachment().name()));
             } else if (camera.attachment() != null) {
-                penalty += 0.2;
+                penalty += ATTACHING;
                 reasons.add(Reason.of(FitReason.WITH_ATTACHMENT).with("attachment", camera.attachment().name()));
             }
             double used = Math.min(wanted, reach);

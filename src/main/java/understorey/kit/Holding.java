@@ -33,7 +33,6 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
                 double heightM = reach(support, intent.viewpoint(), wantedM);
                 Reason obstacle = obstacle(support, camera, heightM);
                 if (obstacle == null) {
-                    against.add(Reason.of(FitReason.SUPPORT_HOLDS).with("support", support.name()));
                     return new Holding(support, heightM, List.copyOf(against));
                 }
                 against.add(obstacle);

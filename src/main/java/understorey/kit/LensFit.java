@@ -32,6 +32,16 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
                       List<Reason> reasons) {
 
+    /** What most speaks against the lens; null when nothing does. */
+    public Reason objection() {
+        for (Reason reason : reasons) {
+            if (((FitReason) reason.kind()).against()) {
+                return reason;
+            }
+        }
+        return null;
+    }
+
     /** Full-frame equivalent of the picture as cropped, mm. */
     public double equivalentMm() {
         return focalMm * camera.sensor().crop() * cropTimes;

@@ -28,6 +28,8 @@ final class LensTrial {
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
     private static final double STACK_OVERLAP = 0.2;
+    /** A third of a stop in f-number: nearer than that nobody sees the difference. */
+    private static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
     private final Bag bag;
     private final Camera camera;
@@ -94,8 +96,7 @@ final class LensTrial {
     }
 
     private void depth(double needed, double useful, double cocMm) {
-        if (needed <= useful * 1.001) {
-            reasons.add(Reason.of(FitReason.DEPTH_HELD).with("aperture", needed, F_NUMBER));
+        if (needed <= useful * THIRD_STOP) {
             return;
         }
         double stops = 2 * Framing.log2(needed / useful);

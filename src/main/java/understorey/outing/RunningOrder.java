@@ -180,12 +180,14 @@ public final class RunningOrder {
         List<Intent> waiting = new ArrayList<>(intents);
         Set<String> done = new LinkedHashSet<>();
         while (!waiting.isEmpty()) {
-            Intent next = waiting.stream()
-                    .filter(intent -> intent.shot().after() == null || done.contains(intent.shot().after()))
-                    .findFirst().orElse(waiting.get(0));
-            waiting.remove(next);
-            order.add(next);
-            done.add(next.shot().name());
+            int next = 0;
+            for (int i = waiting.size() - 1; i >= 0; i--) {
+                String after = waiting.get(i).shot().after();
+                next = after == null || done.contains(after) ? i : next;
+            }
+            Intent intent = waiting.remove(next);
+            order.add(intent);
+            done.add(intent.shot().name());
         }
         return order;
     }

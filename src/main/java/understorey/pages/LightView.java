@@ -12,10 +12,11 @@ import understorey.sky.SunDay;
 /**
  * Sun, moon and light in words.
  *
+ * @param riseAndSet sunrise and sunset in one line
  * @param sunlit stretches in which the sun clears the land, in one line; null when it does not
  * @param table  every quarter of an hour of the visit, every hour of the rest from dawn to dusk
  */
-public record LightView(List<Row> sun, List<Row> moon, String sunlit, List<Line> table) {
+public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String sunlit, List<Line> table) {
 
     /** One row of the table; {@code visit} marks the quarter hours on site. */
     public record Line(String time, boolean visit, String bearing, String altitude, String shadow, String overLand,
@@ -24,7 +25,8 @@ public record LightView(List<Row> sun, List<Row> moon, String sunlit, List<Line>
     }
 
     static LightView of(Brief brief) {
-        return new LightView(sun(brief.sun()), moon(brief.moon()), sunlit(brief.sunlit()), table(brief));
+        return new LightView(sun(brief.sun()), moon(brief.moon()),
+                pair(brief.sun().sunrise(), brief.sun().sunset()), sunlit(brief.sunlit()), table(brief));
     }
 
     private static List<Row> sun(SunDay sun) {

@@ -3,7 +3,6 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.Position;
@@ -112,6 +111,6 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     }
 
     private static String position(Position position) {
-        return String.format(Locale.ROOT, "%.4f, %.4f", position.latitude(), position.longitude());
+        return (Words.number(position.latitude(), 4) + ", " + Words.number(position.longitude(), 4)).replace('−', '-');
     }
 }

@@ -44,7 +44,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     }
 
     /** A finding. */
-    public record Remark(String level, String text) {
+    public record Remark(boolean warning, String text) {
     }
 
     static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
@@ -54,7 +54,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<ShotView> storyboard = new ArrayList<>();
         brief.story().sequence().forEach(intent -> storyboard.add(
                 shots.get(brief.shot(intent.shot().name()).number() - 1)));
-        Kit kit = kit(brief.packing(), sentences);
+        Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
@@ -63,7 +63,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, light, kit, findings), light, Words.word(brief.sky()),
+                essentials(brief, light, kit, findings), light,
+                brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.sky()) + " sky" : "the sky as forecast",
                 brief.assumed().contains("sky"), Templates.html(Svg.of(brief.dayLight(), "day")),
                 Templates.html(Svg.of(brief.skyline(), "skyline")), brief.dayLight().says(), brief.skyline().says(),
                 shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
@@ -98,7 +99,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         rows.add(new Row("Why this day", why(brief)));
         rows.add(new Row("Carry", kit.weight() + ": " + String.join(", ",
                 kit.take().stream().map(Item::name).toList())));
-        List<String> spoilers = findings.stream().filter(finding -> finding.level().equals("warning"))
+        List<String> spoilers = findings.stream().filter(Remark::warning)
                 .map(Remark::text).toList();
         rows.add(new Row("What could spoil it", spoilers.isEmpty()
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
@@ -115,20 +116,13 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         if (brief.flowering() == null) {
             return "the author chose it; nobody told when the flowers open";
         }
-        String months = Words.word(brief.flowering().first()) + " to " + Words.word(brief.flowering().last());
-        return brief.flowering().subject().name() + " flowers " + capital(months) + " by the catalogue"
-                + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
-                + ", and one wood’s peak is much shorter"
+        String subject = brief.flowering().subject().name();
+        return Character.toUpperCase(subject.charAt(0)) + subject.substring(1) + " in flower "
+                + Words.name(brief.flowering().first()) + " to " + Words.name(brief.flowering().last())
+                + " by the catalogue" + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
+                + "; one wood’s peak is much shorter"
                 + (brief.trip().site().reports() == null ? "" : ": ask " + brief.trip().site().reports()
                 + " before you go");
-    }
-
-    private static String capital(String months) {
-        StringBuilder text = new StringBuilder(months);
-        int second = months.indexOf(" to ") + 4;
-        text.setCharAt(0, Character.toUpperCase(months.charAt(0)));
-        text.setCharAt(second, Character.toUpperCase(months.charAt(second)));
-        return text.toString();
     }
 
     private static List<Step> order(Brief brief) {
@@ -146,8 +140,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return steps;
     }
 
-    private static Kit kit(Packing packing, Sentences sentences) {
-        return new Kit(items(packing.take()), items(packing.leave()),
+    private static Kit kit(Brief brief, Sentences sentences) {
+        Packing packing = brief.packing();
+        return new Kit(items(packing.take(), brief), items(packing.leave(), brief),
                 packing.missing().stream().map(sentences::of).toList(), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
@@ -155,9 +150,16 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 packing.batteries() == null ? null : String.valueOf(packing.batteries()));
     }
 
-    private static List<Item> items(List<Packing.Item> items) {
-        return items.stream().map(item -> new Item(item.name(), String.join(", ", item.shots()),
-                item.weightG() == null ? Words.NONE : Words.weight(item.weightG()))).toList();
+    private static List<Item> items(List<Packing.Item> items, Brief brief) {
+        List<Item> worded = new ArrayList<>();
+        for (Packing.Item item : items) {
+            List<String> numbers = new ArrayList<>();
+            item.shots().forEach(shot -> numbers.add(String.valueOf(brief.shot(shot).number())));
+            String uses = numbers.isEmpty() ? "" : (numbers.size() == 1 ? "picture " : "pictures ")
+                    + String.join(", ", numbers);
+            worded.add(new Item(item.name(), uses, item.weightG() == null ? Words.NONE : Words.weight(item.weightG())));
+        }
+        return worded;
     }
 
     private static List<Remark> findings(Brief brief, Sentences sentences) {
@@ -165,7 +167,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         for (Finding.Level level : List.of(Finding.Level.WARNING, Finding.Level.NOTE)) {
             for (Finding finding : brief.findings()) {
                 if (finding.level() == level) {
-                    remarks.add(new Remark(Words.word(level), sentences.of(finding.reason())));
+                    remarks.add(new Remark(level == Finding.Level.WARNING, sentences.of(finding.reason())));
                 }
             }
         }

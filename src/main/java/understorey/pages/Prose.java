@@ -31,6 +31,12 @@ final class Prose {
         if (plain(markdown)) {
             return "<p>" + Svg.escape(markdown.strip()) + "</p>\n";
         }
+        open();
+        return renderer.render(parser.parse(markdown));
+    }
+
+    /** Builds the parser; slow, about a tenth of a second on a cold start. */
+    void open() {
         if (parser == null) {
             MutableDataSet options = new MutableDataSet();
             options.set(Parser.EXTENSIONS, List.of(TablesExtension.create()));
@@ -38,7 +44,6 @@ final class Prose {
             parser = Parser.builder(options).build();
             renderer = HtmlRenderer.builder(options).attributeProviderFactory(new SafeLinks()).build();
         }
-        return renderer.render(parser.parse(markdown));
     }
 
     /** One paragraph without a mark of Markdown needs no parser. */

@@ -39,16 +39,23 @@ final class Sentences {
         return patterns.containsKey(key(kind));
     }
 
-    /** The sentence for a reason, its first letter large. */
+    /** The sentence for a reason, its first letter large; an f-number keeps its small f. */
     String of(Reason reason) {
-        String pattern = patterns.get(key(reason.kind()));
-        if (pattern == null) {
+        String sentence = within(reason);
+        return sentence.startsWith("f/") ? sentence
+                : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    private String within(Reason reason) {
+        String sentence = patterns.get(key(reason.kind()));
+        if (sentence == null) {
             throw new IllegalStateException("sentences.txt has no line for '" + key(reason.kind()) + "'");
         }
-        String sentence = pattern;
         for (Map.Entry<String, Figure> figure : reason.figures().entrySet()) {
-            sentence = sentence.replace("{" + figure.getKey() + "}", Words.of(figure.getValue()));
+            String words = figure.getValue().value() instanceof Reason inner ? within(inner)
+                    : Words.of(figure.getValue());
+            sentence = sentence.replace("{" + figure.getKey() + "}", words);
         }
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return sentence;
     }
 }

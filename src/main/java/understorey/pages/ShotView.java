@@ -34,8 +34,8 @@ public record ShotView(int number, String name, String role, String subject, Str
                        List<Row> companions, List<Row> defaults, String wishes, String notes, String otherwise,
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
 
-    /** Settings in one sky. */
-    public record Sky(String sky, String ev, String fNumber, String shutter, String iso) {
+    /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
+    public record Sky(String sky, String ev, String fNumber, String shutter, String iso, boolean otherIso) {
     }
 
     /** One lens of the bag on this picture. */
@@ -61,13 +61,12 @@ public record ShotView(int number, String name, String role, String subject, Str
                 settings == null ? null : Words.shutter(settings.shutterS()),
                 settings == null ? null : String.valueOf(settings.iso()),
                 settings == null ? null : Words.fNumber(settings.fNumber()) + " · "
-                        + Words.shutter(settings.shutterS()) + " · ISO " + settings.iso(),
+                        + Words.shutter(settings.shutterS()) + " · ISO " + settings.iso(),
                 fit == null ? null : Words.metres(fit.focusM()),
-                settings == null ? null : Words.metres(settings.sharpFromM()) + " to "
-                        + Words.metres(settings.sharpToM()),
+                settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 reasons, shot.fit().helps().stream().map(sentences::of).toList(), skies(shot),
-                tried(shot, sentences), companions(shot), defaults(intent, fit), wishes(written),
+                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), wishes(written),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())));
     }
@@ -94,16 +93,22 @@ public record ShotView(int number, String name, String role, String subject, Str
                     + (shot.lightAngleDeg() == null ? "" : ", the sun "
                     + Words.degrees(shot.lightAngleDeg()) + " off your axis")));
         }
-        facts.add(new Row("Focus", "at " + Words.metres(fit.focusM()) + "; sharp from "
-                + Words.metres(shot.settings().sharpFromM()) + " to " + Words.metres(shot.settings().sharpToM())
-                + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
+        facts.add(new Row("Focus", "at " + Words.metres(fit.focusM()) + "; sharp "
+                + sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
                 + Words.metres(shot.settings().hyperfocalM()) : "")));
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
         }
         facts.add(new Row("Light", "EV " + Words.ev(shot.settings().ev100()) + " at ISO 100, about "
-                + shot.light().colourTemperatureK() + " K in clear weather"));
+                + shot.light().colourTemperatureK() + " K in clear weather"));
         return facts;
+    }
+
+    /** From where to where; close up, over what depth. */
+    private static String sharp(LensFit fit, Settings settings) {
+        double depthM = settings.sharpToM() - settings.sharpFromM();
+        return depthM < fit.focusM() / 10 ? "over " + Words.metres(depthM)
+                : "from " + Words.metres(settings.sharpFromM()) + " to " + Words.metres(settings.sharpToM());
     }
 
     static String camera(Camera camera) {
@@ -131,7 +136,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         for (ShotBrief.InSky in : shot.otherSkies()) {
             Settings settings = in.settings();
             skies.add(new Sky(Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
-                    Words.shutter(settings.shutterS()), String.valueOf(settings.iso())));
+                    Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
+                    settings.iso() != shot.settings().iso()));
         }
         return skies;
     }
@@ -142,19 +148,20 @@ public record ShotView(int number, String name, String role, String subject, Str
             if (fit.camera().attachment() != null && fit != shot.fit().best()) {
                 continue;
             }
-            Reason first = fit.reasons().get(0);
-            tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(first)));
+            Reason why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
+            tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(why)));
         }
         return tried;
     }
 
-    private static List<Row> companions(ShotBrief shot) {
+    private static List<Row> companions(ShotBrief shot, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         for (ShotBrief.ForCompanion companion : shot.companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
                     : Words.word(best.verdict()) + ": " + camera(best.camera()) + focal(best) + " from "
-                    + Words.metres(best.distanceM())));
+                    + Words.metres(best.distanceM())
+                    + (best.objection() == null ? "" : "; " + sentences.of(best.objection()))));
         }
         return rows;
     }
@@ -181,7 +188,7 @@ public record ShotView(int number, String name, String role, String subject, Str
             case "sharp" -> intent.sharp() instanceof Sharp.Range range
                     ? Words.metres(range.nearM()) + " to " + Words.metres(range.farM())
                     : Words.metres(((Sharp.Depth) intent.sharp()).depthM()) + " deep";
-            case "duration" -> intent.duration().toMinutes() + " min";
+            case "duration" -> intent.duration().toMinutes() + " min";
             default -> String.valueOf(intent.priority());
         };
     }

@@ -55,6 +55,8 @@ public final class SitePages {
 
     private SitePages(Path folder) {
         templates = new Templates(folder);
+        List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")
+                .forEach(templates::open);
         sentences = Sentences.read(templates.text("sentences.txt"));
         String style = templates.text("style.css");
         String sheet = style + templates.text("sheet.css");
@@ -64,20 +66,31 @@ public final class SitePages {
     }
 
     /**
+     * Opens the templates, so that they may be read while the plans still are.
+     *
+     * @param templates folder of the user's own; null for the built-in ones
+     * @throws TemplateFault when one cannot be read
+     */
+    public static SitePages open(Path templates) {
+        SitePages pages = new SitePages(templates);
+        pages.prose.open();
+        return pages;
+    }
+
+    /**
      * The pages.
      *
      * @param briefs    of every trip, ready for its audience
      * @param idleSites that no trip goes to, ready for theirs
      * @param bags      with a file of their own
-     * @param templates folder of the user's own templates; null for the built-in ones
+     * @throws TemplateFault when a template cannot be filled in
      */
-    public static List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, Path templates) {
-        SitePages site = new SitePages(templates);
-        briefs.forEach(site::trip);
-        site.sites(briefs, idleSites);
-        bags.forEach(bag -> site.bag(bag, briefs));
-        site.index(briefs, bags);
-        return List.copyOf(site.pages);
+    public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags) {
+        briefs.forEach(this::trip);
+        sites(briefs, idleSites);
+        bags.forEach(bag -> bag(bag, briefs));
+        index(briefs, bags);
+        return List.copyOf(pages);
     }
 
     private void trip(Brief brief) {
@@ -86,8 +99,8 @@ public final class SitePages {
         add(folder + "index.html", templates.fill("plan.ftlh", view));
         add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, view)));
         add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, view)));
-        add(folder + "plan.md", templates.fill("plan.md.ftl", view));
-        add(folder + "plan.json", PlanJson.of(brief, sentences::of));
+        add(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' '));
+        add(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')));
         add(folder + "trip.ics", TripCalendar.of(brief));
         add(folder + "spots.gpx", Waypoints.of(brief));
     }

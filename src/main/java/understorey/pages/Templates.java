@@ -8,11 +8,7 @@ import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core.TemplateHTMLOutputModel;
-import freemarker.ext.beans.ClassMemberAccessPolicy;
-import freemarker.ext.beans.MemberAccessPolicy;
-import freemarker.ext.beans.ZeroArgumentNonVoidMethodPolicy;
 import freemarker.template.Configuration;
-import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -21,17 +17,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TimeZone;
 
 /**
@@ -41,7 +31,7 @@ import java.util.TimeZone;
 final class Templates {
 
     private static final String RESOURCES = "/understorey/templates/";
-    private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+    private final Configuration configuration;
     private final Path folder;
 
     /**
@@ -51,8 +41,10 @@ final class Templates {
      */
     Templates(Path folder) {
         this.folder = folder;
+        System.setProperty("org.freemarker.loggerLibrary", "none");
+        configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setTemplateLoader(loader(folder));
-        configuration.setObjectWrapper(wrapper());
+        configuration.setObjectWrapper(new RecordWrapper());
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
         configuration.setRecognizeStandardFileExtensions(true);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
@@ -69,18 +61,26 @@ final class Templates {
         configuration.setDefaultEncoding("UTF-8");
     }
 
+    /** Reads a template; it is kept. */
+    Template open(String template) {
+        try {
+            return configuration.getTemplate(template);
+        } catch (ParseException fault) {
+            throw new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
+                    fault.getEditorMessage());
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
     /** Fills a template with the record {@code page}. */
     String fill(String template, Object page) {
         StringWriter text = new StringWriter(32 * 1024);
         try {
-            Template found = configuration.getTemplate(template);
-            found.process(Map.of("page", page), text);
+            open(template).process(Map.of("page", page), text);
         } catch (TemplateException fault) {
             throw new TemplateFault(fault.getTemplateSourceName(), fault.getLineNumber(), fault.getColumnNumber(),
                     "cannot fill in " + fault.getBlamedExpressionString());
-        } catch (ParseException fault) {
-            throw new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
-                    fault.getEditorMessage());
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
@@ -122,46 +122,4 @@ final class Templates {
         }
     }
 
-    private static DefaultObjectWrapper wrapper() {
-        DefaultObjectWrapper wrapper = new DefaultObjectWrapper(Configuration.VERSION_2_3_34);
-        wrapper.setMemberAccessPolicy(new RecordsOnly());
-        wrapper.setRecordZeroArgumentNonVoidMethodPolicy(
-                ZeroArgumentNonVoidMethodPolicy.PROPERTY_ONLY_UNLESS_BEAN_PROPERTY_READ_METHOD);
-        return wrapper;
-    }
-
-    /** Shows the components of records, and of no other object anything. */
-    private static final class RecordsOnly implements MemberAccessPolicy {
-
-        @Override
-        public ClassMemberAccessPolicy forClass(Class<?> type) {
-            Set<Method> shown = new HashSet<>();
-            if (type.isRecord()) {
-                for (RecordComponent component : type.getRecordComponents()) {
-                    shown.add(component.getAccessor());
-                }
-            }
-            return new ClassMemberAccessPolicy() {
-                @Override
-                public boolean isMethodExposed(Method method) {
-                    return shown.contains(method);
-                }
-
-                @Override
-                public boolean isConstructorExposed(Constructor<?> constructor) {
-                    return false;
-                }
-
-                @Override
-                public boolean isFieldExposed(Field field) {
-                    return false;
-                }
-            };
-        }
-
-        @Override
-        public boolean isToStringAlwaysExposed() {
-            return false;
-        }
-    }
 }

@@ -5,20 +5,17 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import understorey.reason.Figure;
 
 /**
  * Figures as people read them: each with its unit, rounded to what it is good for, half up. Times are local,
- * to the minute, in 24 hours.
+ * to the minute, in 24 hours. Figure and unit are held together by a space that does not break.
  */
 final class Words {
 
     static final String NONE = "—";
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
 
     private Words() {
     }
@@ -31,7 +28,7 @@ final class Words {
             return clock(time);
         }
         if (figure.value() instanceof LocalTime time) {
-            return CLOCK.format(time);
+            return time.truncatedTo(ChronoUnit.MINUTES).toString();
         }
         if (figure.value() instanceof LocalDate date) {
             return day(date);
@@ -45,34 +42,43 @@ final class Words {
             case METRES -> metres(value);
             case F_NUMBER -> fNumber(value);
             case SHUTTER_SECONDS -> shutter(value);
-            case ISO -> "ISO " + number(value, 0);
+            case ISO -> "ISO " + number(value, 0);
             case STOPS -> stops(value);
-            case MEGAPIXELS -> number(value, value < 10 ? 1 : 0) + " Mpx";
-            case DIOPTRES -> number(value, 1) + " dpt";
+            case MEGAPIXELS -> number(value, value < 10 ? 1 : 0) + " Mpx";
+            case DIOPTRES -> number(value, 1) + " dpt";
             case TIMES -> number(value, value < 10 ? 1 : 0) + "×";
             case SHARE -> percent(value);
-            case EV100 -> "EV " + number(value, 1);
+            case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
-            case METRES_PER_SECOND -> number(value, 1) + " m/s";
+            case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case COUNT -> number(value, 0);
             case GRAMS -> weight(value);
-            case KILOGRAMS -> number(value, 1) + " kg";
-            case MINUTES -> number(value, 0) + " min";
-            case CLOCK, DATE, TEXT -> throw new IllegalArgumentException(measure + " is not a number");
+            case KILOGRAMS -> number(value, 1) + " kg";
+            case MINUTES -> number(value, 0) + " min";
+            case CLOCK, DATE, TEXT, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }
 
     /** To the minute, half up; a dash for a time that does not come. */
     static String clock(ZonedDateTime time) {
-        return time == null ? NONE : CLOCK.format(time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES));
+        return time == null ? NONE
+                : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
     }
 
+    /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */
     static String day(LocalDate date) {
-        return DAY.format(date);
+        return name(date.getDayOfWeek()) + " " + date.getDayOfMonth() + " " + name(date.getMonth()) + " "
+                + date.getYear();
+    }
+
+    /** An enum constant as a name: {@code APRIL} reads April. */
+    static String name(Enum<?> constant) {
+        String word = word(constant);
+        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 
     static String millimetres(double mm) {
-        return number(mm, mm < 9.95 ? 1 : 0) + " mm";
+        return number(mm, mm < 9.95 ? 1 : 0) + " mm";
     }
 
     /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */
@@ -83,7 +89,7 @@ final class Words {
         if (m < 0.0995) {
             return millimetres(m * 1000);
         }
-        return m < 0.995 ? number(m * 100, 0) + " cm" : number(m, m < 9.95 ? 1 : 0) + " m";
+        return m < 0.995 ? number(m * 100, 0) + " cm" : number(m, m < 9.95 ? 1 : 0) + " m";
     }
 
     /** As cameras mark it: one decimal below 10 where there is one. */
@@ -94,9 +100,9 @@ final class Words {
     /** As cameras mark it: fractions below 0.3 s, decimals below 2 s, minutes from 60 s. */
     static String shutter(double seconds) {
         if (seconds >= 60) {
-            return number(seconds / 60, seconds < 600 ? 1 : 0) + " min";
+            return number(seconds / 60, seconds < 600 ? 1 : 0) + " min";
         }
-        return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(number(seconds, 1)) + " s";
+        return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(number(seconds, 1)) + " s";
     }
 
     /** To a third of a stop. */
@@ -108,11 +114,11 @@ final class Words {
     }
 
     static String percent(double share) {
-        return share > 0 && share < 0.01 ? "under 1 %" : number(share * 100, 0) + " %";
+        return share > 0 && share < 0.01 ? "under 1 %" : number(share * 100, 0) + " %";
     }
 
     static String weight(double grams) {
-        return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
+        return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
     }
 
     static String ev(double ev100) {

@@ -38,7 +38,9 @@ public record Figure(Object value, Measure measure) {
         /** A {@link java.time.LocalDate}. */
         DATE,
         /** A name or a word of the author's. */
-        TEXT
+        TEXT,
+        /** Another {@link Reason}, told within the sentence. */
+        REASON
     }
 
     public static Figure of(double value, Measure measure) {

@@ -5,11 +5,9 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import understorey.light.LightAt;
 import understorey.outing.Outing;
-import understorey.plan.SkyWord;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
@@ -33,18 +31,19 @@ public final class DayLightChart {
     private final List<LightAt> light;
     private final SunDay sun;
     private final List<Interval> sunlit;
-    private final SkyWord sky;
+    private final ToDoubleFunction<LightAt> expected;
     private final List<Mark> marks = new ArrayList<>();
     private final ZonedDateTime from;
     private final ZonedDateTime to;
     private double top;
     private double bottom;
 
-    private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit, SkyWord sky) {
+    private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit,
+                          ToDoubleFunction<LightAt> expected) {
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
-        this.sky = sky;
+        this.expected = expected;
         ZonedDateTime first = light.get(0).sun().time();
         ZonedDateTime last = light.get(light.size() - 1).sun().time();
         this.from = sun.civilDawn() == null ? first
@@ -56,11 +55,12 @@ public final class DayLightChart {
     /**
      * The chart.
      *
-     * @param order names of the pictures in the order of their numbers
+     * @param expected EV on the floor under the sky that is expected then
+     * @param order    names of the pictures in the order of their numbers
      */
-    public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, SkyWord sky, Outing outing,
-                             List<String> order) {
-        return new DayLightChart(light, sun, sunlit, sky).draw(outing, order);
+    public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
+                             Outing outing, List<String> order) {
+        return new DayLightChart(light, sun, sunlit, expected).draw(outing, order);
     }
 
     private Drawing draw(Outing outing, List<String> order) {
@@ -100,7 +100,8 @@ public final class DayLightChart {
         List<Double> starts = new ArrayList<>();
         for (Event event : events) {
             double width = Lanes.textWidth(event.words());
-            double start = Math.min(x(event.at()), RIGHT - width);
+            double x = x(event.at());
+            double start = x > (LEFT + RIGHT) / 2 ? Math.max(LEFT, x - width) : x;
             starts.add(start);
             rows.add(lanes.place(start, start + width));
         }
@@ -110,7 +111,9 @@ public final class DayLightChart {
             double x = x(events.get(i).at());
             double y = 8 + (rows.get(i) + 1) * ROW - 4;
             signs.add(new Drawing.Line("event", List.of(new Point(x, y + 4), new Point(x, top + PLOT))));
-            signs.add(new Drawing.Label("words", Anchor.START, new Point(starts.get(i), y), events.get(i).words()));
+            boolean left = starts.get(i) >= x;
+            signs.add(new Drawing.Label("words", left ? Anchor.START : Anchor.END, new Point(left ? x + 3 : x - 3, y),
+                    events.get(i).words()));
         }
         return signs;
     }
@@ -148,7 +151,8 @@ public final class DayLightChart {
         java.util.Collections.reverse(under);
         band.addAll(under);
         marks.add(new Drawing.Area("band", band));
-        marks.add(new Drawing.Line("light", points(seen, row -> row.floorEv(sky.okta()))));
+        marks.add(new Drawing.Line("light", points(seen.stream()
+                .filter(row -> expected.applyAsDouble(row) >= LOWEST_EV).toList(), expected)));
         List<LightAt> run = new ArrayList<>();
         for (LightAt row : seen) {
             if (row.floor().fleck() == null) {
@@ -166,7 +170,7 @@ public final class DayLightChart {
             marks.add(new Drawing.Line("fleck", points(run, row -> row.floor().fleck())));
             LightAt middle = run.get(run.size() / 2);
             marks.add(new Drawing.Label("fleck-words", Anchor.MIDDLE,
-                    new Point(x(middle.sun().time()), y(middle.floor().fleck()) + 22), "in a fleck of sun"));
+                    new Point(x(middle.sun().time()), y(middle.floor().fleck()) - 9), "in a fleck of sun"));
         }
     }
 
@@ -216,14 +220,18 @@ public final class DayLightChart {
     private String says() {
         LightAt best = light.get(0);
         for (LightAt row : light) {
-            if (row.floorEv(sky.okta()) > best.floorEv(sky.okta())) {
+            if (expected.applyAsDouble(row) > expected.applyAsDouble(best)) {
                 best = row;
             }
         }
-        return String.format(Locale.ROOT, "Light on the forest floor from %s to %s, EV at ISO 100. Brightest under a %s "
-                + "sky at %s with EV %.1f; between the darkest and the brightest sky there EV %.1f to %.1f.",
-                clock(from), clock(to), sky.name().toLowerCase(Locale.ROOT), clock(best.sun().time()),
-                best.floorEv(sky.okta()), darkest(best), brightest(best));
+        return "Light on the forest floor from " + clock(from) + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
+                + "sky expected at " + clock(best.sun().time()) + " with EV " + oneDecimal(expected.applyAsDouble(best))
+                + "; between the darkest and the brightest sky there EV " + oneDecimal(darkest(best)) + " to "
+                + oneDecimal(brightest(best)) + ".";
+    }
+
+    private static double oneDecimal(double value) {
+        return Math.round(value * 10) / 10.0;
     }
 
     private boolean inside(ZonedDateTime time) {
@@ -259,6 +267,6 @@ public final class DayLightChart {
 
     static String clock(ZonedDateTime time) {
         ZonedDateTime minute = time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-        return String.format(Locale.ROOT, "%02d:%02d", minute.getHour(), minute.getMinute());
+        return minute.toLocalTime().toString();
     }
 }

@@ -2,7 +2,6 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import understorey.light.LightAt;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -196,11 +195,11 @@ public final class SkylineChart {
         }
         return first == null
                 ? "The sun does not stand clear of the land on this day."
-                : String.format(Locale.ROOT, "The sun stands clear of the land from about %s at bearing %.0f° to about %s "
-                        + "at bearing %.0f°, highest at about %s with %.0f° above the horizon.",
-                        DayLightChart.clock(first.sun().time()), first.sun().azimuthDeg(),
-                        DayLightChart.clock(last.sun().time()), last.sun().azimuthDeg(),
-                        DayLightChart.clock(highest.sun().time()), highest.sun().apparentAltitudeDeg());
+                : "The sun stands clear of the land from about " + DayLightChart.clock(first.sun().time())
+                + " at bearing " + Math.round(first.sun().azimuthDeg()) + "° to about "
+                + DayLightChart.clock(last.sun().time()) + " at bearing " + Math.round(last.sun().azimuthDeg())
+                + "°, highest at about " + DayLightChart.clock(highest.sun().time()) + " with "
+                + Math.round(highest.sun().apparentAltitudeDeg()) + "° above the horizon.";
     }
 
     private Point at(LightAt row) {

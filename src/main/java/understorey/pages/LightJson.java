@@ -1,0 +1,32 @@
+package understorey.pages;
+
+import java.io.IOException;
+import understorey.light.LightAt;
+
+/** The light at an instant as members of a JSON object. */
+final class LightJson {
+
+    private LightJson() {
+    }
+
+    static void write(Json json, LightAt light) throws IOException {
+        LightAt.OpenEv open = light.open();
+        LightAt.FloorEv floor = light.floor();
+        json.time("time", light.sun().time())
+                .number("sun_azimuth_deg", Figures.azimuthDeg(light.sun().azimuthDeg()))
+                .number("sun_altitude_deg", Figures.altitudeDeg(light.sun().altitudeDeg()))
+                .number("shadow_per_height", Figures.ratio(light.shadowPerHeight()))
+                .truth("above_skyline", light.aboveSkyline())
+                .number("fleck_share", Figures.share(light.fleckShare()))
+                .object("open_ev100", ev -> ev.number("sun", Figures.ev100(open.sun()))
+                        .number("shade", Figures.ev100(open.shade()))
+                        .number("broken", Figures.ev100(open.broken()))
+                        .number("overcast", Figures.ev100(open.overcast())))
+                .object("floor_ev100", ev -> ev.number("fleck", Figures.ev100(floor.fleck()))
+                        .number("shade", Figures.ev100(floor.shade()))
+                        .number("broken", Figures.ev100(floor.broken()))
+                        .number("overcast", Figures.ev100(floor.overcast())))
+                .count("colour_temperature_k", light.colourTemperatureK())
+                .number("plant_area_index", Figures.ratio(light.plantAreaIndex()));
+    }
+}

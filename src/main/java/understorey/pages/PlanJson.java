@@ -1,0 +1,141 @@
+package understorey.pages;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import understorey.brief.Brief;
+import understorey.outing.Leg;
+import understorey.outing.Outing;
+import understorey.packing.Packing;
+import understorey.plan.Companion;
+import understorey.plan.Trip;
+import understorey.reason.Reason;
+import understorey.season.Flowering;
+import understorey.sky.MoonDay;
+import understorey.sky.SunDay;
+
+/**
+ * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
+ * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
+ *
+ * <p>No estimate is made yet of flower cover, of the quality of the light, of the days of full flower, nor of the
+ * chance of meeting them: their keys are there and null.
+ */
+final class PlanJson {
+
+    private static final String FORMAT = "understorey-plan/1";
+
+    private final Brief brief;
+    private final Function<Reason, String> sentences;
+
+    private PlanJson(Brief brief, Function<Reason, String> sentences) {
+        this.brief = brief;
+        this.sentences = sentences;
+    }
+
+    /** The whole document; {@code sentences} words the reasons. */
+    static String of(Brief brief, Function<Reason, String> sentences) {
+        return Json.document(new PlanJson(brief, sentences)::plan);
+    }
+
+    private void plan(Json json) throws IOException {
+        ShotJson shots = new ShotJson(brief.trip().site(), brief.outing(), sentences);
+        json.text("format", FORMAT)
+                .object("trip", this::trip)
+                .object("sun", this::sun)
+                .object("moon", this::moon)
+                .objects("light", brief.light(), LightJson::write)
+                .objects("shots", brief.shots(), shots::write)
+                .objects("running_order", brief.outing().legs(), this::leg)
+                .objects("story", brief.story().sequence(), (story, intent) -> story
+                        .text("shot", intent.shot().name()).word("role", intent.role()))
+                .object("kit", this::kit)
+                .object("season", this::season)
+                .texts("cautions", Stream.concat(brief.cautions().stream().map(sentences),
+                        brief.trip().site().cautions().stream()).toList())
+                .objects("findings", brief.findings(), (found, finding) -> found
+                        .word("level", finding.level()).text("text", sentences.apply(finding.reason())));
+    }
+
+    private void trip(Json json) throws IOException {
+        Trip trip = brief.trip();
+        Outing outing = brief.outing();
+        json.text("title", trip.title())
+                .text("slug", trip.slug())
+                .text("site", trip.site().name())
+                .text("date", brief.date().toString())
+                .text("time_zone", trip.site().zone().getId())
+                .word("audience", trip.audience())
+                .word("position", trip.precision())
+                .text("series", trip.series())
+                .text("gear", trip.gear().name())
+                .texts("companions", trip.companions().stream().map(Companion::name).toList())
+                .word("sky", brief.sky())
+                .time("arrive", outing.arrive())
+                .time("leave", outing.leave())
+                .time("leave_last_spot_by", outing.leaveLastSpotBy())
+                .texts("assumed", new TreeSet<>(brief.assumed()));
+    }
+
+    private void sun(Json json) throws IOException {
+        SunDay sun = brief.sun();
+        json.time("sunrise", sun.sunrise()).time("sunset", sun.sunset())
+                .time("solar_noon", sun.solarNoon())
+                .number("noon_altitude_deg", Figures.altitudeDeg(sun.noonAltitudeDeg()))
+                .time("civil_dawn", sun.civilDawn()).time("civil_dusk", sun.civilDusk())
+                .time("nautical_dawn", sun.nauticalDawn()).time("nautical_dusk", sun.nauticalDusk())
+                .time("astronomical_dawn", sun.astronomicalDawn()).time("astronomical_dusk", sun.astronomicalDusk())
+                .span("low_sun_morning", sun.lowSunMorning()).span("low_sun_evening", sun.lowSunEvening())
+                .span("deep_twilight_morning", sun.deepTwilightMorning())
+                .span("deep_twilight_evening", sun.deepTwilightEvening())
+                .truth("up_all_day", sun.upAllDay()).truth("down_all_day", sun.downAllDay())
+                .objects("sunlit", brief.sunlit(), Json::ends);
+    }
+
+    private void moon(Json json) throws IOException {
+        MoonDay moon = brief.moon();
+        json.time("rise", moon.rise()).time("set", moon.set())
+                .number("illuminated_fraction", Figures.share(moon.illuminatedFraction()))
+                .number("phase_deg", Figures.phaseDeg(moon.phaseDeg()))
+                .truth("up_all_day", moon.upAllDay()).truth("down_all_day", moon.downAllDay());
+    }
+
+    private void leg(Json json, Leg leg) throws IOException {
+        json.time("from", leg.from()).time("to", leg.to()).word("what", leg.what())
+                .text("spot", leg.spot() == null ? brief.trip().site().name() : leg.spot())
+                .text("shot", leg.shot());
+    }
+
+    private void kit(Json json) throws IOException {
+        Packing packing = brief.packing();
+        json.objects("take", packing.take(), PlanJson::item)
+                .objects("leave", packing.leave(), PlanJson::item)
+                .texts("missing", packing.missing().stream().map(sentences).toList())
+                .number("weight_g", Figures.grams(packing.weightG()))
+                .number("card_gb", Figures.gigabytes(packing.cardGb()))
+                .count("batteries", packing.batteries())
+                .count("unweighed", packing.unweighed())
+                .count("frames", packing.frames());
+    }
+
+    private static void item(Json json, Packing.Item item) throws IOException {
+        json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
+    }
+
+    private void season(Json json) throws IOException {
+        Flowering flowering = brief.flowering();
+        boolean known = flowering != null;
+        json.text("subject", known ? flowering.subject().name() : null);
+        for (String later : List.of("full_from", "full_to", "best")) {
+            json.absent(later);
+        }
+        json.text("method", known ? "catalogue" : null)
+                .absent("chance_on_day")
+                .count("first_month", known ? flowering.first().getValue() : null)
+                .count("last_month", known ? flowering.last().getValue() : null)
+                .truth("in_season", known ? flowering.inSeason() : null)
+                .truth("months_shifted", known ? flowering.shifted() : null);
+    }
+}

@@ -1,0 +1,141 @@
+package understorey.pages;
+
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+import understorey.brief.Brief;
+import understorey.brief.ShotBrief;
+import understorey.plan.Parking;
+import understorey.plan.Position;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+
+/**
+ * {@code spots.gpx}: where the pictures are, as waypoints of GPX 1.1 (WGS 84). A coarse position gives the site
+ * alone, a hidden one gives no waypoint at all.
+ */
+final class Waypoints {
+
+    private final Brief brief;
+    private final Site site;
+    private final Share.Precision precision;
+    private final XMLStreamWriter xml;
+
+    private Waypoints(Brief brief, XMLStreamWriter xml) {
+        this.brief = brief;
+        this.site = brief.trip().site();
+        this.precision = brief.trip().precision();
+        this.xml = xml;
+    }
+
+    static String of(Brief brief) {
+        StringWriter text = new StringWriter();
+        try {
+            new Waypoints(brief, XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text)).gpx();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void gpx() throws XMLStreamException {
+        xml.writeStartDocument("UTF-8", "1.0");
+        xml.writeCharacters("\n");
+        xml.writeStartElement("gpx");
+        xml.writeDefaultNamespace("http://www.topografix.com/GPX/1/1");
+        xml.writeAttribute("version", "1.1");
+        xml.writeAttribute("creator", "Understorey");
+        xml.writeCharacters("\n  ");
+        xml.writeStartElement("metadata");
+        element("name", brief.trip().title());
+        element("desc", switch (precision) {
+            case EXACT -> "Spots of " + site.name() + ".";
+            case COARSE -> "The position of " + site.name() + " is generalised, and spots are not given.";
+            case HIDDEN -> "Positions are not given.";
+        });
+        end();
+        if (precision != Share.Precision.HIDDEN) {
+            waypoint(site.position(), site.elevationM(), site.name(), atTheSite());
+        }
+        if (precision == Share.Precision.EXACT) {
+            for (Spot spot : site.spots()) {
+                if (spot.at() != null) {
+                    waypoint(spot.at(), spot.elevationM(), spot.name(), atSpot(spot.name()));
+                }
+            }
+        }
+        xml.writeCharacters("\n");
+        xml.writeEndDocument();
+    }
+
+    private void waypoint(Position at, Double elevationM, String name, List<String> what) throws XMLStreamException {
+        xml.writeCharacters("\n  ");
+        xml.writeStartElement("wpt");
+        xml.writeAttribute("lat", Figures.positionDeg(at.latitude()).toPlainString());
+        xml.writeAttribute("lon", Figures.positionDeg(at.longitude()).toPlainString());
+        if (elevationM != null) {
+            element("ele", Figures.decimals(elevationM, 1).toPlainString());
+        }
+        element("name", name);
+        if (!what.isEmpty()) {
+            element("desc", String.join("; ", what));
+        }
+        end();
+    }
+
+    /** Pictures taken anywhere on the site, and at spots whose own position is not given. */
+    private List<String> atTheSite() {
+        List<String> what = new ArrayList<>();
+        for (ShotBrief shot : brief.shots()) {
+            Spot spot = site.spot(shot.intent().shot().spot());
+            if (spot == null || spot.at() == null || precision != Share.Precision.EXACT) {
+                what.add(title(shot));
+            }
+        }
+        return what;
+    }
+
+    private List<String> atSpot(String name) {
+        List<String> what = new ArrayList<>();
+        for (ShotBrief shot : brief.shots()) {
+            if (name.equals(shot.intent().shot().spot())) {
+                what.add(title(shot));
+            }
+        }
+        Parking parking = site.parking();
+        if (parking != null && name.equals(parking.spot())) {
+            what.add("parking");
+        }
+        return what;
+    }
+
+    private static String title(ShotBrief shot) {
+        return shot.number() + " " + shot.intent().shot().name() + " (" + shot.intent().shot().subject().name() + ")";
+    }
+
+    private void element(String name, String text) throws XMLStreamException {
+        xml.writeCharacters("\n    ");
+        xml.writeStartElement(name);
+        xml.writeCharacters(allowed(text));
+        xml.writeEndElement();
+    }
+
+    private void end() throws XMLStreamException {
+        xml.writeCharacters("\n  ");
+        xml.writeEndElement();
+    }
+
+    /** Without what XML 1.0 allows in no form (section 2.2): most control characters and lone surrogates. */
+    static String allowed(String text) {
+        StringBuilder allowed = new StringBuilder();
+        text.codePoints().filter(character -> character == '\t' || character == '\n'
+                || character >= ' ' && character < Character.MIN_SURROGATE
+                || character > Character.MAX_SURROGATE && character != 0xFFFE && character != 0xFFFF)
+                .forEach(allowed::appendCodePoint);
+        return allowed.toString();
+    }
+}
