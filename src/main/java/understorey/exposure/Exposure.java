@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.optics.Bellows;
 import understorey.optics.DepthOfField;
 import understorey.plan.Body;
 import understorey.reason.Figure;
@@ -48,7 +47,7 @@ public final class Exposure {
         this.fit = fit;
         this.body = fit.camera().body();
         this.ev100 = ev100;
-        this.lossStops = fit.lossStops() + Bellows.stops(fit.magnification());
+        this.lossStops = fit.lossStops() + fit.closenessStops();
     }
 
     /**
@@ -67,7 +66,8 @@ public final class Exposure {
         int iso = fit.steady() ? steadyIso(fNumber, flowerWindMs) : handHeldIso(fNumber, flowerWindMs);
         double seconds = StopScale.snapShutterS(secondsAt(fNumber, iso));
         time(seconds);
-        DepthOfField depth = DepthOfField.of(fit.focalMm(), fNumber, fit.circleOfConfusionMm(), fit.focusM() * 1000);
+        DepthOfField depth = DepthOfField.of(fit.actingFocalMm(), fNumber / fit.closeUpTimes(),
+                fit.circleOfConfusionMm(), fit.focusM() * 1000);
         return new Settings(ev100, fNumber, seconds, iso, lossStops, bracket(contrastStops),
                 depth.hyperfocalMm() / 1000, depth.nearMm() / 1000, depth.farMm() / 1000, verdict,
                 List.copyOf(reasons));
@@ -79,7 +79,7 @@ public final class Exposure {
         }
         if (fit.fNumberNeeded() > fit.fNumberUseful() * THIRD_STOP) {
             double marked = StopScale.snapFNumber(fit.fNumberUseful());
-            return because(ExposureReason.APERTURE_AT_LIMIT, Math.max(marked, fit.fNumberWidest()));
+            return because(ExposureReason.APERTURE_AT_LIMIT, Math.max(marked, StopScale.nextFNumberUp(fit.fNumberWidest())));
         }
         boolean deep = fit.fNumberNeeded() > fit.fNumberWidest();
         double wanted = deep ? Math.min(fit.fNumberNeeded(), fit.fNumberUseful()) : fit.fNumberWidest();
@@ -169,7 +169,7 @@ public final class Exposure {
         if (fit.lossStops() > 0) {
             reasons.add(Reason.of(ExposureReason.FILTER_TAKES).with("stops", fit.lossStops(), STOPS));
         }
-        double closeness = Bellows.stops(fit.magnification());
+        double closeness = fit.closenessStops();
         if (closeness >= 1 / 6.0) {
             reasons.add(Reason.of(ExposureReason.CLOSENESS_TAKES).with("stops", closeness, STOPS));
         }

@@ -46,9 +46,20 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
         }
     }
 
-    /** Body and lens on the scales, grams; what is not given counts nothing. */
+    /** Body, lens and attachment on the scales, grams; what is not given counts nothing. */
     double weightG() {
-        return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()));
+        return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()))
+                + (attachment == null ? 0 : grams(attachment.weightG()));
+    }
+
+    /** How many times the close-up lens shortens a focal length, 1 + f·D; 1 without one. */
+    double closeUpTimes(double focalMm) {
+        return attachment == null || attachment.dioptres() == null ? 1 : 1 + focalMm * attachment.dioptres() / 1000;
+    }
+
+    /** Length of the extension tube; 0 without one. */
+    double tubeMm() {
+        return attachment == null || attachment.lengthMm() == null ? 0 : attachment.lengthMm();
     }
 
     private static double grams(Double weight) {

@@ -35,6 +35,6 @@ public record CameraFigures(Camera camera, double shortestEquivalentMm, double l
         return new CameraFigures(camera, lens.shortestMm() * crop, lens.longestMm() * crop,
                 AngleOfView.of(lens.shortestMm(), widthMm, heightMm).horizontalDeg(),
                 AngleOfView.of(lens.longestMm(), widthMm, heightMm).horizontalDeg(),
-                Framing.greatestMagnification(lens, lens.longestMm()));
+                Reach.of(camera, lens.longestMm()).alone());
     }
 }

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
-import understorey.plan.Filter;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Orientation;
@@ -19,13 +18,13 @@ import understorey.reason.Reason;
 /**
  * Where one camera stands to frame a picture, at which focal length, and how much of its frame is used.
  *
- * @param focalMm       as set on the lens
+ * @param reach         of the lens as it is set
  * @param distanceM     from the lens to what is framed
  * @param magnification at that distance
  * @param cropTimes     linear; 1 for the whole frame
  * @param penalty       in stops of shortfall, for ranking
  */
-record Framing(double focalMm, double distanceM, double magnification, double cropTimes, Verdict verdict,
+record Framing(Reach reach, double distanceM, double magnification, double cropTimes, Verdict verdict,
                double penalty, List<Reason> reasons) {
 
     /** A longer lens than asked sees less, however far one steps back: common practice, no source. */
@@ -37,7 +36,7 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
     /** Putting something between body and lens costs time and light: common practice, no source. */
     private static final double ATTACHING = 1;
     private static final double CLOSE_UP = 0.1;
-    private static final double LEAST_WORKING_M = 0.1;
+    private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
 
     static Framing of(Camera camera, Intent intent) {
@@ -65,73 +64,78 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
 
         private Framing byFocalLength() {
             Sharp.Range range = (Sharp.Range) intent.sharp();
-            double distanceM = Sharpness.focusMm(range.nearM() * 1000, range.farM() * 1000) / 1000;
             double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
             double focalMm = clamp(wantedMm);
-            double crop = focalAgainst(wantedMm, focalMm);
-            if (camera.attachment() != null) {
-                against(Verdict.CANNOT, 8, Reason.of(FitReason.ATTACHMENT_TOO_CLOSE)
-                        .with("attachment", camera.attachment().name()));
-            }
-            if (distanceM < lens.closestM()) {
-                against(Verdict.COMPROMISE, 1, Reason.of(FitReason.TOO_NEAR)
-                        .with("asked", distanceM, METRES).with("closest", lens.closestM(), METRES));
-                distanceM = lens.closestM();
-            }
-            return done(focalMm, distanceM, ThinLens.magnification(focalMm, distanceM * 1000), crop);
+            double crop = focalAgainst(wantedMm, focalMm, focalMm / wantedMm);
+            Reach reach = Reach.of(camera, focalMm);
+            double distanceMm = focusable(reach, Sharpness.focusMm(range.nearM() * 1000, range.farM() * 1000),
+                    Verdict.COMPROMISE);
+            return done(reach, distanceMm, reach.magnificationAt(distanceMm), crop);
         }
 
         private Framing byFrame(Frame frame) {
             double wanted = magnification(frame);
             if (frame.distanceM() != null) {
-                return fromDistance(frame.distanceM(), wanted);
+                return fromDistance(frame.distanceM() * 1000, wanted);
             }
-            double focalMm = freeFocalMm(wanted);
-            double reach = reach(focalMm);
-            double least = leastMagnification(focalMm);
+            Reach reach = Reach.of(camera, freeFocalMm(wanted));
             double crop = 1;
-            if (wanted > reach) {
-                crop = wanted / reach;
+            if (wanted > reach.greatest()) {
+                crop = wanted / reach.greatest();
                 crop(FitReason.MAGNIFICATION_SHORT, crop);
-            } else if (wanted < least) {
-                against(Verdict.CANNOT, 8, Reason.of(FitReason.ATTACHMENT_TOO_CLOSE)
-                        .with("attachment", camera.attachment().name()));
-            } else if (camera.attachment() != null) {
-                penalty += ATTACHING;
-                reasons.add(Reason.of(FitReason.WITH_ATTACHMENT).with("attachment", camera.attachment().name()));
             }
-            double used = Math.min(wanted, reach);
-            double distanceM = ThinLens.subjectMm(actingFocalMm(focalMm), used) / 1000;
-            if (distanceM < LEAST_WORKING_M) {
+            double used = Math.min(wanted, reach.greatest());
+            double distanceMm = focusable(reach, reach.distanceMm(used), Verdict.CANNOT);
+            if (distanceMm < LEAST_WORKING_MM) {
                 against(Verdict.FITS, 0.5, Reason.of(FitReason.WORKING_DISTANCE_SMALL)
-                        .with("distance", distanceM, METRES));
+                        .with("distance", distanceMm / 1000, METRES));
             }
-            reasons.add(Reason.of(FitReason.FRAMED_FROM).with("focal", focalMm, MILLIMETRES)
-                    .with("distance", distanceM, METRES));
-            return done(focalMm, distanceM, used, crop);
+            reasons.add(Reason.of(FitReason.FRAMED_FROM).with("focal", reach.focalMm(), MILLIMETRES)
+                    .with("distance", distanceMm / 1000, METRES));
+            return done(reach, distanceMm, Math.max(used, reach.least()), crop);
         }
 
-        private Framing fromDistance(double distanceM, double wanted) {
-            double wantedMm = ThinLens.focalMmFor(wanted, distanceM * 1000);
+        private Framing fromDistance(double askedMm, double wanted) {
+            double wantedMm = ThinLens.focalMmFor(wanted, askedMm);
             double focalMm = clamp(wantedMm);
-            double crop = focalAgainst(wantedMm, focalMm);
-            double magnification = ThinLens.magnification(focalMm, distanceM * 1000);
-            if (magnification > reach(focalMm) * NEAR_ENOUGH) {
-                against(Verdict.CANNOT, 8, Reason.of(FitReason.TOO_NEAR)
-                        .with("asked", distanceM, METRES).with("closest", lens.closestM(), METRES));
+            Reach reach = Reach.of(camera, focalMm);
+            double distanceMm = focusable(reach, askedMm, Verdict.CANNOT);
+            double magnification = reach.magnificationAt(distanceMm);
+            double crop = focalAgainst(wantedMm, focalMm, magnification / wanted);
+            return done(reach, distanceMm, magnification, crop);
+        }
+
+        /** The distance asked, or the nearest to it that comes into focus. */
+        private double focusable(Reach reach, double distanceMm, Verdict tooNear) {
+            if (distanceMm > reach.farthestMm() * NEAR_ENOUGH) {
+                attached(FitReason.ATTACHMENT_TOO_CLOSE, Verdict.CANNOT, 8);
+            } else if (camera.attachment() != null) {
+                attached(FitReason.WITH_ATTACHMENT, Verdict.FITS, ATTACHING);
             }
-            return done(focalMm, distanceM, magnification, crop);
+            if (distanceMm * NEAR_ENOUGH < reach.nearestMm()) {
+                against(tooNear, tooNear == Verdict.CANNOT ? 8 : 1, Reason.of(FitReason.TOO_NEAR)
+                        .with("asked", distanceMm / 1000, METRES)
+                        .with("closest", reach.nearestMm() / 1000, METRES));
+            }
+            return Math.max(reach.nearestMm(), Math.min(distanceMm, reach.farthestMm()));
         }
 
-        private Framing done(double focalMm, double distanceM, double magnification, double crop) {
-            return new Framing(focalMm, distanceM, magnification, crop, verdict, penalty, List.copyOf(reasons));
+        private void attached(FitReason kind, Verdict what, double stops) {
+            against(what, stops, Reason.of(kind).with("attachment", camera.attachment().name()));
         }
 
-        /** Compares the focal length asked with the one there is; the crop that makes up for a shorter one. */
-        private double focalAgainst(double wantedMm, double focalMm) {
+        private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
+            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons));
+        }
+
+        /**
+         * Compares the focal length asked with the one there is; the crop that makes up for a shorter one.
+         *
+         * @param times how much larger the picture comes out than asked
+         */
+        private double focalAgainst(double wantedMm, double focalMm, double times) {
             double crop = camera.sensor().crop();
-            if (focalMm > wantedMm * 1.001) {
-                double times = focalMm / wantedMm;
+            if (times > 1.001) {
                 Verdict what = times <= NEAR_ENOUGH ? Verdict.FITS
                         : times <= LONGEST_STEP_BACK ? Verdict.COMPROMISE : Verdict.CANNOT;
                 against(what, 2 * log2(times), Reason.of(FitReason.FOCAL_LONG)
@@ -139,20 +143,20 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
                         .with("times", times, TIMES));
                 return 1;
             }
-            if (focalMm < wantedMm * 0.999) {
-                return crop(FitReason.FOCAL_SHORT, wantedMm / focalMm);
+            if (times < 0.999) {
+                crop(FitReason.FOCAL_SHORT, 1 / times);
+                return 1 / times;
             }
             reasons.add(Reason.of(FitReason.FOCAL_REACHED).with("focal", focalMm, MILLIMETRES)
                     .with("equivalent", focalMm * crop, MILLIMETRES));
             return 1;
         }
 
-        private double crop(FitReason kind, double crop) {
+        private void crop(FitReason kind, double crop) {
             double left = camera.body().pixelsMpx() / (crop * crop);
             Verdict what = crop <= NEAR_ENOUGH ? Verdict.FITS
                     : left >= LEAST_PIXELS_MPX ? Verdict.COMPROMISE : Verdict.CANNOT;
             against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS));
-            return crop;
         }
 
         private void against(Verdict what, double stops, Reason reason) {
@@ -172,54 +176,18 @@ record Framing(double focalMm, double distanceM, double magnification, double cr
 
         private double freeFocalMm(double magnification) {
             if (intent.focalEquivalentMm() != null) {
-                return clamp(intent.focalEquivalentMm() / camera.sensor().crop());
+                double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
+                penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
+                return clamp(wantedMm);
             }
             return magnification >= CLOSE_UP || camera.attachment() != null
                     ? lens.longestMm()
                     : clamp(FREE_CHOICE_EQUIVALENT_MM / camera.sensor().crop());
         }
 
-        /**
-         * The greatest magnification at a focal length with what is attached: a tube adds its length over the focal length, a close-up lens of
-         * power D makes (1 + m)(1 + fD) − 1 of m (thin lenses in contact).
-         */
-        private double reach(double focalMm) {
-            double alone = greatestMagnification(lens, focalMm);
-            return (1 + alone) * (1 + closeUpPower(focalMm)) - 1 + extension(focalMm);
-        }
-
-        /** With an attachment a lens no longer sees the distance: the least it then magnifies. */
-        private double leastMagnification(double focalMm) {
-            return closeUpPower(focalMm) + extension(focalMm);
-        }
-
-        private double actingFocalMm(double focalMm) {
-            return focalMm / (1 + closeUpPower(focalMm));
-        }
-
-        private double closeUpPower(double focalMm) {
-            Filter attachment = camera.attachment();
-            return attachment == null || attachment.dioptres() == null ? 0 : focalMm * attachment.dioptres() / 1000;
-        }
-
-        private double extension(double focalMm) {
-            Filter attachment = camera.attachment();
-            return attachment == null || attachment.lengthMm() == null ? 0 : attachment.lengthMm() / focalMm;
-        }
-
         private double clamp(double focalMm) {
             return Math.min(lens.longestMm(), Math.max(lens.shortestMm(), focalMm));
         }
-    }
-
-    /**
-     * The greatest magnification of the lens alone: the maker's figure at the long end, else by the thin lens
-     * from the closest distance, at most 1:1 (nearer than four focal lengths no thin lens focuses).
-     */
-    static double greatestMagnification(Lens lens, double focalMm) {
-        return lens.magnification() != null && focalMm == lens.longestMm()
-                ? lens.magnification()
-                : ThinLens.magnificationAtSensorDistance(focalMm, Math.max(lens.closestM() * 1000, 4 * focalMm));
     }
 
     static double log2(double times) {

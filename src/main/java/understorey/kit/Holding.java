@@ -44,6 +44,11 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
         return new Holding(null, wantedM, List.copyOf(against));
     }
 
+    /** True when it keeps the camera still for seconds; hands and a monopod do not. */
+    static boolean steady(Support support) {
+        return support != null && support.kind() != Support.Kind.MONOPOD;
+    }
+
     /** A stance gives way to the support by a little; a height in figures does not. */
     private static double reach(Support support, Viewpoint viewpoint, double wantedM) {
         if (viewpoint == Viewpoint.Stance.STANDING && highestM(support) > Intent.KNEELING_M) {

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,7 +22,7 @@ import understorey.plan.Viewpoint;
  *
  * @param focalEquivalentMm full-frame equivalent; null when the frame decides
  * @param frame             null when the focal length decides
- * @param assumed           the names, as in the plan's format, of what the author left out
+ * @param assumed           the names, as in the plan's format, of what the author left out, in one order always
  */
 public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orientation, Sharp sharp,
                      Double focalEquivalentMm, Frame frame, boolean polariser, Duration duration, int priority,
@@ -65,11 +66,14 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
                 assumed.add("focal_equivalent");
             }
         }
+        if (shot.spot() == null) {
+            assumed.add("spot");
+        }
         Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, shot.subject(), orientation), "sharp", assumed);
         return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
                 or(shot.polariser(), false, "polariser", assumed),
                 or(shot.duration(), DURATION, "duration", assumed),
-                or(shot.priority(), 2, "priority", assumed), Set.copyOf(assumed));
+                or(shot.priority(), 2, "priority", assumed), Collections.unmodifiableSet(assumed));
     }
 
     private static <T> T or(T written, T otherwise, String name, Set<String> assumed) {

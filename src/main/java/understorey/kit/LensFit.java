@@ -2,7 +2,9 @@ package understorey.kit;
 
 import java.util.List;
 import understorey.optics.AngleOfView;
+import understorey.optics.Bellows;
 import understorey.optics.CircleOfConfusion;
+import understorey.optics.ThinLens;
 import understorey.plan.Filter;
 import understorey.plan.Orientation;
 import understorey.plan.Support;
@@ -16,7 +18,7 @@ import understorey.reason.Reason;
  * @param distanceM     from the lens to what is framed
  * @param focusM        from the lens to the plane of focus
  * @param magnification at the distance framed
- * @param fNumberNeeded that holds the sharpness asked, exact
+ * @param fNumberNeeded that holds the sharpness asked, as set on the lens, not snapped to a marking
  * @param fNumberWidest smallest f-number of the lens here
  * @param fNumberUseful largest f-number that diffraction and the lens leave of use
  * @param support       null for the hands
@@ -57,9 +59,27 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return (landscape() ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
     }
 
-    /** What the picture takes in. */
+    /** What the picture takes in, focused where it is framed: close up less than at infinity. */
     public AngleOfView view() {
-        return AngleOfView.of(focalMm, usedWidthMm(), usedHeightMm());
+        return AngleOfView.of(actingFocalMm(), usedWidthMm(), usedHeightMm(), magnification);
+    }
+
+    /**
+     * Focal length of the thin lens that magnifies so much from that distance, mm: {@code focalMm}, but for a
+     * lens that shrinks it to focus close, or one with a close-up lens on.
+     */
+    public double actingFocalMm() {
+        return ThinLens.focalMmFor(magnification, distanceM * 1000);
+    }
+
+    /** How many times a close-up lens shortens the focal length, and with it the f-number; 1 without one. */
+    public double closeUpTimes() {
+        return camera.closeUpTimes(focalMm);
+    }
+
+    /** What standing off the sensor costs in light, stops; a close-up lens costs nothing. */
+    public double closenessStops() {
+        return Bellows.stops((1 + magnification) / closeUpTimes() - 1);
     }
 
     /** Width of the picture at the distance framed, metres. */
@@ -79,7 +99,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** True when something keeps the camera still for seconds; a monopod does not. */
     public boolean steady() {
-        return support != null && support.kind() != Support.Kind.MONOPOD;
+        return Holding.steady(support);
     }
 
     private boolean landscape() {

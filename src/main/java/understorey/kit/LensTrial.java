@@ -9,10 +9,12 @@ import static understorey.reason.Figure.Measure.MILLIMETRES;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
+import understorey.optics.BackgroundBlur;
 import understorey.optics.CircleOfConfusion;
 import understorey.optics.Diffraction;
 import understorey.optics.FocusStack;
 import understorey.optics.Sharpness;
+import understorey.optics.ThinLens;
 import understorey.plan.Bag;
 import understorey.plan.Orientation;
 import understorey.plan.Sharp;
@@ -56,17 +58,9 @@ final class LensTrial {
     private LensFit fit() {
         double cocMm = CircleOfConfusion.mm(camera.sensor().widthMm() / framing.cropTimes(),
                 camera.sensor().heightMm() / framing.cropTimes());
-        double focusM = framing.distanceM();
-        double needed;
-        if (intent.sharp() instanceof Sharp.Range range) {
-            focusM = Math.max(camera.lens().closestM(),
-                    Sharpness.focusMm(range.nearM() * 1000, range.farM() * 1000) / 1000);
-            needed = Sharpness.fNumberForRange(framing.focalMm(), cocMm, range.nearM() * 1000, range.farM() * 1000);
-        } else {
-            double depthM = ((Sharp.Depth) intent.sharp()).depthM();
-            needed = Sharpness.fNumberForDepth(depthM * 1000, cocMm, framing.magnification());
-        }
-        double widest = camera.lens().widestAt(framing.focalMm());
+        double focusMm = focusMm();
+        double needed = neededFNumber(cocMm, focusMm);
+        double widest = camera.lens().widestAt(framing.reach().focalMm());
         double useful = usefulFNumber(cocMm, widest);
         depth(needed, useful, cocMm);
         print();
@@ -78,13 +72,42 @@ final class LensTrial {
         }
         Holding holding = Holding.of(bag, camera, intent);
         reasons.addAll(holding.reasons());
-        if (holding.support() != null && !bag.remoteRelease()) {
+        if (Holding.steady(holding.support()) && !bag.remoteRelease()) {
             reasons.add(Reason.of(FitReason.NO_RELEASE));
         }
-        return new LensFit(intent, camera, framing.focalMm(), framing.cropTimes(), framing.distanceM(), focusM,
-                framing.magnification(), needed, widest, useful, holding.support(), holding.heightM(),
-                tiltDeg(holding.heightM()), polarising.filters(), polarising.lossStops(), bag.remoteRelease(),
-                verdict, penalty, List.copyOf(reasons));
+        return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
+                framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
+                holding.support(), holding.heightM(), tiltDeg(holding.heightM()), polarising.filters(),
+                polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons));
+    }
+
+    private double focusMm() {
+        if (!(intent.sharp() instanceof Sharp.Range range)) {
+            return framing.distanceM() * 1000;
+        }
+        return Math.max(framing.reach().nearestMm(), Math.min(askedFocusMm(range), framing.reach().farthestMm()));
+    }
+
+    private static double askedFocusMm(Sharp.Range range) {
+        return Sharpness.focusMm(range.nearM() * 1000, range.farM() * 1000);
+    }
+
+    /** As marked on the lens; a close-up lens leaves its opening as it is and shortens the focal length. */
+    private double neededFNumber(double cocMm, double focusMm) {
+        Reach reach = framing.reach();
+        if (intent.sharp() instanceof Sharp.Depth depth) {
+            return Sharpness.fNumberForDepth(depth.depthM() * 1000, cocMm, framing.magnification())
+                    * reach.closeUpTimes();
+        }
+        Sharp.Range range = (Sharp.Range) intent.sharp();
+        double focalMm = reach.actingFocalMm(reach.magnificationAt(focusMm));
+        if (focusMm == askedFocusMm(range)) {
+            return Sharpness.fNumberForRange(focalMm, cocMm, range.nearM() * 1000, range.farM() * 1000)
+                    * reach.closeUpTimes();
+        }
+        double wideOpenMm = Math.max(BackgroundBlur.discMm(focalMm, 1, focusMm, range.nearM() * 1000),
+                BackgroundBlur.discMm(focalMm, 1, focusMm, range.farM() * 1000));
+        return wideOpenMm / cocMm * reach.closeUpTimes();
     }
 
     private double usefulFNumber(double cocMm, double widest) {
@@ -92,7 +115,8 @@ final class LensTrial {
             return widest;
         }
         double stop = camera.lens().smallestStop() == null ? SMALLEST_STOP : camera.lens().smallestStop();
-        return Math.max(widest, Math.min(stop, Diffraction.largestUsefulFNumber(cocMm, framing.magnification())));
+        double own = (1 + framing.magnification()) / framing.reach().closeUpTimes() - 1;
+        return Math.max(widest, Math.min(stop, Diffraction.largestUsefulFNumber(cocMm, own)));
     }
 
     private void depth(double needed, double useful, double cocMm) {
@@ -106,7 +130,8 @@ final class LensTrial {
         reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
         if (intent.sharp() instanceof Sharp.Depth depth && !camera.lens().builtIn()) {
-            double oneMm = Sharpness.closeUpDepthMm(useful, cocMm, framing.magnification());
+            double oneMm = Sharpness.closeUpDepthMm(useful / framing.reach().closeUpTimes(), cocMm,
+                    framing.magnification());
             reasons.add(Reason.of(FitReason.HELP_STACK)
                     .with("frames", FocusStack.frames(depth.depthM() * 1000, oneMm, STACK_OVERLAP), COUNT)
                     .with("depth", oneMm, MILLIMETRES));
@@ -143,7 +168,8 @@ final class LensTrial {
         }
         boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
         double up = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
-        double half = AngleOfView.of(framing.focalMm(), up, up).verticalDeg() / 2;
+        double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000),
+                up, up, framing.magnification()).verticalDeg() / 2;
         return Math.toDegrees(Math.atan(heightM / range.nearM())) - half;
     }
 }

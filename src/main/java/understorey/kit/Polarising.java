@@ -24,27 +24,26 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
         if (lens.threadMm() == null) {
             return none(Reason.of(FitReason.POLARISER_NO_THREAD).with("lens", lens.name()));
         }
-        Filter narrower = null;
-        for (Filter filter : bag.filters()) {
-            if (filter.kind() != Filter.Kind.POLARISER || filter.threadMm() == null) {
-                continue;
-            }
+        List<Filter> polarisers = bag.filters().stream()
+                .filter(filter -> filter.kind() == Filter.Kind.POLARISER && filter.threadMm() != null).toList();
+        for (Filter filter : polarisers) {
             if (filter.threadMm().equals(lens.threadMm())) {
                 return new Polarising(List.of(filter), filter.lossStops(),
                         List.of(Reason.of(FitReason.POLARISER_ON).with("filter", filter.name())));
             }
+        }
+        for (Filter filter : polarisers) {
             Filter ring = ring(bag, lens.threadMm(), filter.threadMm());
             if (ring != null) {
                 return new Polarising(List.of(ring, filter), filter.lossStops(), List.of(
                         Reason.of(FitReason.POLARISER_BY_RING).with("filter", filter.name()).with("ring", ring.name())));
             }
-            if (filter.threadMm() > lens.threadMm()) {
-                narrower = filter;
-            }
         }
-        if (narrower != null) {
-            return none(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", narrower.name())
-                    .with("lens", lens.threadMm(), MILLIMETRES).with("thread", narrower.threadMm(), MILLIMETRES));
+        for (Filter filter : polarisers) {
+            if (filter.threadMm() > lens.threadMm()) {
+                return none(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
+                        .with("lens", lens.threadMm(), MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
+            }
         }
         return none(Reason.of(FitReason.POLARISER_MISSING).with("thread", lens.threadMm(), MILLIMETRES));
     }

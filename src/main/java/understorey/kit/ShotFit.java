@@ -14,7 +14,8 @@ import understorey.reason.Reason;
  * Every lens of a bag tried on one picture, the best first.
  *
  * @param tried best first; empty when the bag holds no body with a lens
- * @param helps what would help when nothing fits; empty when something does
+ * @param helps what would make good what the best lens falls short of, and a support where nothing in the bag
+ *              holds the camera; empty when neither is wanting
  */
 public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
 
@@ -27,7 +28,7 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
             tried.add(LensTrial.of(bag, camera, intent));
         }
         tried.sort(BEST_FIRST);
-        return new ShotFit(intent, List.copyOf(tried), helps(intent, tried));
+        return new ShotFit(intent, List.copyOf(tried), helps(tried));
     }
 
     /** The lens to use; null when there is none. */
@@ -35,7 +36,7 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
         return tried.isEmpty() ? null : tried.get(0);
     }
 
-    private static List<Reason> helps(Intent intent, List<LensFit> tried) {
+    private static List<Reason> helps(List<LensFit> tried) {
         if (tried.isEmpty()) {
             return List.of(Reason.of(FitReason.NO_CAMERA));
         }
@@ -43,12 +44,12 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
         List<Reason> helps = new ArrayList<>();
         for (Reason reason : best.reasons()) {
             switch ((FitReason) reason.kind()) {
-                case FOCAL_SHORT -> helps.add(Reason.of(FitReason.HELP_LONGER)
-                        .with("focal", best.equivalentMm(), MILLIMETRES));
-                case FOCAL_LONG -> helps.add(Reason.of(FitReason.HELP_WIDER)
-                        .with("focal", intent.focalEquivalentMm() == null
-                                ? best.equivalentMm() : intent.focalEquivalentMm(), MILLIMETRES));
+                case FOCAL_SHORT -> lens(best, Reason.of(FitReason.HELP_LONGER)
+                        .with("focal", best.equivalentMm(), MILLIMETRES), helps);
+                case FOCAL_LONG -> lens(best, Reason.of(FitReason.HELP_WIDER)
+                        .with("focal", reason.figures().get("asked")), helps);
                 case MAGNIFICATION_SHORT -> closer(best, helps);
+                case HELP_STEP_UP_RING -> helps.add(reason);
                 case POLARISER_MISSING -> helps.add(Reason.of(FitReason.HELP_POLARISER)
                         .with("thread", best.camera().lens().threadMm(), MILLIMETRES));
                 case NO_SUPPORT, SUPPORT_TOO_TALL, SUPPORT_TOO_SHORT, SUPPORT_OVERLOADED -> {
@@ -61,6 +62,13 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
             }
         }
         return helps.stream().distinct().toList();
+    }
+
+    /** A lens that serves as it is needs no other, though its focal length be a little off. */
+    private static void lens(LensFit best, Reason help, List<Reason> helps) {
+        if (best.verdict() != Verdict.FITS) {
+            helps.add(help);
+        }
     }
 
     /** A tube of f·(m − m₀), or a close-up lens of power (m − m₀)/((1 + m₀)·f), makes up what is missing. */

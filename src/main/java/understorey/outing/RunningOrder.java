@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +20,7 @@ import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
+import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 
 /**
@@ -30,6 +32,9 @@ public final class RunningOrder {
     private static final Duration SET_UP = Duration.ofMinutes(3);
     private static final Duration UNKNOWN_WALK = Duration.ofMinutes(5);
     private static final Duration VISIT = Duration.ofHours(4);
+
+    /** The sun's centre at the end of civil twilight. */
+    private static final double CIVIL_TWILIGHT_DEG = -6;
 
     private final Trip trip;
     private final SunDay sun;
@@ -70,8 +75,15 @@ public final class RunningOrder {
         if (!back.isZero()) {
             add(Leg.What.WALK, back, base, null);
         }
-        return new Outing(arrive, leave, leave.minus(back), List.copyOf(legs), List.copyOf(remarks),
-                Set.copyOf(assumed));
+        return new Outing(arrive, leave, leave.minus(latestBack()), List.copyOf(legs), List.copyOf(remarks),
+                Collections.unmodifiableSet(assumed));
+    }
+
+    /** The way back at the end of the visit: in the dark as soon as either end of it is. */
+    private Duration latestBack() {
+        Duration atLeave = walkTime(here, base, leave);
+        Duration before = walkTime(here, base, leave.minus(atLeave));
+        return before.compareTo(atLeave) > 0 ? before : atLeave;
     }
 
     private void take(Intent intent) {
@@ -86,8 +98,9 @@ public final class RunningOrder {
                     .with("ready", clock(ready)));
             start = ready;
         }
-        Duration back = walkTime(spot, base, start);
-        if (start.plus(intent.duration()).plus(back).isAfter(leave)) {
+        ZonedDateTime end = start.plus(intent.duration());
+        Duration back = walkTime(spot, base, end);
+        if (end.plus(back).isAfter(leave)) {
             remarks.add(Reason.of(OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(leave)));
             return;
         }
@@ -123,12 +136,9 @@ public final class RunningOrder {
         return spot == null ? trip.site().name() : spot;
     }
 
+    /** Dark by the sun itself: a dusk of the night before and a polar day or night make no difference to it. */
     private boolean dark(ZonedDateTime when) {
-        if (sun.downAllDay()) {
-            return true;
-        }
-        return sun.civilDawn() != null && when.isBefore(sun.civilDawn())
-                || sun.civilDusk() != null && !when.isBefore(sun.civilDusk());
+        return SunAt.of(trip.site().position(), when).altitudeDeg() < CIVIL_TWILIGHT_DEG;
     }
 
     /** Civil dawn; where there is none, two hours before the sun is highest. */

@@ -23,6 +23,9 @@ final class Walking {
     /** Pace on a wood path by head torch: common practice, no source. */
     private static final double IN_THE_DARK = 0.7;
 
+    /** Paths wind until they are no steeper, rise over run: the end of the published check table. */
+    private static final double STEEPEST = 0.5;
+
     private final Site site;
 
     Walking(Site site) {
@@ -89,14 +92,20 @@ final class Walking {
         if (from != null && from.at() == null || to != null && to.at() == null) {
             return null;
         }
-        double metres = metres(a, b) * WINDING;
-        double rise = elevationM(to) - elevationM(from);
+        double rise = riseM(from, to);
+        double metres = Math.max(metres(a, b) * WINDING, Math.abs(rise) / STEEPEST);
         return metres == 0 ? 0 : metres / (paceKmH(rise / metres) * LADEN / 3.6);
     }
 
-    private double elevationM(Spot spot) {
-        Double own = spot == null ? null : spot.elevationM();
-        return own != null ? own : site.elevationM() == null ? 0 : site.elevationM();
+    /** Level where either height is unknown. */
+    private double riseM(Spot from, Spot to) {
+        Double a = elevationM(from);
+        Double b = elevationM(to);
+        return a == null || b == null ? 0 : b - a;
+    }
+
+    private Double elevationM(Spot spot) {
+        return spot == null || spot.elevationM() == null ? site.elevationM() : spot.elevationM();
     }
 
     /**

@@ -28,7 +28,7 @@ public final class Cautions {
 
     public static List<Reason> of(Trip trip, Outing outing, SunDay sun, List<Intent> intents) {
         List<Reason> cautions = new ArrayList<>();
-        wind(trip.forecast(), cautions);
+        wind(trip.forecast(), outing.leave(), cautions);
         darkness(outing, sun, cautions);
         cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
         intents.stream().map(intent -> intent.shot().subject())
@@ -43,8 +43,11 @@ public final class Cautions {
         return List.copyOf(cautions);
     }
 
-    private static void wind(List<ForecastHour> forecast, List<Reason> cautions) {
-        double gustMs = forecast.stream().flatMap(hour -> Stream.of(hour.gustMs(), hour.windMs()))
+    /** Of the day up to the end of the visit: what a gust has loosened may still fall after it. */
+    private static void wind(List<ForecastHour> forecast, ZonedDateTime leave, List<Reason> cautions) {
+        double gustMs = forecast.stream()
+                .filter(hour -> hour.date() == null || hour.date().equals(leave.toLocalDate()))
+                .filter(hour -> hour.time().isBefore(leave.toLocalTime())).flatMap(hour -> Stream.of(hour.gustMs(), hour.windMs()))
                 .filter(speed -> speed != null).mapToDouble(Double::doubleValue).max().orElse(0);
         Caution caution = gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG
                 : gustMs >= BRANCHES_BREAK_MS ? Caution.GUSTS_BREAK_BRANCHES : Caution.BRANCHES_IN_WIND;
@@ -52,18 +55,24 @@ public final class Cautions {
                 : Reason.of(caution).with("gust", gustMs, METRES_PER_SECOND));
     }
 
-    /** A lamp is wanted whenever the sun stands below −6°: civil twilight's own definition. */
+    /**
+     * Whoever arrives before sunrise or leaves after sunset walks in or out in twilight or worse, and a wood is
+     * darker than the open. The times given are those of civil twilight, sun at −6°, where it has an end.
+     */
     private static void darkness(Outing outing, SunDay sun, List<Reason> cautions) {
         if (sun.downAllDay() && sun.civilDawn() == null) {
             cautions.add(Reason.of(Caution.POLAR_NIGHT));
             return;
         }
-        if (before(outing.arrive(), sun.sunrise())) {
-            ZonedDateTime until = sun.civilDawn() == null ? sun.sunrise() : sun.civilDawn();
+        if (sun.downAllDay() || before(outing.arrive(), sun.sunrise())) {
+            ZonedDateTime until = before(sun.sunrise(), sun.civilDawn()) || sun.civilDawn() == null
+                    ? sun.sunrise() : sun.civilDawn();
             cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(until, CLOCK)));
         }
-        if (before(sun.sunset(), outing.leave())) {
-            ZonedDateTime from = sun.civilDusk() == null ? sun.sunset() : sun.civilDusk();
+        ZonedDateTime sunset = before(sun.sunset(), sun.sunrise()) ? null : sun.sunset();
+        if (sun.downAllDay() && sun.civilDusk() != null || before(sunset, outing.leave())) {
+            ZonedDateTime from = before(sun.civilDusk(), sunset) || sun.civilDusk() == null
+                    ? sunset : sun.civilDusk();
             cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(from, CLOCK)));
         }
     }

@@ -46,9 +46,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         Set<Reason> missing = new LinkedHashSet<>();
         int frames = 0;
         double gigabytes = 0;
-        double charges = 0;
+        Map<Body, Integer> framesByBody = new LinkedHashMap<>();
         boolean sized = false;
-        boolean lasting = false;
         for (Use use : uses) {
             need(use.fit(), needed);
             missing.addAll(use.helps());
@@ -56,9 +55,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             Body body = use.fit().camera().body();
             frames += here;
             sized |= body.rawSizeMb() != null;
-            lasting |= body.batteryFrames() != null;
             gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
-            charges += body.batteryFrames() == null ? 0 : (double) here / body.batteryFrames();
+            framesByBody.merge(body, here, Integer::sum);
         }
         List<Item> take = new ArrayList<>();
         List<Item> leave = new ArrayList<>();
@@ -76,8 +74,21 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         return new Packing(List.copyOf(take), List.copyOf(leave), List.copyOf(missing),
                 take.stream().mapToDouble(item -> item.weightG() == null ? 0 : item.weightG()).sum(),
                 (int) take.stream().filter(item -> item.weightG() == null).count(), frames,
-                sized ? Double.valueOf(gigabytes) : null,
-                lasting ? Integer.valueOf((int) Math.ceil(charges)) : null);
+                sized ? Double.valueOf(gigabytes) : null, batteries(framesByBody));
+    }
+
+    /** Each body takes batteries of its own. */
+    private static Integer batteries(Map<Body, Integer> frames) {
+        int batteries = 0;
+        boolean known = false;
+        for (Map.Entry<Body, Integer> body : frames.entrySet()) {
+            Integer lasts = body.getKey().batteryFrames();
+            if (lasts != null) {
+                known = true;
+                batteries += (body.getValue() + lasts - 1) / lasts;
+            }
+        }
+        return known ? Integer.valueOf(batteries) : null;
     }
 
     private static void need(LensFit fit, Map<String, Set<String>> needed) {
