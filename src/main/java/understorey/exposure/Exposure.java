@@ -23,6 +23,8 @@ public final class Exposure {
 
     /** The longest time on a camera's own scale, s. */
     private static final double LONGEST_MARKED_S = 30;
+    /** Past a quarter of an hour a frame the light has changed before it ends: common practice, no source. */
+    private static final double LONGEST_SENSIBLE_S = 900;
     /** A wind at flower height in which lulls come, m/s: common practice, no source. */
     private static final double LULLS_BELOW_MS = 0.5;
     /** A slow one of the measured herb stems (1 to 5 Hz, from memory). */
@@ -31,6 +33,8 @@ public final class Exposure {
     private static final double MONOPOD_STOPS = 2;
     /** What one RAW frame holds between a fleck of sun and the shade: common practice, no source. */
     private static final double ONE_FRAME_STOPS = 4;
+    /** Four stops beyond what the hand holds nothing is sharp: common practice, no source. */
+    private static final double HOPELESS_TIMES = 16;
     /** A third of a stop in time is within what the markings round. */
     private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
     /** The same in f-number. */
@@ -65,6 +69,10 @@ public final class Exposure {
         double fNumber = aperture();
         int iso = fit.steady() ? steadyIso(fNumber, flowerWindMs) : handHeldIso(fNumber, flowerWindMs);
         double seconds = StopScale.snapShutterS(secondsAt(fNumber, iso));
+        if (seconds > LONGEST_SENSIBLE_S) {
+            verdict = Verdict.CANNOT;
+            reasons.add(Reason.of(ExposureReason.TOO_DARK).with("time", seconds, SHUTTER_SECONDS));
+        }
         time(seconds);
         DepthOfField depth = DepthOfField.of(fit.actingFocalMm(), fNumber / fit.closeUpTimes(),
                 fit.circleOfConfusionMm(), fit.focusM() * 1000);
@@ -144,7 +152,7 @@ public final class Exposure {
             kind = ExposureReason.ISO_FOR_HAND;
             if (secondsAt(fNumber, iso) > limitS * TOLERANCE) {
                 kind = limitS < handS ? ExposureReason.WIND_TOO_STRONG : ExposureReason.HAND_TOO_SLOW;
-                verdict = Verdict.COMPROMISE;
+                verdict = secondsAt(fNumber, iso) > limitS * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE;
             } else if (limitS < handS) {
                 kind = ExposureReason.ISO_FOR_WIND;
             }
@@ -173,7 +181,7 @@ public final class Exposure {
         if (closeness >= 1 / 6.0) {
             reasons.add(Reason.of(ExposureReason.CLOSENESS_TAKES).with("stops", closeness, STOPS));
         }
-        if (seconds > LONGEST_MARKED_S) {
+        if (seconds > LONGEST_MARKED_S && seconds <= LONGEST_SENSIBLE_S) {
             reasons.add(Reason.of(ExposureReason.BULB).with("time", seconds, SHUTTER_SECONDS));
         }
         if (fit.steady()) {

@@ -30,6 +30,8 @@ public enum ExposureReason implements Reason.Kind {
     STEMS_STILL,
     FILTER_TAKES,
     CLOSENESS_TAKES,
+    /** Longer than any frame makes sense. */
+    TOO_DARK,
     /** Longer than the camera's own scale. */
     BULB,
     LET_GO_BY_REMOTE,

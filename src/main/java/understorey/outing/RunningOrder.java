@@ -71,11 +71,12 @@ public final class RunningOrder {
         for (Intent intent : order) {
             take(intent);
         }
+        ZonedDateTime leaveLastSpotBy = leave.minus(latestBack()).truncatedTo(ChronoUnit.MINUTES);
         Duration back = walkTime(here, base, now);
         if (!back.isZero()) {
-            add(Leg.What.WALK, back, base, null);
+            walk(back, base, null);
         }
-        return new Outing(arrive, leave, leave.minus(latestBack()), List.copyOf(legs), List.copyOf(remarks),
+        return new Outing(arrive, leave, leaveLastSpotBy, List.copyOf(legs), List.copyOf(remarks),
                 Collections.unmodifiableSet(assumed));
     }
 
@@ -105,7 +106,7 @@ public final class RunningOrder {
             return;
         }
         if (!walk.isZero()) {
-            add(Leg.What.WALK, walk, spot, name);
+            walk(walk, spot, name);
         }
         here = spot;
         add(Leg.What.SET_UP, SET_UP, spot, name);
@@ -122,14 +123,15 @@ public final class RunningOrder {
 
     private Duration walkTime(String from, String to, ZonedDateTime when) {
         Duration known = walking.between(from, to, dark(when));
-        if (known == null) {
-            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(from)).with("to", name(to));
-            if (!remarks.contains(reason)) {
-                remarks.add(reason);
-            }
-            return UNKNOWN_WALK;
+        return known == null ? UNKNOWN_WALK : known;
+    }
+
+    private void walk(Duration length, String to, String shot) {
+        if (walking.between(here, to, false) == null) {
+            remarks.add(Reason.of(OutingReason.WALK_ASSUMED).with("from", name(here)).with("to", name(to)));
         }
-        return known;
+        add(Leg.What.WALK, length, to, shot);
+        here = to;
     }
 
     private String name(String spot) {

@@ -3,6 +3,7 @@ package understorey.outing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import understorey.kit.Intent;
 import understorey.plan.Role;
 import understorey.reason.Reason;
@@ -21,7 +22,7 @@ public record Story(List<Intent> sequence, List<Reason> gaps) {
         List<Reason> gaps = new ArrayList<>();
         for (Role role : Role.values()) {
             if (role != Role.EXTRA && intents.stream().noneMatch(intent -> intent.role() == role)) {
-                gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name()));
+                gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name().toLowerCase(Locale.ROOT)));
             }
         }
         return new Story(List.copyOf(sequence), List.copyOf(gaps));

@@ -6,7 +6,6 @@ import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import understorey.kit.Intent;
 import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
@@ -28,13 +27,20 @@ public final class Cautions {
 
     public static List<Reason> of(Trip trip, Outing outing, SunDay sun, List<Intent> intents) {
         List<Reason> cautions = new ArrayList<>();
-        wind(trip.forecast(), outing.leave(), cautions);
+        double gustMs = gustMs(trip.forecast(), outing.leave());
+        if (gustMs >= BRANCHES_BREAK_MS) {
+            cautions.add(Reason.of(gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG : Caution.GUSTS_BREAK_BRANCHES)
+                    .with("gust", gustMs, METRES_PER_SECOND));
+        }
         darkness(outing, sun, cautions);
+        if (gustMs < BRANCHES_BREAK_MS) {
+            cautions.add(Reason.of(Caution.BRANCHES_IN_WIND));
+        }
         cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
         intents.stream().map(intent -> intent.shot().subject())
                 .filter(subject -> subject.care() != null && !subject.care().isBlank())
                 .distinct().map(subject -> Reason.of(Caution.CARE_FOR_SUBJECT)
-                        .with("subject", subject.name()).with("care", subject.care()))
+                        .with("subject", subject.name()).with("care", unstopped(subject.care())))
                 .forEach(cautions::add);
         cautions.add(Reason.of(Caution.TICKS));
         cautions.add(Reason.of(Caution.SUN_THROUGH_A_LENS));
@@ -43,16 +49,26 @@ public final class Cautions {
         return List.copyOf(cautions);
     }
 
+    /** The sentence brings its own full stop. */
+    private static String unstopped(String care) {
+        return care.strip().endsWith(".") ? care.strip().substring(0, care.strip().length() - 1) : care.strip();
+    }
+
     /** Of the day up to the end of the visit: what a gust has loosened may still fall after it. */
-    private static void wind(List<ForecastHour> forecast, ZonedDateTime leave, List<Reason> cautions) {
-        double gustMs = forecast.stream()
-                .filter(hour -> hour.date() == null || hour.date().equals(leave.toLocalDate()))
-                .filter(hour -> hour.time().isBefore(leave.toLocalTime())).flatMap(hour -> Stream.of(hour.gustMs(), hour.windMs()))
-                .filter(speed -> speed != null).mapToDouble(Double::doubleValue).max().orElse(0);
-        Caution caution = gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG
-                : gustMs >= BRANCHES_BREAK_MS ? Caution.GUSTS_BREAK_BRANCHES : Caution.BRANCHES_IN_WIND;
-        cautions.add(gustMs < BRANCHES_BREAK_MS ? Reason.of(caution)
-                : Reason.of(caution).with("gust", gustMs, METRES_PER_SECOND));
+    private static double gustMs(List<ForecastHour> forecast, ZonedDateTime leave) {
+        double gustMs = 0;
+        for (ForecastHour hour : forecast) {
+            boolean before = hour.time().isBefore(leave.toLocalTime())
+                    && (hour.date() == null || hour.date().equals(leave.toLocalDate()));
+            if (before) {
+                gustMs = Math.max(gustMs, Math.max(orCalm(hour.gustMs()), orCalm(hour.windMs())));
+            }
+        }
+        return gustMs;
+    }
+
+    private static double orCalm(Double speedMs) {
+        return speedMs == null ? 0 : speedMs;
     }
 
     /**

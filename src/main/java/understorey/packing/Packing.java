@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import understorey.exposure.Settings;
+import understorey.kit.FitReason;
 import understorey.kit.LensFit;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -50,7 +51,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         boolean sized = false;
         for (Use use : uses) {
             need(use.fit(), needed);
-            missing.addAll(use.helps());
+            use.helps().stream().filter(help -> missing.stream().noneMatch(had -> same(had, help)))
+                    .forEach(missing::add);
             int here = FRAMES_A_PICTURE * use.settings().bracketStops().size();
             Body body = use.fit().camera().body();
             frames += here;
@@ -89,6 +91,11 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             }
         }
         return known ? Integer.valueOf(batteries) : null;
+    }
+
+    /** One support is enough, at whatever height it is wanted. */
+    private static boolean same(Reason had, Reason help) {
+        return had.equals(help) || had.kind() == FitReason.HELP_SUPPORT && help.kind() == FitReason.HELP_SUPPORT;
     }
 
     private static void need(LensFit fit, Map<String, Set<String>> needed) {

@@ -7,7 +7,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 
 /**
- * Figures as programs read them: each kind to the precision it is good for, half away from zero.
+ * Rounding, and figures as programs read them: each kind to the precision it is good for, half away from zero.
  *
  * <p>A figure is first rounded to six digits more than are kept. Round figures in a plan make sums that belong on
  * a rounding edge exactly (half of 0.25 m) and miss it by their last bit, upwards on one machine and downwards on
@@ -102,8 +102,13 @@ final class Figures {
 
     /** To so many decimals, trailing noughts gone; null for what is absent. */
     static BigDecimal decimals(Double value, int decimals) {
-        return absent(value) ? null : BigDecimal.valueOf(value).setScale(decimals + GUARD, RoundingMode.HALF_UP)
-                .setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return absent(value) ? null : rounded(value, decimals).stripTrailingZeros();
+    }
+
+    /** To so many decimals, trailing noughts kept. */
+    static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals + GUARD, RoundingMode.HALF_UP)
+                .setScale(decimals, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal significant(Double value, int digits) {

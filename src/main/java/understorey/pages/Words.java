@@ -1,7 +1,6 @@
 package understorey.pages;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -105,12 +104,18 @@ final class Words {
         return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(number(seconds, 1)) + " s";
     }
 
-    /** To a third of a stop. */
+    /** To the nearest third or half of a stop. */
     static String stops(double stops) {
-        long thirds = Math.round(stops * 3);
-        String[] parts = {"", "⅓", "⅔"};
-        String whole = thirds / 3 == 0 && thirds % 3 != 0 ? "" : String.valueOf(thirds / 3);
-        return whole + parts[Math.floorMod(thirds, 3)] + (thirds <= 3 ? " stop" : " stops");
+        String[] marks = {"", "⅓", "½", "⅔", ""};
+        double[] parts = {0, 1 / 3.0, 0.5, 2 / 3.0, 1};
+        int nearest = 0;
+        for (int i = 1; i < parts.length; i++) {
+            double part = stops - Math.floor(stops);
+            nearest = Math.abs(part - parts[i]) < Math.abs(part - parts[nearest]) ? i : nearest;
+        }
+        long whole = (long) Math.floor(stops) + (nearest == 4 ? 1 : 0);
+        String number = whole == 0 && !marks[nearest].isEmpty() ? marks[nearest] : whole + marks[nearest];
+        return number + (whole + parts[nearest] % 1 <= 1 ? " stop" : " stops");
     }
 
     static String percent(double share) {
@@ -140,10 +145,9 @@ final class Words {
         return points[Math.floorMod(Math.round(bearingDeg / 22.5), 16)];
     }
 
-    /** Half up, and never minus nought; what a sum leaves below a millionth does not tip it. */
+    /** Half up, and never minus nought; {@link Figures} says why the last bits of a sum do not tip it. */
     static String number(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP)
-                .setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal rounded = Figures.rounded(value, decimals);
         String text = rounded.toPlainString();
         return rounded.signum() < 0 ? "−" + text.substring(1) : text;
     }

@@ -1,0 +1,46 @@
+package understorey.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.brief.Brief;
+import understorey.plan.Position;
+import understorey.plan.Share;
+
+class PublicFilesTest {
+
+    private static final Places PLACE = new Places(new Position(52.337, -3.548), ZoneId.of("Europe/London"),
+            LocalDate.of(2027, 5, 8));
+    private static final List<String> SECRETS = List.of("Gorsewell", "Footbridge", "Stone bank", "Hollow", "52.33",
+            "-3.54", "187.3", "sister", "Second camera", "By the footpath");
+
+    @Test
+    void giveNoSensitivePlaceAway() {
+        for (Share share : List.of(Trips.COARSE, Trips.HIDDEN,
+                new Share(Share.Audience.PUBLIC, Share.Precision.EXACT))) {
+            Brief brief = Trips.brief(Trips.sensitive(PLACE, share));
+            for (String file : files(brief)) {
+                SECRETS.forEach(secret -> assertFalse(file.contains(secret), secret + " in " + file));
+            }
+        }
+    }
+
+    @Test
+    void tellTheAuthorAllOfIt() {
+        List<String> files = files(Trips.brief(Trips.sensitive(PLACE, null)));
+        files.forEach(file -> assertTrue(file.contains("Footbridge")));
+        assertTrue(files.get(1).contains("GEO:52.337;-3.548"));
+        assertTrue(files.get(2).contains("lat=\"52.337\""));
+        assertEquals(3, files.size());
+    }
+
+    private static List<String> files(Brief brief) {
+        return List.of(PlanJson.of(brief, Trips.sentences()::of), TripCalendar.of(brief), Waypoints.of(brief));
+    }
+}
