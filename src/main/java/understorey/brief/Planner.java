@@ -196,7 +196,7 @@ public final class Planner {
 
     private Packing packing(List<ShotBrief> shots) {
         return Packing.of(trip.gear(), shots.stream().filter(shot -> shot.fit().best() != null)
-                .map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.fit().helps())).toList());
+                .map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.helps())).toList());
     }
 
     private void remark(Story story, List<ShotBrief> shots) {

@@ -8,6 +8,7 @@ import understorey.kit.ShotFit;
 import understorey.kit.Verdict;
 import understorey.light.LightAt;
 import understorey.plan.SkyWord;
+import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -31,6 +32,11 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
 
     /** The best lens of someone else's bag; null when that bag holds no camera. */
     public record ForCompanion(String name, LensFit best) {
+    }
+
+    /** What would help; nothing where the picture can be had as it was asked for. */
+    public List<Reason> helps() {
+        return verdict() == Verdict.FITS ? List.of() : fit.helps();
     }
 
     /** Lens and light together. */

@@ -23,8 +23,12 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     private static final double CLEAR_OKTA = 0;
     private static final double BROKEN_OKTA = 6;
     private static final double OVERCAST_OKTA = 8;
-    /** From here on a canopy's floor is judged as a whole; under less cloud flecks and shade are two lights. */
-    private static final double MINGLED_OKTA = 3;
+    /** Up to here flecks and shade are two lights under a canopy. */
+    private static final double CLEAR_UP_TO_OKTA = 2;
+    /** From here on its floor is judged as a whole. */
+    private static final double MINGLED_OKTA = 4;
+    private static final double FEW_FLECKS = 0.1;
+    private static final double MANY_FLECKS = 0.4;
     /** Below one part in a hundred of the floor a fleck is a chance find. */
     private static final double LEAST_FLECK_SHARE = 0.01;
 
@@ -69,14 +73,17 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     }
 
     /**
-     * Exposure value of level ground on the floor under a cloud cover of 0 to 8 okta: direct light by the gap
-     * fraction and the sky through the canopy. Below 3 okta and under a canopy it is the shade between the
-     * flecks, which is where a meter is held ({@code floor.shade} up to 2 okta); on open ground sun and sky together.
+     * Exposure value to meter for on level ground under a cloud cover of 0 to 8 okta. Open ground, and a floor
+     * under cloud: direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky
+     * flecks and shade are two lights: the shade while flecks are less than a tenth of the floor, the floor as a
+     * whole once they are two fifths, and from 4 okta on; mixed in between (common practice, no source).
      */
     public double floorEv(double okta) {
         Falling light = new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear());
-        boolean betweenFlecks = plantAreaIndex > 0 && okta < MINGLED_OKTA;
-        return betweenFlecks ? light.shadeEv(okta, plantAreaIndex) : light.levelEv(okta, plantAreaIndex);
+        double byShare = (fleckShare - FEW_FLECKS) / (MANY_FLECKS - FEW_FLECKS);
+        double byCloud = (okta - CLEAR_UP_TO_OKTA) / (MINGLED_OKTA - CLEAR_UP_TO_OKTA);
+        double whole = plantAreaIndex == 0 ? 1 : Math.max(0, Math.min(1, Math.max(byShare, byCloud)));
+        return light.levelEv(okta, plantAreaIndex, whole);
     }
 
     /** Stops between a fleck of sun and the shade beside it; 0 where clouds or leaves leave no flecks. */
@@ -102,8 +109,13 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         }
 
         double levelEv(double okta, double pai) {
+            return levelEv(okta, pai, 1);
+        }
+
+        /** Level ground with only a share of the direct light that reaches it counted in. */
+        double levelEv(double okta, double pai, double share) {
             double direct = directNormalLux(okta) * Math.sin(Math.toRadians(altitudeDeg));
-            return ExposureValue.ev100(direct * CanopyLight.gapFraction(altitudeDeg, pai) + skyLux(okta, pai));
+            return ExposureValue.ev100(share * direct * CanopyLight.gapFraction(altitudeDeg, pai) + skyLux(okta, pai));
         }
 
         private double directNormalLux(double okta) {

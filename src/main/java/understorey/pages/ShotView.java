@@ -65,7 +65,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.focusM()),
                 settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
-                reasons, shot.fit().helps().stream().map(sentences::of).toList(), skies(shot),
+                reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), wishes(written),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())));
@@ -161,7 +161,7 @@ public record ShotView(int number, String name, String role, String subject, Str
             rows.add(new Row(companion.name(), best == null ? "no camera"
                     : Words.word(best.verdict()) + ": " + camera(best.camera()) + focal(best) + " from "
                     + Words.metres(best.distanceM())
-                    + (best.objection() == null ? "" : "; " + sentences.of(best.objection()))));
+                    + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }
         return rows;
     }
