@@ -18,6 +18,7 @@ import understorey.plan.Trip;
  * @param siteHref   of the site's page, seen from the trip's folder
  * @param gearHref   of the bag's page; null for a bag written inside the trip
  * @param story      as written
+ * @param shortCautions their first sentences, for the field sheet
  * @param contact    who knows; null when nobody is named or the page is public
  * @param findings   what the author should know before going, warnings first
  */
@@ -28,10 +29,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        TemplateHTMLOutputModel dayLight, TemplateHTMLOutputModel skyline, String dayLightSays,
                        String skylineSays, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
-                       Kit kit, PlaceView place, List<String> cautions, String contact, List<Remark> findings) {
+                       Kit kit, PlaceView place, List<String> cautions,
+                       List<String> shortCautions, String contact, List<Remark> findings) {
 
-    /** One line of the running order. */
-    public record Step(String from, String to, String what, boolean shoot) {
+    /** One line of the running order; {@code idle} while setting up or waiting. */
+    public record Step(String from, String to, String what, boolean shoot, boolean idle) {
     }
 
     /** What to carry. */
@@ -54,6 +56,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<ShotView> storyboard = new ArrayList<>();
         brief.story().sequence().forEach(intent -> storyboard.add(
                 shots.get(brief.shot(intent.shot().name()).number() - 1)));
+        List<String> cautions = brief.cautions().stream().map(sentences::of).toList();
         Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief);
         List<Remark> findings = findings(brief, sentences);
@@ -70,7 +73,13 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
                 Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
-                brief.cautions().stream().map(sentences::of).toList(), contact(trip), findings);
+                cautions, cautions.stream().map(PlanView::lead).toList(), contact(trip), findings);
+    }
+
+    /** The first sentence: what fits on the sheet. */
+    private static String lead(String text) {
+        int stop = text.indexOf(". ");
+        return stop < 0 ? text : text.substring(0, stop + 1);
     }
 
     private static String audience(Trip trip) {
@@ -135,7 +144,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 case WAIT -> "wait for the light";
                 case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
             };
-            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, leg.what() == Leg.What.SHOOT));
+            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, leg.what() == Leg.What.SHOOT,
+                    leg.what() == Leg.What.SET_UP || leg.what() == Leg.What.WAIT));
         }
         return steps;
     }
