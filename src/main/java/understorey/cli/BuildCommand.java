@@ -5,12 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.Page;
@@ -27,35 +25,21 @@ import understorey.reading.PlansReader;
 import understorey.share.Sharing;
 
 /** Builds the pages of a folder of plans. */
-@Command(name = "build", mixinStandardHelpOptions = true,
-        description = "Build the pages of every plan in a folder. A plan with errors is left out, the others are "
-                + "built, and what was built of it before stays.")
-final class BuildCommand implements Callable<Integer> {
+final class BuildCommand implements Command {
+
+    static final String NAME = "build";
 
     private final Terminal terminal;
     private final CompletableFuture<SitePages> builtIn;
-
-    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans",
-            description = "folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})")
-    private Path plansFolder;
-
-    @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "site-out",
-            description = "where the pages go; a new, an empty or an earlier such folder (default: ${DEFAULT-VALUE})")
     private Path out;
-
-    @Option(names = "--templates", paramLabel = "FOLDER",
-            description = "your own templates; a file missing there is taken from the built-in ones")
     private Path templates;
-
-    @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
-            description = "build only trips that are for at least this audience: private, party or public "
-                    + "(default: all)")
     private Share.Audience audience;
 
     /**
      * A command not yet parsed.
      *
-     * @param builtIn the built-in templates, being opened on another core while command line and plans are read
+     * @param builtIn the built-in templates, being opened on another core while command line and plans are read;
+     *                null when nobody has begun
      */
     BuildCommand(Terminal terminal, CompletableFuture<SitePages> builtIn) {
         this.terminal = terminal;
@@ -63,7 +47,31 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public CommandSpec spec() {
+        return Command.spec(NAME, "Build the pages of every plan in a folder. A plan with errors is left out, the "
+                        + "others are built, and what was built of it before stays.")
+                .addPositional(Command.plansFolder())
+                .addOption(OptionSpec.builder("--out").paramLabel("FOLDER").type(Path.class).defaultValue("site-out")
+                        .description("where the pages go; a new, an empty or an earlier such folder "
+                                + "(default: ${DEFAULT-VALUE})").build())
+                .addOption(OptionSpec.builder("--templates").paramLabel("FOLDER").type(Path.class)
+                        .description("your own templates; a file missing there is taken from the built-in ones")
+                        .build())
+                .addOption(OptionSpec.builder("--audience").paramLabel("WHO").type(Share.Audience.class)
+                        .converters(new Audiences()).defaultValue("private")
+                        .description("build only trips that are for at least this audience: private, party or "
+                                + "public (default: all)").build());
+    }
+
+    @Override
+    public int run(CommandSpec parsed) throws IOException {
+        out = parsed.findOption("--out").getValue();
+        templates = parsed.findOption("--templates").getValue();
+        audience = parsed.findOption("--audience").getValue();
+        return build(parsed.positionalParameters().get(0).getValue());
+    }
+
+    private int build(Path plansFolder) throws IOException {
         if (templates != null && !Files.isDirectory(templates)) {
             terminal.err().println("'" + templates + "' is no folder of templates");
             return 2;
@@ -99,7 +107,7 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private SitePages pages() {
-        if (templates != null) {
+        if (templates != null || builtIn == null) {
             return SitePages.open(templates);
         }
         try {

@@ -8,34 +8,35 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
 /** Reads a folder of plans and says what is wrong with it. */
-@Command(name = "check", mixinStandardHelpOptions = true,
-        description = "Say what is wrong with the plans in a folder. Writes nothing.")
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Command {
+
+    static final String NAME = "check";
 
     private final Terminal terminal;
-
-    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans",
-            description = "folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})")
-    private Path plansFolder;
-
-    @Option(names = "--json", description = "the findings as a JSON array on standard output")
-    private boolean json;
 
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public Integer call() throws IOException {
+    public CommandSpec spec() {
+        return Command.spec(NAME, "Say what is wrong with the plans in a folder. Writes nothing.")
+                .addPositional(Command.plansFolder())
+                .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
+                        .description("the findings as a JSON array on standard output").build());
+    }
+
+    @Override
+    public int run(CommandSpec parsed) throws IOException {
+        Path plansFolder = parsed.positionalParameters().get(0).getValue();
+        boolean json = parsed.findOption("--json").getValue();
         Plans plans = PlansReader.read(plansFolder);
         if (json) {
             terminal.out().println(json(plans));

@@ -1,28 +1,42 @@
 package understorey.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ParseResult;
 import understorey.pages.SitePages;
 
-/** The command {@code understorey} and its subcommands. */
-@Command(name = "understorey", description = "Plans a photographer’s day in a wood in flower, from YAML to pages.",
-        mixinStandardHelpOptions = true, versionProvider = Version.class,
-        footer = {"", "Exit status: 0 done, 1 findings that stop the build, 2 wrong use."})
-public final class Understorey implements Runnable {
+/** The command {@code understorey}: finds the command that is asked for and runs it. */
+public final class Understorey {
 
-    @Spec
-    private CommandSpec spec;
+    private final PrintStream err;
+    private final Map<String, Command> commands = new LinkedHashMap<>();
+    private final CommandLine line;
 
-    @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command?");
+    private Understorey(String[] arguments, PrintStream out, PrintStream err) {
+        this.err = err;
+        Terminal terminal = new Terminal(out, err);
+        boolean builds = arguments.length > 0 && arguments[0].equals(BuildCommand.NAME);
+        CompletableFuture<SitePages> builtIn = builds
+                ? CompletableFuture.supplyAsync(() -> SitePages.open(null)) : null;
+        commands.put(BuildCommand.NAME, new BuildCommand(terminal, builtIn));
+        commands.put(CheckCommand.NAME, new CheckCommand(terminal));
+        CommandSpec spec = Command.spec("understorey",
+                "Plans a photographer’s day in a wood in flower, from YAML to pages.");
+        spec.version("understorey " + version());
+        spec.addOption(OptionSpec.builder("-V", "--version").versionHelp(true).description("show the version").build());
+        spec.usageMessage().footer("", "Exit status: 0 done, 1 findings that stop the build, 2 wrong use.");
+        commands.forEach((name, command) -> spec.addSubcommand(name, new CommandLine(command.spec())));
+        line = new CommandLine(spec).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true))
+                .setExecutionStrategy(this::execute);
     }
 
     /** Starts the tool and ends the process with its exit status. */
@@ -32,23 +46,37 @@ public final class Understorey implements Runnable {
 
     /** Runs one command line; the exit status. */
     static int run(String[] arguments, PrintStream out, PrintStream err) {
-        Terminal terminal = new Terminal(out, err);
-        boolean builds = arguments.length > 0 && arguments[0].equals("build");
-        CompletableFuture<SitePages> builtIn = builds
-                ? CompletableFuture.supplyAsync(() -> SitePages.open(null)) : null;
-        CommandLine line = new CommandLine(new Understorey());
-        line.addSubcommand(new BuildCommand(terminal, builtIn));
-        line.addSubcommand(new CheckCommand(terminal));
-        line.setOut(new PrintWriter(out, true));
-        line.setErr(new PrintWriter(err, true));
-        line.setExecutionExceptionHandler((fault, command, parsed) -> {
-            err.println("understorey: " + (fault.getMessage() == null ? fault.toString() : fault.getMessage()));
-            if (System.getenv("UNDERSTOREY_DEBUG") != null) {
-                fault.printStackTrace(err);
-            }
+        return new Understorey(arguments, out, err).line.execute(arguments);
+    }
+
+    private int execute(ParseResult parsed) {
+        Integer helped = CommandLine.executeHelpRequest(parsed);
+        if (helped != null) {
+            return helped;
+        }
+        if (!parsed.hasSubcommand()) {
+            throw new ParameterException(line, "Which command?");
+        }
+        CommandSpec asked = parsed.subcommand().commandSpec();
+        try {
+            return commands.get(asked.name()).run(asked);
+        } catch (IOException | RuntimeException fault) {
+            say(fault);
             return 1;
-        });
-        return line.execute(arguments);
+        }
+    }
+
+    /** One line for what nobody foresaw; the whole trace only for whoever asks for it. */
+    private void say(Exception fault) {
+        err.println("understorey: " + (fault.getMessage() == null ? fault.toString() : fault.getMessage()));
+        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
+            fault.printStackTrace(err);
+        }
+    }
+
+    private static String version() {
+        String version = Understorey.class.getPackage().getImplementationVersion();
+        return version == null ? "(from its classes)" : version;
     }
 
     private static PrintStream utf8(PrintStream stream) {

@@ -1,0 +1,39 @@
+package understorey.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * One command. Its options are written out, not annotated: reading annotations would take a tenth of a cold
+ * start.
+ */
+interface Command {
+
+    /** What the command line may say. */
+    CommandSpec spec();
+
+    /**
+     * Does the work.
+     *
+     * @param parsed holds the values of options and parameters
+     * @return the exit status
+     */
+    int run(CommandSpec parsed) throws IOException;
+
+    /** A command with nothing but its name, its purpose and {@code --help}. */
+    static CommandSpec spec(String name, String purpose) {
+        CommandSpec spec = CommandSpec.create().name(name)
+                .addOption(OptionSpec.builder("-h", "--help").usageHelp(true).description("show this help").build());
+        spec.usageMessage().description(purpose);
+        return spec;
+    }
+
+    /** The folder of plans, as every command takes it. */
+    static PositionalParamSpec plansFolder() {
+        return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue("plans")
+                .description("folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})").build();
+    }
+}
