@@ -85,14 +85,16 @@ public final class Exposure {
         if (fit.camera().lens().builtIn()) {
             return because(ExposureReason.APERTURE_FIXED, fit.fNumberWidest());
         }
+        double open = StopScale.nextFNumberUp(fit.fNumberWidest());
+        double limit = Math.max(StopScale.snapFNumber(fit.fNumberUseful()), open);
         if (fit.fNumberNeeded() > fit.fNumberUseful() * THIRD_STOP) {
-            double marked = StopScale.snapFNumber(fit.fNumberUseful());
-            return because(ExposureReason.APERTURE_AT_LIMIT, Math.max(marked, StopScale.nextFNumberUp(fit.fNumberWidest())));
+            return because(ExposureReason.APERTURE_AT_LIMIT, limit);
         }
-        boolean deep = fit.fNumberNeeded() > fit.fNumberWidest();
-        double wanted = deep ? Math.min(fit.fNumberNeeded(), fit.fNumberUseful()) : fit.fNumberWidest();
-        double marked = StopScale.nextFNumberUp(wanted);
-        return because(deep ? ExposureReason.APERTURE_FOR_DEPTH : ExposureReason.APERTURE_WIDE_OPEN, marked);
+        if (fit.fNumberNeeded() <= fit.fNumberWidest()) {
+            return because(ExposureReason.APERTURE_WIDE_OPEN, open);
+        }
+        return because(ExposureReason.APERTURE_FOR_DEPTH,
+                Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit));
     }
 
     private double because(ExposureReason kind, double fNumber) {

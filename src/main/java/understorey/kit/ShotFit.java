@@ -73,19 +73,18 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
 
     /** A tube of f·(m − m₀), or a close-up lens of power (m − m₀)/((1 + m₀)·f), makes up what is missing. */
     private static void closer(LensFit best, List<Reason> helps) {
-        if (best.camera().lens().builtIn()) {
-            helps.add(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power",
-                    power(best), DIOPTRES));
-            return;
+        if (!best.camera().lens().builtIn()) {
+            lens(best, Reason.of(FitReason.HELP_TUBE)
+                    .with("length", best.focalMm() * missing(best), MILLIMETRES), helps);
         }
-        double missing = best.magnification() * (best.cropTimes() - 1);
-        helps.add(Reason.of(FitReason.HELP_TUBE).with("length", best.focalMm() * missing, MILLIMETRES));
-        helps.add(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power",
-                power(best), DIOPTRES));
+        lens(best, Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power", power(best), DIOPTRES), helps);
     }
 
     private static double power(LensFit best) {
-        double missing = best.magnification() * (best.cropTimes() - 1);
-        return missing / ((1 + best.magnification()) * best.focalMm() / 1000);
+        return missing(best) / ((1 + best.magnification()) * best.focalMm() / 1000);
+    }
+
+    private static double missing(LensFit best) {
+        return best.magnification() * (best.cropTimes() - 1);
     }
 }

@@ -19,7 +19,6 @@ import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
-import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 

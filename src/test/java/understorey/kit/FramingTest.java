@@ -1,0 +1,83 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.MACRO;
+import static understorey.Samples.ZOOM;
+import static understorey.Samples.fullFrame;
+import static understorey.Samples.kinds;
+import static understorey.Samples.picture;
+import static understorey.Samples.prime;
+
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.plan.Frame;
+import understorey.plan.Lens;
+import understorey.plan.Sensor;
+
+class FramingTest {
+
+    private static Framing framing(Lens lens, Samples.Picture picture) {
+        return Framing.of(new Camera(fullFrame(24), lens, Sensor.FULL_FRAME, null), picture.intent());
+    }
+
+    /** Thin lens: 36 mm of sensor on 3 m from 5 m off takes f = s·m / (1 + m), m = 0.012. */
+    @Test
+    void findsTheFocalLengthForAFrameAtADistance() {
+        Framing framing = framing(ZOOM, picture("a").framed(new Frame(3.0, null, null, 5.0)));
+        assertEquals(5000 * 0.012 / 1.012, framing.reach().focalMm(), 1e-9);
+        assertEquals(0.012, framing.magnification(), 1e-12);
+        assertEquals(Verdict.FITS, framing.verdict());
+    }
+
+    @Test
+    void cropsToExactlyTheFrameAskedFromItsDistance() {
+        Framing framing = framing(prime(50), picture("a").framed(new Frame(0.12, null, null, 0.6)));
+        assertEquals(0.12, 0.036 / framing.cropTimes() / framing.magnification(), 1e-9);
+        assertTrue(kinds(framing.reasons()).contains("FOCAL_SHORT"));
+    }
+
+    @Test
+    void refusesADistanceInsideTheLens() {
+        Framing framing = framing(MACRO, picture("a").framed(new Frame(0.036, null, null, 0.05)));
+        assertEquals(Verdict.CANNOT, framing.verdict());
+        assertTrue(kinds(framing.reasons()).contains("TOO_NEAR"));
+        assertEquals(0.14, framing.distanceM(), 1e-9);
+        assertEquals(1, framing.magnification(), 1e-9);
+    }
+
+    @Test
+    void measuresWidthAlongTheFramesOwnWidth() {
+        assertEquals(0.012, framing(ZOOM, picture("a").wide(3)).magnification(), 1e-12);
+        assertEquals(0.008, framing(ZOOM, picture("a").wide(3).upright()).magnification(), 1e-12);
+    }
+
+    @Test
+    void fillsAShareOfTheHeightWithThePlant() {
+        Framing framing = framing(ZOOM, picture("a").framed(new Frame(null, null, 0.5, null)));
+        assertEquals(24 / 750.0, framing.magnification(), 1e-12);
+    }
+
+    @Test
+    void framesAtFiftyMillimetresWhereTheAuthorLeavesTheDistanceOpen() {
+        assertEquals(50, framing(ZOOM, picture("a").wide(3)).reach().focalMm(), 1e-12);
+        assertEquals(70, framing(ZOOM, picture("a").wide(0.3)).reach().focalMm());
+        assertEquals(35, framing(ZOOM, picture("a").wide(3).equivalent(35).deep(0.5)).reach().focalMm(), 1e-12);
+    }
+
+    @Test
+    void ranksTheLensThatHasTheFocalLengthAskedBeforeOneThatHasNot() {
+        Samples.Picture picture = picture("a").wide(3).equivalent(100).deep(0.5);
+        ShotFit fit = ShotFit.of(picture.intent(), Samples.bag(fullFrame(24), prime(50), prime(100)));
+        assertEquals(100, fit.best().focalMm());
+    }
+
+    @Test
+    void warnsOfAFlowerUnderTheFrontOfTheLens() {
+        Lens tiny = new Lens("Tiny macro", "A", null, 30, 30, 2.8, 2.8, null, 0.12, 1.0, null, 0, null);
+        Framing framing = framing(tiny, picture("a").wide(0.036));
+        assertSame(Verdict.FITS, framing.verdict());
+        assertTrue(kinds(framing.reasons()).contains("WORKING_DISTANCE_SMALL"));
+    }
+}

@@ -1,0 +1,115 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static understorey.Samples.picture;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.plan.Frame;
+import understorey.plan.Orientation;
+import understorey.plan.Role;
+import understorey.plan.Sharp;
+import understorey.plan.Viewpoint;
+
+/** The defaults that the plan's format promises; their figures are common practice, no source. */
+class IntentTest {
+
+    @Test
+    void standsForAnOpeningAndKneelsForTheWayIn() {
+        assertEquals(Viewpoint.Stance.STANDING, picture("a").role(Role.OPENING).intent().viewpoint());
+        assertEquals(Viewpoint.Stance.KNEELING, picture("a").role(Role.APPROACH).intent().viewpoint());
+        assertEquals(Viewpoint.Stance.STANDING, picture("a").role(Role.EXTRA).intent().viewpoint());
+        assertEquals(1.5, Intent.nominalHeightM(Viewpoint.Stance.STANDING));
+        assertEquals(0.9, Intent.nominalHeightM(Viewpoint.Stance.KNEELING));
+        assertEquals(0.15, Intent.nominalHeightM(Viewpoint.Stance.GROUND));
+    }
+
+    @Test
+    void looksAtDetailsFromFlowerHeight() {
+        Viewpoint middle = new Viewpoint.Height(0.375);
+        assertEquals(middle, picture("a").role(Role.DETAIL).intent().viewpoint());
+        assertEquals(middle, picture("a").role(Role.CLOSING).intent().viewpoint());
+        assertEquals(Viewpoint.Stance.GROUND, picture("a").role(Role.CLOSING)
+                .of(Samples.subject("unmeasured", null, null, null, null, null)).intent().viewpoint());
+    }
+
+    @Test
+    void takesTheFloorAtFiftyAndTheWayInAtTwentyEightMillimetres() {
+        Intent opening = picture("a").role(Role.OPENING).intent();
+        assertEquals(50, opening.focalEquivalentMm());
+        assertNull(opening.frame());
+        assertEquals(28, picture("a").role(Role.APPROACH).intent().focalEquivalentMm());
+    }
+
+    @Test
+    void fillsTheFrameWithAPlantOrAHead() {
+        Intent detail = picture("a").role(Role.DETAIL).intent();
+        assertNull(detail.focalEquivalentMm());
+        assertEquals(0.75, Intent.heightM(detail.frame(), detail.shot().subject()), 1e-12);
+        double headM = 0.016 * Math.sqrt(8);
+        assertEquals(headM / 0.6, picture("a").role(Role.CLOSING).intent().frame().heightM(), 1e-12);
+    }
+
+    @Test
+    void framesASubjectThatNobodyMeasured() {
+        var unknown = Samples.subject("unmeasured", null, null, null, null, null);
+        assertEquals(0.6, picture("a").role(Role.DETAIL).of(unknown).intent().frame().heightM(), 1e-12);
+        assertEquals(0.04 / 0.6, picture("a").role(Role.CLOSING).of(unknown).intent().frame().heightM(), 1e-12);
+        assertEquals(0.4, Intent.heightM(new Frame(null, null, 0.75, null), unknown), 1e-12);
+    }
+
+    @Test
+    void keepsAViewSharpFromTheFeetOnAndACloseUpOverAQuarterOfItsWidth() {
+        assertEquals(new Sharp.Range(1.6 * 1.5, 40), picture("a").role(Role.OPENING).intent().sharp());
+        assertEquals(new Sharp.Range(1.6 * 0.9, 15), picture("a").role(Role.APPROACH).intent().sharp());
+        assertEquals(new Sharp.Range(0.5, 40),
+                picture("a").role(Role.OPENING).from(Viewpoint.Stance.GROUND).intent().sharp());
+        assertEquals(new Sharp.Depth(0.045 / 4), picture("a").wide(0.045).intent().sharp());
+        assertEquals(new Sharp.Depth(0.3 * 1.5 / 4),
+                picture("a").framed(new Frame(null, 0.3, null, null)).intent().sharp());
+        assertEquals(new Sharp.Depth(0.3 / 1.5 / 4),
+                picture("a").upright().framed(new Frame(null, 0.3, null, null)).intent().sharp());
+    }
+
+    @Test
+    void framesWhateverIsSharpByDepth() {
+        Intent intent = picture("a").role(Role.OPENING).equivalent(100).deep(0.1).intent();
+        assertEquals(0.75, Intent.heightM(intent.frame(), intent.shot().subject()), 1e-12);
+        assertEquals(100, intent.focalEquivalentMm());
+    }
+
+    @Test
+    void takesAQuarterOfAnHourOfSecondPriorityInLandscape() {
+        Intent intent = picture("a").intent();
+        assertEquals(Duration.ofMinutes(15), intent.duration());
+        assertEquals(2, intent.priority());
+        assertEquals(Orientation.LANDSCAPE, intent.orientation());
+        assertFalse(intent.polariser());
+    }
+
+    @Test
+    void opensTheStoryWithAFirstPictureOfNoRole() {
+        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").shot()));
+        assertEquals(List.of(Role.OPENING, Role.EXTRA), intents.stream().map(Intent::role).toList());
+    }
+
+    @Test
+    void leavesTheOpeningToThePictureThatClaimsIt() {
+        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").role(Role.OPENING).shot()));
+        assertEquals(List.of(Role.EXTRA, Role.OPENING), intents.stream().map(Intent::role).toList());
+    }
+
+    @Test
+    void namesWhatItAssumedAlwaysInOneOrder() {
+        assertEquals(List.of("role", "viewpoint", "orientation", "focal_equivalent", "spot", "sharp", "polariser",
+                "duration", "priority"), List.copyOf(picture("a").intent().assumed()));
+        Intent said = picture("a").role(Role.DETAIL).from(Viewpoint.Stance.GROUND).upright().wide(1).deep(0.1).at("Bank")
+                .polarised().minutes(5).intent();
+        assertEquals(Set.of("priority"), said.assumed());
+    }
+}

@@ -1,0 +1,113 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.ZOOM;
+import static understorey.Samples.bag;
+import static understorey.Samples.figure;
+import static understorey.Samples.fullFrame;
+import static understorey.Samples.kinds;
+import static understorey.Samples.picture;
+import static understorey.Samples.prime;
+import static understorey.Samples.with;
+
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.plan.Bag;
+import understorey.plan.Sharp;
+import understorey.plan.Viewpoint;
+
+class LensTrialTest {
+
+    private static LensFit best(Samples.Picture picture, Bag bag) {
+        return ShotFit.of(picture.intent(), bag).best();
+    }
+
+    /** US Army SS0507 prints N = f²/(c·H) as H = f²/(N·c): sharp from H/2 on needs the focus at H. */
+    @Test
+    void stopsDownUntilTheRangeIsSharp() {
+        LensFit fit = best(picture("a").equivalent(50).sharp(5, Double.POSITIVE_INFINITY), bag(fullFrame(24), prime(50)));
+        assertEquals(10, fit.focusM(), 1e-9);
+        assertEquals(2500 / (fit.circleOfConfusionMm() * (10_000 - 50)), fit.fNumberNeeded(), 1e-9);
+        assertEquals(Verdict.FITS, fit.verdict());
+    }
+
+    @Test
+    void cannotHoldADepthThatIsHopelesslyFar() {
+        LensFit fit = best(picture("a").equivalent(70).sharp(0.4, Double.POSITIVE_INFINITY), bag(fullFrame(24), ZOOM));
+        assertEquals(Verdict.CANNOT, fit.verdict());
+        assertTrue(kinds(fit.reasons()).contains("DEPTH_SHORT"));
+    }
+
+    @Test
+    void compromisesOnADepthThatIsNearlyThere() {
+        LensFit fit = best(picture("a").equivalent(70).sharp(2, Double.POSITIVE_INFINITY), bag(fullFrame(24), ZOOM));
+        assertEquals(Verdict.COMPROMISE, fit.verdict());
+        assertTrue(fit.fNumberNeeded() > fit.fNumberUseful());
+    }
+
+    @Test
+    void stacksAnyDepthCloseUp() {
+        LensFit fit = best(picture("a").wide(0.036).deep(0.01), bag(fullFrame(24), Samples.MACRO));
+        assertEquals(Verdict.COMPROMISE, fit.verdict());
+        double oneMm = figure(fit.reasons(), FitReason.HELP_STACK, "depth");
+        assertEquals(2 * fit.fNumberUseful() * fit.circleOfConfusionMm() * 2, oneMm, 1e-9);
+        double frames = figure(fit.reasons(), FitReason.HELP_STACK, "frames");
+        assertTrue(oneMm + (frames - 1) * oneMm * 0.8 >= 10 && oneMm + (frames - 2) * oneMm * 0.8 < 10);
+    }
+
+    @Test
+    void focusesWhereTheLensStillCanAndCountsTheBlurFromThere() {
+        LensFit fit = best(picture("a").equivalent(50).sharp(0.2, 0.3), bag(fullFrame(24), prime(50)));
+        assertTrue(kinds(fit.reasons()).contains("TOO_NEAR"));
+        assertTrue(fit.verdict() != Verdict.FITS);
+        assertTrue(fit.focusM() > 0.3);
+        double blurAtNearMm = 2500 / fit.fNumberNeeded() * (fit.focusM() * 1000 - 200)
+                / (200 * (fit.focusM() * 1000 - 50));
+        assertEquals(fit.circleOfConfusionMm(), blurAtNearMm, 1e-6);
+    }
+
+    @Test
+    void callsThePhonesApertureFixed() {
+        LensFit fit = best(picture("a").equivalent(25).sharp(1, Double.POSITIVE_INFINITY), bag(Samples.phone()));
+        assertTrue(kinds(fit.reasons()).contains("DEPTH_FIXED"));
+        assertEquals(1.8, fit.fNumberUseful());
+    }
+
+    /** 60 cm at 150 dots an inch are 3543 dots across, 8.37 Mpx at 3:2: common practice, no source. */
+    @Test
+    void findsAPrintSoftForWantOfPixels() {
+        Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40).print(0.6);
+        LensFit few = best(picture, bag(fullFrame(8), ZOOM));
+        assertEquals(Verdict.COMPROMISE, few.verdict());
+        assertEquals(8.37, figure(few.reasons(), FitReason.PRINT_SOFT, "needed"), 0.005);
+        assertFalse(kinds(best(picture, bag(fullFrame(9), ZOOM)).reasons()).contains("PRINT_SOFT"));
+    }
+
+    @Test
+    void tiltsUntilTheNearestSharpGroundLiesOnTheBottomEdge() {
+        for (Samples.Picture picture : new Samples.Picture[] {picture("a").sharp(2.5, 40),
+            picture("a").sharp(2.5, 40).upright(), picture("a").sharp(0.5, 10).from(Viewpoint.Stance.GROUND)}) {
+            LensFit fit = best(picture.equivalent(50), bag(fullFrame(24), ZOOM));
+            double bottomDeg = fit.tiltDeg() + fit.view().verticalDeg() / 2;
+            double nearM = picture.intent().sharp() instanceof Sharp.Range range ? range.nearM() : 0;
+            assertEquals(nearM, fit.heightM() / Math.tan(Math.toRadians(bottomDeg)), 1e-9);
+        }
+    }
+
+    @Test
+    void tiltsAsWrittenAndNotAtAllCloseUp() {
+        assertEquals(8, best(picture("a").equivalent(50).sharp(2.5, 40).tilt(8), bag(fullFrame(24), ZOOM)).tiltDeg());
+        assertEquals(0, best(picture("a").wide(0.3), bag(fullFrame(24), ZOOM)).tiltDeg());
+    }
+
+    @Test
+    void asksForTheSelfTimerOnlyWhereTheCameraStandsByItself() {
+        Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40);
+        Bag bag = bag(fullFrame(24), ZOOM);
+        assertTrue(kinds(best(picture, with(bag, Samples.LEGS)).reasons()).contains("NO_RELEASE"));
+        assertFalse(kinds(best(picture, with(bag, Samples.MONOPOD)).reasons()).contains("NO_RELEASE"));
+        assertFalse(kinds(best(picture, Samples.released(with(bag, Samples.LEGS))).reasons()).contains("NO_RELEASE"));
+    }
+}

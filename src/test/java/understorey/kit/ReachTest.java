@@ -1,0 +1,91 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.optics.ThinLens;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Sensor;
+
+class ReachTest {
+
+    private static Reach reach(Lens lens, double focalMm, Filter attachment) {
+        return Reach.of(new Camera(Samples.fullFrame(24), lens, Sensor.FULL_FRAME, attachment), focalMm);
+    }
+
+    /** Identity of the thin lens: at life size the subject lies 2f before the lens and 4f from the sensor. */
+    @Test
+    void standsTwoFocalLengthsOffAtLifeSize() {
+        Lens lens = new Lens("Old macro", "A", null, 50, 50, 2.8, 2.8, null, 0.2, 1.0, null, 0, null);
+        Reach reach = reach(lens, 50, null);
+        assertEquals(100, reach.nearestMm(), 1e-9);
+        assertEquals(50, reach.actingFocalMm(1), 1e-9);
+    }
+
+    /** The maker's own pair of figures, 1:1 at 0.28 m from the sensor, must come out as stated. */
+    @Test
+    void shrinksALensThatFocusesNearerThanFourFocalLengths() {
+        Reach reach = reach(Samples.MACRO, 90, null);
+        assertEquals(1, reach.greatest(), 1e-12);
+        assertEquals(70, reach.actingFocalMm(1), 1e-9);
+        assertEquals(280, ThinLens.sensorToSubjectMm(reach.actingFocalMm(1), 1), 1e-9);
+        assertEquals(140, reach.nearestMm(), 1e-9);
+        assertEquals(90, reach.actingFocalMm(0), 1e-9);
+    }
+
+    @Test
+    void takesALensOfUnknownMagnificationForAThinOne() {
+        Lens lens = new Lens("Plain", "A", null, 50, 50, 2, 2, null, 0.45, null, null, 0, null);
+        Reach reach = reach(lens, 50, null);
+        assertEquals(450, ThinLens.sensorToSubjectMm(50, reach.greatest()), 1e-9);
+    }
+
+    /** A tube of 25 mm on a lens of 50 mm adds half of life size; focused far, that is all there is. */
+    @Test
+    void addsATubesLengthOverTheFocalLength() {
+        Lens lens = new Lens("Plain", "A", null, 50, 50, 2, 2, null, 0.45, 0.15, null, 0, null);
+        Reach reach = reach(lens, 50, Samples.tube(25));
+        assertEquals(0.65, reach.greatest(), 1e-12);
+        assertEquals(0.5, reach.least(), 1e-12);
+        assertEquals(150, reach.farthestMm(), 1e-9);
+    }
+
+    /** Focused at infinity, a lens with a close-up lens of 2 dioptres sees what lies half a metre off, sharp. */
+    @Test
+    void seesAtTheCloseUpLensesOwnFocalLengthWhenFocusedFar() {
+        Reach reach = reach(Samples.ZOOM, 70, Samples.closeUpLens(72, 2));
+        assertEquals(500, reach.farthestMm(), 1e-9);
+        assertEquals(0.14, reach.least(), 1e-12);
+        assertEquals(1.3 * 1.14 - 1, reach.greatest(), 1e-12);
+    }
+
+    @Test
+    void seesTheDistanceWithNothingOn() {
+        assertEquals(Double.POSITIVE_INFINITY, reach(Samples.ZOOM, 70, null).farthestMm());
+    }
+
+    @Property
+    void magnifiesWhatItFramedFromThere(@ForAll @DoubleRange(min = 0.01, max = 1) double magnification) {
+        Reach reach = reach(Samples.MACRO, 90, null);
+        assertEquals(magnification, reach.magnificationAt(reach.distanceMm(magnification)), 1e-9);
+    }
+
+    @Property
+    void magnifiesMoreTheNearerItStands(@ForAll @DoubleRange(min = 24, max = 70) double focalMm,
+                                        @ForAll @DoubleRange(min = 10, max = 10_000) double distanceMm,
+                                        @ForAll @DoubleRange(min = 1, max = 1000) double moreMm) {
+        for (Filter attachment : new Filter[] {null, Samples.tube(20), Samples.closeUpLens(72, 4)}) {
+            Reach reach = reach(Samples.ZOOM, focalMm, attachment);
+            double near = reach.magnificationAt(distanceMm);
+            double far = reach.magnificationAt(distanceMm + moreMm);
+            assertTrue(far <= near + 1e-12);
+            assertTrue(near <= reach.greatest() + 1e-12 && far >= reach.least() - 1e-12);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package understorey.outing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.MAY_DAY;
+import static understorey.Samples.picture;
+import static understorey.Samples.trip;
+import static understorey.Samples.wood;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.Samples;
+import understorey.kit.Intent;
+import understorey.plan.Opening;
+import understorey.plan.Parking;
+import understorey.plan.Position;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.SunDay;
+
+class RunningOrderTest {
+
+    private static final Parking AT_THE_GATE = new Parking("Gate", null, null);
+
+    private static Outing plan(Trip trip, LocalDate date) {
+        SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
+        return RunningOrder.of(trip, date, sun, Intent.of(trip.shots()));
+    }
+
+    private static Outing plan(Trip trip) {
+        return plan(trip, MAY_DAY);
+    }
+
+    private static Site gated() {
+        return wood(wood().spots(), wood().walks(), null, AT_THE_GATE);
+    }
+
+    private static String told(Outing outing) {
+        List<String> told = new ArrayList<>();
+        for (Leg leg : outing.legs()) {
+            told.add(leg.from().toLocalTime() + " " + leg.what() + (leg.what() == Leg.What.WALK ? " " + leg.spot() : ""));
+        }
+        return String.join(", ", told);
+    }
+
+    private static LocalTime at(String time) {
+        return LocalTime.parse(time);
+    }
+
+    @Test
+    void walksFromTheCarParkThroughThePicturesAndBack() {
+        Outing outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").shot(),
+                picture("b").at("Footbridge").minutes(20).shot(), picture("c").at("Bank").shot()));
+        assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:12 SHOOT, 06:27 SET_UP, 06:30 SHOOT, "
+                + "06:50 WALK Bank, 06:56 SET_UP, 06:59 SHOOT, 07:14 WALK Gate", told(outing));
+        assertEquals(at("07:29"), outing.legs().get(8).to().toLocalTime());
+        assertEquals(at("09:45"), outing.leaveLastSpotBy().toLocalTime());
+        assertEquals(at("06:59"), outing.timeOf("c").from().toLocalTime());
+        assertTrue(outing.remarks().isEmpty());
+        assertTrue(outing.assumed().isEmpty());
+    }
+
+    @Test
+    void beginsAtTheFirstPictureWhereNobodyParks() {
+        Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").at("Bank").shot()));
+        assertEquals("06:00 SET_UP, 06:03 SHOOT", told(outing));
+    }
+
+    @Test
+    void waitsForAPinAndMissesOneThatIsTooEarly() {
+        Outing outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("06:30").shot(),
+                picture("b").at("Bank").pinned("06:31").shot()));
+        assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:12 WAIT, 06:30 SHOOT, 06:45 WALK Bank, 06:51 SET_UP, "
+                + "06:54 SHOOT, 07:09 WALK Gate", told(outing));
+        assertEquals(List.of("PIN_MISSED"), Samples.kinds(outing.remarks()));
+    }
+
+    @Test
+    void movesAPictureBehindTheOneItMustFollow() {
+        Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").after("c").shot(), picture("b").shot(),
+                picture("c").shot()));
+        assertEquals(List.of("b", "c", "a"), outing.legs().stream().filter(leg -> leg.what() == Leg.What.SHOOT)
+                .map(Leg::shot).toList());
+    }
+
+    @Test
+    void takesPicturesThatWaitForEachOtherAsTheyStand() {
+        Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").after("b").shot(), picture("b").after("a").shot()));
+        assertEquals(List.of("a", "b"), outing.legs().stream().filter(leg -> leg.what() == Leg.What.SHOOT)
+                .map(Leg::shot).toList());
+    }
+
+    @Test
+    void leavesOutWhatWouldOverrunAndStillTakesWhatDoesNot() {
+        Outing outing = plan(trip(gated(), "06:00", "07:00", picture("a").at("Footbridge").shot(),
+                picture("b").at("Bank").minutes(40).shot(), picture("c").at("Footbridge").minutes(5).shot()));
+        assertNull(outing.timeOf("b"));
+        assertEquals(at("06:30"), outing.timeOf("c").from().toLocalTime());
+        assertEquals(List.of("NO_TIME_LEFT"), Samples.kinds(outing.remarks()));
+    }
+
+    @Test
+    void walksTheWayBackInTheDarkWhenItIsDarkByThen() {
+        ZonedDateTime dusk = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone()).civilDusk();
+        LocalTime last = dusk.toLocalTime().plusMinutes(12).truncatedTo(ChronoUnit.MINUTES);
+        Shot twilight = picture("a").at("Bank").pinned(last.minusMinutes(14).toString()).minutes(15).shot();
+        Outing outing = plan(trip(gated(), "18:00", last.plusMinutes(24).toString(), twilight));
+        Leg back = outing.legs().get(outing.legs().size() - 1);
+        assertEquals(Duration.ofMinutes(22), Duration.between(back.from(), back.to()));
+        assertEquals(outing.leave().minusMinutes(22), outing.leaveLastSpotBy());
+        assertNull(plan(trip(gated(), "18:00", last.plusMinutes(20).toString(), twilight)).timeOf("a"));
+    }
+
+    @Test
+    void countsWithDarknessInTheLastMinuteToTurnBack() {
+        Outing outing = plan(trip(gated(), "15:00", "22:30", picture("a").at("Bank").shot()));
+        assertEquals(at("22:08"), outing.leaveLastSpotBy().toLocalTime());
+    }
+
+    @Test
+    void assumesAWalkThatNobodyTimedAndSaysSoOnce() {
+        Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").at("Gate").shot(), picture("b").shot(),
+                picture("c").at("Gate").shot()));
+        assertEquals("06:00 SET_UP, 06:03 SHOOT, 06:18 WALK null, 06:23 SET_UP, 06:26 SHOOT, 06:41 WALK Gate, "
+                + "06:46 SET_UP, 06:49 SHOOT", told(outing));
+        assertEquals(Set.of("WALK_ASSUMED"), new HashSet<>(Samples.kinds(outing.remarks())));
+        assertEquals(2, outing.remarks().size());
+    }
+
+    @Test
+    void remarksOnGatesAndTheCarPark() {
+        Site closed = wood(wood().spots(), wood().walks(), new Opening(at("07:00"), at("20:00")),
+                new Parking("Gate", at("19:00"), null));
+        Outing outing = plan(trip(closed, "06:00", "20:30", picture("a").at("Bank").shot()));
+        assertEquals(List.of("BEFORE_OPENING", "AFTER_CLOSING", "CAR_PARK_CLOSES"), Samples.kinds(outing.remarks()));
+        assertTrue(plan(trip(closed, "07:00", "19:00", picture("a").at("Bank").shot())).remarks().isEmpty());
+    }
+
+    @Test
+    void arrivesAtCivilDawnAndLeavesFourHoursLaterByDefault() {
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        Outing outing = plan(trip(wood(), null, null, picture("a").shot()));
+        assertTrue(Duration.between(outing.arrive(), sun.civilDawn()).abs().toSeconds() <= 30);
+        assertEquals(0, outing.arrive().getSecond());
+        assertEquals(Duration.ofHours(4), Duration.between(outing.arrive(), outing.leave()));
+        assertEquals(List.of("arrive", "leave"), List.copyOf(outing.assumed()));
+    }
+
+    @Test
+    void comesAboutNoonWhereThereIsNoCivilDawn() {
+        for (Places place : List.of(Places.POLAR_DAY,
+                new Places(new Position(80, 15), ZoneId.of("Europe/Oslo"), LocalDate.of(2027, 12, 20)))) {
+            SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
+            assertNull(sun.civilDawn());
+            Site site = wood(place, wood().spots(), wood().walks(), null, null);
+            Outing outing = plan(trip(site, null, null, picture("a").shot()), place.date());
+            assertTrue(Duration.between(outing.arrive().plusHours(2), sun.solarNoon()).abs().toSeconds() <= 30);
+        }
+    }
+
+    /** At 70° N in December the sun stays down, yet at noon it stands above −6°: light enough for a path. */
+    @Test
+    void seesThePathInTheTwilightOfAPolarNoon() {
+        Site site = wood(Places.POLAR_NIGHT, wood().spots(), wood().walks(), null, AT_THE_GATE);
+        Outing outing = plan(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), Places.POLAR_NIGHT.date());
+        assertEquals(Duration.ofMinutes(9), Duration.between(outing.legs().get(0).from(), outing.legs().get(0).to()));
+        Outing early = plan(trip(site, "06:00", "08:00", picture("a").at("Footbridge").shot()), Places.POLAR_NIGHT.date());
+        assertEquals(Duration.ofMinutes(13), Duration.between(early.legs().get(0).from(), early.legs().get(0).to()));
+    }
+
+    /** Where dusk falls after midnight, the date's own dusk comes before its dawn; the day between is no night. */
+    @Test
+    void doesNotTakeTheDuskOfTheNightBeforeForTonights() {
+        Places north = new Places(new Position(59.5, 25), ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 6, 21));
+        SunDay sun = SunDay.of(north.position(), north.date(), north.zone());
+        assertTrue(sun.civilDusk().isBefore(sun.civilDawn()));
+        Site site = wood(north, wood().spots(), wood().walks(), null, AT_THE_GATE);
+        Outing outing = plan(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), north.date());
+        assertEquals(Duration.ofMinutes(9), Duration.between(outing.legs().get(0).from(), outing.legs().get(0).to()));
+    }
+
+    @Property(tries = 200)
+    void joinsLegToLegAndIsBackInTime(@ForAll @IntRange(min = 0, max = 1000) int arriveMinute,
+            @ForAll @IntRange(min = 30, max = 430) int visitMinutes,
+            @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 11) Integer> shots,
+            @ForAll @IntRange(min = 1, max = 90) int minutes) {
+        String arrive = LocalTime.MIN.plusMinutes(arriveMinute).toString();
+        String leave = LocalTime.MIN.plusMinutes(arriveMinute + visitMinutes).toString();
+        List<Shot> pictures = new ArrayList<>();
+        for (int shot : shots) {
+            Samples.Picture picture = picture("p" + pictures.size()).minutes(minutes)
+                    .at(List.of("Gate", "Footbridge", "Bank").get(shot % 3));
+            pictures.add((shot / 3 == 0 ? picture.pinned("09:00") : picture).shot());
+        }
+        Outing outing = plan(trip(gated(), arrive, leave, pictures.toArray(Shot[]::new)));
+        ZonedDateTime end = outing.arrive();
+        Set<String> taken = new HashSet<>();
+        for (Leg leg : outing.legs()) {
+            assertEquals(end, leg.from());
+            assertTrue(leg.to().isAfter(leg.from()));
+            assertTrue(leg.what() != Leg.What.SHOOT || taken.add(leg.shot()));
+            end = leg.to();
+        }
+        assertFalse(end.isAfter(outing.leave()));
+        long missed = Samples.kinds(outing.remarks()).stream().filter("NO_TIME_LEFT"::equals).count();
+        assertEquals(pictures.size(), taken.size() + missed);
+    }
+}
