@@ -6,6 +6,10 @@ import understorey.reason.Reason;
 public enum FitReason implements Reason.Kind {
     /** The focal length asked is within the lens. */
     FOCAL_REACHED,
+    /** The nearest to a focal length that nobody asked for, on its wide side. */
+    PROPOSED_WIDER,
+    /** The same on its long side. */
+    PROPOSED_LONGER,
     /** The lens frames the picture from this distance. */
     FRAMED_FROM,
     /** An attachment brings the lens this close. */

@@ -31,6 +31,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double LONGEST_STEP_BACK = 1.6;
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
+    /** Half or twice the focal length proposed still makes that kind of picture: common practice, no source. */
+    private static final double NEAREST_OCTAVES = 1.1;
     /** What nobody sees. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
@@ -135,6 +137,10 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
          */
         private double focalAgainst(double wantedMm, double focalMm, double times) {
             double crop = camera.sensor().crop();
+            boolean reached = times > 0.999 && times < 1.001;
+            if (!reached && intent.assumed().contains("focal_equivalent")) {
+                return nearestTo(wantedMm * crop, focalMm * crop, times);
+            }
             if (times > 1.001) {
                 Verdict what = times <= NEAR_ENOUGH ? Verdict.FITS
                         : times <= LONGEST_STEP_BACK ? Verdict.COMPROMISE : Verdict.CANNOT;
@@ -149,6 +155,15 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             }
             reasons.add(Reason.of(FitReason.FOCAL_REACHED).with("focal", focalMm, MILLIMETRES)
                     .with("equivalent", focalMm * crop, MILLIMETRES));
+            return 1;
+        }
+
+        /** Nobody asked for the focal length that was proposed: the lens is used whole, at its nearest. */
+        private double nearestTo(double proposedMm, double haveMm, double times) {
+            double octaves = Math.abs(log2(times));
+            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, octaves,
+                    Reason.of(times < 1 ? FitReason.PROPOSED_WIDER : FitReason.PROPOSED_LONGER)
+                            .with("have", haveMm, MILLIMETRES).with("proposed", proposedMm, MILLIMETRES));
             return 1;
         }
 

@@ -72,7 +72,7 @@ final class PlanJson {
                 .text("series", trip.series())
                 .text("gear", trip.gear().name())
                 .texts("companions", trip.companions().stream().map(Companion::name).toList())
-                .word("sky", brief.sky())
+                .text("sky", trip.forecast().isEmpty() ? Words.word(brief.sky()) : "forecast")
                 .time("arrive", outing.arrive())
                 .time("leave", outing.leave())
                 .time("leave_last_spot_by", outing.leaveLastSpotBy())

@@ -80,4 +80,15 @@ class FramingTest {
         assertSame(Verdict.FITS, framing.verdict());
         assertTrue(kinds(framing.reasons()).contains("WORKING_DISTANCE_SMALL"));
     }
+
+    /** Trade fact, common practice, no source: a floor is seen best at 40 to 55 mm, and much wider thins it. */
+    @Test
+    void usesALensWholeAtItsNearestWhenNobodyAskedForAFocalLength() {
+        Framing framing = framing(prime(24), picture("a"));
+        assertEquals(1, framing.cropTimes());
+        assertEquals(Verdict.FITS, framing.verdict());
+        assertTrue(kinds(framing.reasons()).contains("PROPOSED_WIDER"));
+        assertEquals(Verdict.COMPROMISE, framing(prime(16), picture("a")).verdict());
+        assertTrue(framing(prime(35), picture("a")).penalty() < framing.penalty());
+    }
 }
