@@ -154,7 +154,7 @@ public final class Exposure {
             kind = ExposureReason.ISO_FOR_HAND;
             if (secondsAt(fNumber, iso) > limitS * TOLERANCE) {
                 kind = limitS < handS ? ExposureReason.WIND_TOO_STRONG : ExposureReason.HAND_TOO_SLOW;
-                verdict = secondsAt(fNumber, iso) > limitS * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE;
+                verdict = secondsAt(fNumber, iso) > handS * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE;
             } else if (limitS < handS) {
                 kind = ExposureReason.ISO_FOR_WIND;
             }

@@ -37,6 +37,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
     private static final double ATTACHING = 1;
+    /** A focal length or a distance that a sum left this near to another is meant as it. */
+    private static final double ROUNDING = 1.001;
     private static final double CLOSE_UP = 0.1;
     private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
@@ -109,7 +111,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
 
         /** The distance asked, or the nearest to it that comes into focus. */
         private double focusable(Reach reach, double distanceMm, Verdict tooNear) {
-            if (distanceMm > reach.farthestMm() * NEAR_ENOUGH) {
+            if (distanceMm > reach.farthestMm() * ROUNDING) {
                 attached(FitReason.ATTACHMENT_TOO_CLOSE, Verdict.CANNOT, 8);
             } else if (camera.attachment() != null) {
                 attached(FitReason.WITH_ATTACHMENT, Verdict.FITS, ATTACHING);
@@ -137,11 +139,11 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
          */
         private double focalAgainst(double wantedMm, double focalMm, double times) {
             double crop = camera.sensor().crop();
-            boolean reached = times > 0.999 && times < 1.001;
+            boolean reached = times < ROUNDING && times > 1 / ROUNDING;
             if (!reached && intent.assumed().contains("focal_equivalent")) {
                 return nearestTo(wantedMm * crop, focalMm * crop, times);
             }
-            if (times > 1.001) {
+            if (times > ROUNDING) {
                 Verdict what = times <= NEAR_ENOUGH ? Verdict.FITS
                         : times <= LONGEST_STEP_BACK ? Verdict.COMPROMISE : Verdict.CANNOT;
                 against(what, 2 * log2(times), Reason.of(FitReason.FOCAL_LONG)
@@ -149,7 +151,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                         .with("times", times, TIMES));
                 return 1;
             }
-            if (times < 0.999) {
+            if (times < 1 / ROUNDING) {
                 crop(FitReason.FOCAL_SHORT, 1 / times);
                 return 1 / times;
             }

@@ -127,7 +127,10 @@ public final class RunningOrder {
 
     private void walk(Duration length, String to, String shot) {
         if (walking.between(here, to, false) == null) {
-            remarks.add(Reason.of(OutingReason.WALK_ASSUMED).with("from", name(here)).with("to", name(to)));
+            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(here)).with("to", name(to));
+            if (!remarks.contains(reason)) {
+                remarks.add(reason);
+            }
         }
         add(Leg.What.WALK, length, to, shot);
         here = to;

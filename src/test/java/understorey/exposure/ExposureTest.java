@@ -105,6 +105,23 @@ class ExposureTest {
         assertTrue(kinds(settings.reasons()).contains("HAND_TOO_SLOW"));
     }
 
+    /** Common practice, no source: four stops past the hand's limit nothing is sharp. */
+    @Test
+    void cannotBeHeldByHandFourStopsPastTheLimit() {
+        assertEquals(Verdict.COMPROMISE, Exposure.of(fit(viewAt(8), PRIME), 3, 0, null).verdict());
+        assertEquals(Verdict.CANNOT, Exposure.of(fit(viewAt(8), PRIME), 2, 0, null).verdict());
+    }
+
+    /** Common practice, no source: the light changes before a quarter of an hour is over. */
+    @Test
+    void isTooDarkPastAQuarterOfAnHour() {
+        LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
+        assertTrue(kinds(Exposure.of(fit, -3, 0, null).reasons()).contains("BULB"));
+        Settings dark = Exposure.of(fit, -5, 0, null);
+        assertEquals(Verdict.CANNOT, dark.verdict());
+        assertTrue(kinds(dark.reasons()).contains("TOO_DARK"));
+    }
+
     @Test
     void waitsForALullInLightAir() {
         Settings settings = Exposure.of(starOnLegs(), 9, 0, 0.4);
@@ -138,7 +155,9 @@ class ExposureTest {
         assertEquals(Verdict.COMPROMISE, onLegs.verdict());
         assertTrue(kinds(onLegs.reasons()).contains("WIND_TOO_STRONG"));
         LensFit byHand = fit(picture("One star").wide(0.036).deep(0.001), bag(fullFrame(24), MACRO));
-        assertTrue(kinds(Exposure.of(byHand, 9, 0, 3.0).reasons()).contains("WIND_TOO_STRONG"));
+        Settings held = Exposure.of(byHand, 9, 0, 3.0);
+        assertTrue(kinds(held.reasons()).contains("WIND_TOO_STRONG"));
+        assertEquals(Verdict.COMPROMISE, held.verdict(), "the hand is not to blame for the wind");
     }
 
     /** A teaching text: at life size the factor is 4, two stops (US Army SS0512 for the formula). */

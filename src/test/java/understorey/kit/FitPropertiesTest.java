@@ -77,7 +77,7 @@ class FitPropertiesTest {
 
     @Property(tries = 300)
     void aBagServesInOneOrderBestFirst(@ForAll("intents") Intent intent,
-                                       @ForAll @Size(min = 1, max = 5) List<@From("lenses") Lens> lenses) {
+            @ForAll @Size(min = 1, max = 5) List<@From("lenses") Lens> lenses) {
         Bag bag = bag(fullFrame(24), lenses.toArray(Lens[]::new));
         List<LensFit> tried = ShotFit.of(intent, bag).tried();
         assertEquals(lenses.size(), tried.size());
@@ -102,7 +102,7 @@ class FitPropertiesTest {
             List<String> excuses = new ArrayList<>(kinds(fit.reasons()));
             excuses.retainAll(List.of("FOCAL_LONG", "TOO_NEAR", "ATTACHMENT_TOO_CLOSE"));
             if (intent.frame() != null && excuses.isEmpty()) {
-                assertEquals(1, fit.frameWidthM() / intent.frame().widthM(), 0.1001, () -> fit.toString());
+                assertEquals(1, fit.frameWidthM() / intent.frame().widthM(), 0.002, () -> fit.toString());
             } else if (intent.frame() == null && !kinds(fit.reasons()).contains("FOCAL_LONG")) {
                 assertEquals(1, fit.equivalentMm() / intent.focalEquivalentMm(), 0.002);
             }

@@ -137,11 +137,11 @@ class RunningOrderTest {
     @Test
     void assumesAWalkThatNobodyTimedAndSaysSoOnce() {
         Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").at("Gate").shot(), picture("b").shot(),
-                picture("c").at("Gate").shot()));
+                picture("c").at("Gate").shot(), picture("d").shot()));
         assertEquals("06:00 SET_UP, 06:03 SHOOT, 06:18 WALK null, 06:23 SET_UP, 06:26 SHOOT, 06:41 WALK Gate, "
-                + "06:46 SET_UP, 06:49 SHOOT", told(outing));
+                + "06:46 SET_UP, 06:49 SHOOT, 07:04 WALK null, 07:09 SET_UP, 07:12 SHOOT, 07:27 WALK Gate", told(outing));
         assertEquals(Set.of("WALK_ASSUMED"), new HashSet<>(Samples.kinds(outing.remarks())));
-        assertEquals(2, outing.remarks().size());
+        assertEquals(2, outing.remarks().size(), "there and back");
     }
 
     @Test

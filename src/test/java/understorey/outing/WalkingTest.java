@@ -103,7 +103,8 @@ class WalkingTest {
 
     @Property(tries = 200)
     void isNeverQuickerInTheDarkOrUphill(@ForAll @DoubleRange(min = -0.02, max = 0.02) double north,
-            @ForAll @DoubleRange(min = -0.02, max = 0.02) double east, @ForAll @DoubleRange(min = 0, max = 500) double rise) {
+            @ForAll @DoubleRange(min = -0.02, max = 0.02) double east,
+            @ForAll @DoubleRange(min = 0, max = 500) double rise) {
         Walking walking = among(List.of(spot("A", 52.0, -3.5, 100.0), spot("B", 52 + north, -3.5 + east, 100 + rise)));
         Duration day = walking.between("A", "B", false);
         assertTrue(day.compareTo(walking.between("A", "B", true)) <= 0);
