@@ -88,10 +88,10 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String
     private static Line line(LightAt row, boolean visit) {
         boolean up = row.sun().apparentAltitudeDeg() > 0;
         return new Line(Words.clock(row.sun().time()), visit,
-                Words.degrees(row.sun().azimuthDeg()) + " " + Words.compass(row.sun().azimuthDeg()),
+                Words.bearing(row.sun().azimuthDeg()) + " " + Words.compass(row.sun().azimuthDeg()),
                 Words.degrees(row.sun().altitudeDeg()),
                 row.shadowPerHeight() == null || row.shadowPerHeight() > 99 ? Words.NONE
-                        : Words.number(row.shadowPerHeight(), row.shadowPerHeight() < 10 ? 1 : 0),
+                        : Words.tenths(row.shadowPerHeight()),
                 row.aboveSkyline() ? "clear" : up ? "hidden" : "down",
                 Words.ev(row.open().sun()), Words.ev(row.open().shade()), Words.ev(row.floor().fleck()),
                 row.aboveSkyline() ? Words.percent(row.fleckShare()) : Words.NONE, Words.ev(row.floor().shade()),

@@ -1,6 +1,6 @@
 package understorey.pages;
 
-import com.vladsch.flexmark.ast.Image;
+import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.html.AttributeProvider;
 import com.vladsch.flexmark.html.HtmlRenderer;
@@ -8,6 +8,7 @@ import com.vladsch.flexmark.html.IndependentAttributeProviderFactory;
 import com.vladsch.flexmark.html.renderer.AttributablePart;
 import com.vladsch.flexmark.html.renderer.LinkResolverContext;
 import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.data.MutableDataSet;
 import com.vladsch.flexmark.util.html.MutableAttributes;
@@ -28,11 +29,24 @@ final class Prose {
         if (markdown == null || markdown.isBlank()) {
             return null;
         }
-        if (plain(markdown)) {
-            return "<p>" + Svg.escape(markdown.strip()) + "</p>\n";
+        String paragraph = unended(markdown);
+        if (plain(paragraph)) {
+            return "<p>" + Svg.escape(paragraph) + "</p>\n";
         }
         open();
-        return renderer.render(parser.parse(markdown));
+        Document document = parser.parse(markdown);
+        lower(document);
+        return renderer.render(document);
+    }
+
+    /** The page has its own title and sections: what the author heads stands below them. */
+    private static void lower(Node parent) {
+        for (Node child : parent.getChildren()) {
+            if (child instanceof Heading heading) {
+                heading.setLevel(Math.min(6, heading.getLevel() + 3));
+            }
+            lower(child);
+        }
     }
 
     /** Builds the parser; slow, about a tenth of a second on a cold start. */
@@ -46,21 +60,29 @@ final class Prose {
         }
     }
 
+    /** Without the spaces and line ends behind it; wider spaces are text. */
+    private static String unended(String text) {
+        int end = text.length();
+        while (end > 0 && " \n\r".indexOf(text.charAt(end - 1)) >= 0) {
+            end--;
+        }
+        return text.substring(0, end);
+    }
+
     /** One paragraph without a mark of Markdown needs no parser. */
-    private static boolean plain(String text) {
-        String line = text.strip();
+    private static boolean plain(String line) {
         if (line.isEmpty() || !Character.isLetter(line.charAt(0))) {
             return false;
         }
         for (int i = 0; i < line.length(); i++) {
-            if ("\n\r\\`*_{}[]<>#|~&!@:".indexOf(line.charAt(i)) >= 0) {
+            if (line.charAt(i) < ' ' || "\\`*_{}[]<>#|~&!@:".indexOf(line.charAt(i)) >= 0) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Takes href and src off whatever is not plainly harmless. */
+    /** Takes the source off every picture, and the target off every link that is not plainly harmless. */
     private static final class SafeLinks extends IndependentAttributeProviderFactory implements AttributeProvider {
 
         @Override
@@ -70,14 +92,9 @@ final class Prose {
 
         @Override
         public void setAttributes(Node node, AttributablePart part, MutableAttributes attributes) {
-            if (node instanceof Image) {
-                attributes.remove("src");
-            }
-            for (String name : List.of("href", "src")) {
-                String target = attributes.getValue(name);
-                if (attributes.contains(name) && !harmless(target)) {
-                    attributes.remove(name);
-                }
+            attributes.remove("src");
+            if (attributes.contains("href") && !harmless(attributes.getValue("href"))) {
+                attributes.remove("href");
             }
         }
     }
@@ -88,7 +105,7 @@ final class Prose {
                 return false;
             }
         }
-        if (target.startsWith("//")) {
+        if (target.strip().startsWith("//")) {
             return false;
         }
         int colon = target.indexOf(':');

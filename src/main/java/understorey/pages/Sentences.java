@@ -3,6 +3,8 @@ package understorey.pages;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
@@ -12,22 +14,31 @@ import understorey.reason.Reason;
  */
 final class Sentences {
 
-    private final Map<String, String> patterns;
+    private static final String FILE = "sentences.txt";
+    private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
 
-    private Sentences(Map<String, String> patterns) {
-        this.patterns = patterns;
+    /** A sentence, and the line it stands on. */
+    private record Line(int number, String text) {
+    }
+
+    private final Map<String, Line> lines;
+
+    private Sentences(Map<String, Line> lines) {
+        this.lines = lines;
     }
 
     /** Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing. */
     static Sentences read(String text) {
-        Map<String, String> patterns = new LinkedHashMap<>();
-        for (String line : text.split("\n")) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        int number = 0;
+        for (String line : text.split("\n", -1)) {
+            number++;
             int equals = line.indexOf('=');
             if (equals > 0 && !line.startsWith("#")) {
-                patterns.put(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+                lines.put(line.substring(0, equals).strip(), new Line(number, line.substring(equals + 1).strip()));
             }
         }
-        return new Sentences(patterns);
+        return new Sentences(lines);
     }
 
     /** The name under which a kind stands in the file. */
@@ -36,26 +47,37 @@ final class Sentences {
     }
 
     boolean knows(Reason.Kind kind) {
-        return patterns.containsKey(key(kind));
+        return lines.containsKey(key(kind));
     }
 
-    /** The sentence for a reason, its first letter large; an f-number keeps its small f. */
+    /**
+     * The sentence for a reason, its first letter large; an f-number keeps its small f.
+     *
+     * @throws TemplateFault when the file has no such line, or one that shows a figure which the reason has not
+     */
     String of(Reason reason) {
         String sentence = within(reason);
-        return sentence.startsWith("f/") ? sentence
+        return sentence.isEmpty() || sentence.startsWith("f/") ? sentence
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
+    /** One pass over the line: a name of the author's that holds braces is shown as it is. */
     private String within(Reason reason) {
-        String sentence = patterns.get(key(reason.kind()));
-        if (sentence == null) {
-            throw new IllegalStateException("sentences.txt has no line for '" + key(reason.kind()) + "'");
+        Line line = lines.get(key(reason.kind()));
+        if (line == null) {
+            throw new TemplateFault(FILE, 1, 1, "no line for '" + key(reason.kind()) + "'");
         }
-        for (Map.Entry<String, Figure> figure : reason.figures().entrySet()) {
-            String words = figure.getValue().value() instanceof Reason inner ? within(inner)
-                    : Words.of(figure.getValue());
-            sentence = sentence.replace("{" + figure.getKey() + "}", words);
+        StringBuilder sentence = new StringBuilder();
+        Matcher place = PLACE.matcher(line.text());
+        while (place.find()) {
+            Figure figure = reason.figures().get(place.group(1));
+            if (figure == null) {
+                throw new TemplateFault(FILE, line.number(), 1,
+                        "'" + key(reason.kind()) + "' has no figure " + place.group());
+            }
+            place.appendReplacement(sentence, Matcher.quoteReplacement(
+                    figure.value() instanceof Reason inner ? within(inner) : Words.of(figure)));
         }
-        return sentence;
+        return place.appendTail(sentence).toString();
     }
 }

@@ -89,7 +89,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 + Words.degrees(fit.view().horizontalDeg()) + " wide"));
         Double facing = shot.intent().shot().facingDeg();
         if (facing != null) {
-            facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.degrees(facing) + ")"
+            facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.bearing(facing) + ")"
                     + (shot.lightAngleDeg() == null ? "" : ", the sun "
                     + Words.degrees(shot.lightAngleDeg()) + " off your axis")));
         }

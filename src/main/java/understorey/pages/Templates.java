@@ -66,11 +66,30 @@ final class Templates {
         try {
             return configuration.getTemplate(template);
         } catch (ParseException fault) {
-            throw new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
-                    fault.getEditorMessage());
+            throw unread(fault);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    private static TemplateFault unread(ParseException fault) {
+        return new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
+                fault.getEditorMessage());
+    }
+
+    /** A fault in a template that another one imports is the imported one's. */
+    private static TemplateFault unfilled(String template, TemplateException fault) {
+        for (Throwable cause = fault.getCause(); cause != null; cause = cause.getCause()) {
+            if (cause instanceof ParseException parse) {
+                return unread(parse);
+            }
+        }
+        String blamed = fault.getBlamedExpressionString();
+        return new TemplateFault(fault.getTemplateSourceName() == null ? template : fault.getTemplateSourceName(),
+                fault.getLineNumber() == null ? 1 : fault.getLineNumber(),
+                fault.getColumnNumber() == null ? 1 : fault.getColumnNumber(),
+                blamed == null ? fault.getMessageWithoutStackTop().lines().findFirst().orElse("cannot fill in")
+                        : "cannot fill in " + blamed);
     }
 
     /** Fills a template with the record {@code page}. */
@@ -79,8 +98,7 @@ final class Templates {
         try {
             open(template).process(Map.of("page", page), text);
         } catch (TemplateException fault) {
-            throw new TemplateFault(fault.getTemplateSourceName(), fault.getLineNumber(), fault.getColumnNumber(),
-                    "cannot fill in " + fault.getBlamedExpressionString());
+            throw unfilled(template, fault);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }

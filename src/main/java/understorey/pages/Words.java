@@ -43,9 +43,9 @@ final class Words {
             case SHUTTER_SECONDS -> shutter(value);
             case ISO -> "ISO " + number(value, 0);
             case STOPS -> stops(value);
-            case MEGAPIXELS -> number(value, value < 10 ? 1 : 0) + " Mpx";
+            case MEGAPIXELS -> tenths(value) + " Mpx";
             case DIOPTRES -> number(value, 1) + " dpt";
-            case TIMES -> number(value, value < 10 ? 1 : 0) + "×";
+            case TIMES -> tenths(value) + "×";
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
@@ -77,7 +77,7 @@ final class Words {
     }
 
     static String millimetres(double mm) {
-        return number(mm, mm < 9.95 ? 1 : 0) + " mm";
+        return tenths(mm) + " mm";
     }
 
     /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */
@@ -85,37 +85,40 @@ final class Words {
         if (Double.isInfinite(m)) {
             return "the horizon";
         }
-        if (m < 0.0995) {
+        if (Math.abs(m) < 0.0995) {
             return millimetres(m * 1000);
         }
-        return m < 0.995 ? number(m * 100, 0) + " cm" : number(m, m < 9.95 ? 1 : 0) + " m";
+        return Math.abs(m) < 0.995 ? number(m * 100, 0) + " cm" : tenths(m) + " m";
     }
 
     /** As cameras mark it: one decimal below 10 where there is one. */
     static String fNumber(double fNumber) {
-        return Double.isInfinite(fNumber) ? "f/∞" : "f/" + plain(number(fNumber, fNumber < 9.95 ? 1 : 0));
+        return Double.isInfinite(fNumber) ? "f/∞" : "f/" + plain(tenths(fNumber));
     }
 
-    /** As cameras mark it: fractions below 0.3 s, decimals below 2 s, minutes from 60 s. */
+    /** As cameras mark it: fractions below 0.3 s, then seconds with a decimal where there is one; minutes from 60 s. */
     static String shutter(double seconds) {
-        if (seconds >= 60) {
-            return number(seconds / 60, seconds < 600 ? 1 : 0) + " min";
+        if (seconds >= 59.95) {
+            return plain(tenths(seconds / 60)) + " min";
         }
-        return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(number(seconds, 1)) + " s";
+        return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(tenths(seconds)) + " s";
     }
 
-    /** To the nearest third or half of a stop. */
+    /** To the nearest third or half of a stop; up to one stop is singular, none is not. */
     static String stops(double stops) {
         String[] marks = {"", "⅓", "½", "⅔", ""};
         double[] parts = {0, 1 / 3.0, 0.5, 2 / 3.0, 1};
+        double size = Math.abs(stops);
+        double part = size - Math.floor(size);
         int nearest = 0;
         for (int i = 1; i < parts.length; i++) {
-            double part = stops - Math.floor(stops);
             nearest = Math.abs(part - parts[i]) < Math.abs(part - parts[nearest]) ? i : nearest;
         }
-        long whole = (long) Math.floor(stops) + (nearest == 4 ? 1 : 0);
-        String number = whole == 0 && !marks[nearest].isEmpty() ? marks[nearest] : whole + marks[nearest];
-        return number + (whole + parts[nearest] % 1 <= 1 ? " stop" : " stops");
+        long whole = (long) Math.floor(size) + (nearest == 4 ? 1 : 0);
+        boolean none = whole == 0 && marks[nearest].isEmpty();
+        boolean one = !none && (whole == 0 || whole == 1 && marks[nearest].isEmpty());
+        return (stops < 0 && !none ? "−" : "") + (whole == 0 && !none ? "" : whole) + marks[nearest]
+                + (one ? " stop" : " stops");
     }
 
     static String percent(double share) {
@@ -138,6 +141,12 @@ final class Words {
         return number(degrees, 0) + "°";
     }
 
+    /** A direction, below 360: what rounds to a full turn is north again. */
+    static String bearing(double bearingDeg) {
+        String degrees = degrees(bearingDeg);
+        return degrees.equals("360°") ? "0°" : degrees;
+    }
+
     /** One of the 16 points nearest to a bearing. */
     static String compass(double bearingDeg) {
         String[] points = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
@@ -150,6 +159,11 @@ final class Words {
         BigDecimal rounded = Figures.rounded(value, decimals);
         String text = rounded.toPlainString();
         return rounded.signum() < 0 ? "−" + text.substring(1) : text;
+    }
+
+    /** One decimal below 10, none from there on: by what is shown, so that 9.96 reads 10 and never 10.0. */
+    static String tenths(double value) {
+        return number(value, Figures.rounded(Math.abs(value), 1).compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
     }
 
     static String plain(String number) {

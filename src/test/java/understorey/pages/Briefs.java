@@ -1,0 +1,53 @@
+package understorey.pages;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.Places;
+import understorey.brief.Brief;
+import understorey.plan.Bag;
+import understorey.plan.Trip;
+import understorey.reading.Plans;
+import understorey.reading.PlansReader;
+
+/** Briefs of many kinds, made once: every invented trip at every place, and the plans that come with the project. */
+final class Briefs {
+
+    private static List<Brief> all;
+
+    private Briefs() {
+    }
+
+    static synchronized List<Brief> all() {
+        if (all == null) {
+            List<Brief> briefs = new ArrayList<>();
+            for (Places place : Places.ALL) {
+                briefs.add(Trips.brief(Trips.full(place, Trips.EXACT)));
+                for (Bag bag : List.of(Trips.dayBag(), Trips.phone(), Trips.empty())) {
+                    briefs.add(Trips.brief(Trips.bare(place, bag)));
+                }
+                briefs.add(Trips.brief(Trips.trip(place, Trips.COARSE, Trips.phone(), Trips.pictures(),
+                        LocalTime.of(18, 0), LocalTime.of(20, 0), List.of())));
+            }
+            demo().trips().forEach(trip -> briefs.add(Trips.brief(trip)));
+            all = List.copyOf(briefs);
+        }
+        return all;
+    }
+
+    /** The plans that come with the project. */
+    static Plans demo() {
+        Plans plans = PlansReader.read(Path.of("plans"));
+        if (plans.hasErrors() || plans.trips().isEmpty()) {
+            throw new IllegalStateException("the demo does not read: " + plans.findings());
+        }
+        return plans;
+    }
+
+    /** The pages of some trips and of nothing else, under the built-in templates. */
+    static List<Page> pages(List<Trip> trips, List<Bag> bags) {
+        return SitePages.open(null).of(trips.stream().map(Trips::brief).toList(), List.of(), bags);
+    }
+
+}
