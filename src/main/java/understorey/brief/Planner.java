@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,7 @@ import understorey.packing.Cautions;
 import understorey.packing.Packing;
 import understorey.plan.Canopy;
 import understorey.plan.Position;
+import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
 import understorey.plan.Spot;
@@ -83,14 +85,26 @@ public final class Planner {
                 Cautions.of(trip, outing, sun, intents), List.copyOf(findings), assumed(),
                 DayLightChart.of(light, sun, sunlit, row -> row.floorEv(okta(weather(row.sun().time()))), outing,
                         order()),
-                SkylineChart.of(light, skyline, site, trip.shots(), shots.stream()
-                        .filter(shot -> shot.fit().best() != null)
-                        .map(shot -> new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
-                                shot.fit().best().view().horizontalDeg())).toList()));
+                SkylineChart.of(light, skyline, site, trip.shots(), fields(shots)));
     }
 
     private List<String> order() {
-        return trip.shots().stream().map(shot -> shot.name()).toList();
+        List<String> order = new ArrayList<>();
+        for (Shot shot : trip.shots()) {
+            order.add(shot.name());
+        }
+        return order;
+    }
+
+    private static List<SkylineChart.Field> fields(List<ShotBrief> shots) {
+        List<SkylineChart.Field> fields = new ArrayList<>();
+        for (ShotBrief shot : shots) {
+            if (shot.fit().best() != null) {
+                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
+                        shot.fit().best().view().horizontalDeg()));
+            }
+        }
+        return fields;
     }
 
     /** The middle of several days, until more is known of them. */
@@ -194,9 +208,17 @@ public final class Planner {
         return trip.sky() == null ? SkyWord.BROKEN : trip.sky();
     }
 
+    /** For the pictures that can be taken; what would help the others is said all the same. */
     private Packing packing(List<ShotBrief> shots) {
-        return Packing.of(trip.gear(), shots.stream().filter(shot -> shot.fit().best() != null)
-                .map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.helps())).toList());
+        List<Packing.Use> uses = new ArrayList<>();
+        List<Reason> helps = new ArrayList<>();
+        for (ShotBrief shot : shots) {
+            helps.addAll(shot.helps());
+            if (shot.verdict() != Verdict.CANNOT) {
+                uses.add(new Packing.Use(shot.fit().best(), shot.settings()));
+            }
+        }
+        return Packing.of(trip.gear(), uses, helps);
     }
 
     private void remark(Story story, List<ShotBrief> shots) {
@@ -206,7 +228,7 @@ public final class Planner {
         if (sun.upAllDay()) {
             find(Finding.Level.NOTE, Reason.of(BriefReason.SUN_DOES_NOT_SET));
         }
-        if (trip.sky() == null && trip.forecast().isEmpty()) {
+        if (skyUnknown()) {
             find(Finding.Level.NOTE, Reason.of(BriefReason.SKY_UNKNOWN));
         }
         for (ShotBrief shot : shots) {
@@ -234,14 +256,24 @@ public final class Planner {
         findings.add(new Finding(level, reason));
     }
 
+    private boolean skyUnknown() {
+        return trip.sky() == null && trip.forecast().stream().allMatch(hour -> hour.okta() == null);
+    }
+
     private Set<String> assumed() {
         Set<String> assumed = new LinkedHashSet<>(outing.assumed());
-        if (trip.sky() == null && trip.forecast().isEmpty()) {
+        if (skyUnknown()) {
             assumed.add("sky");
         }
         if (site.canopy() == null) {
             assumed.add("canopy");
         }
-        return Set.copyOf(assumed);
+        if (trip.share() == null || trip.share().audience() == null) {
+            assumed.add("audience");
+        }
+        if (trip.share() == null || trip.share().position() == null) {
+            assumed.add("position");
+        }
+        return Collections.unmodifiableSet(assumed);
     }
 }

@@ -69,6 +69,9 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         if (shot.spot() == null) {
             assumed.add("spot");
         }
+        if (shot.tiltDeg() == null) {
+            assumed.add("tilt");
+        }
         Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, shot.subject(), orientation), "sharp", assumed);
         return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
                 or(shot.polariser(), false, "polariser", assumed),

@@ -39,20 +39,28 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
     }
 
     /** One picture as it will be taken. */
-    public record Use(LensFit fit, Settings settings, List<Reason> helps) {
+    public record Use(LensFit fit, Settings settings) {
     }
 
-    public static Packing of(Bag bag, List<Use> uses) {
+    /**
+     * Packs for the pictures that can be taken.
+     *
+     * @param helps what would help any picture, also those that cannot be taken
+     */
+    public static Packing of(Bag bag, List<Use> uses, List<Reason> helps) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
         Set<Reason> missing = new LinkedHashSet<>();
+        for (Reason help : helps) {
+            if (missing.stream().noneMatch(had -> same(had, help))) {
+                missing.add(help);
+            }
+        }
         int frames = 0;
         double gigabytes = 0;
         Map<Body, Integer> framesByBody = new LinkedHashMap<>();
         boolean sized = false;
         for (Use use : uses) {
             need(use.fit(), needed);
-            use.helps().stream().filter(help -> missing.stream().noneMatch(had -> same(had, help)))
-                    .forEach(missing::add);
             int here = FRAMES_A_PICTURE * use.settings().bracketStops().size();
             Body body = use.fit().camera().body();
             frames += here;

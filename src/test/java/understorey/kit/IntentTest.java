@@ -106,10 +106,10 @@ class IntentTest {
 
     @Test
     void namesWhatItAssumedAlwaysInOneOrder() {
-        assertEquals(List.of("role", "viewpoint", "orientation", "focal_equivalent", "spot", "sharp", "polariser",
+        assertEquals(List.of("role", "viewpoint", "orientation", "focal_equivalent", "spot", "tilt", "sharp", "polariser",
                 "duration", "priority"), List.copyOf(picture("a").intent().assumed()));
         Intent said = picture("a").role(Role.DETAIL).from(Viewpoint.Stance.GROUND).upright().wide(1).deep(0.1).at("Bank")
                 .polarised().minutes(5).intent();
-        assertEquals(Set.of("priority"), said.assumed());
+        assertEquals(Set.of("tilt", "priority"), said.assumed());
     }
 }

@@ -21,6 +21,7 @@ import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
+import understorey.reason.Reason;
 
 class PackingTest {
 
@@ -36,11 +37,13 @@ class PackingTest {
 
     private static Packing pack(Bag bag, double contrastStops, Samples.Picture... pictures) {
         List<Packing.Use> uses = new ArrayList<>();
+        List<Reason> helps = new ArrayList<>();
         for (Samples.Picture picture : pictures) {
             ShotFit fit = ShotFit.of(picture.intent(), bag);
-            uses.add(new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, contrastStops, null), fit.helps()));
+            uses.add(new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, contrastStops, null)));
+            helps.addAll(fit.helps());
         }
-        return Packing.of(bag, uses);
+        return Packing.of(bag, uses, helps);
     }
 
     private static List<String> names(List<Packing.Item> items) {
@@ -93,14 +96,14 @@ class PackingTest {
         Packing.Use one = use(Samples.bag(fullFrame(24), ZOOM));
         Packing.Use two = use(Samples.bag(second, new Lens("Other zoom", "B", null, 24, 70, 4, 4, 22.0,
                 0.38, 0.3, null, 0, null)));
-        Packing packing = Packing.of(full(), List.of(one, two));
+        Packing packing = Packing.of(full(), List.of(one, two), List.of());
         assertEquals(2, packing.batteries());
         assertEquals(20 * 0.028 + 20 * 0.020, packing.cardGb(), 1e-9);
     }
 
     private static Packing.Use use(Bag bag) {
         ShotFit fit = ShotFit.of(VIEW.intent(), bag);
-        return new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, 0, null), fit.helps());
+        return new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, 0, null));
     }
 
     @Test
@@ -120,7 +123,7 @@ class PackingTest {
 
     @Test
     void takesOnlyTheExtrasWhenNothingIsToBePhotographed() {
-        Packing packing = Packing.of(full(), List.of());
+        Packing packing = Packing.of(full(), List.of(), List.of());
         assertEquals(List.of("Mat", "Torch"), names(packing.take()));
         assertEquals(0, packing.frames());
         assertNull(packing.batteries());

@@ -144,7 +144,7 @@ class PlanJsonTest {
     @Test
     void listsWhatIsAssumedByNameInOrder() throws IOException {
         JsonNode json = json(Trips.bare(Places.MID_LATITUDE, Trips.phone()));
-        assertEquals("[\"arrive\",\"leave\",\"sky\"]", json.at("/trip/assumed").toString());
+        assertEquals("[\"arrive\",\"audience\",\"leave\",\"position\",\"sky\"]", json.at("/trip/assumed").toString());
         List<String> assumed = new ArrayList<>();
         json.at("/shots/0/assumed").forEach(name -> assumed.add(name.textValue()));
         assertEquals(assumed.stream().sorted().toList(), assumed);
