@@ -4,7 +4,9 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import understorey.light.LightAt;
 import understorey.outing.Outing;
@@ -24,9 +26,10 @@ public final class DayLightChart {
     private static final double LEFT = 44;
     private static final double RIGHT = 704;
     private static final double PLOT = 200;
-    private static final double ROW = 20;
     private static final int LOWEST_EV = -4;
     private static final int HIGHEST_EV = 16;
+    static final String DOES_NOT_RISE = "the sun does not rise on this day";
+    static final String DOES_NOT_SET = "the sun does not set on this day";
 
     private final List<LightAt> light;
     private final SunDay sun;
@@ -35,21 +38,24 @@ public final class DayLightChart {
     private final List<Mark> marks = new ArrayList<>();
     private final ZonedDateTime from;
     private final ZonedDateTime to;
+    private List<List<LightAt>> flecks = List.of();
     private double top;
     private double bottom;
 
     private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit,
-                          ToDoubleFunction<LightAt> expected) {
+                          ToDoubleFunction<LightAt> expected, Outing outing) {
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
         this.expected = expected;
         ZonedDateTime first = light.get(0).sun().time();
         ZonedDateTime last = light.get(light.size() - 1).sun().time();
-        this.from = sun.civilDawn() == null ? first
-                : later(first, sun.civilDawn().minusMinutes(45).truncatedTo(ChronoUnit.HOURS));
-        this.to = sun.civilDusk() == null ? last
-                : earlier(last, sun.civilDusk().plusMinutes(105).truncatedTo(ChronoUnit.HOURS));
+        boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
+                || sun.civilDusk().isBefore(sun.civilDawn());
+        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), outing.arrive())
+                .truncatedTo(ChronoUnit.HOURS));
+        this.to = whole ? last : earlier(last, later(sun.civilDusk().plusMinutes(105),
+                outing.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
     }
 
     /**
@@ -60,87 +66,61 @@ public final class DayLightChart {
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
                              Outing outing, List<String> order) {
-        return new DayLightChart(light, sun, sunlit, expected).draw(outing, order);
+        return new DayLightChart(light, sun, sunlit, expected, outing).draw(outing, order);
     }
 
     private Drawing draw(Outing outing, List<String> order) {
-        List<Mark> signs = events();
+        Signs signs = events();
+        top = signs.bottom() + 6;
         bottom = top + PLOT;
         twilight();
         grid();
         curves();
-        marks.addAll(signs);
+        marks.addAll(signs.marks(bottom));
+        words();
         int lanes = pictures(outing, order);
         double axis = bottom + lanes * 24 + 24;
         hours(axis);
         return new Drawing(WIDTH, axis + 10, "The day’s light on the forest floor", says(), List.copyOf(marks));
     }
 
-    /** Sunrise, sunset and the sun's times over the skyline, as words over hanging lines, in as many rows as needed. */
-    private List<Mark> events() {
-        record Event(ZonedDateTime at, String words) {
+    /** Sunrise, sunset and the sun's times over the skyline. */
+    private Signs events() {
+        Signs signs = new Signs(LEFT - 40, RIGHT + 14);
+        if (sun.sunrise() != null && inside(sun.sunrise())) {
+            signs.add(x(sun.sunrise()), "sunrise " + clock(sun.sunrise()));
         }
-        List<Event> events = new ArrayList<>();
-        if (sun.sunrise() != null) {
-            events.add(new Event(sun.sunrise(), "sunrise " + clock(sun.sunrise())));
-        }
-        if (sun.sunset() != null) {
-            events.add(new Event(sun.sunset(), "sunset " + clock(sun.sunset())));
+        if (sun.sunset() != null && inside(sun.sunset())) {
+            signs.add(x(sun.sunset()), "sunset " + clock(sun.sunset()));
         }
         for (Interval interval : sunlit) {
-            if (inside(interval.from()) && apart(interval.from(), sun.sunrise())) {
-                events.add(new Event(interval.from(), "sun clears the land " + clock(interval.from())));
+            if (inside(interval.from()) && apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
+                signs.add(x(interval.from()), "sun clears the land " + clock(interval.from()));
             }
-            if (inside(interval.to()) && apart(interval.to(), sun.sunset())) {
-                events.add(new Event(interval.to(), "behind the land " + clock(interval.to())));
+            if (inside(interval.to()) && apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
+                signs.add(x(interval.to()), "behind the land " + clock(interval.to()));
             }
-        }
-        Lanes lanes = new Lanes();
-        List<Integer> rows = new ArrayList<>();
-        List<Double> starts = new ArrayList<>();
-        for (Event event : events) {
-            double width = Lanes.textWidth(event.words());
-            double x = x(event.at());
-            double start = x > (LEFT + RIGHT) / 2 ? Math.max(LEFT, x - width) : x;
-            starts.add(start);
-            rows.add(lanes.place(start, start + width));
-        }
-        top = 8 + lanes.count() * ROW + 6;
-        List<Mark> signs = new ArrayList<>();
-        for (int i = 0; i < events.size(); i++) {
-            double x = x(events.get(i).at());
-            double y = 8 + (rows.get(i) + 1) * ROW - 4;
-            signs.add(new Drawing.Line("event", List.of(new Point(x, y + 4), new Point(x, top + PLOT))));
-            boolean left = starts.get(i) >= x;
-            signs.add(new Drawing.Label("words", left ? Anchor.START : Anchor.END, new Point(left ? x + 3 : x - 3, y),
-                    events.get(i).words()));
         }
         return signs;
     }
 
-    private void twilight() {
-        if (sun.civilDawn() != null) {
-            shade("night", from, sun.civilDawn());
-            shade("dusk", sun.civilDawn(), sun.sunrise() == null ? sun.civilDawn() : sun.sunrise());
-        }
-        if (sun.civilDusk() != null) {
-            shade("dusk", sun.sunset() == null ? sun.civilDusk() : sun.sunset(), sun.civilDusk());
-            shade("night", sun.civilDusk(), to);
-        }
+    /** Where the date ends, stretches of sun end with it, though nothing hides it. */
+    private boolean atAnEnd(ZonedDateTime time) {
+        return !time.isAfter(light.get(0).sun().time()) || !time.isBefore(light.get(light.size() - 1).sun().time()
+                .plusMinutes(15));
     }
 
-    private void shade(String style, ZonedDateTime a, ZonedDateTime b) {
-        ZonedDateTime start = later(a, from);
-        ZonedDateTime end = earlier(b, to);
-        if (start.isBefore(end)) {
-            marks.add(new Drawing.Box(style, tenth(x(start)), top, tenth(x(end) - x(start)), PLOT));
+    private void twilight() {
+        for (Darkness.Stretch dark : Darkness.of(light, sun, from, to)) {
+            marks.add(new Drawing.Box(dark.night() ? "night" : "dusk", tenth(x(dark.from())), top,
+                    tenth(x(dark.to()) - x(dark.from())), PLOT));
         }
     }
 
     private void grid() {
         for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
             marks.add(new Drawing.Line("hair", List.of(new Point(LEFT, y(ev)), new Point(RIGHT, y(ev)))));
-            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5), String.valueOf(ev)));
+            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5), minus(ev)));
         }
     }
 
@@ -148,29 +128,52 @@ public final class DayLightChart {
         List<LightAt> seen = light.stream().filter(row -> inside(row.sun().time())).toList();
         List<Point> band = new ArrayList<>(points(seen, DayLightChart::brightest));
         List<Point> under = new ArrayList<>(points(seen, DayLightChart::darkest));
-        java.util.Collections.reverse(under);
+        Collections.reverse(under);
         band.addAll(under);
         marks.add(new Drawing.Area("band", band));
-        marks.add(new Drawing.Line("light", points(seen.stream()
-                .filter(row -> expected.applyAsDouble(row) >= LOWEST_EV).toList(), expected)));
-        List<LightAt> run = new ArrayList<>();
-        for (LightAt row : seen) {
-            if (row.floor().fleck() == null) {
-                fleck(run);
-                run = new ArrayList<>();
-            } else {
-                run.add(row);
-            }
+        for (List<LightAt> run : runs(seen, row -> expected.applyAsDouble(row) >= LOWEST_EV)) {
+            marks.add(new Drawing.Line("light", points(run, expected)));
         }
-        fleck(run);
+        flecks = runs(seen, row -> row.floor().fleck() != null);
+        flecks.forEach(run -> marks.add(new Drawing.Line("fleck", points(run, row -> row.floor().fleck()))));
     }
 
-    private void fleck(List<LightAt> run) {
-        if (run.size() > 1) {
-            marks.add(new Drawing.Line("fleck", points(run, row -> row.floor().fleck())));
+    /** Stretches of two rows and more that pass. */
+    private static List<List<LightAt>> runs(List<LightAt> rows, Predicate<LightAt> passes) {
+        List<List<LightAt>> runs = new ArrayList<>();
+        List<LightAt> run = new ArrayList<>();
+        for (LightAt row : rows) {
+            if (passes.test(row)) {
+                run.add(row);
+            } else {
+                runs.add(run);
+                run = new ArrayList<>();
+            }
+        }
+        runs.add(run);
+        return runs.stream().filter(rowsOfRun -> rowsOfRun.size() > 1).toList();
+    }
+
+    /** Words within the chart, where there is room: each fleck line's name, and what the sun does not do. */
+    private void words() {
+        Lettering lettering = Lettering.of(marks);
+        if (sun.downAllDay() || sun.upAllDay()) {
+            add(new Drawing.Label("words", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2, top + (sun.upAllDay()
+                    ? PLOT - 12 : 24)), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE), lettering);
+        }
+        String words = "in a fleck of sun";
+        double half = Lanes.textWidth(words) / 2;
+        for (List<LightAt> run : flecks) {
             LightAt middle = run.get(run.size() / 2);
-            marks.add(new Drawing.Label("fleck-words", Anchor.MIDDLE,
-                    new Point(x(middle.sun().time()), y(middle.floor().fleck()) - 9), "in a fleck of sun"));
+            double x = Math.max(LEFT + half, Math.min(RIGHT - half, x(middle.sun().time())));
+            double y = Math.max(top + 14, y(middle.floor().fleck()) - 9);
+            add(new Drawing.Label("fleck-words", Anchor.MIDDLE, new Point(x, y), words), lettering);
+        }
+    }
+
+    private void add(Drawing.Label label, Lettering lettering) {
+        if (lettering.place(label)) {
+            marks.add(label);
         }
     }
 
@@ -224,14 +227,19 @@ public final class DayLightChart {
                 best = row;
             }
         }
-        return "Light on the forest floor from " + clock(from) + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
+        return (sun.downAllDay() ? "The sun does not rise on this day. " : sun.upAllDay()
+                ? "The sun does not set on this day. " : "") + "Light on the forest floor from " + clock(from) + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
                 + "sky expected at " + clock(best.sun().time()) + " with EV " + oneDecimal(expected.applyAsDouble(best))
                 + "; between the darkest and the brightest sky there EV " + oneDecimal(darkest(best)) + " to "
                 + oneDecimal(brightest(best)) + ".";
     }
 
-    private static double oneDecimal(double value) {
-        return Math.round(value * 10) / 10.0;
+    private static String oneDecimal(double value) {
+        return minus(tenth(value));
+    }
+
+    private static String minus(Number value) {
+        return value.toString().replace('-', '−');
     }
 
     private boolean inside(ZonedDateTime time) {

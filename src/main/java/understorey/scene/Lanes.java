@@ -37,8 +37,24 @@ final class Lanes {
         return true;
     }
 
-    /** Width of a text of 16 px, px: wider than any system face sets it, on the average letter. */
+    /**
+     * Width of a text of 16 px, px: wider than any system face sets it, on the average letter. A letter of the wide
+     * scripts and a pictograph take more than a square.
+     */
     static double textWidth(String text) {
-        return 9.2 * text.length();
+        return text.codePoints().mapToDouble(point -> point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19).sum();
+    }
+
+    /** The text, cut off with an ellipsis where it is wider than that, px. */
+    static String shortened(String text, double width) {
+        if (textWidth(text) <= width) {
+            return text;
+        }
+        int[] points = text.codePoints().toArray();
+        int length = points.length;
+        while (length > 0 && textWidth(new String(points, 0, length) + "…") > width) {
+            length--;
+        }
+        return new String(points, 0, length).stripTrailing() + "…";
     }
 }

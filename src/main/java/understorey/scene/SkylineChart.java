@@ -21,6 +21,8 @@ public final class SkylineChart {
     private static final double RIGHT = 704;
     private static final double PLOT = 240;
     private static final double TOP = 26;
+    /** Seen altitude of the sun's centre when its upper edge touches a level horizon: half its width below. */
+    private static final double EDGE_UP_DEG = -16 / 60.0;
     private static final String[] POINTS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
 
     /**
@@ -51,6 +53,9 @@ public final class SkylineChart {
             highest = Math.max(highest, row.sun().apparentAltitudeDeg() + 6);
         }
         this.halfDeg = Math.min(180, widest);
+        for (double offset = -halfDeg; offset <= halfDeg; offset += 2) {
+            highest = Math.max(highest, skyline.angleDeg(bearing(offset)) + 3);
+        }
         this.highestDeg = highest;
     }
 
@@ -118,19 +123,21 @@ public final class SkylineChart {
         }
         if (clear != null) {
             stroke(clear, run);
-        } else {
-            marks.add(new Drawing.Label("words", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2, TOP + PLOT / 2),
-                    "the sun does not rise on this day"));
         }
-        Lanes taken = new Lanes();
+        if (up.stream().noneMatch(row -> row.sun().apparentAltitudeDeg() > EDGE_UP_DEG)) {
+            marks.add(new Drawing.Label("words", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2, TOP + PLOT / 2),
+                    DayLightChart.DOES_NOT_RISE));
+        }
+        Lettering lettering = Lettering.of(marks);
         for (LightAt row : up) {
             if (row.sun().time().getMinute() == 0 && row.sun().apparentAltitudeDeg() > 0) {
                 Point point = at(row);
                 marks.add(new Drawing.Dot(row.aboveSkyline() ? "hour" : "hour-hidden", point, 4));
-                boolean crowded = taken.place(point.x() - 10, point.x() + 10) > 0;
-                if (!crowded) {
-                    marks.add(new Drawing.Label(row.aboveSkyline() ? "figure" : "figure-on-land", Anchor.MIDDLE,
-                            new Point(point.x(), point.y() - 9), String.valueOf(row.sun().time().getHour())));
+                Drawing.Label label = new Drawing.Label(row.aboveSkyline() ? "figure" : "figure-on-land", Anchor.MIDDLE,
+                        new Point(Math.max(LEFT + 10, Math.min(RIGHT - 10, point.x())), point.y() - 9),
+                        String.valueOf(row.sun().time().getHour()));
+                if (lettering.place(label)) {
+                    marks.add(label);
                 }
             }
         }
@@ -164,10 +171,11 @@ public final class SkylineChart {
                 continue;
             }
             double offset = offset(field.facingDeg());
-            String words = field.number() + " " + shots.get(field.number() - 1).name();
+            String words = Lanes.shortened(field.number() + " " + shots.get(field.number() - 1).name(), RIGHT - LEFT);
             double from = Math.max(LEFT, xOffset(offset - field.widthDeg() / 2));
             double to = Math.min(RIGHT, xOffset(offset + field.widthDeg() / 2));
             if (from >= to) {
+                aside(words, offset < 0, lanes, below);
                 continue;
             }
             double textFrom = Math.max(LEFT, Math.min(RIGHT - Lanes.textWidth(words), (from + to) / 2
@@ -179,6 +187,15 @@ public final class SkylineChart {
             marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 22), words));
         }
         return lanes.count();
+    }
+
+    /** A picture that looks past the edge of the sheet. */
+    private void aside(String name, boolean left, Lanes lanes, double below) {
+        String words = Lanes.shortened(left ? "← " + name : name + " →", RIGHT - LEFT);
+        double width = Lanes.textWidth(words);
+        double from = left ? LEFT : RIGHT - width;
+        marks.add(new Drawing.Label("words", Anchor.START,
+                new Point(from, below + lanes.place(from, from + width) * 30 + 22), words));
     }
 
     private String says() {
@@ -196,10 +213,14 @@ public final class SkylineChart {
         return first == null
                 ? "The sun does not stand clear of the land on this day."
                 : "The sun stands clear of the land from about " + DayLightChart.clock(first.sun().time())
-                + " at bearing " + Math.round(first.sun().azimuthDeg()) + "° to about "
-                + DayLightChart.clock(last.sun().time()) + " at bearing " + Math.round(last.sun().azimuthDeg())
+                + " at bearing " + bearingOf(first) + "° to about "
+                + DayLightChart.clock(last.sun().time()) + " at bearing " + bearingOf(last)
                 + "°, highest at about " + DayLightChart.clock(highest.sun().time()) + " with "
                 + Math.round(highest.sun().apparentAltitudeDeg()) + "° above the horizon.";
+    }
+
+    private static long bearingOf(LightAt row) {
+        return Math.round(row.sun().azimuthDeg()) % 360;
     }
 
     private Point at(LightAt row) {

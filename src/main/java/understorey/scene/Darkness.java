@@ -1,0 +1,61 @@
+package understorey.scene;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import understorey.light.LightAt;
+import understorey.sky.SunDay;
+
+/**
+ * Night and civil twilight between the sun's crossings, in whatever order they fall on a date: far north in June
+ * the sun sets after midnight, and a day may begin with a dusk.
+ */
+final class Darkness {
+
+    private static final double RISE_DEG = -50.0 / 60;
+    private static final double CIVIL_DEG = -6;
+
+    /** A dark stretch; {@code night} below civil twilight. */
+    record Stretch(ZonedDateTime from, ZonedDateTime to, boolean night) {
+    }
+
+    private Darkness() {
+    }
+
+    /** The dark stretches from one time to another, in order. */
+    static List<Stretch> of(List<LightAt> light, SunDay sun, ZonedDateTime from, ZonedDateTime to) {
+        List<ZonedDateTime> ends = new ArrayList<>(List.of(from, to));
+        for (ZonedDateTime event : Arrays.asList(sun.civilDawn(), sun.sunrise(), sun.sunset(), sun.civilDusk())) {
+            if (event != null && event.isAfter(from) && event.isBefore(to)) {
+                ends.add(event);
+            }
+        }
+        ends.sort(Comparator.naturalOrder());
+        List<Stretch> dark = new ArrayList<>();
+        for (int i = 1; i < ends.size(); i++) {
+            Duration half = Duration.between(ends.get(i - 1), ends.get(i)).dividedBy(2);
+            double altitudeDeg = altitudeDeg(light, ends.get(i - 1).plus(half));
+            if (altitudeDeg < RISE_DEG) {
+                dark.add(new Stretch(ends.get(i - 1), ends.get(i), altitudeDeg < CIVIL_DEG));
+            }
+        }
+        return dark;
+    }
+
+    /** True altitude of the sun between two rows of the table. */
+    private static double altitudeDeg(List<LightAt> light, ZonedDateTime time) {
+        LightAt before = light.get(0);
+        for (LightAt row : light) {
+            if (row.sun().time().isAfter(time)) {
+                double share = (double) Duration.between(before.sun().time(), time).toSeconds()
+                        / Duration.between(before.sun().time(), row.sun().time()).toSeconds();
+                return before.sun().altitudeDeg() + share * (row.sun().altitudeDeg() - before.sun().altitudeDeg());
+            }
+            before = row;
+        }
+        return before.sun().altitudeDeg();
+    }
+}

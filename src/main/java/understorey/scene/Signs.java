@@ -1,0 +1,106 @@
+package understorey.scene;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+
+/**
+ * Words over lines that hang down into a chart, in as many rows as they need: no two words touch, and no line
+ * runs through words that hang lower, as long as there is any such arrangement near at hand.
+ */
+final class Signs {
+
+    private static final double TOP = 8;
+    private static final double ROW = 20;
+    /** Between a line and its words. */
+    private static final double ASIDE = 3;
+    private static final double GAP = 8;
+
+    private record Sign(double x, String words) {
+    }
+
+    private record Hung(Sign sign, int row, boolean right) {
+
+        double from() {
+            return right ? sign.x() + ASIDE : sign.x() - ASIDE - Lanes.textWidth(sign.words());
+        }
+
+        double to() {
+            return from() + Lanes.textWidth(sign.words());
+        }
+
+        boolean touches(Hung other) {
+            return row == other.row && from() < other.to() + GAP && to() > other.from() - GAP;
+        }
+
+        /** The line of the other one, from a row above, runs through these words. */
+        boolean crossedBy(Hung other) {
+            return other.row < row && other.sign.x() > from() - ASIDE && other.sign.x() < to() + ASIDE;
+        }
+    }
+
+    private final double left;
+    private final double right;
+    private final List<Sign> signs = new ArrayList<>();
+
+    /** Signs between two edges of the sheet, px. */
+    Signs(double left, double right) {
+        this.left = left;
+        this.right = right;
+    }
+
+    void add(double x, String words) {
+        signs.add(new Sign(x, words));
+    }
+
+    private List<Hung> hung() {
+        double middle = (left + right) / 2;
+        List<Sign> order = new ArrayList<>(signs);
+        order.sort(Comparator.comparingDouble(sign -> sign.x() <= middle ? sign.x() : 2 * right - sign.x()));
+        List<Hung> hung = new ArrayList<>();
+        for (Sign sign : order) {
+            hung.add(placed(sign, sign.x() <= middle, hung));
+        }
+        return hung;
+    }
+
+    private Hung placed(Sign sign, boolean toTheRight, List<Hung> others) {
+        for (boolean strict : new boolean[] {true, false}) {
+            for (int row = 0; row <= others.size(); row++) {
+                for (boolean side : new boolean[] {toTheRight, !toTheRight}) {
+                    Hung hung = new Hung(sign, row, side);
+                    if (fits(hung, others, strict)) {
+                        return hung;
+                    }
+                }
+            }
+        }
+        return new Hung(sign, others.size(), toTheRight);
+    }
+
+    private boolean fits(Hung hung, List<Hung> others, boolean strict) {
+        return hung.from() >= left && hung.to() <= right && others.stream().noneMatch(other -> hung.touches(other)
+                || strict && (hung.crossedBy(other) || other.crossedBy(hung)));
+    }
+
+    /** The lower edge of the last row, px. */
+    double bottom() {
+        return TOP + (hung().stream().mapToInt(Hung::row).max().orElse(-1) + 1) * ROW;
+    }
+
+    /** Lines down to there, and their words. */
+    List<Mark> marks(double lineEnd) {
+        List<Mark> marks = new ArrayList<>();
+        for (Hung hung : hung()) {
+            double x = hung.sign().x();
+            double y = TOP + (hung.row() + 1) * ROW - 4;
+            marks.add(new Drawing.Line("event", List.of(new Point(x, y + 4), new Point(x, lineEnd))));
+            marks.add(new Drawing.Label("words", hung.right() ? Anchor.START : Anchor.END,
+                    new Point(hung.right() ? x + ASIDE : x - ASIDE, y), hung.sign().words()));
+        }
+        return marks;
+    }
+}
