@@ -1,6 +1,5 @@
 package understorey.cli;
 
-import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import understorey.plan.Share;
@@ -11,7 +10,7 @@ final class Audiences implements ITypeConverter<Share.Audience> {
     @Override
     public Share.Audience convert(String word) {
         for (Share.Audience audience : Share.Audience.values()) {
-            if (audience.name().toLowerCase(Locale.ROOT).equals(word)) {
+            if (Kept.word(audience).equals(word)) {
                 return audience;
             }
         }

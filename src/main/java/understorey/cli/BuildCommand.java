@@ -79,20 +79,22 @@ final class BuildCommand implements Command {
         Plans plans = PlansReader.read(plansFolder);
         terminal.findings(plans.findings());
         plans.faultyTrips().forEach(trip -> terminal.err().println("not built: " + trip));
+        if (plans.trips().isEmpty()) {
+            terminal.err().println("no trip to build, nothing written");
+            return 1;
+        }
         List<Brief> briefs = new ArrayList<>();
         for (Trip trip : plans.trips()) {
             if (trip.audience().compareTo(audience) >= 0) {
                 briefs.add(Planner.brief(Sharing.forAudience(trip)));
             }
         }
-        if (briefs.isEmpty() && plans.hasErrors()) {
-            return 1;
-        }
         try {
             List<Page> pages = pages().of(briefs, idleSites(plans), plans.bags());
             List<String> broken = Links.broken(pages);
             broken.forEach(terminal.err()::println);
-            Publisher.Outcome outcome = Publisher.publish(pages, out, plans.hasErrors());
+            Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),
+                    new Kept(plans, audience));
             terminal.err().println(Terminal.count(briefs.size(), "trip") + ": "
                     + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                     + outcome.deleted() + " deleted");

@@ -35,8 +35,8 @@ public final class Understorey {
         spec.addOption(OptionSpec.builder("-V", "--version").versionHelp(true).description("show the version").build());
         spec.usageMessage().footer("", "Exit status: 0 done, 1 findings that stop the build, 2 wrong use.");
         commands.forEach((name, command) -> spec.addSubcommand(name, new CommandLine(command.spec())));
-        line = new CommandLine(spec).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true))
-                .setExecutionStrategy(this::execute);
+        line = new CommandLine(spec).setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8)).setExecutionStrategy(this::execute);
     }
 
     /** Starts the tool and ends the process with its exit status. */
@@ -44,7 +44,7 @@ public final class Understorey {
         System.exit(run(arguments, utf8(System.out), utf8(System.err)));
     }
 
-    /** Runs one command line; the exit status. */
+    /** Runs one command line; the exit status. Both streams take UTF-8. */
     static int run(String[] arguments, PrintStream out, PrintStream err) {
         return new Understorey(arguments, out, err).line.execute(arguments);
     }
@@ -60,15 +60,15 @@ public final class Understorey {
         CommandSpec asked = parsed.subcommand().commandSpec();
         try {
             return commands.get(asked.name()).run(asked);
-        } catch (IOException | RuntimeException fault) {
+        } catch (IOException | RuntimeException | StackOverflowError fault) {
             say(fault);
             return 1;
         }
     }
 
     /** One line for what nobody foresaw; the whole trace only for whoever asks for it. */
-    private void say(Exception fault) {
-        err.println("understorey: " + (fault.getMessage() == null ? fault.toString() : fault.getMessage()));
+    private void say(Throwable fault) {
+        err.println("understorey: " + Mishap.says(fault));
         if (System.getenv("UNDERSTOREY_DEBUG") != null) {
             fault.printStackTrace(err);
         }

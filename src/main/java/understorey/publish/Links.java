@@ -1,11 +1,13 @@
 package understorey.publish;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import understorey.pages.Page;
 
 /** Follows every internal link and anchor of the HTML pages. */
@@ -14,18 +16,20 @@ public final class Links {
     private Links() {
     }
 
-    /** One line a link that leads nowhere, with the page that it stands on. */
+    /** One line a link that leads nowhere, with the page that it stands on; in the order of the pages. */
     public static List<String> broken(List<Page> pages) {
         Map<String, Set<String>> anchors = new HashMap<>();
         for (Page page : pages) {
-            anchors.put(page.path(), page.path().endsWith(".html") ? all(page.content(), " id=\"") : Set.of());
+            anchors.put(page.path(), page.path().endsWith(".html") ? all(page.content(), "id") : Set.of());
         }
         List<String> broken = new ArrayList<>();
         for (Page page : pages) {
             if (page.path().endsWith(".html")) {
-                for (String href : all(page.content(), " href=\"")) {
-                    if (!leads(page.path(), href, anchors)) {
-                        broken.add(page.path() + ": the link '" + href + "' leads nowhere");
+                Set<String> links = all(page.content(), "href");
+                links.addAll(all(page.content(), "src"));
+                for (String link : links) {
+                    if (!leads(page.path(), link, anchors)) {
+                        broken.add(page.path() + ": the link '" + link + "' leads nowhere");
                     }
                 }
             }
@@ -33,20 +37,40 @@ public final class Links {
         return broken;
     }
 
-    private static boolean leads(String from, String href, Map<String, Set<String>> anchors) {
-        int hash = href.indexOf('#');
-        String file = hash < 0 ? href : href.substring(0, hash);
-        if (file.indexOf(':') >= 0) {
+    private static boolean leads(String from, String link, Map<String, Set<String>> anchors) {
+        if (link.startsWith("//") || hasScheme(link)) {
             return true;
         }
+        int hash = link.indexOf('#');
+        String file = decoded(hash < 0 ? link : link.substring(0, hash));
         String target = file.isEmpty() ? from : resolve(from, file);
-        return anchors.containsKey(target) && (hash < 0 || anchors.get(target).contains(href.substring(hash + 1)));
+        if (!anchors.containsKey(target)) {
+            return false;
+        }
+        String anchor = hash < 0 ? "" : decoded(link.substring(hash + 1));
+        // Every page has a top without naming it (HTML Living Standard, 7.4.6.4).
+        return anchor.isEmpty() || anchor.equalsIgnoreCase("top") || anchors.get(target).contains(anchor);
     }
 
-    private static String resolve(String from, String href) {
+    /** An address elsewhere: a scheme stands before the first colon, as letters, digits, +, - and dots (RFC 3986, 3.1). */
+    private static boolean hasScheme(String link) {
+        int colon = link.indexOf(':');
+        return colon > 0 && link.substring(0, colon).chars()
+                .allMatch(c -> c < 128 && Character.isLetterOrDigit(c) || c == '+' || c == '-' || c == '.');
+    }
+
+    private static String decoded(String link) {
+        try {
+            return URLDecoder.decode(link.replace("+", "%2B"), StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notEncoded) {
+            return link;
+        }
+    }
+
+    private static String resolve(String from, String link) {
         List<String> parts = new ArrayList<>(List.of(from.split("/")));
         parts.remove(parts.size() - 1);
-        for (String part : href.split("/")) {
+        for (String part : link.split("/")) {
             if (part.equals("..")) {
                 if (parts.isEmpty()) {
                     return "";
@@ -59,14 +83,20 @@ public final class Links {
         return String.join("/", parts);
     }
 
+    /** The values of an attribute wherever it stands, in quotes of either kind; one that is never closed is none. */
     private static Set<String> all(String html, String attribute) {
-        Set<String> values = new HashSet<>();
-        int at = html.indexOf(attribute);
-        while (at >= 0) {
-            int start = at + attribute.length();
-            int end = html.indexOf('"', start);
-            values.add(html.substring(start, end).replace("&amp;", "&"));
-            at = html.indexOf(attribute, end);
+        Set<String> values = new TreeSet<>();
+        String start = attribute + "=";
+        for (int at = html.indexOf(start); at >= 0; at = html.indexOf(start, at + start.length())) {
+            int quote = at + start.length();
+            if (at > 0 && Character.isWhitespace(html.charAt(at - 1)) && quote < html.length()
+                    && (html.charAt(quote) == '"' || html.charAt(quote) == '\'')) {
+                int end = html.indexOf(html.charAt(quote), quote + 1);
+                if (end > 0) {
+                    values.add(html.substring(quote + 1, end).replace("&quot;", "\"").replace("&#39;", "'")
+                            .replace("&amp;", "&"));
+                }
+            }
         }
         return values;
     }

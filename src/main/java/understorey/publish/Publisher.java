@@ -7,11 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import understorey.pages.Page;
 
@@ -20,6 +22,8 @@ public final class Publisher {
 
     /** The publisher's own list of the files it wrote, one a line, sorted. */
     static final String LIST = ".understorey-files";
+    /** One file is written here at a time, then moved into its place, so that no page is ever half written. */
+    static final String FRESH = ".understorey-new";
 
     /**
      * What happened.
@@ -32,106 +36,130 @@ public final class Publisher {
     }
 
     private final Path folder;
-    private final boolean keepOld;
 
-    private Publisher(Path folder, boolean keepOld) {
+    private Publisher(Path folder) {
         this.folder = folder;
-        this.keepOld = keepOld;
     }
 
     /**
-     * Publishes pages.
+     * Publishes pages. Everything that can be refused is refused before the first byte is written.
      *
-     * @param keepOld keeps what an earlier run wrote and this one does not: a plan that cannot be read today
-     *                loses nothing
+     * @param audience whom the pages are for, in one word
+     * @param keepOld  of a file that an earlier run wrote and this one does not, and the audience of that run
+     *                 (empty when it is not known): whether it stays
      * @throws Refusal     when the folder is not ours to write into, or two pages want one file
      * @throws IOException when the disk fails
      */
-    public static Outcome publish(List<Page> pages, Path folder, boolean keepOld) throws Refusal, IOException {
-        return new Publisher(folder, keepOld).publish(pages);
+    public static Outcome publish(List<Page> pages, Path folder, String audience,
+                                  BiPredicate<String, String> keepOld) throws Refusal, IOException {
+        return new Publisher(folder.toString().isEmpty() ? Path.of(".") : folder).publish(pages, audience, keepOld);
     }
 
-    private Outcome publish(List<Page> pages) throws Refusal, IOException {
-        Set<String> before = listed();
-        Set<String> now = new TreeSet<>();
+    private Outcome publish(List<Page> pages, String audience, BiPredicate<String, String> keepOld)
+            throws Refusal, IOException {
+        FileList before = earlier();
+        FileList now = FileList.of(audience, names(pages));
         for (Page page : pages) {
-            if (!now.add(page.path())) {
-                throw new Refusal("two pages want the file '" + page.path() + "': give one of the two another name");
-            }
-            refuseLinks(page.path());
+            refuseWhatIsNotOurs(page, before.names());
         }
         Files.createDirectories(folder);
+        // The list names every file before the file is there: a run that is cut off forgets none.
+        write(LIST, before.and(now).text());
         int written = 0;
         for (Page page : pages) {
-            byte[] bytes = page.content().getBytes(StandardCharsets.UTF_8);
-            written += write(folder.resolve(page.path()), bytes) ? 1 : 0;
+            written += write(page.path(), page.content()) ? 1 : 0;
         }
         int deleted = 0;
-        for (String old : before) {
-            if (keepOld) {
-                now.add(old);
-            } else if (!now.contains(old)) {
-                deleted += delete(old) ? 1 : 0;
+        for (String old : before.names()) {
+            if (!now.names().contains(old) && isPlainFile(old)) {
+                if (keepOld.test(old, before.audience())) {
+                    now.names().add(old);
+                } else {
+                    delete(old);
+                    deleted++;
+                }
             }
         }
-        write(folder.resolve(LIST), (String.join("\n", now) + "\n").getBytes(StandardCharsets.UTF_8));
+        write(LIST, now.text());
         return new Outcome(written, pages.size() - written, deleted);
     }
 
+    private static SortedSet<String> names(List<Page> pages) throws Refusal {
+        SortedSet<String> names = new TreeSet<>();
+        for (Page page : pages) {
+            if (!FileList.staysInside(page.path())) {
+                throw new Refusal("'" + page.path() + "' is no name for a page");
+            }
+            if (!names.add(page.path())) {
+                throw new Refusal("two pages want the file '" + page.path() + "': give one of the two another name");
+            }
+        }
+        return names;
+    }
+
     /** The list of an earlier run; empty for a folder that is new or empty. */
-    private Set<String> listed() throws Refusal, IOException {
+    private FileList earlier() throws Refusal, IOException {
+        FileList none = FileList.of("");
         if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return Set.of();
+            return none;
         }
         if (!Files.isDirectory(folder)) {
             throw new Refusal("'" + folder + "' is a file, not a folder: name another with --out");
         }
         Path list = folder.resolve(LIST);
         if (Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS)) {
-            Set<String> names = new LinkedHashSet<>();
-            for (String name : Files.readAllLines(list)) {
-                if (inside(name)) {
-                    names.add(name);
-                }
-            }
-            return names;
+            return FileList.of(new String(Files.readAllBytes(list), StandardCharsets.UTF_8));
         }
         try (Stream<Path> files = Files.list(folder)) {
-            if (files.findAny().isPresent()) {
+            if (files.anyMatch(file -> !file.getFileName().toString().equals(FRESH))) {
                 throw new Refusal("'" + folder + "' is not empty and was not made by this tool: empty it, or name "
                         + "another folder with --out");
             }
         }
-        return Set.of();
+        return none;
     }
 
-    /** A name that stays below the folder, whatever someone wrote into the list. */
-    private boolean inside(String name) {
-        if (name.isBlank()) {
-            return false;
-        }
-        Path path = folder.resolve(name).normalize();
-        return path.startsWith(folder.normalize()) && !path.equals(folder.normalize());
-    }
-
-    private void refuseLinks(String name) throws Refusal {
-        Path path = folder;
-        for (Path part : Path.of(name)) {
-            path = path.resolve(part);
-            if (Files.isSymbolicLink(path)) {
-                throw new Refusal("'" + path + "' is a link: remove it, pages are never written through links");
+    private void refuseWhatIsNotOurs(Page page, Set<String> ours) throws Refusal, IOException {
+        Path file = folder;
+        for (String part : page.path().split("/")) {
+            if (!file.equals(folder) && Files.exists(file) && !Files.isDirectory(file)) {
+                throw new Refusal("'" + file + "' is a file where pages need a folder: move it away");
+            }
+            file = file.resolve(part);
+            if (Files.isSymbolicLink(file)) {
+                throw new Refusal("'" + file + "' is a link: remove it, pages are never written through links");
             }
         }
+        if (Files.isDirectory(file)) {
+            throw new Refusal("'" + file + "' is a folder where a page needs a file: move it away");
+        }
+        if (Files.exists(file) && !ours.contains(page.path()) && !holds(file, bytes(page.content()))) {
+            throw new Refusal("'" + file + "' was not made by this tool and would be written over: move it away");
+        }
     }
 
-    private static boolean write(Path file, byte[] bytes) throws IOException {
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Files.size(file) == bytes.length
-                && Arrays.equals(Files.readAllBytes(file), bytes)) {
+    /** True for a file below the folder that no link leads to. */
+    private boolean isPlainFile(String name) {
+        Path path = folder;
+        for (String part : name.split("/")) {
+            path = path.resolve(part);
+            if (Files.isSymbolicLink(path)) {
+                return false;
+            }
+        }
+        return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private boolean write(String name, String content) throws IOException {
+        Path file = folder.resolve(name);
+        byte[] bytes = bytes(content);
+        if (holds(file, bytes)) {
             return false;
         }
         Files.createDirectories(file.getParent());
-        Path fresh = file.resolveSibling("." + file.getFileName() + ".new");
-        Files.write(fresh, bytes);
+        Path fresh = folder.resolve(FRESH);
+        Files.deleteIfExists(fresh);
+        Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW);
         try {
             Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException plain) {
@@ -140,22 +168,26 @@ public final class Publisher {
         return true;
     }
 
-    private boolean delete(String name) throws IOException {
+    private static boolean holds(Path file, byte[] bytes) throws IOException {
+        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Files.size(file) == bytes.length
+                && Arrays.equals(Files.readAllBytes(file), bytes);
+    }
+
+    private static byte[] bytes(String content) {
+        return content.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Deletes a file, and the folders that it leaves empty. */
+    private void delete(String name) throws IOException {
         Path file = folder.resolve(name);
-        boolean ours = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                && file.toRealPath().startsWith(folder.toRealPath());
-        if (!ours) {
-            return false;
-        }
         Files.delete(file);
         for (Path parent = file.getParent(); !parent.equals(folder); parent = parent.getParent()) {
             try (Stream<Path> files = Files.list(parent)) {
                 if (files.findAny().isPresent()) {
-                    break;
+                    return;
                 }
             }
             Files.delete(parent);
         }
-        return true;
     }
 }

@@ -1,0 +1,54 @@
+package understorey.cli;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import understorey.plan.Share;
+import understorey.reading.Plans;
+
+/**
+ * Which files of an earlier run stay: those of plans that cannot be read today. They lose nothing for a slip of
+ * the pen, but stay only where the earlier run was for the same audience as this one or a wider one, since a plan
+ * that cannot be read cannot say whom it is for.
+ */
+final class Kept implements BiPredicate<String, String> {
+
+    private final Share.Audience audience;
+    private final boolean errors;
+    private final Set<String> faulty = new HashSet<>();
+    private final Set<String> read = new HashSet<>();
+
+    Kept(Plans plans, Share.Audience audience) {
+        this.audience = audience;
+        errors = plans.hasErrors();
+        plans.faultyTrips().forEach(trip -> {
+            String name = trip.getFileName().toString();
+            faulty.add(name.substring(0, name.lastIndexOf('.')) + "/");
+        });
+        plans.sites().forEach(site -> read.add("sites/" + site.slug() + ".html"));
+        plans.bags().forEach(bag -> read.add("gear/" + bag.slug() + ".html"));
+    }
+
+    /** The word under which an audience stands in the list of what was written. */
+    static String word(Share.Audience audience) {
+        return audience.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public boolean test(String file, String earlierAudience) {
+        boolean shared = file.startsWith("sites/") || file.startsWith("gear/");
+        boolean ofFaulty = shared ? errors && !read.contains(file)
+                : faulty.contains(file.substring(0, file.indexOf('/') + 1));
+        return ofFaulty && isForNoFewer(earlierAudience);
+    }
+
+    private boolean isForNoFewer(String earlierAudience) {
+        for (Share.Audience earlier : Share.Audience.values()) {
+            if (word(earlier).equals(earlierAudience)) {
+                return earlier.compareTo(audience) >= 0;
+            }
+        }
+        return audience == Share.Audience.PRIVATE;
+    }
+}

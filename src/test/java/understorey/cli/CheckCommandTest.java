@@ -1,0 +1,99 @@
+package understorey.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.Tree;
+
+class CheckCommandTest {
+
+    private static final Path TEN_FAULTS = Path.of("src", "test", "resources", "broken", "ten-faults");
+
+    @TempDir
+    private Path home;
+    private Path plans;
+
+    @BeforeEach
+    void copyTheDemo() throws IOException {
+        plans = Tree.copy(Path.of("plans"), home.resolve("plans"));
+    }
+
+    @Test
+    void findsNoFaultWithTheDemo() {
+        assertEquals(new Run(0, "", "3 trips, nothing to find fault with\n"), Run.of("check", plans));
+    }
+
+    @Test
+    void writesNothing() throws IOException {
+        Tree.copy(TEN_FAULTS.resolve("plans"), plans.resolve("more"));
+        Files.copy(TEN_FAULTS.resolve("plans/ten-faults.yaml"), plans.resolve("ten-faults.yaml"));
+        SortedMap<String, String> before = Tree.withTimes(home);
+        assertEquals(1, Run.of("check", plans).exit());
+        assertEquals(1, Run.of("check", plans, "--json").exit());
+        assertEquals(before, Tree.withTimes(home));
+    }
+
+    @Test
+    void tellsTenFaultsInOneRunEachWithItsPlaceThenTheirCount() throws IOException {
+        Run run = Run.of("check", TEN_FAULTS.resolve("plans"));
+        assertEquals(1, run.exit());
+        assertEquals("", run.out());
+        List<String> faults = run.err().lines().filter(line -> line.matches("plans/ten-faults.yaml:\\d+:\\d+: error: .*"))
+                .toList();
+        assertEquals(10, faults.size(), run.err());
+        assertTrue(run.err().endsWith("\n10 errors, 0 warnings\n"), run.err());
+        String expected = Files.readString(TEN_FAULTS.resolve("expected.txt")).replaceAll("\n\n(?=\\S)", "\n");
+        assertTrue(run.err().startsWith(expected.substring(0, expected.indexOf("not built:"))), run.err());
+        assertFalse(run.showsItsInside());
+    }
+
+    @Test
+    void givesTheFindingsAsJson() throws IOException {
+        Run run = Run.of("check", TEN_FAULTS.resolve("plans"), "--json");
+        assertEquals(1, run.exit());
+        assertEquals("", run.err());
+        JsonNode findings = new ObjectMapper().readTree(run.out());
+        assertEquals(10, findings.size());
+        for (JsonNode finding : findings) {
+            assertEquals("error", finding.get("level").textValue());
+            assertEquals("plans/ten-faults.yaml", finding.get("file").textValue());
+            assertTrue(finding.get("line").isInt() && finding.get("line").intValue() > 0);
+            assertTrue(finding.get("column").isInt() && finding.get("length").isInt());
+            assertTrue(finding.get("text").isTextual() && finding.has("help"));
+        }
+    }
+
+    @Test
+    void givesAnEmptyJsonListWhereThereIsNothingToTell() throws IOException {
+        Run run = Run.of("check", plans, "--json");
+        assertEquals(0, run.exit());
+        assertEquals("[]", new ObjectMapper().readTree(run.out()).toString());
+    }
+
+    @Test
+    void saysThatAFolderIsMissing() {
+        Run run = Run.of("check", home.resolve("nowhere"));
+        assertEquals(1, run.exit());
+        assertEquals("nowhere: error: there is no folder of this name\n"
+                + "   = help: name the folder that holds your plans\n1 error, 0 warnings\n", run.err());
+    }
+
+    @Test
+    void warnsOfAFolderWithoutATripAndEndsWell() throws IOException {
+        Run run = Run.of("check", Files.createDirectory(home.resolve("empty")));
+        assertEquals(0, run.exit());
+        assertTrue(run.err().startsWith("empty: warning: there is no trip in this folder\n"), run.err());
+        assertTrue(run.err().endsWith("0 errors, 1 warning\n"), run.err());
+    }
+}
