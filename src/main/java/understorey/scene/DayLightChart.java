@@ -166,7 +166,7 @@ public final class DayLightChart {
         for (List<LightAt> run : flecks) {
             LightAt middle = run.get(run.size() / 2);
             double x = Math.max(LEFT + half, Math.min(RIGHT - half, x(middle.sun().time())));
-            double y = Math.max(top + 14, y(middle.floor().fleck()) - 9);
+            double y = y(middle.floor().fleck()) + 17;
             add(new Drawing.Label("fleck-words", Anchor.MIDDLE, new Point(x, y), words), lettering);
         }
     }
