@@ -1,5 +1,5 @@
 <#ftl output_format="plainText">
-<#function cell text><#return text?replace("|", "\\|")?replace("\n", " ")></#function>
+<#function cell text><#return text?replace("\\", "\\\\")?replace("|", "\\|")?replace("\r", "")?replace("\n", " ")></#function>
 # ${page.title}
 
 ${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveAssumed> (default: civil dawn)</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>

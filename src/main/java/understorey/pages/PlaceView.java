@@ -53,7 +53,7 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
             facts.add(new Row("Height above the sea", Words.number(site.elevationM(), 0) + " m"));
         }
         facts.add(new Row("Time zone", site.zone().getId()));
-        facts.add(new Row("Trees", trees(site.canopyAt(null))));
+        facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
         facts.add(new Row("Open", site.opening() == null ? "always, as far as the plan knows"
                 : site.opening().from() + " to " + site.opening().to()));
         if (site.parking() != null) {

@@ -83,9 +83,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     }
 
     private static String audience(Trip trip) {
-        String position = trip.precision() == Share.Precision.EXACT ? "" : trip.precision() == Share.Precision.COARSE
-                ? "; position coarse" : "; position hidden";
-        return Words.word(trip.audience()) + position;
+        return Words.word(trip.audience()) + ", position " + Words.word(trip.precision());
     }
 
     private static String contact(Trip trip) {

@@ -79,8 +79,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 + (fit.cropTimes() > 1.005 ? ", cropped " + Words.number(fit.cropTimes(), 1) + "×" : "") + ")"));
         facts.add(new Row("Held by", (fit.support() == null ? "your hands" : fit.support().name()) + ", lens at "
                 + Words.metres(fit.heightM())
-                + (Math.abs(fit.tiltDeg()) < 0.5 ? ", level" : ", tilted "
-                + Words.degrees(Math.abs(fit.tiltDeg())) + (fit.tiltDeg() > 0 ? " down" : " up"))));
+                + (level(fit) ? ", level" : ", tilted " + tilt(fit))));
         if (!fit.filters().isEmpty()) {
             facts.add(new Row("Filter", String.join(", ", fit.filters().stream().map(f -> f.name()).toList())));
         }
@@ -168,10 +167,12 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static List<Row> defaults(Intent intent, LensFit fit) {
         List<Row> rows = new ArrayList<>();
-        for (String name : List.of("role", "viewpoint", "orientation", "focal_equivalent", "frame", "sharp",
-                "duration", "priority")) {
-            if (intent.assumed().contains(name)) {
-                rows.add(new Row(name, value(name, intent, fit)));
+        for (String name : List.of("role", "spot", "viewpoint", "orientation", "tilt", "focal_equivalent", "frame",
+                "sharp", "polariser", "duration", "priority")) {
+            boolean open = name.equals("tilt") ? intent.shot().tiltDeg() == null && fit != null
+                    : intent.assumed().contains(name);
+            if (open) {
+                rows.add(new Row(name.equals("focal_equivalent") ? "focal length" : name, value(name, intent, fit)));
             }
         }
         return rows;
@@ -182,8 +183,11 @@ public record ShotView(int number, String name, String role, String subject, Str
             case "role" -> Words.word(intent.role());
             case "viewpoint" -> (intent.viewpoint() instanceof Viewpoint.Stance stance ? Words.word(stance) + ", "
                     : "") + (fit == null ? "" : Words.metres(fit.heightM()));
+            case "spot" -> "the site itself";
+            case "tilt" -> tilt(fit);
+            case "polariser" -> "no";
             case "orientation" -> Words.word(intent.orientation());
-            case "focal_equivalent" -> Words.millimetres(intent.focalEquivalentMm());
+            case "focal_equivalent" -> Words.millimetres(intent.focalEquivalentMm()) + " (equivalent)";
             case "frame" -> fit == null ? "by the subject" : Words.metres(fit.frameWidthM()) + " wide";
             case "sharp" -> intent.sharp() instanceof Sharp.Range range
                     ? Words.metres(range.nearM()) + " to " + Words.metres(range.farM())
@@ -191,6 +195,14 @@ public record ShotView(int number, String name, String role, String subject, Str
             case "duration" -> intent.duration().toMinutes() + " min";
             default -> String.valueOf(intent.priority());
         };
+    }
+
+    private static boolean level(LensFit fit) {
+        return Math.abs(fit.tiltDeg()) < 0.5;
+    }
+
+    private static String tilt(LensFit fit) {
+        return level(fit) ? "level" : Words.degrees(Math.abs(fit.tiltDeg())) + (fit.tiltDeg() > 0 ? " down" : " up");
     }
 
     private static String wishes(Shot shot) {
