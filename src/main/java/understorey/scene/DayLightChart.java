@@ -27,7 +27,8 @@ public final class DayLightChart {
     private static final double RIGHT = 704;
     private static final double PLOT = 200;
     private static final int LOWEST_EV = -4;
-    private static final int HIGHEST_EV = 16;
+    /** Brighter than any light in the open, with room for a word above it. */
+    private static final int HIGHEST_EV = 18;
     static final String DOES_NOT_RISE = "the sun does not rise on this day";
     static final String DOES_NOT_SET = "the sun does not set on this day";
 
@@ -166,7 +167,10 @@ public final class DayLightChart {
         for (List<LightAt> run : flecks) {
             LightAt middle = run.get(run.size() / 2);
             double x = Math.max(LEFT + half, Math.min(RIGHT - half, x(middle.sun().time())));
-            double y = y(middle.floor().fleck()) + 17;
+            double lowest = flecks.stream().flatMap(List::stream)
+                    .filter(row -> Math.abs(x(row.sun().time()) - x) < half + 10)
+                    .mapToDouble(row -> y(row.floor().fleck())).max().orElse(top);
+            double y = lowest + 17;
             add(new Drawing.Label("fleck-words", Anchor.MIDDLE, new Point(x, y), words), lettering);
         }
     }

@@ -21,6 +21,7 @@ public final class SkylineChart {
     private static final double RIGHT = 704;
     private static final double PLOT = 240;
     private static final double TOP = 26;
+    private static final double LANE = 35;
     /** Seen altitude of the sun's centre when its upper edge touches a level horizon: half its width below. */
     private static final double EDGE_UP_DEG = -16 / 60.0;
     private static final String[] POINTS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
@@ -81,7 +82,7 @@ public final class SkylineChart {
         path();
         double below = bearings();
         int lanes = brackets(fields, shots, below);
-        double height = below + lanes * 30 + 4;
+        double height = below + lanes * LANE + 4;
         return new Drawing(WIDTH, height, "The sun over the skyline", says(), List.copyOf(marks));
     }
 
@@ -181,7 +182,7 @@ public final class SkylineChart {
             double textFrom = Math.max(LEFT, Math.min(RIGHT - Lanes.textWidth(words), (from + to) / 2
                     - Lanes.textWidth(words) / 2));
             int lane = lanes.place(Math.min(from, textFrom), Math.max(to, textFrom + Lanes.textWidth(words)));
-            double y = below + lane * 30;
+            double y = below + lane * LANE;
             marks.add(new Drawing.Line("bracket", List.of(new Point(from, y), new Point(from, y + 6),
                     new Point(to, y + 6), new Point(to, y))));
             marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 22), words));
@@ -195,7 +196,7 @@ public final class SkylineChart {
         double width = Lanes.textWidth(words);
         double from = left ? LEFT : RIGHT - width;
         marks.add(new Drawing.Label("words", Anchor.START,
-                new Point(from, below + lanes.place(from, from + width) * 30 + 22), words));
+                new Point(from, below + lanes.place(from, from + width) * LANE + 22), words));
     }
 
     private String says() {

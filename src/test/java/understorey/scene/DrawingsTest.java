@@ -73,6 +73,24 @@ class DrawingsTest {
     }
 
     @Test
+    void noCurveRunsThroughTheNameOfAFleck() {
+        int named = 0;
+        for (Brief brief : briefs()) {
+            for (Label label : labels(brief.dayLight())) {
+                if (label.style().equals("fleck-words")) {
+                    Lettering.Stretch stretch = Lettering.Stretch.of(label);
+                    for (Drawing.Line line : lines(brief.dayLight(), "fleck")) {
+                        assertTrue(line.points().stream().noneMatch(at -> at.x() > stretch.left() && at.x() < stretch.right()
+                                && at.y() > stretch.top() && at.y() < stretch.bottom()), brief.date() + " " + label);
+                    }
+                    named++;
+                }
+            }
+        }
+        assertTrue(named > 50, "only " + named);
+    }
+
+    @Test
     void theSamePlanGivesTheSameDrawing() {
         for (Places place : Places.ALL) {
             Brief once = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
