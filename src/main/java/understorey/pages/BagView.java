@@ -33,7 +33,7 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
         bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
         return new BagView(bag.name(), bag.slug(), lines, others,
                 bag.cardsGb().isEmpty() ? null : String.join(" + ",
-                        bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").toList()),
+                        bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").toList()),
                 bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease());
     }
 

@@ -35,7 +35,7 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         site.cautions().forEach(caution -> cautions.add(Templates.html(prose.html(caution))));
         return new PlaceView(site.name(), site.slug(), facts(site, precision), spots(site),
                 site.walks().stream().map(walk -> new Row(walk.from() + " – " + walk.to(),
-                        walk.duration().toMinutes() + " min")).toList(),
+                        walk.duration().toMinutes() + " min")).toList(),
                 records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
                 site.notes(), Templates.html(prose.html(site.notes())), cautions, site.cautions());
     }
@@ -50,7 +50,7 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
             case HIDDEN -> facts.add(new Row("Position", "not given, to spare the place"));
         }
         if (site.elevationM() != null) {
-            facts.add(new Row("Height above the sea", Words.number(site.elevationM(), 0) + " m"));
+            facts.add(new Row("Height above the sea", Words.number(site.elevationM(), 0) + " m"));
         }
         facts.add(new Row("Time zone", site.zone().getId()));
         facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
@@ -98,7 +98,7 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
             return "open ground";
         }
         String kind = canopy.trees() == null ? "trees" : Words.word(canopy.trees()) + " trees";
-        String height = canopy.heightM() == null ? "" : ", " + Words.number(canopy.heightM(), 0) + " m tall";
+        String height = canopy.heightM() == null ? "" : ", " + Words.number(canopy.heightM(), 0) + " m tall";
         String leaves = "in full leaf (default)";
         if (canopy.foliage() instanceof Foliage.Stage stage) {
             leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');

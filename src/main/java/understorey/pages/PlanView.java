@@ -153,7 +153,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return new Kit(items(packing.take(), brief), items(packing.leave(), brief),
                 packing.missing().stream().map(sentences::of).toList(), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
-                packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
+                packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
                         + packing.frames() + " RAW frames",
                 packing.batteries() == null ? null : String.valueOf(packing.batteries()));
     }

@@ -98,7 +98,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
         }
-        facts.add(new Row("Light", "EV " + Words.ev(shot.settings().ev100()) + " at ISO 100, about "
+        facts.add(new Row("Light", "EV " + Words.ev(shot.settings().ev100()) + " at ISO 100, about "
                 + shot.light().colourTemperatureK() + " K in clear weather"));
         return facts;
     }
@@ -127,7 +127,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         }
         List<String> steps = settings.bracketStops().stream()
                 .map(stops -> (stops > 0 ? "+" : "") + Words.number(stops, 0)).toList();
-        return String.join(", ", steps) + " stops";
+        return String.join(", ", steps) + " stops";
     }
 
     private static List<Sky> skies(ShotBrief shot) {
