@@ -1,0 +1,125 @@
+package understorey;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The arrows between the packages: a plan goes through the house once, front to back. */
+class HouseTest {
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("understorey");
+
+    private static final List<String> JACKSON = List.of("com.fasterxml.jackson.core..");
+
+    /**
+     * What each package may use. {@code reason} is the home of advice as data and open to all; it stands apart
+     * because every package from {@code kit} on gives advice.
+     */
+    private static final Map<String, List<String>> MAY_USE = Map.ofEntries(
+            Map.entry("reason", List.of()),
+            Map.entry("plan", List.of()),
+            Map.entry("optics", List.of()),
+            Map.entry("reading", List.of("plan")),
+            Map.entry("share", List.of("plan")),
+            Map.entry("sky", List.of("plan")),
+            Map.entry("light", List.of("plan", "sky", "optics")),
+            Map.entry("season", List.of("plan", "sky", "light")),
+            Map.entry("kit", List.of("plan", "optics")),
+            Map.entry("outing", List.of("plan", "sky", "light", "kit")),
+            Map.entry("exposure", List.of("plan", "light", "optics", "kit")),
+            Map.entry("packing", List.of("plan", "sky", "kit", "exposure", "outing", "light")),
+            Map.entry("scene", List.of("plan", "sky", "light", "optics", "kit", "outing", "season")),
+            Map.entry("brief", List.of("plan", "share", "sky", "optics", "light", "season", "kit", "outing", "exposure",
+                    "packing", "scene")),
+            Map.entry("debrief", List.of("plan", "reading", "light", "optics", "exposure", "brief")),
+            Map.entry("pages", List.of("plan", "sky", "optics", "light", "season", "kit", "outing", "exposure", "packing",
+                    "scene", "brief", "debrief")),
+            Map.entry("publish", List.of("pages")),
+            Map.entry("cli", List.of("plan", "reading", "share", "sky", "optics", "light", "season", "kit", "outing",
+                    "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));
+
+    private static final Map<String, List<String>> LIBRARIES = Map.of(
+            "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
+            "sky", List.of("org.shredzone.commons.suncalc.."),
+            "debrief", List.of("com.drew.."),
+            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "com.vladsch.flexmark..")).toList(),
+            "cli", Stream.concat(JACKSON.stream(), Stream.of("picocli..")).toList());
+
+    @TestFactory
+    List<DynamicTest> keepsEachPackageToItsArrows() {
+        List<DynamicTest> tests = new ArrayList<>();
+        MAY_USE.keySet().stream().sorted().forEach(name -> tests.add(DynamicTest.dynamicTest(name, () -> arrows(name))));
+        return tests;
+    }
+
+    private static void arrows(String name) {
+        List<String> open = new ArrayList<>(List.of("java..", "javax.xml.stream..", own(name), own("reason")));
+        MAY_USE.get(name).forEach(other -> open.add(own(other)));
+        open.addAll(LIBRARIES.getOrDefault(name, List.of()));
+        classes().that().resideInAPackage(own(name)).should()
+                .onlyDependOnClassesThat(resideInAnyPackage(open.toArray(String[]::new)).or(isArrayOfPrimitives()))
+                .allowEmptyShould(true).check(CLASSES);
+    }
+
+    @Test
+    void hasNoRoomThatIsNotOnThePlan() {
+        List<String> rooms = CLASSES.stream().map(JavaClass::getPackageName).distinct().sorted()
+                .map(name -> name.replaceFirst("understorey\\.?", "")).toList();
+        assertTrue(MAY_USE.keySet().containsAll(rooms), () -> "rooms: " + rooms);
+        MAY_USE.forEach((name, uses) -> assertTrue(MAY_USE.keySet().containsAll(uses), name));
+    }
+
+    @Test
+    void turnsRoundNowhere() {
+        slices().matching("understorey.(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** Pages read results; whoever computes one is a class with neither components nor constants to read. */
+    @Test
+    void computesNothingInPages() {
+        DescribedPredicate<JavaClass> computes = describe("compute", type -> type.getPackageName().startsWith("understorey.")
+                && !type.isRecord() && !type.isEnum() && !type.isInterface());
+        noClasses().that().resideInAPackage("understorey.pages..").should()
+                .dependOnClassesThat(computes.and(DescribedPredicate.not(resideInAPackage("understorey.pages.."))))
+                .check(CLASSES);
+        noClasses().that().resideInAPackage("understorey.pages..").should()
+                .callMethodWhere(describe("do trigonometry or take powers", call -> call.getTargetOwner().isEquivalentTo(Math.class)
+                        && List.of("sin", "cos", "tan", "atan", "atan2", "asin", "acos", "exp", "log", "log10", "pow", "sqrt",
+                                "cbrt", "hypot").contains(call.getName())))
+                .check(CLASSES);
+    }
+
+    @Test
+    void describesEveryRoom() {
+        List<String> undescribed = Sources.main().filter(path -> !path.resolveSibling("package-info.java").toFile().exists())
+                .map(Object::toString).sorted().toList();
+        assertEquals(List.of(), undescribed);
+    }
+
+    private static DescribedPredicate<JavaClass> isArrayOfPrimitives() {
+        return describe("primitives and arrays of them", type -> type.getBaseComponentType().isPrimitive());
+    }
+
+    private static String own(String name) {
+        return "understorey." + name + "..";
+    }
+}
