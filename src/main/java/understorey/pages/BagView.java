@@ -5,6 +5,7 @@ import java.util.List;
 import understorey.kit.Camera;
 import understorey.kit.CameraFigures;
 import understorey.plan.Bag;
+import understorey.plan.Filter;
 
 /**
  * A bag in words.
@@ -29,7 +30,8 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
         bag.supports().forEach(support -> others.add(item(support.name(), Words.word(support.kind())
                 + (support.lowestM() == null || support.highestM() == null ? "" : ", "
                 + Words.metres(support.lowestM()) + " to " + Words.metres(support.highestM())), support.weightG())));
-        bag.filters().forEach(filter -> others.add(item(filter.name(), Words.word(filter.kind()), filter.weightG())));
+        bag.filters().forEach(filter -> others.add(item(filter.name(), kind(filter.kind()),
+                filter.weightG())));
         bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
         return new BagView(bag.name(), bag.slug(), lines, others,
                 bag.cardsGb().isEmpty() ? null : String.join(" + ",
@@ -51,6 +53,14 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
                         ? "" : "–" + Words.number(camera.lens().widestLong(), 1)),
                 camera.lens().threadMm() == null ? Words.NONE : Words.millimetres(camera.lens().threadMm()),
                 camera.lens().builtIn() ? weight(camera.body().weightG()) : weight(camera.lens().weightG()));
+    }
+
+    private static String kind(Filter.Kind kind) {
+        return switch (kind) {
+            case STEP_UP_RING -> "step-up ring";
+            case CLOSE_UP_LENS -> "close-up lens";
+            default -> Words.word(kind);
+        };
     }
 
     private static PlanView.Item item(String name, String uses, Double weightG) {

@@ -101,8 +101,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 + Words.clock(brief.outing().leave()) + "; "
                 + (light.sunlit() == null ? "the sun does not clear the land"
                 : "the sun clears the land " + light.sunlit())));
-        rows.add(new Row("Where", brief.trip().site().name() + ": " + String.join(", ",
-                brief.shots().stream().map(shot -> place(brief, shot)).distinct().toList())));
+        List<String> spots = brief.shots().stream().map(shot -> shot.intent().shot().spot())
+                .filter(spot -> spot != null).distinct().toList();
+        rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
         rows.add(new Row("Why this day", why(brief)));
         rows.add(new Row("Carry", kit.weight() + ": " + String.join(", ",
                 kit.take().stream().map(Item::name).toList())));
@@ -112,11 +113,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
                 : String.join(" ", spoilers)));
         return rows;
-    }
-
-    private static String place(Brief brief, ShotBrief shot) {
-        String spot = shot.intent().shot().spot();
-        return spot == null ? brief.trip().site().name() : spot;
     }
 
     private static String why(Brief brief) {

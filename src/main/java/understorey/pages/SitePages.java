@@ -147,7 +147,7 @@ public final class SitePages {
         byDate.sort(Comparator.comparing(Brief::date).thenComparing(brief -> brief.trip().slug()));
         Map<String, List<Card>> groups = new LinkedHashMap<>();
         for (Brief brief : byDate) {
-            String series = brief.trip().series() == null ? "Trips" : brief.trip().series();
+            String series = brief.trip().series() == null ? "Single trips" : brief.trip().series();
             groups.computeIfAbsent(series, name -> new ArrayList<>()).add(card(brief));
         }
         add("index.html", templates.fill("index.ftlh", new IndexPage(css,

@@ -232,9 +232,10 @@ public final class DayLightChart {
             }
         }
         return (sun.downAllDay() ? "The sun does not rise on this day. " : sun.upAllDay()
-                ? "The sun does not set on this day. " : "") + "Light on the forest floor from " + clock(from) + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
-                + "sky expected at " + clock(best.sun().time()) + " with EV " + oneDecimal(expected.applyAsDouble(best))
-                + "; between the darkest and the brightest sky there EV " + oneDecimal(darkest(best)) + " to "
+                ? "The sun does not set on this day. " : "") + "Light on the forest floor from " + clock(from)
+                + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
+                + "sky expected at " + clock(best.sun().time()) + " with EV " + oneDecimal(expected.applyAsDouble(best))
+                + "; between the darkest and the brightest sky there EV " + oneDecimal(darkest(best)) + " to "
                 + oneDecimal(brightest(best)) + ".";
     }
 

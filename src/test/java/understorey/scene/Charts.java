@@ -3,6 +3,7 @@ package understorey.scene;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.Places;
@@ -48,7 +49,7 @@ final class Charts {
 
     private static List<Places> places() {
         List<Places> places = new ArrayList<>(Places.ALL);
-        MORE.forEach(position -> places.add(new Places(position, java.time.ZoneId.of(position.longitude() == 11
+        MORE.forEach(position -> places.add(new Places(position, ZoneId.of(position.longitude() == 11
                 ? "Europe/Oslo" : position.longitude() == -22 ? "Atlantic/Reykjavik" : position.longitude() == 26
                 ? "Europe/Helsinki" : position.longitude() == -67 ? "America/Argentina/Ushuaia"
                 : position.longitude() == 45 ? "Asia/Riyadh" : "UTC"), LocalDate.of(2027, 5, 8))));
@@ -89,6 +90,32 @@ final class Charts {
         List<SkylinePoint> points = new ArrayList<>();
         for (int bearing = 0; bearing < 360; bearing += 10) {
             points.add(new SkylinePoint(bearing, bearing % 20 == 0 ? 28 : 2));
+        }
+        return points;
+    }
+
+    static List<Drawing.Label> labels(Drawing drawing) {
+        return drawing.marks().stream().filter(Drawing.Label.class::isInstance).map(Drawing.Label.class::cast).toList();
+    }
+
+    static List<Drawing.Line> lines(Drawing drawing, String style) {
+        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Line && mark.style().equals(style))
+                .map(Drawing.Line.class::cast).toList();
+    }
+
+    static List<Drawing.Point> points(Drawing drawing) {
+        List<Drawing.Point> points = new ArrayList<>();
+        for (Drawing.Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Line line) {
+                points.addAll(line.points());
+            } else if (mark instanceof Drawing.Area area) {
+                points.addAll(area.points());
+            } else if (mark instanceof Drawing.Box box) {
+                points.add(new Drawing.Point(box.x(), box.y()));
+                points.add(new Drawing.Point(box.x() + box.width(), box.y() + box.height()));
+            } else if (mark instanceof Drawing.Dot dot) {
+                points.add(dot.at());
+            }
         }
         return points;
     }

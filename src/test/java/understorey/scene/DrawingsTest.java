@@ -3,15 +3,16 @@ package understorey.scene;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.scene.Charts.labels;
+import static understorey.scene.Charts.lines;
+import static understorey.scene.Charts.points;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.light.LightAt;
 import understorey.plan.SkylinePoint;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Point;
@@ -101,46 +102,6 @@ class DrawingsTest {
     }
 
     @Test
-    void theSunStandsWhereTheTableHasIt() {
-        for (Places place : List.of(Places.MID_LATITUDE, Places.SOUTHERN, Places.TROPICS, Places.SHORT_DAY)) {
-            Brief brief = Charts.brief(place, List.of(new SkylinePoint(90, 8), new SkylinePoint(270, 8)), 1, FIVE, TEN);
-            Drawing drawing = brief.skyline();
-            List<Point> expected = new ArrayList<>();
-            for (LightAt row : brief.light()) {
-                if (row.sun().apparentAltitudeDeg() > 0) {
-                    expected.add(onScales(drawing, row));
-                }
-            }
-            List<Point> drawn = new ArrayList<>();
-            lines(drawing, "sun").forEach(line -> drawn.addAll(line.points()));
-            lines(drawing, "sun-hidden").forEach(line -> drawn.addAll(line.points()));
-            assertFalse(expected.isEmpty());
-            for (Point point : expected) {
-                assertTrue(drawn.stream().anyMatch(at -> Math.hypot(at.x() - point.x(), at.y() - point.y()) < 1.5),
-                        point + " on " + place);
-            }
-        }
-    }
-
-    @Test
-    void aDotStandsAtEveryFullHourOfSun() {
-        Brief brief = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN);
-        List<LightAt> hours = brief.light().stream().filter(row -> row.sun().time().getMinute() == 0
-                && row.sun().apparentAltitudeDeg() > 0).toList();
-        List<Drawing.Dot> dots = brief.skyline().marks().stream().filter(Drawing.Dot.class::isInstance)
-                .map(Drawing.Dot.class::cast).toList();
-        assertEquals(hours.size(), dots.size());
-        for (int i = 0; i < dots.size(); i++) {
-            Point point = onScales(brief.skyline(), hours.get(i));
-            assertEquals(point.x(), dots.get(i).at().x(), 1);
-            assertEquals(point.y(), dots.get(i).at().y(), 1);
-            int hour = hours.get(i).sun().time().getHour();
-            assertTrue(labels(brief.skyline()).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
-                    && Math.abs(label.at().x() - point.x()) < 1), "hour " + hour);
-        }
-    }
-
-    @Test
     void theHoursOfTheDayStandUnderTheLight() {
         for (Places place : Places.ALL) {
             List<Label> hours = labels(Charts.brief(place, List.of(), 1, FIVE, TEN).dayLight()).stream()
@@ -206,32 +167,6 @@ class DrawingsTest {
     }
 
     @Test
-    void theMiddleOfTheSheetIsTheSideOfTheMiddaySun() {
-        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).skyline()));
-        assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).skyline()));
-        assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).skyline()));
-        assertEquals("N", middle(Charts.brief(new Places(new understorey.plan.Position(-75, 20),
-                java.time.ZoneId.of("UTC"), java.time.LocalDate.of(2027, 6, 21)), List.of(), 1, FIVE, TEN).skyline()));
-    }
-
-    @Test
-    void everyPictureIsNamedUnderTheSkyline() {
-        Brief brief = Charts.brief(Places.MID_LATITUDE, Charts.ragged(), 12, FIVE, TEN);
-        for (int number = 1; number <= 12; number++) {
-            String start = number + " ";
-            assertEquals(1, labels(brief.skyline()).stream().map(label -> label.text().replace("← ", ""))
-                    .filter(text -> text.startsWith(start)).count(), "picture " + number);
-        }
-        assertTrue(labels(brief.skyline()).stream().anyMatch(label -> label.text().endsWith("…")));
-    }
-
-    @Test
-    void landHigherThanTheSunStaysOnTheSheet() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).skyline();
-        assertTrue(points(drawing).stream().allMatch(point -> point.y() >= 0));
-    }
-
-    @Test
     void othersThanTheExpectedSkyMakeTheBand() {
         Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).dayLight();
         Drawing.Area band = (Drawing.Area) drawing.marks().stream().filter(mark -> mark.style().equals("band"))
@@ -273,60 +208,5 @@ class DrawingsTest {
             briefs = List.copyOf(all);
         }
         return briefs;
-    }
-
-    /** Where a row of the table belongs by the figures printed on the sheet's own two scales. */
-    private static Point onScales(Drawing drawing, LightAt row) {
-        TreeMap<Double, Double> heights = new TreeMap<>();
-        TreeMap<Double, Double> bearings = new TreeMap<>();
-        List<String> points = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
-        String middle = middle(drawing);
-        for (Label label : labels(drawing)) {
-            if (label.text().matches("\\d+°")) {
-                heights.put(Double.valueOf(label.text().replace("°", "")), label.at().y() - 5);
-            } else if (points.contains(label.text()) && label.at().x() > 60 && label.at().x() < 690) {
-                double offset = (points.indexOf(label.text()) * 45 - (middle.equals("S") ? 180 : 0) + 540) % 360 - 180;
-                bearings.put(offset, label.at().x());
-            }
-        }
-        double offset = (row.sun().azimuthDeg() - (middle.equals("S") ? 180 : 0) + 540) % 360 - 180;
-        return new Point(line(bearings, offset), line(heights, row.sun().apparentAltitudeDeg()));
-    }
-
-    private static double line(TreeMap<Double, Double> scale, double value) {
-        double a = scale.firstKey();
-        double b = scale.lastKey();
-        return scale.get(a) + (value - a) / (b - a) * (scale.get(b) - scale.get(a));
-    }
-
-    private static String middle(Drawing drawing) {
-        return labels(drawing).stream().filter(label -> label.text().matches("[NS]") && Math.abs(label.at().x() - 370) < 1)
-                .findFirst().orElseThrow().text();
-    }
-
-    private static List<Label> labels(Drawing drawing) {
-        return drawing.marks().stream().filter(Label.class::isInstance).map(Label.class::cast).toList();
-    }
-
-    private static List<Drawing.Line> lines(Drawing drawing, String style) {
-        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Line && mark.style().equals(style))
-                .map(Drawing.Line.class::cast).toList();
-    }
-
-    private static List<Point> points(Drawing drawing) {
-        List<Point> points = new ArrayList<>();
-        for (Drawing.Mark mark : drawing.marks()) {
-            if (mark instanceof Drawing.Line line) {
-                points.addAll(line.points());
-            } else if (mark instanceof Drawing.Area area) {
-                points.addAll(area.points());
-            } else if (mark instanceof Drawing.Box box) {
-                points.add(new Point(box.x(), box.y()));
-                points.add(new Point(box.x() + box.width(), box.y() + box.height()));
-            } else if (mark instanceof Drawing.Dot dot) {
-                points.add(dot.at());
-            }
-        }
-        return points;
     }
 }
