@@ -163,7 +163,7 @@ class ViewsTest {
         List<Page> pages = Briefs.pages(List.of(Trips.full(Places.SOUTHERN, Trips.EXACT),
                 Trips.bare(Places.MID_LATITUDE, Trips.phone())), List.of());
         String index = SitePagesTest.page(pages, "index.html");
-        assertEquals(List.of("Trips", "Dingle in May", "Sites"), SitePagesTest.all("<h2>([^<]*)</h2>", index));
+        assertEquals(List.of("Single trips", "Dingle in May", "Sites"), SitePagesTest.all("<h2>([^<]*)</h2>", index));
     }
 
     @Test
