@@ -70,12 +70,15 @@ final class Prose {
     }
 
     /** One paragraph without a mark of Markdown needs no parser. */
-    private static boolean plain(String line) {
-        if (line.isEmpty() || !Character.isLetter(line.charAt(0))) {
+    private static boolean plain(String paragraph) {
+        if (paragraph.isEmpty() || !Character.isLetter(paragraph.charAt(0))) {
             return false;
         }
-        for (int i = 0; i < line.length(); i++) {
-            if (line.charAt(i) < ' ' || "\\`*_{}[]<>#|~&!@:".indexOf(line.charAt(i)) >= 0) {
+        for (int i = 0; i < paragraph.length(); i++) {
+            char letter = paragraph.charAt(i);
+            boolean softBreak = letter == '\n' && i + 1 < paragraph.length() && paragraph.charAt(i - 1) != ' '
+                    && Character.isLetter(paragraph.charAt(i + 1));
+            if (letter < ' ' && !softBreak || "\\`*_{}[]<>#|~&".indexOf(letter) >= 0) {
                 return false;
             }
         }
