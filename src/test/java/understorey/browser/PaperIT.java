@@ -1,0 +1,115 @@
+package understorey.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.Media;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The pages that are carried into the wood, on the two papers of the world. */
+@Tag("browser")
+class PaperIT {
+
+    /** A page object of a PDF; the tree of pages is of the type Pages (ISO 32000-1:2008, 7.7.3). */
+    private static final Pattern PDF_PAGE = Pattern.compile("/Type\\s*/Page(?![A-Za-z])");
+    private static final double PX_PER_PT = 96.0 / 72.0;
+    private static final double PX_PER_MM = 96.0 / 25.4;
+    private static Chromium chromium;
+    private static Page page;
+
+    /** Sizes of paper, ISO 216 and ANSI/ASME Y14.1. */
+    private enum Paper {
+        A4(210), LETTER(215.9);
+
+        private final double widthMm;
+
+        Paper(double widthMm) {
+            this.widthMm = widthMm;
+        }
+    }
+
+    @BeforeAll
+    static void startTheBrowser() {
+        chromium = Chromium.start();
+        page = chromium.page(1280, 900);
+    }
+
+    @AfterAll
+    static void endTheBrowser() {
+        if (chromium != null) {
+            chromium.close();
+        }
+    }
+
+    static List<String> sheets() {
+        return Chromium.pages().stream().filter(name -> name.contains("/field-sheet")).toList();
+    }
+
+    static List<String> plans() {
+        return Chromium.pages().stream().filter(name -> name.endsWith("/index.html")).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void putsAFieldSheetOnOneSide(String name) {
+        open(name);
+        for (Paper paper : Paper.values()) {
+            assertEquals(1, sides(paper), paper.name());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void printsAPlanOnAFewSides(String name) {
+        open(name);
+        for (Paper paper : Paper.values()) {
+            int sides = sides(paper);
+            assertTrue(sides > 1 && sides <= 12, sides + " sides of " + paper);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void printsNothingOfAPlanBelowTenPoint(String name) {
+        for (Paper paper : Paper.values()) {
+            open(name);
+            page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            double marginsPx = ((Number) page.evaluate("""
+                    () => {
+                      const rule = [...document.styleSheets].flatMap(s => [...s.cssRules])
+                          .flatMap(r => r.cssRules && r.media ? [...r.cssRules] : [r]).filter(r => r instanceof CSSPageRule)[0];
+                      const box = document.createElement('div');
+                      box.style.marginLeft = rule.style.marginLeft;
+                      box.style.marginRight = rule.style.marginRight;
+                      document.body.append(box);
+                      const style = getComputedStyle(box);
+                      const margins = parseFloat(style.marginLeft) + parseFloat(style.marginRight);
+                      box.remove();
+                      return margins;
+                    }""")).doubleValue();
+            page.setViewportSize((int) (paper.widthMm * PX_PER_MM - marginsPx), 1000);
+            assertTrue(Texts.count(page) > 50);
+            assertEquals(List.of(), Texts.below(10 * PX_PER_PT, page), paper.name());
+            assertEquals(List.of(), Texts.meeting(page), paper.name());
+        }
+    }
+
+    private int sides(Paper paper) {
+        byte[] pdf = page.pdf(new Page.PdfOptions().setFormat(paper == Paper.A4 ? "A4" : "Letter").setPrintBackground(true));
+        return (int) PDF_PAGE.matcher(new String(pdf, StandardCharsets.ISO_8859_1)).results().count();
+    }
+
+    private void open(String name) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(null));
+        page.setViewportSize(1280, 900);
+        page.navigate(Chromium.address(name));
+    }
+}
