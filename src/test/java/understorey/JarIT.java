@@ -16,6 +16,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class JarIT {
 
     private static final Path JAR = Path.of(System.getProperty("understorey.jar"));
+    private static final String OTHER_HOME = System.getenv("JAVA_OTHER_HOME");
 
     @TempDir
     private Path home;
@@ -36,13 +38,20 @@ class JarIT {
         OWN, OTHER;
 
         private String command() {
-            String folder = this == OWN ? System.getProperty("java.home") : System.getenv("JAVA_OTHER_HOME");
-            Assumptions.assumeTrue(folder != null, "skipped: JAVA_OTHER_HOME names no second Java");
+            String folder = this == OWN ? System.getProperty("java.home") : OTHER_HOME;
+            Assumptions.assumeTrue(folder != null, "no second Java");
             return Path.of(folder, "bin", "java").toString();
         }
     }
 
     private record Ended(int exit, String out, String err) {
+    }
+
+    @BeforeAll
+    static void saysWhatIsSkipped() {
+        if (OTHER_HOME == null) {
+            System.err.println("The jar is tried on this Java only: JAVA_OTHER_HOME names no second one.");
+        }
     }
 
     @BeforeEach

@@ -1,6 +1,7 @@
 package understorey.cli;
 
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -18,6 +19,9 @@ final class Mishap {
         }
         if (fault instanceof FileSystemException disk) {
             return "'" + disk.getFile() + "' " + what(disk);
+        }
+        if (fault instanceof CharacterCodingException) {
+            return "a file among the templates is not text in UTF-8";
         }
         if (fault instanceof StackOverflowError) {
             return "a template uses itself without end";

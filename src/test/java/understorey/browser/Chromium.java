@@ -5,12 +5,12 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 
@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Assumptions;
 final class Chromium implements AutoCloseable {
 
     private static final List<String> NAMES = List.of("chromium", "chromium-browser");
+    private static final Path PROGRAM = found();
     private static final Path SITE = Path.of("site-out").toAbsolutePath();
 
     private final Playwright playwright;
@@ -32,12 +33,19 @@ final class Chromium implements AutoCloseable {
 
     /** Starts the browser; skips the tests where there is none. */
     static Chromium start() {
-        Path program = Stream.concat(Stream.of(System.getenv("CHROMIUM")).filter(Objects::nonNull).map(Path::of),
-                Stream.of(System.getenv("PATH").split(java.io.File.pathSeparator)).flatMap(folder ->
-                        NAMES.stream().map(name -> Path.of(folder, name)))).filter(Files::isExecutable).findFirst()
-                .orElse(null);
-        Assumptions.assumeTrue(program != null, "skipped: no chromium on the path, and CHROMIUM names none");
-        return new Chromium(program);
+        Assumptions.assumeTrue(PROGRAM != null, "no chromium");
+        return new Chromium(PROGRAM);
+    }
+
+    private static Path found() {
+        Stream<Path> onPath = Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)));
+        Path program = Stream.concat(Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), onPath)
+                .filter(Files::isExecutable).findFirst().orElse(null);
+        if (program == null) {
+            System.err.println("No page is opened in a browser: no chromium on the path, and CHROMIUM names none.");
+        }
+        return program;
     }
 
     /** A blank page in a fresh profile. */
