@@ -46,7 +46,7 @@ class HouseTest {
             Map.entry("kit", List.of("plan", "optics")),
             Map.entry("outing", List.of("plan", "sky", "light", "kit")),
             Map.entry("exposure", List.of("plan", "light", "optics", "kit")),
-            Map.entry("packing", List.of("plan", "sky", "kit", "exposure", "outing", "light")),
+            Map.entry("packing", List.of("plan", "kit", "exposure", "outing", "light")),
             Map.entry("scene", List.of("plan", "sky", "light", "optics", "kit", "outing", "season")),
             Map.entry("brief", List.of("plan", "share", "sky", "optics", "light", "season", "kit", "outing", "exposure",
                     "packing", "scene")),

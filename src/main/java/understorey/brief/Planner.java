@@ -82,7 +82,7 @@ public final class Planner {
         remark(story, shots);
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, sunlit,
                 sky(), shots, outing, story, packing(shots), flowering,
-                Cautions.of(trip, outing, sun, intents), List.copyOf(findings), assumed(),
+                Cautions.of(trip, outing, intents), List.copyOf(findings), assumed(),
                 DayLightChart.of(light, sun, sunlit, row -> row.floorEv(okta(weather(row.sun().time()))), outing,
                         order()),
                 SkylineChart.of(light, skyline, site, trip.shots(), fields(shots)));

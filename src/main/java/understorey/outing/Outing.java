@@ -10,11 +10,12 @@ import understorey.sky.Interval;
  * The visit, minute by minute.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time
+ * @param lamp            when the way in and out want one
  * @param legs            in order of time, without gaps between the first and the last
  * @param remarks         what does not work out
  * @param assumed         the names, as in the plan's format, of what the author left out
  */
-public record Outing(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
+public record Outing(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, LampHours lamp, List<Leg> legs,
                      List<Reason> remarks, Set<String> assumed) {
 
     /** When the picture of that name is taken; null when the visit leaves no time for it. */

@@ -75,7 +75,7 @@ public final class RunningOrder {
         if (!back.isZero()) {
             walk(back, base, null);
         }
-        return new Outing(arrive, leave, leaveLastSpotBy, List.copyOf(legs), List.copyOf(remarks),
+        return new Outing(arrive, leave, leaveLastSpotBy, LampHours.of(sun, arrive, leave), List.copyOf(legs), List.copyOf(remarks),
                 Collections.unmodifiableSet(assumed));
     }
 

@@ -7,12 +7,12 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
+import understorey.outing.LampHours;
 import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
 import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
-import understorey.sky.SunDay;
 
 /** Picks the cautions that fit a trip, the gravest first. */
 public final class Cautions {
@@ -25,14 +25,14 @@ public final class Cautions {
     private Cautions() {
     }
 
-    public static List<Reason> of(Trip trip, Outing outing, SunDay sun, List<Intent> intents) {
+    public static List<Reason> of(Trip trip, Outing outing, List<Intent> intents) {
         List<Reason> cautions = new ArrayList<>();
         double gustMs = gustMs(trip.forecast(), outing.leave());
         if (gustMs >= BRANCHES_BREAK_MS) {
             cautions.add(Reason.of(gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG : Caution.GUSTS_BREAK_BRANCHES)
                     .with("gust", gustMs, METRES_PER_SECOND));
         }
-        darkness(outing, sun, cautions);
+        darkness(outing.lamp(), cautions);
         if (gustMs < BRANCHES_BREAK_MS) {
             cautions.add(Reason.of(Caution.BRANCHES_IN_WIND));
         }
@@ -71,29 +71,15 @@ public final class Cautions {
         return speedMs == null ? 0 : speedMs;
     }
 
-    /**
-     * Whoever arrives before sunrise or leaves after sunset walks in or out in twilight or worse, and a wood is
-     * darker than the open. The times given are those of civil twilight, sun at −6°, where it has an end.
-     */
-    private static void darkness(Outing outing, SunDay sun, List<Reason> cautions) {
-        if (sun.downAllDay() && sun.civilDawn() == null) {
+    private static void darkness(LampHours lamp, List<Reason> cautions) {
+        if (lamp.allDay()) {
             cautions.add(Reason.of(Caution.POLAR_NIGHT));
-            return;
         }
-        if (sun.downAllDay() || before(outing.arrive(), sun.sunrise())) {
-            ZonedDateTime until = before(sun.sunrise(), sun.civilDawn()) || sun.civilDawn() == null
-                    ? sun.sunrise() : sun.civilDawn();
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(until, CLOCK)));
+        if (lamp.until() != null) {
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(lamp.until(), CLOCK)));
         }
-        ZonedDateTime sunset = before(sun.sunset(), sun.sunrise()) ? null : sun.sunset();
-        if (sun.downAllDay() && sun.civilDusk() != null || before(sunset, outing.leave())) {
-            ZonedDateTime from = before(sun.civilDusk(), sunset) || sun.civilDusk() == null
-                    ? sunset : sun.civilDusk();
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(from, CLOCK)));
+        if (lamp.from() != null) {
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(lamp.from(), CLOCK)));
         }
-    }
-
-    private static boolean before(ZonedDateTime a, ZonedDateTime b) {
-        return a != null && b != null && a.isBefore(b);
     }
 }

@@ -35,7 +35,7 @@ class CautionsTest {
                 picture("c").of(Samples.subject("no-care", null, null, null, null, " ")).shot());
         SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
         List<Intent> intents = Intent.of(trip.shots());
-        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, intents), sun, intents);
+        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, intents), intents);
     }
 
     private static List<String> kinds(String arrive, String leave, ForecastHour... forecast) {
