@@ -2,7 +2,7 @@
 <#function cell text><#return text?replace("\\", "\\\\")?replace("|", "\\|")?replace("\r", "")?replace("\n", " ")></#function>
 # ${page.title}
 
-${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveAssumed> (default: civil dawn)</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>
+${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveDefault??> (default: ${page.arriveDefault})</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>
 
 <#list page.essentials as row>
 - **${row.name}:** ${row.text}
@@ -61,7 +61,7 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 
 ### ${shot.number} ${shot.name}
 
-*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}<#if shot.wishes??> · light wished: ${shot.wishes}</#if>
+*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}<#if shot.wishes??> · light wished for (yours to judge): ${shot.wishes}</#if>
 
 **${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if>
 

@@ -9,6 +9,10 @@ public enum BriefReason implements Reason.Kind {
     /** The day lies outside the subject's months. */
     OUT_OF_SEASON,
     MONTHS_UNKNOWN,
+    /** Nobody described the trees: open ground is assumed. */
+    CANOPY_UNKNOWN,
+    CLOCKS_GO_FORWARD,
+    CLOCKS_GO_BACK,
     SUN_DOES_NOT_RISE,
     SUN_DOES_NOT_SET,
     /** Nobody said what the sky will be. */

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -231,12 +232,28 @@ public final class Planner {
         if (skyUnknown()) {
             find(Finding.Level.NOTE, Reason.of(BriefReason.SKY_UNKNOWN));
         }
+        if (site.canopy() == null) {
+            find(Finding.Level.NOTE, Reason.of(BriefReason.CANOPY_UNKNOWN));
+        }
+        clocks();
         for (ShotBrief shot : shots) {
             objection(shot);
         }
         outing.remarks().forEach(remark -> find(remark.kind() == OutingReason.WALK_ASSUMED
                 ? Finding.Level.NOTE : Finding.Level.WARNING, remark));
         story.gaps().forEach(gap -> find(Finding.Level.NOTE, gap));
+    }
+
+    /** Whether the clocks change on the day. */
+    private void clocks() {
+        ZoneOffsetTransition change = site.zone().getRules()
+                .nextTransition(date.atStartOfDay(site.zone()).toInstant().minusSeconds(1));
+        if (change != null && change.getDateTimeBefore().toLocalDate().equals(date)) {
+            find(Finding.Level.NOTE, Reason.of(change.isGap()
+                    ? BriefReason.CLOCKS_GO_FORWARD : BriefReason.CLOCKS_GO_BACK)
+                    .with("from", new Figure(change.getDateTimeBefore().toLocalTime(), Figure.Measure.CLOCK))
+                    .with("to", new Figure(change.getDateTimeAfter().toLocalTime(), Figure.Measure.CLOCK)));
+        }
     }
 
     private void objection(ShotBrief shot) {

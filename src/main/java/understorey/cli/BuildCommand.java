@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,6 +16,7 @@ import understorey.brief.Planner;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.pages.TemplateFault;
+import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -84,13 +87,31 @@ final class BuildCommand implements Command {
             return 1;
         }
         List<Brief> briefs = new ArrayList<>();
+        Map<String, String> places = new HashMap<>();
         for (Trip trip : plans.trips()) {
-            if (trip.audience().compareTo(audience) >= 0) {
-                briefs.add(Planner.brief(Sharing.forAudience(trip)));
+            if (trip.audience().compareTo(audience) < 0) {
+                continue;
             }
+            Trip shared = Sharing.forAudience(trip);
+            String other = places.putIfAbsent(shared.site().slug(), trip.site().slug());
+            if (other != null && !other.equals(trip.site().slug())) {
+                terminal.err().println("the sites '" + other + "' and '" + trip.site().slug() + "' are both called '"
+                        + shared.site().name() + "' on public pages: give each a public_name of its own");
+                return 1;
+            }
+            if (Sharing.nameTellsThePlace(trip)) {
+                terminal.err().println(trip.slug() + ": warning: the name of this file becomes a folder's name and "
+                        + "tells the place, which is sensitive: rename the file");
+            }
+            briefs.add(Planner.brief(shared));
         }
         try {
-            List<Page> pages = pages().of(briefs, idleSites(plans), plans.bags());
+            SitePages site = pages();
+            for (Brief brief : briefs) {
+                site.findings(brief).stream().filter(line -> line.startsWith("warning"))
+                        .forEach(line -> terminal.err().println(brief.trip().slug() + ": " + line));
+            }
+            List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs));
             List<String> broken = Links.broken(pages);
             broken.forEach(terminal.err()::println);
             Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),
@@ -120,6 +141,15 @@ final class BuildCommand implements Command {
             }
             throw wrapped;
         }
+    }
+
+    /** Everyone may see a bag that a trip of theirs carries, the author all of them. */
+    private List<Bag> bags(Plans plans, List<Brief> briefs) {
+        if (audience == Share.Audience.PRIVATE) {
+            return plans.bags();
+        }
+        return plans.bags().stream().filter(bag -> briefs.stream()
+                .anyMatch(brief -> bag.slug().equals(brief.trip().gear().slug()))).toList();
     }
 
     /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */

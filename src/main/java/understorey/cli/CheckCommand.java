@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import understorey.brief.Planner;
+import understorey.pages.SitePages;
+import understorey.plan.Trip;
 import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -42,6 +45,11 @@ final class CheckCommand implements Command {
             terminal.out().println(json(plans));
         } else {
             terminal.findings(plans.findings());
+            SitePages pages = SitePages.open(null);
+            for (Trip trip : plans.trips()) {
+                pages.findings(Planner.brief(trip))
+                        .forEach(line -> terminal.err().println(trip.slug() + ": " + line));
+            }
             if (plans.findings().isEmpty()) {
                 terminal.err().println(Terminal.count(plans.trips().size(), "trip") + ", nothing to find fault with");
             }

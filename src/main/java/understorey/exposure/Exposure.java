@@ -113,7 +113,12 @@ public final class Exposure {
         }
         if (flowerWindMs <= LULLS_BELOW_MS) {
             steadyAtBase();
-            reasons.add(sway(ExposureReason.WAIT_FOR_LULL, swayS, flowerWindMs));
+            if (secondsAt(fNumber, body.baseIso()) > swayS * HOPELESS_TIMES) {
+                verdict = Verdict.COMPROMISE;
+            }
+            int fast = raise(fNumber, swayS);
+            reasons.add(sway(ExposureReason.WAIT_FOR_LULL, swayS, flowerWindMs).with("iso", iso(fast))
+                    .with("time", StopScale.snapShutterS(secondsAt(fNumber, fast)), SHUTTER_SECONDS));
             return body.baseIso();
         }
         int raised = raise(fNumber, swayS);
@@ -159,9 +164,9 @@ public final class Exposure {
                 kind = ExposureReason.ISO_FOR_WIND;
             }
         }
-        Reason reason = limitS < handS
+        Reason reason = limitS < handS && kind != ExposureReason.ISO_BASE_HAND_HELD
                 ? sway(kind, limitS, flowerWindMs)
-                : Reason.of(kind).with("longest", StopScale.nextShutterDownS(limitS), SHUTTER_SECONDS);
+                : Reason.of(kind).with("longest", StopScale.nextShutterDownS(handS), SHUTTER_SECONDS);
         reasons.add(reason.with("iso", iso(iso)).with("focal", fit.equivalentMm(), MILLIMETRES));
         return iso;
     }
@@ -183,7 +188,7 @@ public final class Exposure {
         if (closeness >= 1 / 6.0) {
             reasons.add(Reason.of(ExposureReason.CLOSENESS_TAKES).with("stops", closeness, STOPS));
         }
-        if (seconds > LONGEST_MARKED_S && seconds <= LONGEST_SENSIBLE_S) {
+        if (fit.steady() && seconds > LONGEST_MARKED_S && seconds <= LONGEST_SENSIBLE_S) {
             reasons.add(Reason.of(ExposureReason.BULB).with("time", seconds, SHUTTER_SECONDS));
         }
         if (fit.steady()) {
@@ -196,7 +201,7 @@ public final class Exposure {
             return List.of(0);
         }
         reasons.add(Reason.of(ExposureReason.BRACKET).with("contrast", contrastStops, STOPS));
-        return List.of(-2, 0, 2);
+        return List.of(-4, -2, 0);
     }
 
     private static Figure iso(int iso) {

@@ -42,8 +42,6 @@ public enum FitReason implements Reason.Kind {
     SUPPORT_TOO_TALL,
     SUPPORT_TOO_SHORT,
     SUPPORT_OVERLOADED,
-    /** No remote release: use the self-timer. */
-    NO_RELEASE,
     HELP_LONGER,
     HELP_WIDER,
     HELP_TUBE,

@@ -39,6 +39,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double ATTACHING = 1;
     /** A focal length or a distance that a sum left this near to another is meant as it. */
     private static final double ROUNDING = 1.001;
+    /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
+    static final double SAME_FOCAL = 1.02;
     private static final double CLOSE_UP = 0.1;
     private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
@@ -139,11 +141,11 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
          */
         private double focalAgainst(double wantedMm, double focalMm, double times) {
             double crop = camera.sensor().crop();
-            boolean reached = times < ROUNDING && times > 1 / ROUNDING;
+            boolean reached = times < SAME_FOCAL && times > 1 / SAME_FOCAL;
             if (!reached && intent.assumed().contains("focal_equivalent")) {
                 return nearestTo(wantedMm * crop, focalMm * crop, times);
             }
-            if (times > ROUNDING) {
+            if (times >= SAME_FOCAL) {
                 Verdict what = times <= NEAR_ENOUGH ? Verdict.FITS
                         : times <= LONGEST_STEP_BACK ? Verdict.COMPROMISE : Verdict.CANNOT;
                 against(what, 2 * log2(times), Reason.of(FitReason.FOCAL_LONG)
@@ -151,13 +153,14 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                         .with("times", times, TIMES));
                 return 1;
             }
-            if (times < 1 / ROUNDING) {
+            if (times <= 1 / SAME_FOCAL) {
                 crop(FitReason.FOCAL_SHORT, 1 / times);
                 return 1 / times;
             }
             reasons.add(Reason.of(FitReason.FOCAL_REACHED).with("focal", focalMm, MILLIMETRES)
                     .with("equivalent", focalMm * crop, MILLIMETRES));
-            return 1;
+            penalty += 2 * Math.abs(log2(times));
+            return Math.max(1, 1 / times);
         }
 
         /** Nobody asked for the focal length that was proposed: the lens is used whole, at its nearest. */

@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import understorey.optics.CircleOfConfusion;
+import understorey.optics.DepthOfField;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
@@ -33,6 +35,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     static final double GROUND_M = 0.15;
 
     private static final Duration DURATION = Duration.ofMinutes(15);
+    private static final double SMALL_STOP = 16;
+    private static final double FULL_FRAME_COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double FLOOR_EQUIVALENT_MM = 50;
     private static final double APPROACH_EQUIVALENT_MM = 28;
     private static final double DETAIL_FILLS = 0.5;
@@ -72,7 +76,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         if (shot.tiltDeg() == null) {
             assumed.add("tilt");
         }
-        Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, shot.subject(), orientation), "sharp", assumed);
+        Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, focal, shot.subject(), orientation), "sharp", assumed);
         return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
                 or(shot.polariser(), false, "polariser", assumed),
                 or(shot.duration(), DURATION, "duration", assumed),
@@ -108,14 +112,18 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
 
     /**
      * A framed picture is sharp over a quarter of its width; a view from 1.6 times the camera's height (at
-     * least half a metre) to 40 m, on the way in to 15 m. Common practice, no source.
+     * least half a metre) to 40 m, on the way in to 15 m, but from no nearer than f/16 on full frame holds at that
+     * focal length (1/near = 2/H + 1/far). Common practice, no source.
      */
-    private static Sharp sharp(Role role, Viewpoint viewpoint, Frame frame, Subject subject,
+    private static Sharp sharp(Role role, Viewpoint viewpoint, Frame frame, Double focal, Subject subject,
                                Orientation orientation) {
         if (frame != null) {
             return new Sharp.Depth(widthM(frame, subject, orientation) / 4);
         }
-        return new Sharp.Range(Math.max(0.5, 1.6 * nominalHeightM(viewpoint)), role == Role.APPROACH ? 15 : 40);
+        double farM = role == Role.APPROACH ? 15 : 40;
+        double hyperfocalM = DepthOfField.hyperfocalMm(focal, SMALL_STOP, FULL_FRAME_COC_MM) / 1000;
+        double heldM = 1 / (2 / hyperfocalM + 1 / farM);
+        return new Sharp.Range(Math.max(heldM, Math.max(0.5, 1.6 * nominalHeightM(viewpoint))), farM);
     }
 
     static double nominalHeightM(Viewpoint viewpoint) {

@@ -77,6 +77,15 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return camera.closeUpTimes(focalMm);
     }
 
+    /**
+     * The plane of focus as a lens marks it, from the sensor, metres: the thin lens's subject and image distance
+     * together.
+     */
+    public double focusFromSensorM() {
+        double subjectMm = focusM * 1000;
+        return (subjectMm + 1 / (1 / actingFocalMm() - 1 / subjectMm)) / 1000;
+    }
+
     /** What standing off the sensor costs in light, stops; a close-up lens costs nothing. */
     public double closenessStops() {
         return Bellows.stops((1 + magnification) / closeUpTimes() - 1);

@@ -30,6 +30,8 @@ final class LensTrial {
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
     private static final double STACK_OVERLAP = 0.2;
+    /** Close up, depth is worth a little softness all over: common practice, no source. */
+    private static final double CLOSE_UP_GRACE = 1.5;
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     private static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
@@ -72,9 +74,6 @@ final class LensTrial {
         }
         Holding holding = Holding.of(bag, camera, intent);
         reasons.addAll(holding.reasons());
-        if (Holding.steady(holding.support()) && !bag.remoteRelease()) {
-            reasons.add(Reason.of(FitReason.NO_RELEASE));
-        }
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
                 holding.support(), holding.heightM(), tiltDeg(holding.heightM()), polarising.filters(),
@@ -116,7 +115,9 @@ final class LensTrial {
         }
         double stop = camera.lens().smallestStop() == null ? SMALLEST_STOP : camera.lens().smallestStop();
         double own = (1 + framing.magnification()) / framing.reach().closeUpTimes() - 1;
-        return Math.max(widest, Math.min(stop, Diffraction.largestUsefulFNumber(cocMm, own)));
+        double limit = Diffraction.largestUsefulFNumber(cocMm, own);
+        boolean closeUp = intent.sharp() instanceof Sharp.Depth;
+        return Math.max(widest, Math.min(stop, closeUp ? limit * CLOSE_UP_GRACE : limit));
     }
 
     private void depth(double needed, double useful, double cocMm) {
@@ -158,18 +159,37 @@ final class LensTrial {
         }
     }
 
-    /** As written; else such that the nearest sharp ground lies on the bottom edge; level for a close-up. */
+    /**
+     * As written; else such that the nearest sharp ground, that far from the lens, lies on the bottom edge; a framed
+     * picture aims at the flowers, or at the middle of the plant where all of it is in the frame.
+     */
     private double tiltDeg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
             return intent.shot().tiltDeg();
         }
         if (!(intent.sharp() instanceof Sharp.Range range)) {
-            return 0;
+            return Math.toDegrees(Math.asin(clamp((heightM - aimM()) / framing.distanceM())));
         }
-        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-        double up = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
         double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000),
-                up, up, framing.magnification()).verticalDeg() / 2;
-        return Math.toDegrees(Math.atan(heightM / range.nearM())) - half;
+                upMm(), upMm(), framing.magnification()).verticalDeg() / 2;
+        return Math.toDegrees(Math.asin(clamp(heightM / range.nearM()))) - half;
+    }
+
+    private double aimM() {
+        Double plantM = intent.shot().subject().heightM();
+        if (plantM == null) {
+            return Intent.nominalHeightM(intent.viewpoint());
+        }
+        return upMm() / framing.magnification() / 1000 >= plantM ? plantM / 2 : plantM;
+    }
+
+    /** Height of the picture on the part of the sensor that is used, mm. */
+    private double upMm() {
+        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
+        return (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
+    }
+
+    private static double clamp(double sine) {
+        return Math.max(-1, Math.min(1, sine));
     }
 }

@@ -6,8 +6,7 @@ import understorey.plan.Lens;
 /**
  * From where to where a camera focuses at one focal length. Distances are mm from the front principal plane.
  *
- * <p>The greatest magnification is the maker's figure at the long end, else the thin lens's at the closest
- * distance. Where a maker states a closest distance that no thin lens of that focal length reaches with that
+ * <p>Where a maker states a closest distance that no thin lens of that focal length reaches with that
  * magnification, the lens has shrunk its focal length while focusing; it is taken to shrink evenly with
  * magnification (an assumption, no source). A tube adds its length over the focal length; a close-up lens of
  * power D makes (1 + m)(1 + fD) − 1 of m (thin lenses in contact).
@@ -26,11 +25,26 @@ record Reach(double focalMm, double alone, double closeFocalMm, double closeUpTi
     static Reach of(Camera camera, double focalMm) {
         Lens lens = camera.lens();
         double closestMm = lens.closestM() * 1000;
-        double alone = lens.magnification() != null && focalMm == lens.longestMm()
-                ? lens.magnification()
-                : ThinLens.magnificationAtSensorDistance(focalMm, Math.max(closestMm, 4 * focalMm));
+        double alone = alone(lens, focalMm);
         return new Reach(focalMm, alone, Math.min(focalMm, ThinLens.focalMmAtSensorDistance(alone, closestMm)),
                 camera.closeUpTimes(focalMm), camera.tubeMm() / focalMm);
+    }
+
+    /**
+     * Greatest magnification of the lens alone: the maker's figure at the long end, and no more than its share at
+     * shorter ones (m in proportion to the focal length from one distance). Where none is given, the thin lens's from
+     * the closest distance; a lens that comes nearer than four focal lengths shrinks while focusing, and f/(D − f)
+     * is assumed.
+     */
+    private static double alone(Lens lens, double focalMm) {
+        double closestMm = lens.closestM() * 1000;
+        double thin = closestMm >= 4 * focalMm ? ThinLens.magnificationAtSensorDistance(focalMm, closestMm)
+                : Math.min(1, focalMm / (closestMm - focalMm));
+        if (lens.magnification() == null) {
+            return closestMm > focalMm ? thin : 1;
+        }
+        double share = lens.magnification() * focalMm / lens.longestMm();
+        return focalMm == lens.longestMm() || closestMm <= focalMm ? share : Math.min(share, thin);
     }
 
     double greatest() {

@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import understorey.kit.Intent;
+import understorey.plan.LightWish;
 import understorey.plan.Opening;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -92,7 +93,7 @@ public final class RunningOrder {
         Duration walk = walkTime(here, spot, now);
         ZonedDateTime ready = now.plus(walk).plus(SET_UP);
         LocalTime pin = intent.shot().start();
-        ZonedDateTime start = pin == null ? ready : at(pin);
+        ZonedDateTime start = pin == null ? daylight(ready, intent) : at(pin);
         if (start.isBefore(ready)) {
             remarks.add(Reason.of(OutingReason.PIN_MISSED).with("shot", name).with("pin", clock(start))
                     .with("ready", clock(ready)));
@@ -113,6 +114,17 @@ public final class RunningOrder {
             add(Leg.What.WAIT, Duration.between(now, start), spot, name);
         }
         add(Leg.What.SHOOT, intent.duration(), spot, name);
+    }
+
+    /**
+     * Nobody pinned the picture: it waits for sunrise, unless it wishes for twilight or the visit ends first.
+     */
+    private ZonedDateTime daylight(ZonedDateTime ready, Intent intent) {
+        if (sun.sunrise() == null || intent.shot().light().contains(LightWish.TWILIGHT)) {
+            return ready;
+        }
+        ZonedDateTime up = sun.sunrise().plusSeconds(59).truncatedTo(ChronoUnit.MINUTES);
+        return ready.isBefore(up) && up.plus(intent.duration()).isBefore(leave) ? up : ready;
     }
 
     private void add(Leg.What what, Duration length, String spot, String shot) {
@@ -145,13 +157,23 @@ public final class RunningOrder {
         return SunAt.of(trip.site().position(), when).altitudeDeg() < CIVIL_TWILIGHT_DEG;
     }
 
-    /** Civil dawn; where there is none, two hours before the sun is highest. */
+    /**
+     * Civil dawn; where there is none, two hours before the sun is highest; four hours before a leave that comes
+     * earlier.
+     */
     private ZonedDateTime assumedArrival(LocalDate date) {
         assumed.add("arrive");
         ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
                 : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2))
                 : date.atTime(10, 0).atZone(trip.site().zone());
-        return arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+        ZonedDateTime minute = arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+        ZonedDateTime leaving = trip.leave() == null ? null : date.atTime(trip.leave()).atZone(trip.site().zone());
+        if (leaving == null || minute.isBefore(leaving)) {
+            return minute;
+        }
+        ZonedDateTime midnight = date.atStartOfDay(trip.site().zone());
+        ZonedDateTime visit = leaving.minus(VISIT);
+        return visit.isBefore(midnight) ? midnight : visit;
     }
 
     /** Four hours later, but not past midnight. */

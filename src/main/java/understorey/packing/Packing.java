@@ -78,6 +78,15 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
                 leave.add(item);
             }
         }
+        List<String> steady = new ArrayList<>();
+        for (Use use : uses) {
+            if (bag.remoteRelease() && use.fit().steady()) {
+                steady.add(use.fit().intent().shot().name());
+            }
+        }
+        if (!steady.isEmpty()) {
+            take.add(new Item("Remote release", List.copyOf(steady), null));
+        }
         for (Bag.Extra extra : bag.extras()) {
             take.add(new Item(extra.name(), List.of(), extra.weightG()));
         }

@@ -60,6 +60,9 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String
 
     private static String sunlit(List<Interval> sunlit) {
         List<String> stretches = sunlit.stream().map(LightView::interval).toList();
+        if (stretches.size() == 1 && sunlit.get(0).length().toHours() >= 23) {
+            return "all day";
+        }
         return stretches.isEmpty() ? null : String.join(", ", stretches);
     }
 

@@ -6,8 +6,10 @@ import java.util.List;
 import understorey.brief.Brief;
 import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
+import understorey.kit.Verdict;
 import understorey.outing.Leg;
 import understorey.packing.Packing;
+import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 
@@ -23,9 +25,9 @@ import understorey.plan.Trip;
  * @param findings   what the author should know before going, warnings first
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
-                       String isoDate, String arrive, String leave, boolean arriveAssumed, boolean leaveAssumed,
+                       String isoDate, String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
-                       List<Row> essentials, LightView light, String sky, boolean skyAssumed,
+                       List<Row> essentials, LightView light, String sky, boolean skyAssumed, boolean shaded,
                        TemplateHTMLOutputModel dayLight, TemplateHTMLOutputModel skyline, String dayLightSays,
                        String skylineSays, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
@@ -62,13 +64,14 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
                 brief.date().toString(), Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
-                brief.outing().assumed().contains("arrive"), brief.outing().assumed().contains("leave"),
+                arriveDefault(brief), brief.outing().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
                 essentials(brief, light, kit, findings), light,
                 brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.sky()) + " sky" : "the sky as forecast",
-                brief.assumed().contains("sky"), Templates.html(Svg.of(brief.dayLight(), "day")),
+                brief.assumed().contains("sky"),
+                brief.shots().stream().anyMatch(shot -> shot.light().plantAreaIndex() > 0), Templates.html(Svg.of(brief.dayLight(), "day")),
                 Templates.html(Svg.of(brief.skyline(), "skyline")), brief.dayLight().says(), brief.skyline().says(),
                 shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
                 Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
@@ -84,6 +87,14 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     private static String audience(Trip trip) {
         return Words.word(trip.audience()) + ", position " + Words.word(trip.precision());
+    }
+
+    /** Where a default arrival comes from; null for one that the author wrote. */
+    private static String arriveDefault(Brief brief) {
+        if (!brief.outing().assumed().contains("arrive")) {
+            return null;
+        }
+        return brief.sun().civilDawn() != null ? "civil dawn" : "two hours before the sun is highest";
     }
 
     private static String contact(Trip trip) {
@@ -105,10 +116,15 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 .filter(spot -> spot != null).distinct().toList();
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
         rows.add(new Row("Why this day", why(brief)));
-        rows.add(new Row("Carry", kit.weight() + ": " + String.join(", ",
-                kit.take().stream().map(Item::name).toList())));
-        List<String> spoilers = findings.stream().filter(Remark::warning)
-                .map(Remark::text).toList();
+        rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
+                : kit.weight() + ": " + String.join(", ", kit.take().stream().map(Item::name).toList())));
+        List<String> spoilers = new ArrayList<>(findings.stream().filter(Remark::warning).map(Remark::text).toList());
+        List<String> compromises = brief.shots().stream().filter(shot -> shot.verdict() == Verdict.COMPROMISE)
+                .map(shot -> String.valueOf(shot.number())).toList();
+        if (!compromises.isEmpty()) {
+            spoilers.add((compromises.size() == 1 ? "Picture " : "Pictures ") + String.join(", ", compromises)
+                    + (compromises.size() == 1 ? " is a compromise." : " are compromises."));
+        }
         rows.add(new Row("What could spoil it", spoilers.isEmpty()
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
                 : String.join(" ", spoilers)));
@@ -123,9 +139,21 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return Character.toUpperCase(subject.charAt(0)) + subject.substring(1) + " in flower "
                 + Words.name(brief.flowering().first()) + " to " + Words.name(brief.flowering().last())
                 + " by the catalogue" + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
-                + "; one wood’s peak is much shorter"
+                + seenFull(brief) + "; one wood’s peak is much shorter"
                 + (brief.trip().site().reports() == null ? "" : ": ask " + brief.trip().site().reports()
                 + " before you go");
+    }
+
+    /** The days on which the site's own records have the subject in full flower. */
+    private static String seenFull(Brief brief) {
+        List<String> days = new ArrayList<>();
+        for (Season season : brief.trip().site().seasons()) {
+            if (season.subject().equals(brief.flowering().subject().key())) {
+                season.records().stream().filter(year -> year.full() != null)
+                        .forEach(year -> days.add(Words.date(year.full())));
+            }
+        }
+        return days.isEmpty() ? "" : ", seen full here on " + String.join(", ", days);
     }
 
     private static List<Step> order(Brief brief) {
@@ -166,7 +194,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return worded;
     }
 
-    private static List<Remark> findings(Brief brief, Sentences sentences) {
+    static List<Remark> findings(Brief brief, Sentences sentences) {
         List<Remark> remarks = new ArrayList<>();
         for (Finding.Level level : List.of(Finding.Level.WARNING, Finding.Level.NOTE)) {
             for (Finding finding : brief.findings()) {

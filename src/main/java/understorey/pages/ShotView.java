@@ -9,9 +9,11 @@ import understorey.exposure.Settings;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
+import understorey.kit.Verdict;
 import understorey.plan.LightWish;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
+import understorey.plan.SkyWord;
 import understorey.plan.Viewpoint;
 import understorey.reason.Reason;
 
@@ -29,7 +31,7 @@ import understorey.reason.Reason;
  */
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
-                       String settings, String focus, String sharp, String height, String bracket,
+                       String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, String wishes, String notes, String otherwise,
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
@@ -62,9 +64,10 @@ public record ShotView(int number, String name, String role, String subject, Str
                 settings == null ? null : String.valueOf(settings.iso()),
                 settings == null ? null : Words.fNumber(settings.fNumber()) + " · "
                         + Words.shutter(settings.shutterS()) + " · ISO " + settings.iso(),
-                fit == null ? null : Words.metres(fit.focusM()),
+                fit == null ? null : Words.metres(fit.focusFromSensorM()),
                 settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
+                written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
                 reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), wishes(written),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
@@ -92,7 +95,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                     + (shot.lightAngleDeg() == null ? "" : ", the sun "
                     + Words.degrees(shot.lightAngleDeg()) + " off your axis")));
         }
-        facts.add(new Row("Focus", "at " + Words.metres(fit.focusM()) + "; sharp "
+        facts.add(new Row("Focus", "at " + Words.metres(fit.focusFromSensorM()) + " on the lens’s scale; sharp "
                 + sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
                 + Words.metres(shot.settings().hyperfocalM()) : "")));
         if (fit.magnification() > 0.05) {
@@ -134,7 +137,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         List<Sky> skies = new ArrayList<>();
         for (ShotBrief.InSky in : shot.otherSkies()) {
             Settings settings = in.settings();
-            skies.add(new Sky(Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
+            boolean inShade = in.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
+            skies.add(new Sky(inShade ? "clear, in the shade" : Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
                     Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
                     settings.iso() != shot.settings().iso()));
         }

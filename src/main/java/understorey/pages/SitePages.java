@@ -31,8 +31,8 @@ public final class SitePages {
     public record Card(String slug, String title, String date, String site, String pictures, String audience) {
     }
 
-    /** The field sheet; {@code night} for dim red on black. */
-    public record SheetPage(TemplateHTMLOutputModel css, boolean night, PlanView plan) {
+    /** The field sheet; {@code night} for dim red on black, {@code full} where two lines a picture fit one side. */
+    public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full, PlanView plan) {
     }
 
     /** A site; the drawing is null where no trip goes there. */
@@ -43,6 +43,9 @@ public final class SitePages {
     /** A bag. */
     public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Row> trips) {
     }
+
+    /** Pictures that have room for a second line on the field sheet. */
+    private static final int FULL_SHEET = 5;
 
     private final Templates templates;
     private final Sentences sentences;
@@ -93,12 +96,21 @@ public final class SitePages {
         return List.copyOf(pages);
     }
 
+    /** What the plan of a trip found, warnings first, each with its level before it. */
+    public List<String> findings(Brief brief) {
+        List<String> lines = new ArrayList<>();
+        for (PlanView.Remark remark : PlanView.findings(brief, sentences)) {
+            lines.add((remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' '));
+        }
+        return lines;
+    }
+
     private void trip(Brief brief) {
         String folder = brief.trip().slug() + "/";
         PlanView view = PlanView.of(brief, css, sentences, prose);
         add(folder + "index.html", templates.fill("plan.ftlh", view));
-        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, view)));
-        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, view)));
+        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, view.shots().size() <= FULL_SHEET, view)));
+        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, view.shots().size() <= FULL_SHEET, view)));
         add(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' '));
         add(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')));
         add(folder + "trip.ics", TripCalendar.of(brief));

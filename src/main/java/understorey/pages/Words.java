@@ -70,6 +70,11 @@ final class Words {
                 + date.getYear();
     }
 
+    /** Without the day of the week. */
+    static String date(LocalDate date) {
+        return date.getDayOfMonth() + " " + name(date.getMonth()) + " " + date.getYear();
+    }
+
     /** An enum constant as a name: {@code APRIL} reads April. */
     static String name(Enum<?> constant) {
         String word = word(constant);

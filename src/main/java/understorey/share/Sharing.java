@@ -2,6 +2,7 @@ package understorey.share;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 import understorey.plan.Companion;
 import understorey.plan.Parking;
@@ -38,6 +39,24 @@ public final class Sharing {
                 trip.sky(), trip.forecast(), trip.story(), trip.shots(),
                 trip.share() == null ? null : new Share(audience, precision));
         return open && trip.site().sensitive() ? covered(shared, Cover.of(trip.site())) : shared;
+    }
+
+    /**
+     * Whether the trip's own file name tells where a sensitive site lies: it becomes the folder's name, in every
+     * link, and nobody but the author can change it. True when a word of four letters and more of the site's name or
+     * slug stands in it.
+     */
+    public static boolean nameTellsThePlace(Trip trip) {
+        if (trip.audience() != Share.Audience.PUBLIC || !trip.site().sensitive()) {
+            return false;
+        }
+        String name = trip.slug().toLowerCase(Locale.ROOT);
+        for (String word : (trip.site().name() + "-" + trip.site().slug()).toLowerCase(Locale.ROOT).split("[^\\p{L}]+")) {
+            if (word.length() >= 4 && name.contains(word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

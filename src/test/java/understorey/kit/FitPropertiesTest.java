@@ -102,9 +102,9 @@ class FitPropertiesTest {
             List<String> excuses = new ArrayList<>(kinds(fit.reasons()));
             excuses.retainAll(List.of("FOCAL_LONG", "TOO_NEAR", "ATTACHMENT_TOO_CLOSE"));
             if (intent.frame() != null && excuses.isEmpty()) {
-                assertEquals(1, fit.frameWidthM() / intent.frame().widthM(), 0.002, () -> fit.toString());
+                assertEquals(1, fit.frameWidthM() / intent.frame().widthM(), Framing.SAME_FOCAL - 1, () -> fit.toString());
             } else if (intent.frame() == null && !kinds(fit.reasons()).contains("FOCAL_LONG")) {
-                assertEquals(1, fit.equivalentMm() / intent.focalEquivalentMm(), 0.002);
+                assertEquals(1, fit.equivalentMm() / intent.focalEquivalentMm(), Framing.SAME_FOCAL - 1);
             }
         }
     }

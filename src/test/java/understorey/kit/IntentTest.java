@@ -1,6 +1,7 @@
 package understorey.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static understorey.Samples.picture;
@@ -10,6 +11,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.optics.CircleOfConfusion;
+import understorey.optics.DepthOfField;
+import understorey.optics.Sharpness;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
@@ -65,10 +69,15 @@ class IntentTest {
 
     @Test
     void keepsAViewSharpFromTheFeetOnAndACloseUpOverAQuarterOfItsWidth() {
-        assertEquals(new Sharp.Range(1.6 * 1.5, 40), picture("a").role(Role.OPENING).intent().sharp());
+        Sharp.Range floor = (Sharp.Range) picture("a").role(Role.OPENING).intent().sharp();
+        assertEquals(40, floor.farM());
+        double coc = CircleOfConfusion.mm(36, 24);
+        DepthOfField at16 = DepthOfField.of(50, 16, coc, Sharpness.focusMm(floor.nearM() * 1000, 40_000));
+        assertEquals(floor.nearM(), at16.nearMm() / 1000, 0.02);
+        assertTrue(floor.nearM() > 1.6 * 1.5);
         assertEquals(new Sharp.Range(1.6 * 0.9, 15), picture("a").role(Role.APPROACH).intent().sharp());
-        assertEquals(new Sharp.Range(0.5, 40),
-                picture("a").role(Role.OPENING).from(Viewpoint.Stance.GROUND).intent().sharp());
+        assertEquals(new Sharp.Range(0.5, 15), picture("a").role(Role.APPROACH).from(Viewpoint.Stance.GROUND)
+                .equivalent(20).intent().sharp());
         assertEquals(new Sharp.Depth(0.045 / 4), picture("a").wide(0.045).intent().sharp());
         assertEquals(new Sharp.Depth(0.3 * 1.5 / 4),
                 picture("a").framed(new Frame(null, 0.3, null, null)).intent().sharp());

@@ -92,22 +92,19 @@ class LensTrialTest {
             LensFit fit = best(picture.equivalent(50), bag(fullFrame(24), ZOOM));
             double bottomDeg = fit.tiltDeg() + fit.view().verticalDeg() / 2;
             double nearM = picture.intent().sharp() instanceof Sharp.Range range ? range.nearM() : 0;
-            assertEquals(nearM, fit.heightM() / Math.tan(Math.toRadians(bottomDeg)), 1e-9);
+            assertEquals(nearM, fit.heightM() / Math.sin(Math.toRadians(bottomDeg)), 1e-9);
         }
     }
 
     @Test
-    void tiltsAsWrittenAndNotAtAllCloseUp() {
+    void tiltsAsWrittenElseAtTheFlowersOrTheMiddleOfThePlant() {
         assertEquals(8, best(picture("a").equivalent(50).sharp(2.5, 40).tilt(8), bag(fullFrame(24), ZOOM)).tiltDeg());
-        assertEquals(0, best(picture("a").wide(0.3), bag(fullFrame(24), ZOOM)).tiltDeg());
-    }
-
-    @Test
-    void asksForTheSelfTimerOnlyWhereTheCameraStandsByItself() {
-        Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40);
-        Bag bag = bag(fullFrame(24), ZOOM);
-        assertTrue(kinds(best(picture, with(bag, Samples.LEGS)).reasons()).contains("NO_RELEASE"));
-        assertFalse(kinds(best(picture, with(bag, Samples.MONOPOD)).reasons()).contains("NO_RELEASE"));
-        assertFalse(kinds(best(picture, Samples.released(with(bag, Samples.LEGS))).reasons()).contains("NO_RELEASE"));
+        LensFit level = best(picture("a").wide(0.3).from(new Viewpoint.Height(Samples.ramsons().heightM())),
+                bag(fullFrame(24), ZOOM));
+        assertEquals(0, level.tiltDeg(), 1e-9);
+        LensFit above = best(picture("a").wide(3), bag(fullFrame(24), ZOOM));
+        double middleM = Samples.ramsons().heightM() / 2;
+        assertEquals(above.heightM() - middleM,
+                above.distanceM() * Math.sin(Math.toRadians(above.tiltDeg())), 1e-9);
     }
 }

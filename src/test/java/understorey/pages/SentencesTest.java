@@ -120,7 +120,8 @@ class SentencesTest {
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
         Sentences sentences = Sentences.read(file);
-        assertEquals("No remote release: use the self-timer.", sentences.of(Reason.of(FitReason.NO_RELEASE)));
+        assertEquals("Nothing in the bag holds the camera, so it is in your hands.",
+                sentences.of(Reason.of(FitReason.NO_SUPPORT)));
         assertEquals("f/8, to hold the sharpness asked.", sentences.of(Reason.of(ExposureReason.APERTURE_FOR_DEPTH)
                 .with("aperture", 8, Figure.Measure.F_NUMBER)));
     }
@@ -138,8 +139,8 @@ class SentencesTest {
         Sentences sentences = Sentences.read("# own words\n\nno-camera = no {lens} at all.");
         TemplateFault fault = assertThrows(TemplateFault.class, () -> sentences.of(Reason.of(FitReason.NO_CAMERA)));
         assertEquals("templates/sentences.txt:3:1: error: 'no-camera' has no figure {lens}", fault.plain());
-        TemplateFault missing = assertThrows(TemplateFault.class, () -> sentences.of(Reason.of(FitReason.NO_RELEASE)));
-        assertEquals("templates/sentences.txt:1:1: error: no line for 'no-release'", missing.plain());
+        TemplateFault missing = assertThrows(TemplateFault.class, () -> sentences.of(Reason.of(FitReason.NO_SUPPORT)));
+        assertEquals("templates/sentences.txt:1:1: error: no line for 'no-support'", missing.plain());
     }
 
     private List<String> lines() {

@@ -146,13 +146,13 @@ class SitePagesTest {
             List<String> defaults = all("Defaults: (.*?\\.)(?=\\*| )", text);
             assertEquals(2, defaults.size(), path);
             assertTrue(defaults.get(0).matches("role opening; spot the site itself; viewpoint standing, 1\\.5 m; "
-                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); sharp 2\\.4 m to 40 m; "
+                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); sharp 2\\.6 m to 40 m; "
                     + "polariser no; duration 15 min; priority 2\\."), defaults.get(0));
             assertTrue(defaults.get(1).matches("spot the site itself; viewpoint \\d+ cm; orientation landscape; "
                     + "tilt level; frame \\d+ cm wide; sharp .* deep; polariser no; duration 15 min; priority 2\\."),
                     defaults.get(1));
         }
-        assertTrue(page(pages, "a-quick-look/index.html").contains("a broken sky <span class=\"default\">(default, nobody said)"));
+        assertTrue(page(pages, "a-quick-look/index.html").contains("a broken sky <span class=\"default\">(default: nobody said what the sky will be)"));
     }
 
     @Test

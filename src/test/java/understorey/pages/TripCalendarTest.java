@@ -69,7 +69,8 @@ class TripCalendarTest {
         String[] order = events.get(0).getDescription().getValue().split("\n");
         assertEquals("Gorsewell Dingle; times are local, Europe/London.", order[0]);
         assertEquals("05:00 to 05:03 set up", order[1]);
-        assertEquals("05:03 to 05:23 1 The white floor", order[2]);
+        assertEquals("05:03 to 05:33 wait", order[2]);
+        assertEquals("05:33 to 05:53 1 The white floor", order[3]);
         assertEquals("Tell my sister, by text: back by 12:00.", order[order.length - 1]);
     }
 

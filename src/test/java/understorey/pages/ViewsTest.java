@@ -118,7 +118,7 @@ class ViewsTest {
         assertTrue(facts.get("Held by").matches("Carbon legs, lens at 1\\.5 m, (level|tilted \\d+° down)"), facts.get("Held by"));
         assertTrue(facts.get("Focus").contains("hyperfocal"), facts.get("Focus"));
         assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
-        assertEquals(List.of("clear", "broken", "overcast"), floor.skies().stream().map(ShotView.Sky::sky).toList());
+        assertEquals(List.of("clear, in the shade", "broken", "overcast"), floor.skies().stream().map(ShotView.Sky::sky).toList());
         assertEquals("low sun, backlight", floor.wishes());
     }
 

@@ -1,0 +1,64 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.kit.Verdict;
+
+class PlannerTest {
+
+    private static Brief brief(LocalDate date, Samples.Picture... pictures) {
+        understorey.plan.Shot[] shots = new understorey.plan.Shot[pictures.length];
+        for (int i = 0; i < shots.length; i++) {
+            shots[i] = pictures[i].shot();
+        }
+        return Planner.brief(Samples.trip(Samples.wood(), date, "09:00", "12:00", List.of(), shots));
+    }
+
+    private static List<String> kinds(Brief brief) {
+        return brief.findings().stream().map(finding -> finding.reason().kind().name()).toList();
+    }
+
+    /** European summer time 2027: begins on 28 March, ends on 31 October (Directive 2000/84/EC: last Sundays). */
+    @Test
+    void saysWhenTheClocksChange() {
+        assertTrue(kinds(brief(LocalDate.of(2027, 3, 28), picture("a"))).contains("CLOCKS_GO_FORWARD"));
+        assertTrue(kinds(brief(LocalDate.of(2027, 10, 31), picture("a"))).contains("CLOCKS_GO_BACK"));
+        List<String> ordinary = kinds(brief(LocalDate.of(2027, 3, 27), picture("a")));
+        assertFalse(ordinary.contains("CLOCKS_GO_FORWARD") || ordinary.contains("CLOCKS_GO_BACK"));
+    }
+
+    @Test
+    void holdsTheTableOfADayOf23And25Hours() {
+        assertEquals(92, brief(LocalDate.of(2027, 3, 28), picture("a")).light().size());
+        assertEquals(100, brief(LocalDate.of(2027, 10, 31), picture("a")).light().size());
+    }
+
+    @Test
+    void saysThatNobodyDescribedTheTrees() {
+        assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains("CANOPY_UNKNOWN")
+                == (Samples.wood().canopy() == null));
+    }
+
+    @Test
+    void packsNothingForAPictureThatCannotBeTaken() {
+        Brief brief = brief(Samples.MAY_DAY, picture("far").equivalent(2000).sharp(50, 60));
+        assertEquals(Verdict.CANNOT, brief.shots().get(0).verdict());
+        assertEquals(List.of(), brief.packing().take().stream().filter(item -> !item.shots().isEmpty()).toList());
+        assertTrue(kinds(brief).contains("SHOT_CANNOT"));
+    }
+
+    @Test
+    void settlesOnTheExpectedSkyOnlyWhenNobodyKnowsIt() {
+        Brief brief = brief(Samples.MAY_DAY, picture("a"));
+        assertTrue(kinds(brief).contains("SKY_UNKNOWN") && brief.assumed().contains("sky"));
+        ShotBrief shot = brief.shots().get(0);
+        assertEquals(shot.otherSkies().get(1).settings().ev100(), shot.settings().ev100(), 1e-12);
+    }
+}
