@@ -11,6 +11,7 @@ import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.data.MutableDataSet;
+import com.vladsch.flexmark.util.misc.Extension;
 import com.vladsch.flexmark.util.html.MutableAttributes;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +22,20 @@ import java.util.Locale;
  */
 final class Prose {
 
-    private Parser parser;
-    private HtmlRenderer renderer;
+    /** CommonMark alone, and with tables: those are asked for seldom, and slow to start. */
+    private Dialect plain;
+    private Dialect tabular;
+
+    private record Dialect(Parser parser, HtmlRenderer renderer) {
+
+        static Dialect with(List<Extension> extensions) {
+            MutableDataSet options = new MutableDataSet();
+            options.set(Parser.EXTENSIONS, extensions);
+            options.set(HtmlRenderer.ESCAPE_HTML, true);
+            return new Dialect(Parser.builder(options).build(),
+                    HtmlRenderer.builder(options).attributeProviderFactory(new SafeLinks()).build());
+        }
+    }
 
     /** Null for no text. The parser is built when there is a first text to read: it is slow to start. */
     String html(String markdown) {
@@ -33,10 +46,10 @@ final class Prose {
         if (plain(paragraph)) {
             return "<p>" + Svg.escape(paragraph) + "</p>\n";
         }
-        open();
-        Document document = parser.parse(markdown);
+        Dialect dialect = markdown.indexOf('|') < 0 ? plain() : tabular();
+        Document document = dialect.parser().parse(markdown);
         lower(document);
-        return renderer.render(document);
+        return dialect.renderer().render(document);
     }
 
     /** The page has its own title and sections: what the author heads stands below them. */
@@ -49,15 +62,20 @@ final class Prose {
         }
     }
 
-    /** Builds the parser; slow, about a tenth of a second on a cold start. */
+    /** Reads and forgets a text, so that the first of a trip finds everything loaded: a tenth of a cold start. */
     void open() {
-        if (parser == null) {
-            MutableDataSet options = new MutableDataSet();
-            options.set(Parser.EXTENSIONS, List.of(TablesExtension.create()));
-            options.set(HtmlRenderer.ESCAPE_HTML, true);
-            parser = Parser.builder(options).build();
-            renderer = HtmlRenderer.builder(options).attributeProviderFactory(new SafeLinks()).build();
-        }
+        Dialect dialect = plain();
+        dialect.renderer().render(dialect.parser().parse("**Warm** up"));
+    }
+
+    private synchronized Dialect plain() {
+        plain = plain == null ? Dialect.with(List.of()) : plain;
+        return plain;
+    }
+
+    private synchronized Dialect tabular() {
+        tabular = tabular == null ? Dialect.with(List.of(TablesExtension.create())) : tabular;
+        return tabular;
     }
 
     /** Without the spaces and line ends behind it; wider spaces are text. */

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import understorey.brief.Brief;
 import understorey.plan.Bag;
 import understorey.plan.Share;
@@ -107,14 +109,35 @@ public final class SitePages {
 
     private void trip(Brief brief) {
         String folder = brief.trip().slug() + "/";
+        CompletableFuture<List<Page>> files = CompletableFuture.supplyAsync(() -> files(brief, folder));
         PlanView view = PlanView.of(brief, css, sentences, prose);
         add(folder + "index.html", templates.fill("plan.ftlh", view));
-        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, view.shots().size() <= FULL_SHEET, view)));
-        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, view.shots().size() <= FULL_SHEET, view)));
+        boolean full = view.shots().size() <= FULL_SHEET;
+        add(folder + "field-sheet.html",
+                templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, full, view)));
+        add(folder + "field-sheet-night.html",
+                templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, full, view)));
         add(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' '));
-        add(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')));
-        add(folder + "trip.ics", TripCalendar.of(brief));
-        add(folder + "spots.gpx", Waypoints.of(brief));
+        pages.addAll(joined(files));
+    }
+
+    /** What programs read; written on another core while the templates are filled. */
+    private List<Page> files(Brief brief, String folder) {
+        return List.of(
+                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' '))),
+                new Page(folder + "trip.ics", TripCalendar.of(brief)),
+                new Page(folder + "spots.gpx", Waypoints.of(brief)));
+    }
+
+    private static List<Page> joined(CompletableFuture<List<Page>> files) {
+        try {
+            return files.join();
+        } catch (CompletionException wrapped) {
+            if (wrapped.getCause() instanceof RuntimeException fault) {
+                throw fault;
+            }
+            throw wrapped;
+        }
     }
 
     /** One page a name: where trips show a site to several audiences, the page is the most public one. */

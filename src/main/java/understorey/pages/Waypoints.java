@@ -1,11 +1,7 @@
 package understorey.pages;
 
-import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.stream.XMLOutputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamWriter;
 import understorey.brief.Brief;
 import understorey.brief.ShotBrief;
 import understorey.plan.Parking;
@@ -23,41 +19,28 @@ final class Waypoints {
     private final Brief brief;
     private final Site site;
     private final Share.Precision precision;
-    private final XMLStreamWriter xml;
+    private final StringBuilder xml = new StringBuilder(1024);
 
-    private Waypoints(Brief brief, XMLStreamWriter xml) {
+    private Waypoints(Brief brief) {
         this.brief = brief;
         this.site = brief.trip().site();
         this.precision = brief.trip().precision();
-        this.xml = xml;
     }
 
     static String of(Brief brief) {
-        StringWriter text = new StringWriter();
-        try {
-            new Waypoints(brief, XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text)).gpx();
-        } catch (XMLStreamException e) {
-            throw new IllegalStateException(e);
-        }
-        return text.append('\n').toString();
+        return new Waypoints(brief).gpx();
     }
 
-    private void gpx() throws XMLStreamException {
-        xml.writeStartDocument("UTF-8", "1.0");
-        xml.writeCharacters("\n");
-        xml.writeStartElement("gpx");
-        xml.writeDefaultNamespace("http://www.topografix.com/GPX/1/1");
-        xml.writeAttribute("version", "1.1");
-        xml.writeAttribute("creator", "Understorey");
-        xml.writeCharacters("\n  ");
-        xml.writeStartElement("metadata");
+    private String gpx() {
+        xml.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<gpx xmlns=\"http://www.topografix.com/GPX/1/1\" "
+                + "version=\"1.1\" creator=\"Understorey\">\n  <metadata>");
         element("name", brief.trip().title());
         element("desc", switch (precision) {
             case EXACT -> "Spots of " + site.name() + ".";
             case COARSE -> "The position of " + site.name() + " is generalised, and spots are not given.";
             case HIDDEN -> "Positions are not given.";
         });
-        end();
+        xml.append("\n  </metadata>");
         if (precision != Share.Precision.HIDDEN) {
             waypoint(site.position(), site.elevationM(), site.name(), atTheSite());
         }
@@ -68,15 +51,12 @@ final class Waypoints {
                 }
             }
         }
-        xml.writeCharacters("\n");
-        xml.writeEndDocument();
+        return xml.append("\n</gpx>\n").toString();
     }
 
-    private void waypoint(Position at, Double elevationM, String name, List<String> what) throws XMLStreamException {
-        xml.writeCharacters("\n  ");
-        xml.writeStartElement("wpt");
-        xml.writeAttribute("lat", Figures.positionDeg(at.latitude()).toPlainString());
-        xml.writeAttribute("lon", Figures.positionDeg(at.longitude()).toPlainString());
+    private void waypoint(Position at, Double elevationM, String name, List<String> what) {
+        xml.append("\n  <wpt lat=\"").append(Figures.positionDeg(at.latitude()).toPlainString())
+                .append("\" lon=\"").append(Figures.positionDeg(at.longitude()).toPlainString()).append("\">");
         if (elevationM != null) {
             element("ele", Figures.decimals(elevationM, 1).toPlainString());
         }
@@ -84,7 +64,7 @@ final class Waypoints {
         if (!what.isEmpty()) {
             element("desc", String.join("; ", what));
         }
-        end();
+        xml.append("\n  </wpt>");
     }
 
     /** Pictures taken anywhere on the site, and at spots whose own position is not given. */
@@ -117,16 +97,9 @@ final class Waypoints {
         return shot.number() + " " + shot.intent().shot().name() + " (" + shot.intent().shot().subject().name() + ")";
     }
 
-    private void element(String name, String text) throws XMLStreamException {
-        xml.writeCharacters("\n    ");
-        xml.writeStartElement(name);
-        xml.writeCharacters(allowed(text));
-        xml.writeEndElement();
-    }
-
-    private void end() throws XMLStreamException {
-        xml.writeCharacters("\n  ");
-        xml.writeEndElement();
+    private void element(String name, String text) {
+        xml.append("\n    <").append(name).append('>').append(Svg.escape(allowed(text)))
+                .append("</").append(name).append('>');
     }
 
     /** Without what XML 1.0 allows in no form (section 2.2): most control characters and lone surrogates. */
