@@ -11,6 +11,9 @@ record Terminal(PrintStream out, PrintStream err) {
 
     /** Prints findings in file order, and a count of what was found. */
     void findings(List<Finding> findings) {
+        if (findings.isEmpty()) {
+            return;
+        }
         boolean colour = CommandLine.Help.Ansi.AUTO.enabled() && System.getenv("NO_COLOR") == null;
         int errors = 0;
         int warnings = 0;

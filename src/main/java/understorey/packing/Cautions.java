@@ -5,11 +5,14 @@ import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import understorey.kit.Intent;
 import understorey.outing.LampHours;
 import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
@@ -37,11 +40,14 @@ public final class Cautions {
             cautions.add(Reason.of(Caution.BRANCHES_IN_WIND));
         }
         cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
-        intents.stream().map(intent -> intent.shot().subject())
-                .filter(subject -> subject.care() != null && !subject.care().isBlank())
-                .distinct().map(subject -> Reason.of(Caution.CARE_FOR_SUBJECT)
-                        .with("subject", subject.name()).with("care", unstopped(subject.care())))
-                .forEach(cautions::add);
+        Set<String> cared = new HashSet<>();
+        for (Intent intent : intents) {
+            Subject subject = intent.shot().subject();
+            if (subject.care() != null && !subject.care().isBlank() && cared.add(subject.key())) {
+                cautions.add(Reason.of(Caution.CARE_FOR_SUBJECT)
+                        .with("subject", subject.name()).with("care", unstopped(subject.care())));
+            }
+        }
         cautions.add(Reason.of(Caution.TICKS));
         cautions.add(Reason.of(Caution.SUN_THROUGH_A_LENS));
         cautions.add(Reason.of(Caution.TELL_SOMEONE));

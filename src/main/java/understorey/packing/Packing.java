@@ -1,6 +1,7 @@
 package understorey.packing;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,7 +58,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         }
         int frames = 0;
         double gigabytes = 0;
-        Map<Body, Integer> framesByBody = new LinkedHashMap<>();
+        Map<Body, Integer> framesByBody = new IdentityHashMap<>();
         boolean sized = false;
         for (Use use : uses) {
             need(use.fit(), needed);
