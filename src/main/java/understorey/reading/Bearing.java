@@ -29,7 +29,8 @@ final class Bearing {
                     nearest != null ? "did you mean '" + nearest + "'?" : "such as 65 or ENE");
         }
         if (degrees < 0 || degrees > 360) {
-            return Quantity.fault("must be from 0 to 360 degrees, not " + Numeral.show(degrees), null);
+            return Quantity.fault("must be from 0 to 360 degrees, not " + Numeral.show(degrees),
+                    "clockwise from north, or a compass point such as ENE");
         }
         return Quantity.of(degrees == 360 ? 0 : degrees);
     }

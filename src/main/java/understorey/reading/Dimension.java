@@ -11,6 +11,8 @@ enum Dimension {
     /** Held in millimetres. */
     SMALL_LENGTH("a length", "50 mm", unit(1, 1, "mm"), unit(10, 1, "cm"), unit(1000, 1, "m"), unit(254, 10, "in"),
             unit(3048, 10, "ft")),
+    /** Depth of water, held in millimetres. */
+    RAIN("an amount of rain", "2 mm", unit(1, 1, "mm"), unit(254, 10, "in")),
     /** Held in grams. The pound is 453.592 37 g, the ounce a sixteenth (agreement of 1959). */
     MASS("a weight", "430 g", unit(1, 1, "g"), unit(1000, 1, "kg"), unit(45_359_237, 100_000, "lb"),
             unit(45_359_237, 1_600_000, "oz")),

@@ -3,6 +3,7 @@ package understorey.reading;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -67,7 +68,8 @@ final class Fields {
 
     /** An error at the value of a key. */
     void refuse(String key, String text, String help) {
-        findings.error(at(key), text, help);
+        Node.Entry entry = node.entries().get(key);
+        findings.error(at(key), text, entry == null ? help : Quotes.straightened(entry.value(), help));
     }
 
     /** The value of a key; null when it is absent, or empty, which is reported at the key. */
@@ -118,6 +120,21 @@ final class Fields {
 
     <E extends Enum<E>> E word(String key, E[] constants) {
         return scalars.word(take(key), named(key), constants);
+    }
+
+    /** The words of the list under a key, each once. */
+    <E extends Enum<E>> List<E> words(String key, E[] constants) {
+        Node value = take(key);
+        String help = value instanceof Node.Scalar scalar
+                ? Suggestion.list(Words.of(constants), scalar.text()) : null;
+        LinkedHashSet<E> words = new LinkedHashSet<>();
+        for (Node item : items(key, value, help)) {
+            E word = scalars.word(item, "an entry of " + named(key), constants);
+            if (word != null) {
+                words.add(word);
+            }
+        }
+        return List.copyOf(words);
     }
 
     Boolean yesNo(String key) {
@@ -216,7 +233,7 @@ final class Fields {
             }
         }
         for (String key : missing) {
-            findings.error(node.pos(), "'" + key + "' is missing in " + what, null);
+            findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key));
         }
     }
 

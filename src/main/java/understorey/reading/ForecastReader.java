@@ -78,7 +78,7 @@ final class ForecastReader {
             f.refuse("gust", "'gust' is below 'wind'", null);
         }
         Double okta = okta(f);
-        Double rain = f.quantity("rain", Dimension.SMALL_LENGTH, 0, 500);
+        Double rain = f.quantity("rain", Dimension.RAIN, 0, 500);
         Double chance = f.quantity("rain_chance", Dimension.SHARE, 0, 1);
         f.done();
         if (time == null || !placed(f, date, time)) {

@@ -7,6 +7,7 @@ import java.util.Map;
 final class Names {
 
     private final String kind;
+    private final String ifNone;
     private final Map<String, Pos> places = new LinkedHashMap<>();
     private boolean complete = true;
 
@@ -14,7 +15,17 @@ final class Names {
      * @param kind in sentences, such as "spot"
      */
     Names(String kind) {
+        this(kind, null);
+    }
+
+    /**
+     * Names of that kind.
+     *
+     * @param ifNone the help against a name that points into an empty list
+     */
+    Names(String kind, String ifNone) {
         this.kind = kind;
+        this.ifNone = ifNone;
     }
 
     /** Takes the name of a block; one that was taken before is an error. Null when it has none. */
@@ -37,7 +48,7 @@ final class Names {
         String name = block.text(key);
         if (name != null && complete && !places.containsKey(name)) {
             block.refuse(key, "no " + kind + " has the name " + Node.quote(name),
-                    Suggestion.among(places.keySet(), name, "known names"));
+                    places.isEmpty() ? ifNone : Suggestion.among(places.keySet(), name, "known names"));
         }
         return name;
     }

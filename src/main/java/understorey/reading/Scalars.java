@@ -1,6 +1,5 @@
 package understorey.reading;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 
@@ -26,6 +25,15 @@ final class Scalars {
     }
 
     Double number(Node node, String name, double least, double most) {
+        return number(node, name, least, most, null);
+    }
+
+    /**
+     * A number as above.
+     *
+     * @param help for one outside its limits; null when there is none to give
+     */
+    Double number(Node node, String name, double least, double most, String help) {
         String text = written(node, name, "a number");
         if (text == null) {
             return null;
@@ -38,7 +46,7 @@ final class Scalars {
         }
         if (number < least || number > most) {
             return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
-                    + ", not " + Numeral.show(number), null);
+                    + ", not " + Numeral.show(number), help);
         }
         return number;
     }
@@ -104,7 +112,7 @@ final class Scalars {
         }
         E found = Words.find(constants, text.strip());
         return found != null ? found : refuse(node, name + " cannot be " + Node.quote(text),
-                Suggestion.among(Words.of(constants), text.strip(), "one of"));
+                Suggestion.amongWords(Words.of(constants), text.strip(), "one of"));
     }
 
     Boolean yesNo(Node node, String name) {
@@ -121,43 +129,13 @@ final class Scalars {
     /** A clock time, {@code HH:MM}. */
     LocalTime clock(Node node, String name) {
         String text = written(node, name, "a clock time");
-        if (text == null) {
-            return null;
-        }
-        String t = text.strip();
-        int hour = t.length() == 5 && t.charAt(2) == ':' ? digits(t, 0, 2) : -1;
-        int minute = hour < 0 ? -1 : digits(t, 3, 5);
-        if (hour < 0 || minute < 0 || hour > 23 || minute > 59) {
-            boolean short4 = t.length() == 4 && t.charAt(1) == ':' && digits(t, 0, 1) >= 0 && digits(t, 2, 4) >= 0;
-            return refuse(node, name + " must be a clock time from 00:00 to 23:59, not the text " + Node.quote(text),
-                    short4 ? "write 0" + t : null);
-        }
-        return LocalTime.of(hour, minute);
+        return text == null ? null : Moment.clock(text, (fault, help) -> refuse(node, name + " " + fault, help));
     }
 
     /** A date in full, {@code YYYY-MM-DD}, in the years 1900 to 2100. */
     LocalDate date(Node node, String name) {
         String text = written(node, name, "a date");
-        if (text == null) {
-            return null;
-        }
-        String t = text.strip();
-        boolean shaped = t.length() == 10 && t.charAt(4) == '-' && t.charAt(7) == '-';
-        int year = shaped ? digits(t, 0, 4) : -1;
-        int month = shaped ? digits(t, 5, 7) : -1;
-        int day = shaped ? digits(t, 8, 10) : -1;
-        if (year < 0 || month < 0 || day < 0) {
-            return refuse(node, name + " must be a date, not the text " + Node.quote(text),
-                    "year, month and day, such as 2027-05-08");
-        }
-        if (year < 1900 || year > 2100) {
-            return refuse(node, name + " must be in the years 1900 to 2100, not " + year, null);
-        }
-        try {
-            return LocalDate.of(year, month, day);
-        } catch (DateTimeException e) {
-            return refuse(node, name + " is a day that no calendar has: " + t, null);
-        }
+        return text == null ? null : Moment.date(text, (fault, help) -> refuse(node, name + " " + fault, help));
     }
 
     private String written(Node node, String name, String wanted) {
@@ -167,7 +145,14 @@ final class Scalars {
         if (node instanceof Node.Scalar scalar && !scalar.empty()) {
             return scalar.text();
         }
-        return refuse(node, name + " must be " + wanted + ", not " + node.described(), null);
+        return refuse(node, name + " must be " + wanted + ", not " + node.described(), unbracketed(node));
+    }
+
+    private static String unbracketed(Node node) {
+        boolean one = node instanceof Node.Seq list && list.items().size() == 1
+                && list.items().get(0) instanceof Node.Scalar scalar && !scalar.empty();
+        return one ? "leave out the brackets: " + Node.clip(((Node.Scalar) ((Node.Seq) node).items().get(0)).text())
+                : null;
     }
 
     private Double accept(Node node, String name, Quantity read) {
@@ -185,20 +170,9 @@ final class Scalars {
         return read;
     }
 
-    private <T> T refuse(Node node, String text, String help) {
-        findings.error(node.pos(), text, help);
+    /** An error at a node; null, for the caller to hand on. */
+    <T> T refuse(Node node, String text, String help) {
+        findings.error(node.pos(), text, Quotes.straightened(node, help));
         return null;
-    }
-
-    private static int digits(String text, int from, int to) {
-        int value = 0;
-        for (int i = from; i < to; i++) {
-            char c = text.charAt(i);
-            if (c < '0' || c > '9') {
-                return -1;
-            }
-            value = value * 10 + c - '0';
-        }
-        return value;
     }
 }

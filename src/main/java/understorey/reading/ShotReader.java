@@ -1,7 +1,6 @@
 package understorey.reading;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
@@ -39,13 +38,7 @@ final class ShotReader {
         Double focal = f.quantity("focal_equivalent", Dimension.SMALL_LENGTH, 4, 3000);
         Frame frame = frame(f.block("frame", "this frame"));
         Double facing = f.bearing("facing");
-        List<LightWish> light = new ArrayList<>();
-        for (Node item : f.items("light")) {
-            LightWish wish = f.scalars().word(item, "an entry of 'light'", LightWish.values());
-            if (wish != null && !light.contains(wish)) {
-                light.add(wish);
-            }
-        }
+        List<LightWish> light = f.words("light", LightWish.values());
         Boolean polariser = f.yesNo("polariser");
         Double seconds = f.quantity("duration", Dimension.DURATION, 10, 86_400);
         Duration duration = seconds == null ? null : Duration.ofSeconds(Math.round(seconds));
@@ -58,7 +51,7 @@ final class ShotReader {
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
         f.done();
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
-                List.copyOf(light), polariser, duration, priority, notes, otherwise, tilt, start, after, print);
+                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print);
     }
 
     /** A stance in words, or a camera height. */
@@ -94,7 +87,8 @@ final class ShotReader {
         f.done();
         if (near != null && far != null) {
             if (near >= far) {
-                f.refuse("far", "'far' is not beyond 'near'", null);
+                f.refuse("far", "'far' is not beyond 'near'",
+                        near > far ? "swap them" : "'near' is the smaller of the two");
             }
             return new Sharp.Range(near, far);
         }

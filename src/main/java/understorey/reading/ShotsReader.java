@@ -53,9 +53,11 @@ final class ShotsReader {
         for (int i = 0; i < shots.size(); i++) {
             LocalTime start = shots.get(i).start();
             if (start != null && arrive != null && start.isBefore(arrive)) {
-                blocks.get(i).refuse("start", "'start' is before the trip arrives at " + arrive, null);
+                blocks.get(i).refuse("start", "'start' is before the trip arrives at " + arrive,
+                        "start later, or arrive earlier");
             } else if (start != null && leave != null && !start.isBefore(leave)) {
-                blocks.get(i).refuse("start", "'start' is not before the trip leaves at " + leave, null);
+                blocks.get(i).refuse("start", "'start' is not before the trip leaves at " + leave,
+                        "start earlier, or leave later");
             }
         }
     }

@@ -69,8 +69,9 @@ final class SiteReader {
     }
 
     private Position position() {
-        Double latitude = f.number("latitude", -90, 90);
-        Double longitude = f.number("longitude", -180, 180);
+        Double latitude = Coordinate.latitude(f.scalars(), f.take("latitude"), "'latitude'",
+                "is it swapped with 'longitude'?");
+        Double longitude = Coordinate.longitude(f.scalars(), f.take("longitude"), "'longitude'", null);
         return latitude == null || longitude == null ? null : new Position(latitude, longitude);
     }
 

@@ -21,7 +21,8 @@ record Span(double from, double to, String fault, String help) {
         if (Numeral.of(first) != null) {
             first += second.substring(Numeral.end(second, 0));
         }
-        return both(Quantity.read(first, Dimension.SMALL_LENGTH), Quantity.read(second, Dimension.SMALL_LENGTH));
+        Quantity from = Quantity.read(first, Dimension.SMALL_LENGTH);
+        return both(from, Quantity.read(second, Dimension.SMALL_LENGTH), "shorter first: write ", " mm");
     }
 
     /** {@code f/4}, {@code f4} or {@code f/4-6.3}: f-numbers. */
@@ -29,12 +30,13 @@ record Span(double from, double to, String fault, String help) {
         String text = written.strip();
         int dash = dash(text);
         if (dash < 0) {
-            return single(fNumber(text, true));
+            return single(fNumber(text, true, text));
         }
-        return both(fNumber(text.substring(0, dash).strip(), true), fNumber(text.substring(dash + 1).strip(), false));
+        return both(fNumber(text.substring(0, dash).strip(), true, text),
+                fNumber(text.substring(dash + 1).strip(), false, text), "smaller number first: write f/", "");
     }
 
-    private static Quantity fNumber(String text, boolean letterOwed) {
+    private static Quantity fNumber(String text, boolean letterOwed, String whole) {
         int i = 0;
         if (i < text.length() && (text.charAt(i) == 'f' || text.charAt(i) == 'F')) {
             i++;
@@ -49,7 +51,7 @@ record Span(double from, double to, String fault, String help) {
                     : Quantity.fault("must be an aperture such as f/4, not the text " + Node.quote(text), null);
         }
         if (i == 0 && letterOwed) {
-            return Quantity.fault("is an f-number and begins with 'f/'", "write f/" + text);
+            return Quantity.fault("is an f-number and begins with 'f/'", "write f/" + whole);
         }
         return Quantity.of(number);
     }
@@ -60,16 +62,17 @@ record Span(double from, double to, String fault, String help) {
     }
 
     private static Span single(Quantity read) {
-        return both(read, read);
+        return both(read, read, null, null);
     }
 
-    private static Span both(Quantity from, Quantity to) {
+    private static Span both(Quantity from, Quantity to, String swap, String unit) {
         Quantity faulty = from.value() == null ? from : to;
         if (faulty.value() == null) {
             return new Span(0, 0, faulty.fault(), faulty.help());
         }
         if (from.value() > to.value()) {
-            return new Span(0, 0, "must run from the smaller to the larger number", null);
+            return new Span(0, 0, "must run from the smaller to the larger number",
+                    swap + Numeral.show(to.value()) + "-" + Numeral.show(from.value()) + unit);
         }
         return new Span(from.value(), to.value(), null, null);
     }

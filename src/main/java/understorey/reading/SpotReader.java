@@ -19,7 +19,8 @@ final class SpotReader {
 
     private final Fields site;
     private final Position of;
-    private final Names names = new Names("spot");
+    private final Names names = new Names("spot",
+            "the site lists no spots; add 'spots:' to it, with '- name: Gate' below");
     private final List<Spot> spots = new ArrayList<>();
     private final List<Walk> walks = new ArrayList<>();
 
@@ -67,12 +68,14 @@ final class SpotReader {
         List<Node> items = f.items("at");
         if (items.size() != 2) {
             if (!items.isEmpty() || f.has("at") && f.take("at") instanceof Node.Seq) {
-                f.refuse("at", "'at' takes a latitude and a longitude", "such as [52.3361, -3.5502]");
+                f.refuse("at", "'at' takes a latitude and a longitude", items.size() == 4
+                        ? "write decimals with a point, such as [52.3361, -3.5502]" : "such as [52.3361, -3.5502]");
             }
             return null;
         }
-        Double latitude = f.scalars().number(items.get(0), "the latitude in 'at'", -90, 90);
-        Double longitude = f.scalars().number(items.get(1), "the longitude in 'at'", -180, 180);
+        Double latitude = Coordinate.latitude(f.scalars(), items.get(0), "the latitude in 'at'",
+                "it comes first in 'at'; is it swapped with the longitude?");
+        Double longitude = Coordinate.longitude(f.scalars(), items.get(1), "the longitude in 'at'", null);
         if (latitude == null || longitude == null) {
             return null;
         }

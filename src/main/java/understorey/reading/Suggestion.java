@@ -3,7 +3,10 @@ package understorey.reading;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** The known name that a mistyped one stands for. */
 final class Suggestion {
@@ -29,6 +32,38 @@ final class Suggestion {
         List<String> sorted = new ArrayList<>(known);
         Collections.sort(sorted);
         return intro + ": " + String.join(", ", sorted);
+    }
+
+    /** As {@link #among}, for names that may stand among other words, as soft does in "soft light". */
+    static String amongWords(Collection<String> known, String written, String intro) {
+        String meant = meant(known, written);
+        return meant != null ? "did you mean '" + meant + "'?" : among(known, written, intro);
+    }
+
+    /** How several names, written as one text, are written as a list. */
+    static String list(Collection<String> known, String written) {
+        Set<String> meant = new LinkedHashSet<>();
+        for (String part : written.split(",|;|/|\\+| and | or ")) {
+            String name = meant(known, part.strip());
+            if (name != null) {
+                meant.add(name);
+            }
+        }
+        return meant.isEmpty() ? "a list in brackets of one or more of: " + String.join(", ", known)
+                : "write it as [" + String.join(", ", meant) + "]";
+    }
+
+    /** The longest name whose words all were written; else the nearest name; null when there is neither. */
+    private static String meant(Collection<String> known, String written) {
+        List<String> words = List.of(written.toLowerCase(Locale.ROOT).split("[ -]+"));
+        String longest = null;
+        for (String name : known) {
+            boolean all = words.containsAll(List.of(name.split("[ -]+")));
+            if (all && (longest == null || name.length() > longest.length())) {
+                longest = name;
+            }
+        }
+        return longest != null ? longest : nearest(known, written);
     }
 
     /**

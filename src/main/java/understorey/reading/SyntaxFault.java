@@ -38,11 +38,14 @@ final class SyntaxFault {
 
     private void report() {
         if (context.contains("flow sequence") && problem.startsWith("expected ',' or ']'")) {
-            say(opened, "the list opened on line " + opened.line() + " is never closed with ']'", null);
+            say(opened, "the list opened on line " + opened.line() + " is never closed with ']'",
+                    "put ']' where the list ends, and a comma between its entries");
         } else if (context.contains("flow mapping") && problem.startsWith("expected ',' or '}'")) {
-            say(opened, "the block opened on line " + opened.line() + " is never closed with '}'", null);
+            say(opened, "the block opened on line " + opened.line() + " is never closed with '}'",
+                    "put '}' where the block ends, and a comma between its keys");
         } else if (context.contains("quoted scalar") && problem.contains("end of stream")) {
-            say(opened, "the quote opened on line " + opened.line() + " is never closed", null);
+            say(opened, "the quote opened on line " + opened.line() + " is never closed",
+                    "put the same quote mark where the text ends");
         } else if (context.contains("flow node") && problem.contains("stream end")) {
             say(at, "the file ends in a list or block that is never closed", "close it with ']' or '}'");
         } else if (context.contains("double-quoted")) {
