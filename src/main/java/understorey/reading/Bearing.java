@@ -24,6 +24,9 @@ final class Bearing {
         }
         Double degrees = degrees(text);
         if (degrees == null) {
+            if (Numeral.withPoint(text) != null) {
+                return Quantity.fault("has a decimal comma", "write " + Numeral.withPoint(text));
+            }
             String nearest = Suggestion.nearest(POINTS, text);
             return Quantity.fault("must be a bearing in degrees or a compass point, not the text " + Node.quote(text),
                     nearest != null ? "did you mean '" + nearest + "'?" : "such as 65 or ENE");

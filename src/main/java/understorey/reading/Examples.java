@@ -19,7 +19,10 @@ final class Examples {
     }
 
     /** Null for a key whose value depends too much on what the author has. */
-    static String of(String key) {
+    static String of(String key, String what) {
+        if (key.equals("gear") && what.equals("this bag")) {
+            return "give the bag a name, such as gear: Small bag";
+        }
         String value = VALUES.get(key);
         return value == null ? null : "such as " + key + ": " + value;
     }

@@ -233,7 +233,7 @@ final class Fields {
             }
         }
         for (String key : missing) {
-            findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key));
+            findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key, what));
         }
     }
 

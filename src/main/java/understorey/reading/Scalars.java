@@ -81,7 +81,8 @@ final class Scalars {
         }
         Double degrees = Bearing.degrees(text.strip());
         if (degrees == null) {
-            return refuse(node, name + " must be an angle in degrees, not the text " + Node.quote(text), "such as 8");
+            return refuse(node, name + " must be an angle in degrees, not the text " + Node.quote(text),
+                    Numeral.withPoint(text) != null ? "write " + Numeral.withPoint(text.strip()) : "such as 8");
         }
         if (degrees < least || degrees > most) {
             return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
@@ -151,7 +152,7 @@ final class Scalars {
     private static String unbracketed(Node node) {
         boolean one = node instanceof Node.Seq list && list.items().size() == 1
                 && list.items().get(0) instanceof Node.Scalar scalar && !scalar.empty();
-        return one ? "leave out the brackets: " + Node.clip(((Node.Scalar) ((Node.Seq) node).items().get(0)).text())
+        return one ? "write it without brackets or dash: " + Node.clip(((Node.Scalar) ((Node.Seq) node).items().get(0)).text())
                 : null;
     }
 

@@ -104,22 +104,55 @@ final class TreeReader {
     private Node mapping(int depth) throws IOException {
         JsonLocation opened = parser.currentTokenLocation();
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        Twice twice = new Twice();
         Pos first = null;
+        String last = null;
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             refuseMarks();
             String key = parser.currentName();
             Pos pos = here();
             first = first == null ? pos : first;
+            boolean cut = last != null && cutByComma();
             parser.nextToken();
             Node.Entry entry = new Node.Entry(pos, node(depth + 1));
+            if (cut && joined(entries, last, entry, key)) {
+                continue;
+            }
+            last = key;
             Node.Entry earlier = entries.putIfAbsent(key, entry);
             if (earlier != null) {
-                findings.error(pos, "the key '" + Node.clip(key) + "' is given twice",
-                        "first written on line " + earlier.key().line());
+                twice.add(key, pos, earlier.key().line());
             }
         }
         boolean block = first != null && first.line() == opened.getLineNr() && first.column() == opened.getColumnNr();
+        twice.report(findings, block && depth > 1);
         return new Node.Mapping(entries, block ? first : closed(opened));
+    }
+
+    /** True at a key in braces that follows a digit and a comma, as the 5 in {@code {far: 1,5 m}} does. */
+    private boolean cutByComma() {
+        long at = parser.currentTokenLocation().getCharOffset();
+        return findings.source().character(at - 1) == ',' && digit(at - 2) && digit(at);
+    }
+
+    private boolean digit(long at) {
+        int character = at < 0 ? 0 : findings.source().character(at);
+        return character >= '0' && character <= '9';
+    }
+
+    /** Refuses a value that a decimal comma cut in two; false when it was cut by no such comma. */
+    private boolean joined(Map<String, Node.Entry> entries, String last, Node.Entry rest, String key) {
+        Node.Entry begun = entries.get(last);
+        boolean empty = rest.value() instanceof Node.Scalar scalar && scalar.empty();
+        if (!empty || !(begun.value() instanceof Node.Scalar value)) {
+            return false;
+        }
+        entries.put(last, new Node.Entry(begun.key(), null));
+        Pos from = value.pos();
+        findings.error(new Pos(from.line(), from.column(), from.line() == rest.key().line()
+                ? rest.key().column() + rest.key().length() - from.column() : from.length()),
+                "'" + Node.clip(last) + "' has a decimal comma", "write " + Node.clip(value.text() + "." + key));
+        return true;
     }
 
     private Node sequence(int depth) throws IOException {
