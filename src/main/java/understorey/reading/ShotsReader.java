@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import understorey.plan.Shot;
+import understorey.plan.When;
 
 /** The shots of a trip, and how they hang together: names, order, pins. */
 final class ShotsReader {
@@ -24,10 +25,12 @@ final class ShotsReader {
     /**
      * Reads them in file order.
      *
+     * @param when   null when it is not known
      * @param arrive null when not given
      * @param leave  null when not given
      */
-    static List<Shot> read(Fields trip, SiteRead site, LocalTime arrive, LocalTime leave) {
+    static List<Shot> read(Fields trip, SiteRead site, When when, LocalTime arrive,
+                           LocalTime leave) {
         ShotsReader reader = new ShotsReader(trip);
         Names names = new Names("shot");
         ShotReader one = new ShotReader(site, names);
@@ -36,6 +39,9 @@ final class ShotsReader {
         }
         for (Fields block : reader.blocks) {
             names.pointed(block, "after");
+        }
+        for (int i = 0; i < reader.blocks.size(); i++) {
+            ZoneCheck.clock(reader.blocks.get(i), "start", reader.shots.get(i).start(), when, site);
         }
         reader.count();
         reader.pins(arrive, leave);

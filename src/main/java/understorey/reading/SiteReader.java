@@ -41,6 +41,9 @@ final class SiteReader {
         ZoneId zone = zone();
         List<SkylinePoint> skyline = PlaceReader.skyline(f);
         var canopy = PlaceReader.canopy(f);
+        if (position != null && zone != null) {
+            ZoneCheck.longitude(f, position.longitude(), zone);
+        }
         SpotReader spots = new SpotReader(f, position);
         var opening = spots.opening();
         var parking = spots.parking();

@@ -13,12 +13,8 @@ import understorey.plan.Walk;
 /** The spots of a site and what is said about getting to them. */
 final class SpotReader {
 
-    /** A spot farther than this from its site is more likely a slip than a spot, degrees. */
-    private static final double FAR_LATITUDE = 0.5;
-    private static final double FAR_LONGITUDE = 1;
-
     private final Fields site;
-    private final Position of;
+    private final FarSpots far;
     private final Names names = new Names("spot",
             "the site lists no spots; add 'spots:' to it, with '- name: Gate' below");
     private final List<Spot> spots = new ArrayList<>();
@@ -29,11 +25,12 @@ final class SpotReader {
      */
     SpotReader(Fields site, Position of) {
         this.site = site;
-        this.of = of;
+        this.far = new FarSpots(site, of);
         int before = site.findings().errors();
         for (Fields block : site.blocks("spots", "this spot")) {
             spots.add(spot(block));
         }
+        far.report();
         if (site.findings().errors() > before && !(site.take("spots") instanceof Node.Seq list && list.items().size() == spots.size())) {
             names.doubt();
         }
@@ -79,14 +76,9 @@ final class SpotReader {
         if (latitude == null || longitude == null) {
             return null;
         }
-        if (of != null) {
-            double east = Math.abs(longitude - of.longitude());
-            if (Math.abs(latitude - of.latitude()) > FAR_LATITUDE || Math.min(east, 360 - east) > FAR_LONGITUDE) {
-                f.findings().warning(f.at("at"), "this spot lies far from its site",
-                        "the latitude comes first, then the longitude");
-            }
-        }
-        return new Position(latitude, longitude);
+        Position at = new Position(latitude, longitude);
+        far.add(f, at);
+        return at;
     }
 
     private void walk(Fields f) {

@@ -44,13 +44,15 @@ final class TripReader {
         if (arrive != null && leave != null && !arrive.isBefore(leave)) {
             f.refuse("leave", "'leave' is not after 'arrive'", "a trip is one day");
         }
+        ZoneCheck.clock(f, "arrive", arrive, when, site);
+        ZoneCheck.clock(f, "leave", leave, when, site);
         Bag gear = library.bag(f, "gear");
         List<Companion> companions = companions();
         Contact contact = contact();
         SkyWord sky = f.word("sky", SkyWord.values());
         List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
         String story = f.text("story");
-        List<Shot> shots = ShotsReader.read(f, site, arrive, leave);
+        List<Shot> shots = ShotsReader.read(f, site, when, arrive, leave);
         Share share = share();
         f.done();
         boolean whole = f.findings().errors() == 0 && site.site() != null && gear != null;

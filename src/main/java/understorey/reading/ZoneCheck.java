@@ -1,0 +1,48 @@
+package understorey.reading;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.zone.ZoneOffsetTransition;
+import understorey.plan.When;
+
+/** Whether a time zone goes with a place, and a clock time with a day. */
+final class ZoneCheck {
+
+    /**
+     * Hours between a zone's standard time and the mean time of its longitude: 3.2 h where one zone spans
+     * a continent (the west of Asia/Shanghai, 73.5° E, its longitude from memory); more is a slip.
+     */
+    private static final double MOST_HOURS = 4;
+
+    /** Standard offsets hardly ever change; any day of the years that the tool is used in will do. */
+    private static final Instant SOME_DAY = Instant.parse("2025-01-01T00:00:00Z");
+
+    private ZoneCheck() {
+    }
+
+    /** Warns of a zone whose standard time cannot be that of a longitude, degrees, east positive. */
+    static void longitude(Fields site, double longitude, ZoneId zone) {
+        double hours = zone.getRules().getStandardOffset(SOME_DAY).getTotalSeconds() / 3600.0 - longitude / 15;
+        // A date line apart is no time apart.
+        if (Math.abs(Math.IEEEremainder(hours, 24)) > MOST_HOURS) {
+            site.findings().warning(site.at("time_zone"), "time zone " + zone.getId()
+                    + " does not go with longitude " + Numeral.show(longitude), "is the sign right, or the zone?");
+        }
+    }
+
+    /** Refuses a clock time that the trip's one day leaves out; null values are passed over. */
+    static void clock(Fields f, String key, LocalTime time, When when, SiteRead site) {
+        if (time == null || site.site() == null || !(when instanceof When.On on)) {
+            return;
+        }
+        LocalDate date = on.date();
+        ZoneOffsetTransition change = site.site().zone().getRules().getTransition(date.atTime(time));
+        if (change != null && change.isGap()) {
+            f.refuse(key, "there is no " + time + " on " + date + ": the clocks go forward from "
+                    + change.getDateTimeBefore().toLocalTime() + " to " + change.getDateTimeAfter().toLocalTime(),
+                    "write " + change.getDateTimeAfter().toLocalTime() + " or later");
+        }
+    }
+}
