@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import understorey.brief.Brief;
@@ -24,7 +22,6 @@ import understorey.publish.Links;
 import understorey.publish.Publisher;
 import understorey.publish.Refusal;
 import understorey.reading.Plans;
-import understorey.reading.PlansReader;
 import understorey.share.Sharing;
 
 /** Builds the pages of a folder of plans. */
@@ -33,7 +30,7 @@ final class BuildCommand implements Command {
     static final String NAME = "build";
 
     private final Terminal terminal;
-    private final CompletableFuture<SitePages> builtIn;
+    private final HeadStart head;
     private Path out;
     private Path templates;
     private Share.Audience audience;
@@ -41,12 +38,11 @@ final class BuildCommand implements Command {
     /**
      * A command not yet parsed.
      *
-     * @param builtIn the built-in templates, being opened on another core while command line and plans are read;
-     *                null when nobody has begun
+     * @param head what was begun already; null when nothing was
      */
-    BuildCommand(Terminal terminal, CompletableFuture<SitePages> builtIn) {
+    BuildCommand(Terminal terminal, HeadStart head) {
         this.terminal = terminal;
-        this.builtIn = builtIn;
+        this.head = head;
     }
 
     @Override
@@ -79,7 +75,7 @@ final class BuildCommand implements Command {
             terminal.err().println("'" + templates + "' is no folder of templates");
             return 2;
         }
-        Plans plans = PlansReader.read(plansFolder);
+        Plans plans = HeadStart.plans(head, plansFolder);
         terminal.findings(plans.findings());
         plans.faultyTrips().forEach(trip -> terminal.err().println("not built: " + trip));
         if (plans.trips().isEmpty()) {
@@ -106,7 +102,7 @@ final class BuildCommand implements Command {
             briefs.add(Planner.brief(shared));
         }
         try {
-            SitePages site = pages();
+            SitePages site = HeadStart.pages(head, templates);
             for (Brief brief : briefs) {
                 site.findings(brief).stream().filter(line -> line.startsWith("warning"))
                         .forEach(line -> terminal.err().println(brief.trip().slug() + ": " + line));
@@ -127,20 +123,6 @@ final class BuildCommand implements Command {
             terminal.err().println("understorey: " + refusal.getMessage());
         }
         return 1;
-    }
-
-    private SitePages pages() {
-        if (templates != null || builtIn == null) {
-            return SitePages.open(templates);
-        }
-        try {
-            return builtIn.join();
-        } catch (CompletionException wrapped) {
-            if (wrapped.getCause() instanceof RuntimeException fault) {
-                throw fault;
-            }
-            throw wrapped;
-        }
     }
 
     /** Everyone may see a bag that a trip of theirs carries, the author all of them. */

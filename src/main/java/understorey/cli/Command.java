@@ -12,6 +12,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  */
 interface Command {
 
+    /** Where plans lie when the command line does not say. */
+    String PLANS = "plans";
+
     /** What the command line may say. */
     CommandSpec spec();
 
@@ -33,7 +36,7 @@ interface Command {
 
     /** The folder of plans, as every command takes it. */
     static PositionalParamSpec plansFolder() {
-        return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue("plans")
+        return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue(PLANS)
                 .description("folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})").build();
     }
 }

@@ -6,13 +6,11 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import understorey.pages.SitePages;
 
 /** The command {@code understorey}: finds the command that is asked for and runs it. */
 public final class Understorey {
@@ -24,10 +22,7 @@ public final class Understorey {
     private Understorey(String[] arguments, PrintStream out, PrintStream err) {
         this.err = err;
         Terminal terminal = new Terminal(out, err);
-        boolean builds = arguments.length > 0 && arguments[0].equals(BuildCommand.NAME);
-        CompletableFuture<SitePages> builtIn = builds
-                ? CompletableFuture.supplyAsync(() -> SitePages.open(null)) : null;
-        commands.put(BuildCommand.NAME, new BuildCommand(terminal, builtIn));
+        commands.put(BuildCommand.NAME, new BuildCommand(terminal, HeadStart.of(arguments)));
         commands.put(CheckCommand.NAME, new CheckCommand(terminal));
         CommandSpec spec = Command.spec("understorey",
                 "Plans a photographer’s day in a wood in flower, from YAML to pages.");
