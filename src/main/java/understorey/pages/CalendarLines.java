@@ -1,6 +1,5 @@
 package understorey.pages;
 
-import java.nio.charset.StandardCharsets;
 
 /**
  * Content lines of iCalendar (RFC 5545, section 3.1): CRLF at each end, folded so that no line is longer than 75
@@ -25,23 +24,31 @@ final class CalendarLines {
 
     /** Backslash, semicolon, comma and line end are escaped; control characters have no place in a text. */
     static String escaped(String text) {
-        return text.replace("\r\n", "\n").replace('\r', '\n')
-                .replaceAll("[\\p{Cntrl}&&[^\n\t]]", "")
-                .replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,").replace("\n", "\\n");
+        StringBuilder escaped = new StringBuilder(text.length() + 16);
+        String lines = text.replace("\r\n", "\n").replace('\r', '\n');
+        for (int i = 0; i < lines.length(); i++) {
+            char letter = lines.charAt(i);
+            if (letter == '\n') {
+                escaped.append("\\n");
+            } else if (letter == '\t' || letter >= ' ' && letter != 0x7F) {
+                escaped.append("\\;,".indexOf(letter) >= 0 ? "\\" : "").append(letter);
+            }
+        }
+        return escaped.toString();
     }
 
     private void fold(String line) {
         int octets = 0;
         for (int i = 0; i < line.length(); ) {
-            String character = Character.toString(line.codePointAt(i));
-            int more = character.getBytes(StandardCharsets.UTF_8).length;
+            int character = line.codePointAt(i);
+            int more = character < 0x80 ? 1 : character < 0x800 ? 2 : character < 0x10000 ? 3 : 4;
             if (octets + more > LONGEST_OCTETS) {
                 lines.append("\r\n ");
                 octets = 1;
             }
-            lines.append(character);
+            lines.appendCodePoint(character);
             octets += more;
-            i += character.length();
+            i += Character.charCount(character);
         }
         lines.append("\r\n");
     }

@@ -3,8 +3,6 @@ package understorey.pages;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
@@ -15,7 +13,6 @@ import understorey.reason.Reason;
 final class Sentences {
 
     private static final String FILE = "sentences.txt";
-    private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
 
     /** A sentence, and the line it stands on. */
     private record Line(int number, String text) {
@@ -67,17 +64,33 @@ final class Sentences {
         if (line == null) {
             throw new TemplateFault(FILE, 1, 1, "no line for '" + key(reason.kind()) + "'");
         }
-        StringBuilder sentence = new StringBuilder();
-        Matcher place = PLACE.matcher(line.text());
-        while (place.find()) {
-            Figure figure = reason.figures().get(place.group(1));
-            if (figure == null) {
-                throw new TemplateFault(FILE, line.number(), 1,
-                        "'" + key(reason.kind()) + "' has no figure " + place.group());
+        String text = line.text();
+        StringBuilder sentence = new StringBuilder(2 * text.length());
+        int done = 0;
+        int open = text.indexOf('{');
+        while (open >= 0) {
+            int close = text.indexOf('}', open);
+            if (isName(text, open + 1, close)) {
+                Figure figure = reason.figures().get(text.substring(open + 1, close));
+                if (figure == null) {
+                    throw new TemplateFault(FILE, line.number(), 1,
+                            "'" + key(reason.kind()) + "' has no figure " + text.substring(open, close + 1));
+                }
+                sentence.append(text, done, open)
+                        .append(figure.value() instanceof Reason inner ? within(inner) : Words.of(figure));
+                done = close + 1;
             }
-            place.appendReplacement(sentence, Matcher.quoteReplacement(
-                    figure.value() instanceof Reason inner ? within(inner) : Words.of(figure)));
+            open = text.indexOf('{', open + 1);
         }
-        return place.appendTail(sentence).toString();
+        return sentence.append(text, done, text.length()).toString();
+    }
+
+    private static boolean isName(String text, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (text.charAt(i) < 'a' || text.charAt(i) > 'z') {
+                return false;
+            }
+        }
+        return from < to;
     }
 }
