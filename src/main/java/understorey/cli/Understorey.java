@@ -29,7 +29,12 @@ public final class Understorey {
         spec.version("understorey " + version());
         spec.addOption(OptionSpec.builder("-V", "--version").versionHelp(true).description("show the version").build());
         spec.usageMessage().footer("", "Exit status: 0 done, 1 findings that stop the build, 2 wrong use.");
-        commands.forEach((name, command) -> spec.addSubcommand(name, new CommandLine(command.spec())));
+        String asked = arguments.length == 0 ? "" : arguments[0];
+        for (Map.Entry<String, Command> command : commands.entrySet()) {
+            if (!commands.containsKey(asked) || command.getKey().equals(asked)) {
+                spec.addSubcommand(command.getKey(), new CommandLine(command.getValue().spec()));
+            }
+        }
         line = new CommandLine(spec).setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8)).setExecutionStrategy(this::execute);
     }

@@ -2,7 +2,9 @@ package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import understorey.brief.Brief;
 import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
@@ -112,15 +114,21 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 + Words.clock(brief.outing().leave()) + "; "
                 + (light.sunlit() == null ? "the sun does not clear the land"
                 : "the sun clears the land " + light.sunlit())));
-        List<String> spots = brief.shots().stream().map(shot -> shot.intent().shot().spot())
-                .filter(spot -> spot != null).distinct().toList();
+        Set<String> spots = new LinkedHashSet<>();
+        List<String> compromises = new ArrayList<>();
+        for (ShotBrief shot : brief.shots()) {
+            if (shot.intent().shot().spot() != null) {
+                spots.add(shot.intent().shot().spot());
+            }
+            if (shot.verdict() == Verdict.COMPROMISE) {
+                compromises.add(String.valueOf(shot.number()));
+            }
+        }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
         rows.add(new Row("Why this day", why(brief)));
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
                 : kit.weight() + ": " + String.join(", ", kit.take().stream().map(Item::name).toList())));
         List<String> spoilers = new ArrayList<>(findings.stream().filter(Remark::warning).map(Remark::text).toList());
-        List<String> compromises = brief.shots().stream().filter(shot -> shot.verdict() == Verdict.COMPROMISE)
-                .map(shot -> String.valueOf(shot.number())).toList();
         if (!compromises.isEmpty()) {
             spoilers.add((compromises.size() == 1 ? "Picture " : "Pictures ") + String.join(", ", compromises)
                     + (compromises.size() == 1 ? " is a compromise." : " are compromises."));
