@@ -17,6 +17,10 @@ import java.time.temporal.ChronoUnit;
 final class Figures {
 
     private static final int GUARD = 6;
+    /** Half of what the guard digits count to; whole numbers round a thousand figures in a tenth of the time. */
+    private static final long HALF_GUARD = 500_000;
+    /** By the decimals to keep: one unit of them, guard digits and all. */
+    private static final double[] GUARDED = {1e6, 1e7, 1e8, 1e9, 1e10};
     private static final int HALF_SECOND_NANOS = 500_000_000;
     private static final BigDecimal CIRCLE = BigDecimal.valueOf(360);
 
@@ -107,6 +111,11 @@ final class Figures {
 
     /** To so many decimals, trailing noughts kept. */
     static BigDecimal rounded(double value, int decimals) {
+        if (Math.abs(value) < 1e5 && decimals < GUARDED.length) {
+            long guarded = Math.round(Math.abs(value) * GUARDED[decimals]);
+            long kept = (guarded + HALF_GUARD) / (2 * HALF_GUARD);
+            return BigDecimal.valueOf(value < 0 ? -kept : kept, decimals);
+        }
         return BigDecimal.valueOf(value).setScale(decimals + GUARD, RoundingMode.HALF_UP)
                 .setScale(decimals, RoundingMode.HALF_UP);
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.ZonedDateTime;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -72,5 +73,14 @@ class FiguresTest {
         assertEquals(ZonedDateTime.parse("2027-05-09T00:00:00+01:00[Europe/London]"), Figures.second(time));
         assertEquals(ZonedDateTime.parse("2027-05-08T23:59:59+01:00[Europe/London]"),
                 Figures.second(time.minusNanos(1)));
+    }
+
+    /** {@link BigDecimal} on the shortest decimal of the double, rounded half up twice, says the same. */
+    @Property(tries = 3000)
+    void roundsAsDecimalArithmeticDoes(@ForAll @DoubleRange(min = -99_999, max = 99_999) double value,
+                                       @ForAll @IntRange(min = 0, max = 4) int decimals) {
+        BigDecimal exact = BigDecimal.valueOf(value).setScale(decimals + 6, RoundingMode.HALF_UP)
+                .setScale(decimals, RoundingMode.HALF_UP);
+        assertEquals(0, exact.compareTo(Figures.rounded(value, decimals)), () -> value + " to " + decimals);
     }
 }
