@@ -37,8 +37,6 @@ public final class Exposure {
     private static final double HOPELESS_TIMES = 16;
     /** A third of a stop in time is within what the markings round. */
     private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
-    /** The same in f-number. */
-    private static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
     private final LensFit fit;
     private final Body body;
@@ -87,7 +85,7 @@ public final class Exposure {
         }
         double open = StopScale.nextFNumberUp(fit.fNumberWidest());
         double limit = Math.max(StopScale.snapFNumber(fit.fNumberUseful()), open);
-        if (fit.fNumberNeeded() > fit.fNumberUseful() * THIRD_STOP) {
+        if (!fit.holdsDepth()) {
             return because(ExposureReason.APERTURE_AT_LIMIT, limit);
         }
         if (fit.fNumberNeeded() <= fit.fNumberWidest()) {

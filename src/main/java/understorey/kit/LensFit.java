@@ -106,6 +106,11 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return CircleOfConfusion.mm(usedWidthMm(), usedHeightMm());
     }
 
+    /** True when a useful aperture holds the sharpness asked, to a third of a stop. */
+    public boolean holdsDepth() {
+        return fNumberNeeded <= fNumberUseful * LensTrial.THIRD_STOP;
+    }
+
     /** True when something keeps the camera still for seconds; a monopod does not. */
     public boolean steady() {
         return Holding.steady(support);

@@ -33,7 +33,7 @@ final class LensTrial {
     /** Close up, depth is worth a little softness all over: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
-    private static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
+    static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
     private final Bag bag;
     private final Camera camera;

@@ -27,7 +27,7 @@ import understorey.plan.Trip;
  * @param findings   what the author should know before going, warnings first
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
-                       String isoDate, String arrive, String leave, String arriveDefault, boolean leaveAssumed,
+                       String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
                        List<Row> essentials, LightView light, String sky, boolean skyAssumed, boolean shaded,
                        TemplateHTMLOutputModel dayLight, TemplateHTMLOutputModel skyline, String dayLightSays,
@@ -65,7 +65,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         LightView light = LightView.of(brief);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
-                brief.date().toString(), Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
+                Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
                 arriveDefault(brief), brief.outing().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",

@@ -44,6 +44,8 @@ public record ShotView(int number, String name, String role, String subject, Str
     public record Tried(String lens, String verdict, String why) {
     }
 
+    private static final double FAR_M = 1000;
+
     static ShotView of(Brief brief, ShotBrief shot, Sentences sentences, Prose prose) {
         Intent intent = shot.intent();
         Shot written = intent.shot();
@@ -106,11 +108,12 @@ public record ShotView(int number, String name, String role, String subject, Str
         return facts;
     }
 
-    /** From where to where; close up, over what depth. */
+    /** From where to where; close up, over what depth. Beyond a kilometre nobody tells it from the horizon. */
     private static String sharp(LensFit fit, Settings settings) {
         double depthM = settings.sharpToM() - settings.sharpFromM();
         return depthM < fit.focusM() / 10 ? "over " + Words.metres(depthM)
-                : "from " + Words.metres(settings.sharpFromM()) + " to " + Words.metres(settings.sharpToM());
+                : "from " + Words.metres(settings.sharpFromM()) + " to "
+                + Words.metres(settings.sharpToM() < FAR_M ? settings.sharpToM() : Double.POSITIVE_INFINITY);
     }
 
     static String camera(Camera camera) {
