@@ -2,6 +2,8 @@ package understorey.sky;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A stretch of time.
@@ -25,5 +27,20 @@ public record Interval(ZonedDateTime from, ZonedDateTime to) {
     /** Time passed between the ends, on no clock's terms: a night of clock change loses or gains nothing. */
     public Duration length() {
         return Duration.between(from, to);
+    }
+
+    /** What two lists of stretches have in common; both in order and without overlap. */
+    public static List<Interval> common(List<Interval> some, List<Interval> others) {
+        List<Interval> common = new ArrayList<>();
+        for (Interval one : some) {
+            for (Interval other : others) {
+                ZonedDateTime from = one.from.isAfter(other.from) ? one.from : other.from;
+                ZonedDateTime to = one.to.isBefore(other.to) ? one.to : other.to;
+                if (from.isBefore(to)) {
+                    common.add(new Interval(from, to));
+                }
+            }
+        }
+        return List.copyOf(common);
     }
 }

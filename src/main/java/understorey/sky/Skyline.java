@@ -1,37 +1,56 @@
 package understorey.sky;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
+import understorey.plan.Slope;
 
-/** The land's own horizon around a place: straight lines between the bearings given, all the way round. */
+/**
+ * The land's own horizon around a place: straight lines between the bearings given, all the way round; and on a
+ * bank the bank itself, which hides the sun behind its back.
+ */
 public final class Skyline {
 
-    private static final double STEP_S = 900;
-    /** The sun's path bends away from a straight skyline by less than this within a step. */
-    private static final double NEAR_DEG = 1;
+    private static final int VIEW_STEP_DEG = 5;
 
     private final List<SkylinePoint> points;
+    private final Slope slope;
 
-    private Skyline(List<SkylinePoint> points) {
+    private Skyline(List<SkylinePoint> points, Slope slope) {
         this.points = points;
+        this.slope = slope;
     }
 
     /** A skyline of points in any order; none at all is a level horizon. */
     public static Skyline of(List<SkylinePoint> points) {
-        return new Skyline(points.stream()
-                .map(p -> new SkylinePoint(wrap(p.bearingDeg()), p.angleDeg()))
-                .sorted(Comparator.comparingDouble(SkylinePoint::bearingDeg)).toList());
+        return of(points, null);
+    }
+
+    /** The skyline seen from the ground of a bank; a slope of null is level ground. */
+    public static Skyline of(List<SkylinePoint> points, Slope slope) {
+        List<SkylinePoint> sorted = new ArrayList<>();
+        for (SkylinePoint point : points) {
+            sorted.add(new SkylinePoint(wrap(point.bearingDeg()), point.angleDeg()));
+        }
+        sorted.sort(Comparator.comparingDouble(SkylinePoint::bearingDeg));
+        return new Skyline(List.copyOf(sorted), slope);
+    }
+
+    /** The same height all the way round: the tree tops about a clearing. */
+    public static Skyline ring(double angleDeg) {
+        return new Skyline(List.of(new SkylinePoint(0, angleDeg)), null);
     }
 
     /** Angle of the land above the level horizon at a bearing, degrees; 0 where nothing was given. */
     public double angleDeg(double bearingDeg) {
+        return slope == null ? landDeg(bearingDeg) : Math.max(landDeg(bearingDeg), bankDeg(bearingDeg));
+    }
+
+    private double landDeg(double bearingDeg) {
         if (points.isEmpty()) {
             return 0;
         }
@@ -51,9 +70,29 @@ public final class Skyline {
         return left.angleDeg() + share * (right.angleDeg() - left.angleDeg());
     }
 
+    /** Where the plane of the bank cuts the sky: as steep as the bank itself uphill, below the horizon downhill. */
+    private double bankDeg(double bearingDeg) {
+        double downhill = Math.cos(Math.toRadians(bearingDeg - slope.facesDeg()));
+        return Math.toDegrees(Math.atan(-Math.tan(Math.toRadians(slope.angleDeg())) * downhill));
+    }
+
+    /**
+     * Altitude of a level ring that hides as much of an evenly bright sky from level ground as this skyline does,
+     * degrees: the mean of cos² of its angle over all bearings is the share of light that is left. A bank is not
+     * counted, since it is the ground itself that leans.
+     */
+    public double evenDeg() {
+        double sum = 0;
+        for (int bearing = 0; bearing < 360; bearing += VIEW_STEP_DEG) {
+            double cosine = Math.cos(Math.toRadians(Math.max(0, landDeg(bearing))));
+            sum += cosine * cosine;
+        }
+        return Math.toDegrees(Math.acos(Math.min(1, Math.sqrt(sum * VIEW_STEP_DEG / 360))));
+    }
+
     /** True when the centre of the sun is seen above both the land and the level horizon. */
     public boolean clears(SunAt sun) {
-        return clearanceDeg(sun) > 0;
+        return Sunlit.clearanceDeg(sun, this::angleDeg) > 0;
     }
 
     /**
@@ -61,88 +100,9 @@ public final class Skyline {
      * of the position's own error; several a day where the skyline is broken. Stretches end with the date.
      */
     public List<Interval> sunlit(Position place, LocalDate date, ZoneId zone) {
-        LocalDay day = LocalDay.of(date, zone);
-        DoubleUnaryOperator clearance = t -> clearanceDeg(sun(place, t, zone));
-        List<Interval> found = new ArrayList<>();
-        List<Double> ends = new ArrayList<>();
-        List<SunAt> nodes = nodes(place, day, zone);
-        if (clears(nodes.get(0))) {
-            ends.add(day.startSecond());
-        }
-        for (int i = 1; i < nodes.size(); i++) {
-            double from = second(nodes.get(i - 1));
-            double to = second(nodes.get(i));
-            addCrossings(from, to, clearanceDeg(nodes.get(i - 1)), clearanceDeg(nodes.get(i)), clearance, ends);
-        }
-        if (ends.size() % 2 == 1) {
-            ends.add(day.endSecond());
-        }
-        for (int i = 0; i < ends.size(); i += 2) {
-            found.add(new Interval(instant(ends.get(i)).atZone(zone), instant(ends.get(i + 1)).atZone(zone)));
-        }
-        return List.copyOf(found);
-    }
-
-    /** Even steps, and the times at which the sun passes a corner of the skyline: no corner hides between two. */
-    private List<SunAt> nodes(Position place, LocalDay day, ZoneId zone) {
-        List<SunAt> nodes = new ArrayList<>();
-        SunAt last = SunAt.of(place, day.start());
-        nodes.add(last);
-        for (double t = day.startSecond(); t < day.endSecond(); t += STEP_S) {
-            SunAt next = sun(place, Math.min(t + STEP_S, day.endSecond()), zone);
-            nodes.addAll(corners(place, last, next, zone));
-            nodes.add(next);
-            last = next;
-        }
-        return nodes;
-    }
-
-    private List<SunAt> corners(Position place, SunAt from, SunAt to, ZoneId zone) {
-        List<SunAt> corners = new ArrayList<>();
-        if (Math.max(from.altitudeDeg(), to.altitudeDeg()) > -NEAR_DEG) {
-            for (SkylinePoint point : points) {
-                double before = turned(from.azimuthDeg() - point.bearingDeg());
-                double after = turned(to.azimuthDeg() - point.bearingDeg());
-                if ((before > 0) != (after > 0) && Math.abs(before - after) < 180) {
-                    double second = Crossing.between(second(from), second(to), before, after,
-                            t -> turned(sun(place, t, zone).azimuthDeg() - point.bearingDeg()));
-                    corners.add(sun(place, second, zone));
-                }
-            }
-        }
-        corners.sort(Comparator.comparing(SunAt::time));
-        return corners;
-    }
-
-    private static void addCrossings(double from, double to, double atFrom, double atTo,
-            DoubleUnaryOperator clearance, List<Double> ends) {
-        if ((atFrom > 0) != (atTo > 0)) {
-            ends.add(Crossing.between(from, to, atFrom, atTo, clearance));
-        } else if (Math.min(Math.abs(atFrom), Math.abs(atTo)) < NEAR_DEG) {
-            double middle = (from + to) / 2;
-            double turn = Crossing.turn(middle, (to - from) / 2, atFrom, clearance.applyAsDouble(middle), atTo);
-            double atTurn = clearance.applyAsDouble(turn);
-            if ((atTurn > 0) != (atFrom > 0)) {
-                ends.add(Crossing.between(from, turn, atFrom, atTurn, clearance));
-                ends.add(Crossing.between(turn, to, atTurn, atTo, clearance));
-            }
-        }
-    }
-
-    private double clearanceDeg(SunAt sun) {
-        return sun.apparentAltitudeDeg() - Math.max(0, angleDeg(sun.azimuthDeg()));
-    }
-
-    private static SunAt sun(Position place, double second, ZoneId zone) {
-        return SunAt.of(place, instant(second).atZone(zone));
-    }
-
-    private static Instant instant(double second) {
-        return Instant.ofEpochMilli(Math.round(second * 1000));
-    }
-
-    private static double second(SunAt sun) {
-        return sun.time().toInstant().toEpochMilli() / 1000.0;
+        List<Interval> overLand = Sunlit.over(place, date, zone, points, this::landDeg);
+        return slope == null ? overLand
+                : Interval.common(overLand, Sunlit.over(place, date, zone, List.of(), this::bankDeg));
     }
 
     private static double wrap(double bearingDeg) {
@@ -151,7 +111,7 @@ public final class Skyline {
     }
 
     /** A difference of bearings as the shorter turn, −180 to 180. */
-    private static double turned(double deg) {
+    static double turned(double deg) {
         return wrap(deg + 180) - 180;
     }
 }

@@ -10,10 +10,14 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
+import understorey.plan.Slope;
 
 /** The land's own horizon, and the sun that it hides. */
 class SkylineTest {
@@ -78,6 +82,41 @@ class SkylineTest {
         Skyline level = skyline(0, ridge);
         assertEquals(1, level.sunlit(place.position(), date, place.zone()).size());
         assertAgainstEverySecond(level, place.position(), date, place.zone());
+    }
+
+    /** A bank of 35° that falls to the south-west hides the morning sun behind its own back; the ridge hides it too. */
+    @Test
+    void hidesTheSunBehindTheBackOfABank() {
+        Slope bank = new Slope(35, 225);
+        Places place = Places.MID_LATITUDE;
+        Skyline onBank = Skyline.of(List.of(new SkylinePoint(0, 3), new SkylinePoint(200, 20), new SkylinePoint(260, 4)), bank);
+        assertEquals(35, onBank.angleDeg(45), 1e-9);
+        assertEquals(0, Skyline.of(List.of(), bank).angleDeg(135), 1e-9);
+        assertTrue(onBank.angleDeg(225) > 10, "downhill the ridge is what is seen");
+        for (Places there : Places.ALL) {
+            assertAgainstEverySecond(onBank, there.position(), there.date(), there.zone());
+        }
+        ZonedDateTime begins = onBank.sunlit(place.position(), place.date(), place.zone()).get(0).from();
+        ZonedDateTime level = LEVEL.sunlit(place.position(), place.date(), place.zone()).get(0).from();
+        assertTrue(Duration.between(level, begins).toHours() >= 2, level + " " + begins);
+    }
+
+    /** The sun stands in the plane of the bank when its rays fall at a right angle to the bank's normal. */
+    @Property
+    void hidesTheSunOnABankWhereItsRaysWouldComeFromBelow(@ForAll @DoubleRange(min = 1, max = 80) double angleDeg,
+            @ForAll @DoubleRange(min = 0, max = 360) double facesDeg, @ForAll @DoubleRange(min = 0, max = 360) double bearingDeg) {
+        Skyline bank = Skyline.of(List.of(new SkylinePoint(0, -89)), new Slope(angleDeg, facesDeg));
+        double h = Math.toRadians(bank.angleDeg(bearingDeg));
+        double s = Math.toRadians(angleDeg);
+        double normal = Math.sin(h) * Math.cos(s) + Math.cos(h) * Math.sin(s) * Math.cos(Math.toRadians(bearingDeg - facesDeg));
+        assertEquals(0, normal, 1e-9);
+    }
+
+    @Test
+    void countsARingForWhatItHides() {
+        assertEquals(0, LEVEL.evenDeg(), 1e-9);
+        assertEquals(20, Skyline.ring(20).evenDeg(), 1e-9);
+        assertTrue(DINGLE.evenDeg() > 6 && DINGLE.evenDeg() < 17, "" + DINGLE.evenDeg());
     }
 
     private static void assertAgainstEverySecond(Skyline skyline, Position place, LocalDate date, ZoneId zone) {
