@@ -23,6 +23,7 @@ import understorey.kit.Verdict;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.light.PlantArea;
+import understorey.light.Standpoint;
 import understorey.light.Weather;
 import understorey.outing.Outing;
 import understorey.outing.OutingReason;
@@ -44,6 +45,7 @@ import understorey.scene.DayLightChart;
 import understorey.scene.SkylineChart;
 import understorey.season.Flowering;
 import understorey.sky.Interval;
+import understorey.sky.MoonAt;
 import understorey.sky.MoonDay;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
@@ -56,6 +58,7 @@ public final class Planner {
     private final Site site;
     private final LocalDate date;
     private final SunDay sun;
+    private final List<LightAt> light;
     private final List<Intent> intents;
     private final Outing outing;
     private final List<Finding> findings = new ArrayList<>();
@@ -66,7 +69,8 @@ public final class Planner {
         this.date = day(trip.when());
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.intents = Intent.of(trip.shots());
-        this.outing = RunningOrder.of(trip, date, sun, intents);
+        this.light = LightTable.of(site, null, date);
+        this.outing = RunningOrder.of(trip, date, sun, light, intents);
     }
 
     public static Brief brief(Trip trip) {
@@ -75,7 +79,6 @@ public final class Planner {
 
     private Brief brief() {
         Skyline skyline = Skyline.of(site.skyline());
-        List<LightAt> light = LightTable.of(site.position(), date, site.zone(), skyline, site.canopyAt(null));
         List<Interval> sunlit = skyline.sunlit(site.position(), date, site.zone());
         Flowering flowering = season();
         List<ShotBrief> shots = shots();
@@ -163,7 +166,7 @@ public final class Planner {
         Spot spot = site.spot(intent.shot().spot());
         Canopy canopy = site.canopyAt(spot);
         Position place = site.positionOf(spot);
-        LightAt light = LightAt.of(SunAt.of(place, middle), Skyline.of(site.skylineAt(spot)), canopy, date);
+        LightAt light = LightAt.of(SunAt.of(place, middle), Standpoint.of(site, spot, date), MoonAt.of(place, middle));
         ShotFit fit = ShotFit.of(intent, trip.gear());
         List<ShotBrief.InSky> skies = new ArrayList<>();
         Settings settings = null;

@@ -1,67 +1,95 @@
 package understorey.light;
 
+import java.time.LocalDate;
+import understorey.plan.Canopy;
+
 /**
  * What a canopy lets through: random leaves at spherical angles, of which every direction sees half (G = 0.5).
  * Campbell and Norman, <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, after Monsi and Saeki
- * 1953. Plant area index is 0 or more; an effective one already holds clumping and scattered light.
+ * 1953. In a clearing a ray passes only that part of the canopy that stands between the edge and the tree tops:
+ * leaves are taken to fill the wood evenly from the ground up.
+ *
+ * @param plantAreaIndex effective one, 0 or more: it already holds clumping and scattered light
+ * @param treeTopDeg     altitude of the tree tops round a clearing, seen from its middle; null under closed trees
  */
-public final class CanopyLight {
+public record CanopyLight(double plantAreaIndex, Double treeTopDeg) {
 
-    private static final double EULER_GAMMA = 0.577215664901532861;
+    /** Open ground. */
+    public static final CanopyLight NONE = new CanopyLight(0, null);
+    /** Strips of the rule below, even: the tables are met to 1e-5. */
+    private static final int STRIPS = 100;
 
-    private CanopyLight() {
+    /**
+     * The canopy of a place on a date; null is open ground.
+     *
+     * @param clearingRadiusM to the edge of the trees; null where they stand overhead
+     */
+    public static CanopyLight of(Canopy canopy, Double clearingRadiusM, LocalDate date) {
+        double index = PlantArea.effectiveIndex(canopy, date);
+        if (index == 0) {
+            return NONE;
+        }
+        boolean open = clearingRadiusM != null && canopy.heightM() != null;
+        return new CanopyLight(index, open ? treeTopDeg(canopy.heightM(), clearingRadiusM) : null);
     }
 
-    /** Share of the floor that the sun reaches at an altitude in degrees: exp(−0.5 PAI / sin h); 0 for a sun at or below 0°. */
-    public static double gapFraction(double altitudeDeg, double plantAreaIndex) {
+    /** Altitude of tree tops of a height at a distance, degrees, seen from the floor. */
+    static double treeTopDeg(double heightM, double distanceM) {
+        return Math.toDegrees(Math.atan2(heightM, distanceM));
+    }
+
+    /**
+     * Share of the floor that the sun reaches at an altitude in degrees: exp(−0.5 PAI / sin h), with the part of the
+     * way that leads through leaves; 1 above the tree tops round a clearing; 0 for a sun at or below 0°.
+     */
+    public double gapFraction(double altitudeDeg) {
         if (plantAreaIndex == 0) {
             return 1;
         }
-        return altitudeDeg <= 0 ? 0 : Math.exp(-0.5 * plantAreaIndex / Math.sin(Math.toRadians(altitudeDeg)));
+        return altitudeDeg <= 0 ? 0 : through(Math.sin(Math.toRadians(altitudeDeg)));
+    }
+
+    private double through(double sine) {
+        double way = 1;
+        if (treeTopDeg != null) {
+            double tangent = sine / Math.sqrt(1 - sine * sine);
+            way = Math.max(0, 1 - tangent / Math.tan(Math.toRadians(treeTopDeg)));
+        }
+        return way == 0 ? 1 : Math.exp(-0.5 * plantAreaIndex * way / sine);
     }
 
     /**
-     * Share of the light of an evenly bright sky that reaches the level floor: twice the exponential integral
-     * E3(0.5 PAI), which is the gap fraction taken over the sky with its cosine.
+     * Share of the light of an evenly bright sky that reaches the level floor past land that stands so many degrees
+     * high all round: the gap fraction taken over the sky with its cosine. Over a level horizon and without a clearing
+     * that is twice the exponential integral E3 of 0.5 PAI.
      */
-    public static double uniformSky(double plantAreaIndex) {
-        return 2 * e3(0.5 * plantAreaIndex);
+    public double uniformSky(double landDeg) {
+        return overSky(landDeg, 2, 0);
     }
 
     /**
-     * Share of the light of the CIE standard overcast sky, three times as bright at the zenith as at the horizon
-     * (CIE S 011/E:2003): 6/7 (E3 + 2 E4) of 0.5 PAI.
+     * The same of the CIE standard overcast sky, three times as bright at the zenith as at the horizon (CIE S
+     * 011/E:2003).
      */
-    public static double overcastSky(double plantAreaIndex) {
-        double x = 0.5 * plantAreaIndex;
-        double e3 = e3(x);
-        double e4 = (Math.exp(-x) - x * e3) / 3;
-        return (e3 + 2 * e4) * 6 / 7;
+    public double overcastSky(double landDeg) {
+        return overSky(landDeg, 6 / 7.0, 12 / 7.0);
     }
 
-    /** By the recurrence of Abramowitz and Stegun 1964, 5.1.14. */
-    private static double e3(double x) {
-        if (x == 0) {
-            return 0.5;
-        }
-        return (Math.exp(-x) * (1 - x) + x * x * e1(x)) / 2;
+    /** The sky's brightness is {@code even + rising} times the sine; cut at the tree tops, where the curve bends. */
+    private double overSky(double landDeg, double even, double rising) {
+        double land = Math.sin(Math.toRadians(landDeg));
+        double tops = treeTopDeg == null ? land : Math.max(land, Math.sin(Math.toRadians(treeTopDeg)));
+        return simpson(land, tops, even, rising) + simpson(tops, 1, even, rising);
     }
 
-    /** Abramowitz and Stegun 1964, series 5.1.11 and continued fraction 5.1.22, to 1e-10 for x above 0. */
-    private static double e1(double x) {
-        if (x > 1) {
-            double tail = 0;
-            for (int n = 80; n > 0; n--) {
-                tail = n / (1 + n / (x + tail));
-            }
-            return Math.exp(-x) / (x + tail);
+    private double simpson(double from, double to, double even, double rising) {
+        double strip = (to - from) / STRIPS;
+        double sum = 0;
+        for (int i = 0; i <= STRIPS; i++) {
+            double sine = from + i * strip;
+            double seen = plantAreaIndex == 0 ? 1 : sine == 0 ? 0 : through(Math.min(1, sine));
+            sum += (i == 0 || i == STRIPS ? 1 : i % 2 == 1 ? 4 : 2) * seen * sine * (even + rising * sine);
         }
-        double sum = -EULER_GAMMA - Math.log(x);
-        double term = 1;
-        for (int n = 1; n <= 20; n++) {
-            term *= -x / n;
-            sum -= term / n;
-        }
-        return sum;
+        return sum * strip / 3;
     }
 }

@@ -7,6 +7,10 @@ package understorey.light;
  * <p>The three skies of that practice stand at 2 okta and less (clear), 4.5 okta (partly cloudy) and 8 okta
  * (overcast): its classes end at 3 and 7 tenths. Between them the illuminances are interpolated linearly, which is
  * ours. Values are means of a kind of sky; a single moment may be twice or half as bright.
+ *
+ * <p>Two things are mended for a low sun. The practice takes 1 / sin h for the air mass, which has no end at the
+ * horizon; here it is that of Kasten and Young. And its sky climbs from the horizon's value with an upright start, so
+ * that up to 5° it is mixed, evenly in the logarithm, with that value carried on as the published twilight climbs.
  */
 public final class Daylight {
 
@@ -15,6 +19,8 @@ public final class Daylight {
     private static final double OVERCAST_OKTA = 8;
     private static final double CLEAR_EXTINCTION = 0.21;
     private static final double PARTLY_EXTINCTION = 0.80;
+    /** From here up the practice's sky is taken as it stands. */
+    private static final double LOW_DEG = 5;
     /** Starlight and airglow, order of magnitude only; Seidelmann as in {@link Twilight}. */
     private static final double NIGHT_LUX = 0.002;
 
@@ -26,32 +32,55 @@ public final class Daylight {
         return 127_500 * (1 + 0.034 * Math.cos(2 * Math.PI * (dayOfYear - 2) / 365));
     }
 
-    /** Light of the sun alone on a surface that faces it, lux; 0 at 8 okta and for a sun at or below 0°. */
+    /**
+     * Relative air mass at the altitude in degrees, 0 to 90, at which the sun is seen: 1 overhead, 5.6 at 10°, 38 at
+     * the horizon; within 0.5 %. Kasten and Young, <em>Applied Optics</em> 28 (1989) 4735.
+     */
+    static double airMass(double altitudeDeg) {
+        return 1 / (Math.sin(Math.toRadians(altitudeDeg)) + 0.50572 * Math.pow(altitudeDeg + 6.07995, -1.6364));
+    }
+
+    /**
+     * Light of the sun alone on a surface that faces it, lux; 0 at 8 okta and for a sun at or below 0°.
+     *
+     * @param altitudeDeg at which the sun is seen
+     */
     public static double directNormalLux(double altitudeDeg, double okta, int dayOfYear) {
         if (altitudeDeg <= 0) {
             return 0;
         }
-        double airMass = 1 / Math.sin(Math.toRadians(altitudeDeg));
+        double airMass = airMass(altitudeDeg);
         double clear = Math.exp(-CLEAR_EXTINCTION * airMass);
         double partly = Math.exp(-PARTLY_EXTINCTION * airMass);
         return extraterrestrialLux(dayOfYear) * bySky(okta, clear, partly, 0);
     }
 
     /**
-     * Light of the sky alone on level ground, lux, at any altitude of the sun.
+     * Light of the sky alone on level ground, lux, at any true altitude of the sun.
      *
      * <p>The practice ends at the horizon. Below it the sky fades as the published twilight does, and down to the
      * starlight of a moonless night: the two meet well, 0.8 klx of clear sky against 758.6 lux of twilight at 0°.
-     * A cloudy sky is taken to fade in the same proportion. The practice's clear sky climbs steeply in the first
-     * degree, and up to 5° it is half a stop to a stop brighter than the table of {@link Twilight}.
+     * A cloudy sky is taken to fade in the same proportion.
      */
     public static double skyLux(double altitudeDeg, double okta) {
-        double sine = Math.sin(Math.toRadians(Math.max(0, altitudeDeg)));
-        double day = bySky(okta, 800 + 15_500 * Math.sqrt(sine), 300 + 45_000 * sine, 300 + 21_000 * sine);
-        if (altitudeDeg >= 0) {
-            return day;
+        double low = NIGHT_LUX + (bySky(okta, 800, 300, 300) - NIGHT_LUX) * Twilight.lux(Math.min(altitudeDeg, LOW_DEG))
+                / Twilight.lux(0);
+        if (altitudeDeg <= 0) {
+            return low;
         }
-        return NIGHT_LUX + (day - NIGHT_LUX) * Twilight.lux(altitudeDeg) / Twilight.lux(0);
+        double sine = Math.sin(Math.toRadians(altitudeDeg));
+        double practice = bySky(okta, 800 + 15_500 * Math.sqrt(sine), 300 + 45_000 * sine, 300 + 21_000 * sine);
+        double share = Math.min(1, altitudeDeg / LOW_DEG);
+        return Math.exp(share * Math.log(practice) + (1 - share) * Math.log(low));
+    }
+
+    /** Share of a clear moon's light that clouds leave on the ground: what they leave of a sun at a middling 30°. */
+    static double cloudShare(double okta) {
+        return levelLux(okta) / levelLux(0);
+    }
+
+    private static double levelLux(double okta) {
+        return directNormalLux(30, okta, 1) / 2 + skyLux(30, okta);
     }
 
     /** Share of the overcast sky in the mix at a cloud cover: 0 up to 4.5 okta, 1 at 8. */

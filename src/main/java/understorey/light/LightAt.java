@@ -1,12 +1,11 @@
 package understorey.light;
 
-import java.time.LocalDate;
-import understorey.plan.Canopy;
-import understorey.sky.Skyline;
+import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
 /**
- * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100.
+ * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100, on the ground
+ * as it lies: level, or a bank.
  *
  * @param sun                where the sun stands
  * @param shadowPerHeight    length of a shadow on level ground over the height that throws it; null when the sun's centre is not up
@@ -15,10 +14,11 @@ import understorey.sky.SunAt;
  * @param open               on open ground
  * @param floor              under the canopy; as in the open where there is none
  * @param colourTemperatureK of a clear sky, K; lists differ by 20 %
- * @param plantAreaIndex     effective one of the canopy, 0 for open ground
+ * @param place              what stands round and over it
+ * @param moonLux            of the moon on open level ground under a clear sky; 0 by day and when it is down
  */
 public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, double fleckShare, OpenEv open,
-        FloorEv floor, int colourTemperatureK, double plantAreaIndex) {
+        FloorEv floor, int colourTemperatureK, Standpoint place, double moonLux) {
 
     private static final double CLEAR_OKTA = 0;
     private static final double BROKEN_OKTA = 6;
@@ -31,14 +31,16 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     private static final double MANY_FLECKS = 0.4;
     /** Below one part in a hundred of the floor a fleck is a chance find. */
     private static final double LEAST_FLECK_SHARE = 0.01;
+    /** Below one part in a thousand there is none to meter. */
+    private static final double NO_FLECK_SHARE = 0.001;
 
     /**
      * Exposure values on open ground.
      *
      * @param sun      an upright subject that the sun lights from the front, clear sky; null when the sun is hidden
-     * @param shade    level ground lit by the clear sky alone
-     * @param broken   level ground under 6 okta
-     * @param overcast level ground under 8 okta
+     * @param shade    the ground lit by the clear sky alone
+     * @param broken   the ground under 6 okta
+     * @param overcast the ground under 8 okta
      */
     public record OpenEv(Double sun, double shade, double broken, double overcast) {
     }
@@ -47,43 +49,61 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
      * Exposure values on the floor of a wood.
      *
      * @param fleck    an upright subject in a fleck of sun, lit from the front, clear sky; null when the sun is hidden
-     * @param shade    level ground between the flecks, clear sky
-     * @param broken   level ground under 6 okta, flecks and shade taken together
-     * @param overcast level ground under 8 okta
+     *                 or leaves less than a thousandth of the floor in sun
+     * @param shade    the ground between the flecks, clear sky
+     * @param broken   the ground under 6 okta, flecks and shade taken together
+     * @param overcast the ground under 8 okta
      */
     public record FloorEv(Double fleck, double shade, double broken, double overcast) {
     }
 
-    /** The light at a place with that skyline and canopy on a date; a canopy of null is open ground. */
-    public static LightAt of(SunAt sun, Skyline skyline, Canopy canopy, LocalDate date) {
-        double pai = PlantArea.effectiveIndex(canopy, date);
-        boolean clears = skyline.clears(sun);
+    /** The light at a place, the moon left out. */
+    public static LightAt of(SunAt sun, Standpoint place) {
+        return of(sun, place, null);
+    }
+
+    /** The light at a place by sun, sky and moon; null when nobody looked for the moon. */
+    public static LightAt of(SunAt sun, Standpoint place, MoonAt moon) {
+        boolean clears = place.skyline().clears(sun);
         double apparentDeg = sun.apparentAltitudeDeg();
-        Falling light = new Falling(sun.altitudeDeg(), clears, date.getDayOfYear());
+        double share = clears ? place.canopy().gapFraction(apparentDeg) : 0;
+        Falling open = new Falling(sun, clears, place, 1, place.openSky(), place.overcastOpen());
+        Falling floor = new Falling(sun, clears, place, share, place.uniformSky(), place.overcastSky());
         return new LightAt(sun,
                 apparentDeg > 0 ? 1 / Math.tan(Math.toRadians(apparentDeg)) : null,
                 clears,
-                clears ? CanopyLight.gapFraction(apparentDeg, pai) : 0,
-                new OpenEv(light.frontEv(0), light.shadeEv(CLEAR_OKTA, 0),
-                        light.levelEv(BROKEN_OKTA, 0), light.levelEv(OVERCAST_OKTA, 0)),
-                new FloorEv(light.frontEv(pai), light.shadeEv(CLEAR_OKTA, pai),
-                        light.levelEv(BROKEN_OKTA, pai), light.levelEv(OVERCAST_OKTA, pai)),
+                share,
+                new OpenEv(clears ? open.frontEv() : null, open.shadeEv(), open.groundEv(BROKEN_OKTA, 1),
+                        open.groundEv(OVERCAST_OKTA, 1)),
+                new FloorEv(share >= NO_FLECK_SHARE ? floor.frontEv() : null, floor.shadeEv(),
+                        floor.groundEv(BROKEN_OKTA, 1), floor.groundEv(OVERCAST_OKTA, 1)),
                 ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
-                pai);
+                place, moon == null ? 0 : Moonlight.lux(moon));
+    }
+
+    /** Effective plant area index of the canopy, 0 for open ground. */
+    public double plantAreaIndex() {
+        return place.canopy().plantAreaIndex();
+    }
+
+    /** Exposure value of the moon alone on open ground under a clear sky; null when it gives no light. */
+    public Double moonEv() {
+        return moonLux > 0 ? ExposureValue.ev100(moonLux) : null;
     }
 
     /**
-     * Exposure value to meter for on level ground under a cloud cover of 0 to 8 okta. Open ground, and a floor
-     * under cloud: direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky
-     * flecks and shade are two lights: the shade while flecks are less than a tenth of the floor, the floor as a
-     * whole once they are two fifths, and from 4 okta on; mixed in between (common practice, no source).
+     * Exposure value to meter for on the ground under a cloud cover of 0 to 8 okta. Open ground, and a floor under
+     * cloud: direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky flecks
+     * and shade are two lights: the shade while flecks are less than a tenth of the floor, the floor as a whole once
+     * they are two fifths, and from 4 okta on; mixed in between (common practice, no source). By night the moon
+     * counts as sky does, dimmed by clouds as a sun would be.
      */
     public double floorEv(double okta) {
-        Falling light = new Falling(sun.altitudeDeg(), aboveSkyline, sun.time().getDayOfYear());
         double byShare = (fleckShare - FEW_FLECKS) / (MANY_FLECKS - FEW_FLECKS);
         double byCloud = (okta - CLEAR_UP_TO_OKTA) / (MINGLED_OKTA - CLEAR_UP_TO_OKTA);
-        double whole = plantAreaIndex == 0 ? 1 : Math.max(0, Math.min(1, Math.max(byShare, byCloud)));
-        return light.levelEv(okta, plantAreaIndex, whole);
+        double whole = plantAreaIndex() == 0 ? 1 : Math.max(0, Math.min(1, Math.max(byShare, byCloud)));
+        Falling floor = new Falling(sun, aboveSkyline, place, fleckShare, place.uniformSky(), place.overcastSky());
+        return ExposureValue.ev100(floor.groundLux(okta, whole) + floor.moonLux(moonLux, okta));
     }
 
     /** Stops between a fleck of sun and the shade beside it; 0 where clouds or leaves leave no flecks. */
@@ -92,41 +112,51 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return flecked ? Math.max(0, floor.fleck() - floor.shade()) : 0;
     }
 
-    /** Light falling at one altitude of the sun, which the land may hide. */
-    private record Falling(double altitudeDeg, boolean clears, int dayOfYear) {
+    /**
+     * Light falling at one place of the sun, which the land may hide.
+     *
+     * @param gap      share of the ground that the sun reaches
+     * @param uniform  share of an evenly bright sky that reaches it
+     * @param overcast share of the standard overcast sky
+     */
+    private record Falling(SunAt sun, boolean clears, Standpoint place, double gap, double uniform, double overcast) {
 
         /** Direct light on an upright front and the half of the sky that it faces. */
-        Double frontEv(double pai) {
-            if (!clears) {
-                return null;
-            }
-            double direct = directNormalLux(CLEAR_OKTA) * Math.cos(Math.toRadians(altitudeDeg));
-            return ExposureValue.ev100(direct + skyLux(CLEAR_OKTA, pai) / 2);
+        double frontEv() {
+            double direct = directNormalLux(CLEAR_OKTA) * Math.cos(Math.toRadians(sun.apparentAltitudeDeg()));
+            return ExposureValue.ev100(direct + skyLux(CLEAR_OKTA) / 2);
         }
 
-        double shadeEv(double okta, double pai) {
-            return ExposureValue.ev100(skyLux(okta, pai));
+        double shadeEv() {
+            return ExposureValue.ev100(skyLux(CLEAR_OKTA));
         }
 
-        double levelEv(double okta, double pai) {
-            return levelEv(okta, pai, 1);
+        double groundEv(double okta, double share) {
+            return ExposureValue.ev100(groundLux(okta, share));
         }
 
-        /** Level ground with only a share of the direct light that reaches it counted in. */
-        double levelEv(double okta, double pai, double share) {
-            double direct = directNormalLux(okta) * Math.sin(Math.toRadians(altitudeDeg));
-            return ExposureValue.ev100(share * direct * CanopyLight.gapFraction(altitudeDeg, pai) + skyLux(okta, pai));
+        /** The ground as it lies, with only a share of the direct light that reaches it counted in. */
+        double groundLux(double okta, double share) {
+            double direct = directNormalLux(okta) * place.incidence(sun.azimuthDeg(), sun.apparentAltitudeDeg());
+            return share * direct * gap + skyLux(okta);
         }
 
         private double directNormalLux(double okta) {
-            return clears ? Daylight.directNormalLux(altitudeDeg, okta, dayOfYear) : 0;
+            return clears ? Daylight.directNormalLux(sun.apparentAltitudeDeg(), okta, place.date().getDayOfYear()) : 0;
+        }
+
+        double skyLux(double okta) {
+            return Daylight.skyLux(sun.altitudeDeg(), okta) * through(okta);
         }
 
         /** Up to 4.5 okta the sky is taken as evenly bright, at 8 as the standard overcast one, mixed between. */
-        private double skyLux(double okta, double pai) {
-            double overcast = Daylight.overcastShare(okta);
-            double through = (1 - overcast) * CanopyLight.uniformSky(pai) + overcast * CanopyLight.overcastSky(pai);
-            return Daylight.skyLux(altitudeDeg, okta) * through;
+        private double through(double okta) {
+            double cloudy = Daylight.overcastShare(okta);
+            return (1 - cloudy) * uniform + cloudy * overcast;
+        }
+
+        double moonLux(double clearLux, double okta) {
+            return clearLux == 0 ? 0 : clearLux * Daylight.cloudShare(okta) * through(okta);
         }
     }
 }

@@ -3,23 +3,40 @@ package understorey.light;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
-import understorey.plan.Canopy;
 import understorey.plan.Position;
-import understorey.sky.Skyline;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.sky.MoonAt;
+import understorey.sky.SunAt;
 import understorey.sky.SunTrack;
 
 /** The light over a whole local day. */
 public final class LightTable {
 
     private static final Duration STEP = Duration.ofMinutes(15);
+    /** Civil twilight is brighter than any moon. */
+    private static final double MOON_COUNTS_BELOW_DEG = -6;
 
     private LightTable() {
     }
 
-    /** Light every 15 minutes from the date's first instant to its end, the end excluded: 92, 96 or 100 rows. */
-    public static List<LightAt> of(Position place, LocalDate date, ZoneId zone, Skyline skyline, Canopy canopy) {
-        return SunTrack.of(place, date, zone, STEP).stream()
-                .map(sun -> LightAt.of(sun, skyline, canopy, date)).toList();
+    /** The light at a spot of a site; at the site itself when the spot is null. */
+    public static List<LightAt> of(Site site, Spot spot, LocalDate date) {
+        return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
+    }
+
+    /**
+     * Light every 15 minutes from the first instant of the place's date to its end, the end excluded: 92, 96 or 100
+     * rows.
+     */
+    public static List<LightAt> of(Position position, ZoneId zone, Standpoint place) {
+        List<LightAt> rows = new ArrayList<>();
+        for (SunAt sun : SunTrack.of(position, place.date(), zone, STEP)) {
+            boolean dark = sun.altitudeDeg() < MOON_COUNTS_BELOW_DEG;
+            rows.add(LightAt.of(sun, place, dark ? MoonAt.of(position, sun.time()) : null));
+        }
+        return List.copyOf(rows);
     }
 }

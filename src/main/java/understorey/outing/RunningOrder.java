@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import understorey.kit.Intent;
+import understorey.light.LightAt;
 import understorey.plan.LightWish;
 import understorey.plan.Opening;
 import understorey.plan.Site;
@@ -38,6 +39,7 @@ public final class RunningOrder {
 
     private final Trip trip;
     private final SunDay sun;
+    private final List<LightAt> light;
     private final Walking walking;
     private final List<Leg> legs = new ArrayList<>();
     private final List<Reason> remarks = new ArrayList<>();
@@ -48,8 +50,9 @@ public final class RunningOrder {
     private ZonedDateTime now;
     private String here;
 
-    private RunningOrder(Trip trip, LocalDate date, SunDay sun, List<Intent> order) {
+    private RunningOrder(Trip trip, LocalDate date, SunDay sun, List<LightAt> light, List<Intent> order) {
         this.trip = trip;
+        this.light = light;
         this.sun = sun;
         this.walking = new Walking(trip.site());
         ZoneId zone = trip.site().zone();
@@ -61,9 +64,14 @@ public final class RunningOrder {
         this.here = base;
     }
 
-    public static Outing of(Trip trip, LocalDate date, SunDay sun, List<Intent> intents) {
+    /**
+     * The visit.
+     *
+     * @param light on the site's floor over the whole date
+     */
+    public static Outing of(Trip trip, LocalDate date, SunDay sun, List<LightAt> light, List<Intent> intents) {
         List<Intent> order = inOrder(intents);
-        return new RunningOrder(trip, date, sun, order).walk(order);
+        return new RunningOrder(trip, date, sun, light, order).walk(order);
     }
 
     private Outing walk(List<Intent> order) {
@@ -76,7 +84,7 @@ public final class RunningOrder {
         if (!back.isZero()) {
             walk(back, base, null);
         }
-        return new Outing(arrive, leave, leaveLastSpotBy, LampHours.of(sun, arrive, leave), List.copyOf(legs), List.copyOf(remarks),
+        return new Outing(arrive, leave, leaveLastSpotBy, LampHours.of(light, arrive, leave), List.copyOf(legs), List.copyOf(remarks),
                 Collections.unmodifiableSet(assumed));
     }
 

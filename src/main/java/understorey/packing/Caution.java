@@ -7,7 +7,7 @@ public enum Caution implements Reason.Kind {
     LOCAL_RULES,
     DARK_ON_THE_WAY_IN,
     DARK_ON_THE_WAY_OUT,
-    POLAR_NIGHT,
+    DARK_ALL_THE_TIME,
     KEEP_TO_THE_PATHS,
     TICKS,
     BRANCHES_IN_WIND,

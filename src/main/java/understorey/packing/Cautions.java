@@ -2,6 +2,7 @@ package understorey.packing;
 
 import static understorey.reason.Figure.Measure.CLOCK;
 import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
+import static understorey.reason.Figure.Measure.MINUTES;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -79,13 +80,15 @@ public final class Cautions {
 
     private static void darkness(LampHours lamp, List<Reason> cautions) {
         if (lamp.allDay()) {
-            cautions.add(Reason.of(Caution.POLAR_NIGHT));
+            cautions.add(Reason.of(Caution.DARK_ALL_THE_TIME));
         }
         if (lamp.until() != null) {
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(lamp.until(), CLOCK)));
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(lamp.until(), CLOCK))
+                    .with("minutes", lamp.in().toMinutes(), MINUTES));
         }
         if (lamp.from() != null) {
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(lamp.from(), CLOCK)));
+            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(lamp.from(), CLOCK))
+                    .with("minutes", lamp.out().toMinutes(), MINUTES));
         }
     }
 }

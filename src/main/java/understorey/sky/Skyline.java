@@ -45,6 +45,11 @@ public final class Skyline {
         return new Skyline(List.of(new SkylinePoint(0, angleDeg)), null);
     }
 
+    /** The bank that the ground is; null for level ground. */
+    public Slope slope() {
+        return slope;
+    }
+
     /** Angle of the land above the level horizon at a bearing, degrees; 0 where nothing was given. */
     public double angleDeg(double bearingDeg) {
         return slope == null ? landDeg(bearingDeg) : Math.max(landDeg(bearingDeg), bankDeg(bearingDeg));

@@ -18,7 +18,7 @@ class OutingTest {
         Leg walk = new Leg(SIX, SIX.plusMinutes(9), Leg.What.WALK, "Bank", "a");
         Leg shoot = new Leg(SIX.plusMinutes(9), SIX.plusMinutes(24), Leg.What.SHOOT, "Bank", "a");
         Leg back = new Leg(SIX.plusMinutes(24), SIX.plusMinutes(33), Leg.What.WALK, null, null);
-        Outing outing = new Outing(SIX, SIX.plusHours(1), SIX.plusMinutes(51), new LampHours(null, null, false),
+        Outing outing = new Outing(SIX, SIX.plusHours(1), SIX.plusMinutes(51), new LampHours(SIX, null, null, SIX.plusHours(1), false),
                 List.of(walk, shoot, back), List.of(),
                 Set.of());
         assertEquals(new Interval(shoot.from(), shoot.to()), outing.timeOf("a"));

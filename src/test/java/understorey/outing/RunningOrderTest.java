@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
 import understorey.kit.Intent;
+import understorey.light.LightTable;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
 import understorey.plan.Position;
@@ -41,7 +42,7 @@ class RunningOrderTest {
 
     private static Outing plan(Trip trip, LocalDate date) {
         SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
-        return RunningOrder.of(trip, date, sun, Intent.of(trip.shots()));
+        return RunningOrder.of(trip, date, sun, LightTable.of(trip.site(), null, date), Intent.of(trip.shots()));
     }
 
     private static Outing plan(Trip trip) {

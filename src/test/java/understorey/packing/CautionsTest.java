@@ -8,8 +8,10 @@ import static understorey.Samples.hour;
 import static understorey.Samples.picture;
 import static understorey.Samples.wood;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,11 +19,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
 import understorey.Samples;
 import understorey.kit.Intent;
+import understorey.light.LightAt;
+import understorey.light.LightTable;
+import understorey.light.Standpoint;
 import understorey.outing.RunningOrder;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
+import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 
 class CautionsTest {
@@ -35,7 +41,7 @@ class CautionsTest {
                 picture("c").of(Samples.subject("no-care", null, null, null, null, " ")).shot());
         SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
         List<Intent> intents = Intent.of(trip.shots());
-        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, intents), intents);
+        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, LightTable.of(trip.site(), null, place.date()), intents), intents);
     }
 
     private static List<String> kinds(String arrive, String leave, ForecastHour... forecast) {
@@ -57,12 +63,21 @@ class CautionsTest {
         assertFalse(kinds("15:00", "22:00").contains("DARK_ON_THE_WAY_IN"));
     }
 
+    /** The open ground's light at the end of civil twilight (Seidelmann: 3.4 lux, EV 0.45) comes to a dull wood later. */
     @Test
-    void givesTheTimesOfCivilTwilight() {
+    void givesTheTimesAtWhichTheFloorIsAsDarkAsCivilTwilightInTheOpen() {
         SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
         List<Reason> cautions = cautions(Places.MID_LATITUDE, "04:00", "22:00");
-        assertEquals(sun.civilDawn(), figure(cautions, Caution.DARK_ON_THE_WAY_IN, "until"));
-        assertEquals(sun.civilDusk(), figure(cautions, Caution.DARK_ON_THE_WAY_OUT, "from"));
+        ZonedDateTime until = (ZonedDateTime) figure(cautions, Caution.DARK_ON_THE_WAY_IN, "until");
+        ZonedDateTime from = (ZonedDateTime) figure(cautions, Caution.DARK_ON_THE_WAY_OUT, "from");
+        assertTrue(until.isAfter(sun.civilDawn()) && until.isBefore(sun.sunrise()), until.toString());
+        assertTrue(from.isBefore(sun.civilDusk()) && from.isAfter(sun.sunset()), from.toString());
+        for (ZonedDateTime time : List.of(until, from)) {
+            LightAt light = LightAt.of(SunAt.of(Places.MID_LATITUDE.position(), time), Standpoint.of(wood(), null, MAY_DAY));
+            assertEquals(0.45, light.floor().overcast(), 0.1);
+        }
+        assertEquals(Duration.between(MAY_DAY.atTime(4, 0).atZone(Samples.zone()), until).toMinutes(),
+                ((Number) figure(cautions, Caution.DARK_ON_THE_WAY_IN, "minutes")).longValue());
     }
 
     @Test
@@ -70,7 +85,7 @@ class CautionsTest {
         List<String> twilight = Samples.kinds(cautions(Places.POLAR_NIGHT, null, null));
         assertTrue(twilight.contains("DARK_ON_THE_WAY_IN") && twilight.contains("DARK_ON_THE_WAY_OUT"));
         List<String> night = Samples.kinds(cautions(POLE, null, null));
-        assertTrue(night.contains("POLAR_NIGHT") && !night.contains("DARK_ON_THE_WAY_IN"));
+        assertTrue(night.contains("DARK_ALL_THE_TIME") && !night.contains("DARK_ON_THE_WAY_IN"));
         List<String> day = Samples.kinds(cautions(Places.POLAR_DAY, null, null));
         assertFalse(day.contains("DARK_ON_THE_WAY_IN") || day.contains("DARK_ON_THE_WAY_OUT"));
     }
