@@ -49,6 +49,7 @@ final class Words {
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
+            case OKTA -> plain(number(value, 1)) + " okta";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case COUNT -> number(value, 0);
             case GRAMS -> weight(value);

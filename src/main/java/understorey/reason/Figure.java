@@ -28,6 +28,8 @@ public record Figure(Object value, Measure measure) {
         SHARE,
         EV100,
         DEGREES,
+        /** Cloud cover, 0 to 8. */
+        OKTA,
         METRES_PER_SECOND,
         COUNT,
         GRAMS,

@@ -1,0 +1,144 @@
+package understorey.light;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.LightWish;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+
+/**
+ * The light that a picture wishes for, over its day.
+ *
+ * @param quality of the light at the time planned, 0 to 1: the product of its wishes
+ * @param grade   the same in a word
+ * @param because what decides each wish then, the weakest first
+ * @param windows the best times of the day, in order; empty when no hour is even fair
+ * @param best    the grade within those windows; {@code POOR} when there are none
+ * @param spoils  what spoils the time before, between and after them
+ */
+public record Outlook(double quality, Grade grade, List<Reason> because, List<Interval> windows, Grade best,
+                      List<Spoil> spoils) {
+
+    /** Good from 0.6, fair from 0.3: common practice, no source. */
+    public enum Grade {
+        GOOD(0.6), FAIR(0.3), POOR(0);
+
+        private final double least;
+
+        Grade(double least) {
+            this.least = least;
+        }
+
+        public static Grade of(double quality) {
+            return quality >= GOOD.least ? GOOD : quality >= FAIR.least ? FAIR : POOR;
+        }
+    }
+
+    /** What most spoils the light of a stretch of the day. */
+    public record Spoil(Interval when, Reason why) {
+    }
+
+    private static final int MOST_SPOILS = 4;
+
+    /**
+     * The outlook for one picture.
+     *
+     * @param wishes    at least one
+     * @param facingDeg null when it faces nowhere in particular
+     * @param day       moments at even steps, from the first light to the last
+     * @param planned   the moment for which it is planned
+     */
+    public static Outlook of(List<LightWish> wishes, Double facingDeg, List<Moment> day, Moment planned) {
+        double[] quality = new double[day.size()];
+        double highest = 0;
+        for (int i = 0; i < quality.length; i++) {
+            quality[i] = quality(wishes, day.get(i), facingDeg);
+            highest = Math.max(highest, quality[i]);
+        }
+        Grade best = Grade.of(highest);
+        List<Interval> windows = new ArrayList<>();
+        List<Spoil> spoils = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= quality.length; i++) {
+            boolean ends = i == quality.length;
+            if (ends || within(quality[i], best) != within(quality[from], best)) {
+                Interval stretch = new Interval(time(day, from), ends ? time(day, i - 1) : time(day, i));
+                if (within(quality[from], best)) {
+                    windows.add(stretch);
+                } else {
+                    spoils.add(new Spoil(stretch, spoiler(wishes, facingDeg, day, from, i)));
+                }
+                from = i;
+            }
+        }
+        double now = quality(wishes, planned, facingDeg);
+        return new Outlook(now, Grade.of(now), because(wishes, planned, facingDeg), List.copyOf(windows), best,
+                List.copyOf(spoils.subList(0, Math.min(MOST_SPOILS, spoils.size()))));
+    }
+
+    private static boolean within(double quality, Grade best) {
+        return best != Grade.POOR && quality >= best.least;
+    }
+
+    static double quality(List<LightWish> wishes, Moment moment, Double facingDeg) {
+        double product = 1;
+        for (LightWish wish : wishes) {
+            product *= Wish.of(wish, moment, facingDeg).value();
+        }
+        return product;
+    }
+
+    private static List<Reason> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
+        List<Wish> judged = new ArrayList<>();
+        for (LightWish wish : wishes) {
+            Wish light = Wish.of(wish, moment, facingDeg);
+            int at = 0;
+            while (at < judged.size() && judged.get(at).value() <= light.value()) {
+                at++;
+            }
+            judged.add(at, light);
+        }
+        List<Reason> reasons = new ArrayList<>();
+        for (Wish light : judged) {
+            Reason reason = light.reason(moment, facingDeg);
+            if (!reasons.contains(reason)) {
+                reasons.add(reason);
+            }
+        }
+        return List.copyOf(reasons);
+    }
+
+    /** The thing that most often decides the weakest wish of a stretch, with the figures of the middle of its time. */
+    private static Reason spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
+        int[] times = new int[LightReason.values().length];
+        Wish[] weakest = new Wish[to - from];
+        LightReason most = null;
+        for (int i = from; i < to; i++) {
+            weakest[i - from] = weakest(wishes, day.get(i), facingDeg);
+            LightReason kind = weakest[i - from].kind();
+            times[kind.ordinal()]++;
+            most = most == null || times[kind.ordinal()] > times[most.ordinal()] ? kind : most;
+        }
+        int seen = 0;
+        for (int i = from; i < to; i++) {
+            if (weakest[i - from].kind() == most && ++seen > times[most.ordinal()] / 2) {
+                return weakest[i - from].reason(day.get(i), facingDeg);
+            }
+        }
+        throw new IllegalStateException("no moment of the stretch has its most frequent kind");
+    }
+
+    private static Wish weakest(List<LightWish> wishes, Moment moment, Double facingDeg) {
+        Wish weakest = null;
+        for (LightWish wish : wishes) {
+            Wish light = Wish.of(wish, moment, facingDeg);
+            weakest = weakest == null || light.value() < weakest.value() ? light : weakest;
+        }
+        return weakest;
+    }
+
+    private static ZonedDateTime time(List<Moment> day, int i) {
+        return day.get(i).sun().time();
+    }
+}

@@ -1,0 +1,80 @@
+package understorey.light;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.plan.LightWish;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+import understorey.sky.SunAt;
+
+class OutlookTest {
+
+    private static final LocalDate DATE = LocalDate.of(2027, 5, 8);
+
+    /** A morning from 05:00 in steps of five minutes: the sun climbs a degree a step from −6° in the east, and clears a hill at 3°. */
+    private static List<Moment> morning(double okta) {
+        List<Moment> day = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            double altitude = i - 6;
+            boolean clear = altitude > 3;
+            SunAt sun = new SunAt(DATE.atTime(5, 0).plusMinutes(5L * i).atZone(ZoneOffset.UTC), 80 + i, altitude);
+            day.add(new Moment(sun, clear, clear ? 0.2 : 0, 5 + i / 4.0, clear && okta < 4 ? 4 : 0, okta, 0, 0));
+        }
+        return day;
+    }
+
+    private static Outlook outlook(double okta, int planned, LightWish... wishes) {
+        List<Moment> day = morning(okta);
+        return Outlook.of(List.of(wishes), 90.0, day, day.get(planned));
+    }
+
+    private static String clock(Interval window) {
+        return window.from().toLocalTime() + "-" + window.to().toLocalTime();
+    }
+
+    @Test
+    void findsTheWindowBetweenTheHillAndTooHigh() {
+        Outlook outlook = outlook(0, 12, LightWish.LOW_SUN, LightWish.BACKLIGHT);
+        assertEquals(Outlook.Grade.GOOD, outlook.grade());
+        assertEquals(1, outlook.quality(), 1e-9);
+        assertEquals(1, outlook.windows().size());
+        // From 4° at 05:50 to under 8° at 06:10, where half of the low sun is left.
+        assertEquals("05:50-06:10", clock(outlook.windows().get(0)));
+        assertEquals(List.of(LightReason.SUN_BEHIND_LAND, LightReason.SUN_TOO_HIGH), kinds(outlook));
+    }
+
+    private static List<Reason.Kind> kinds(Outlook outlook) {
+        return outlook.spoils().stream().map(spoil -> spoil.why().kind()).toList();
+    }
+
+    @Test
+    void multipliesWishesAndTellsTheWeakestFirst() {
+        Outlook outlook = outlook(5, 12, LightWish.LOW_SUN, LightWish.SOFT);
+        assertEquals(0.3 + 0.7 * 0.5, outlook.quality(), 1e-9);
+        assertEquals(LightReason.SUN_BEHIND_CLOUD, outlook.because().get(0).kind());
+        assertEquals(LightReason.SOFT_UNDER_CLOUD, outlook.because().get(1).kind());
+    }
+
+    @Test
+    void hasNoWindowWhereTheLightNeverComes() {
+        Outlook outlook = outlook(8, 12, LightWish.BACKLIGHT);
+        assertEquals(List.of(), outlook.windows());
+        assertEquals(Outlook.Grade.POOR, outlook.best());
+        assertEquals(1, outlook.spoils().size());
+        assertEquals(LightReason.SUN_BEHIND_CLOUD, outlook.spoils().get(0).why().kind());
+    }
+
+    @Test
+    void fallsBackOnFairHoursWhereNoneIsGood() {
+        Outlook outlook = outlook(5, 30, LightWish.BACKLIGHT);
+        assertEquals(Outlook.Grade.FAIR, outlook.best());
+        assertEquals(0.5, outlook.quality(), 1e-9);
+        assertTrue(outlook.windows().get(0).from().isAfter(DATE.atTime(5, 45).atZone(ZoneOffset.UTC)));
+    }
+}

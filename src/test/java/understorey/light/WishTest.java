@@ -1,0 +1,105 @@
+package understorey.light;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import understorey.plan.LightWish;
+import understorey.reason.Figure;
+import understorey.sky.SunAt;
+
+/** Edges of the wishes: common practice, no source, as the documentation of {@link Wish} states them. */
+class WishTest {
+
+    /** A clear sky over a leafless wood, the sun in the east at that altitude. */
+    private static Moment clear(double altitudeDeg) {
+        return moment(altitudeDeg, altitudeDeg > -0.5, 0, 0, 0);
+    }
+
+    private static Moment moment(double altitudeDeg, boolean clear, double okta, double mist, double drops) {
+        SunAt sun = new SunAt(LocalDate.of(2027, 5, 8).atTime(7, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg);
+        return new Moment(sun, clear, clear ? 0.3 : 0, altitudeDeg < -6 ? -5 : 9, clear && okta < 4 ? 4 : 0, okta, mist, drops);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-5,0,SUN_NOT_YET_UP", "0,1,SUN_IS_LOW", "4,1,SUN_IS_LOW", "6,1,SUN_IS_LOW", "8,0.5,SUN_TOO_HIGH", "11,0,SUN_TOO_HIGH"})
+    void takesLowSunForTheFirstSixDegrees(double altitudeDeg, double value, LightReason kind) {
+        Wish wish = Wish.of(LightWish.LOW_SUN, clear(altitudeDeg), null);
+        assertEquals(value, wish.value(), 1e-9);
+        if (altitudeDeg > -1) {
+            assertEquals(kind, wish.kind());
+        }
+    }
+
+    @Test
+    void countsLittleOnALowSunBehindTheHill() {
+        Wish wish = Wish.of(LightWish.LOW_SUN, moment(4, false, 0, 0, 0), null);
+        assertEquals(0.3, wish.value(), 1e-9);
+        assertEquals(LightReason.SUN_BEHIND_LAND, wish.kind());
+        assertEquals(LightReason.SUN_BEHIND_CLOUD, Wish.of(LightWish.LOW_SUN, moment(4, true, 7, 0, 0), null).kind());
+    }
+
+    /** The sun stands in the east: what a picture meets by the way it faces. */
+    @ParameterizedTest
+    @CsvSource({"90,1,0,0", "130,1,0.857,0", "180,0,1,0", "0,0,1,0", "270,0,0,1", "230,0,0.857,1", "110,1,0.286,0"})
+    void tellsFrontSideAndBackByTheWayThePictureFaces(double facingDeg, double back, double side, double front) {
+        assertEquals(back, Wish.of(LightWish.BACKLIGHT, clear(20), facingDeg).value(), 0.001);
+        assertEquals(side, Wish.of(LightWish.SIDELIGHT, clear(20), facingDeg).value(), 0.001);
+        assertEquals(front, Wish.of(LightWish.FRONTLIGHT, clear(20), facingDeg).value(), 0.001);
+    }
+
+    @Test
+    void turnsAPictureThatFacesNowhere() {
+        Wish back = Wish.of(LightWish.BACKLIGHT, clear(20), null);
+        assertEquals(1, back.value(), 0);
+        assertEquals(new Figure(90.0, Figure.Measure.DEGREES), back.reason(clear(20), null).figures().get("bearing"));
+        Wish front = Wish.of(LightWish.FRONTLIGHT, clear(20), null);
+        assertEquals(new Figure(270.0, Figure.Measure.DEGREES), front.reason(clear(20), null).figures().get("bearing"));
+        assertEquals(0, Wish.of(LightWish.SIDELIGHT, clear(70), null).value(), 0);
+        assertEquals(0, Wish.of(LightWish.BACKLIGHT, moment(20, false, 0, 0, 0), 90.0).value(), 0);
+    }
+
+    @Test
+    void isSoftWithoutSunAndHarshInFlecks() {
+        assertEquals(0, Wish.of(LightWish.SOFT, clear(40), null).value(), 0);
+        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, clear(40), null).kind());
+        assertEquals(LightReason.SOFT_WITHOUT_SUN, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).kind());
+        assertEquals(LightReason.SOFT_UNDER_CLOUD, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).kind());
+        assertEquals(1, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).value(), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-10,0", "-7,0.5", "-5,1", "-3,1", "-1.5,0.5", "1,0"})
+    void isTwilightAroundTheEdgeOfTheCivilOne(double altitudeDeg, double value) {
+        assertEquals(value, Wish.of(LightWish.TWILIGHT, clear(altitudeDeg), null).value(), 1e-9);
+    }
+
+    @Test
+    void takesMistAndDropsAsTheyAre() {
+        assertEquals(0.6, Wish.of(LightWish.MIST, moment(2, false, 1, 0.6, 0), null).value(), 0);
+        assertEquals(0.4, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 0.4), null).value(), 0);
+        assertEquals(LightReason.DROPS_GONE, Wish.of(LightWish.AFTER_RAIN, clear(20), null).kind());
+        assertEquals(0, Wish.of(LightWish.MIST, moment(-8, false, 1, 1, 0), null).value(), 0);
+    }
+
+    @Property
+    void staysBetweenNoughtAndOneAndNeverGainsByCloudWhatWantsSun(@ForAll LightWish wish,
+            @ForAll @DoubleRange(min = -20, max = 90) double altitudeDeg, @ForAll boolean up,
+            @ForAll @DoubleRange(min = 0, max = 8) double okta, @ForAll @DoubleRange(min = 0, max = 359) double facingDeg) {
+        Moment thin = moment(altitudeDeg, up && altitudeDeg > 0, okta, 0.5, 0.5);
+        Moment thick = moment(altitudeDeg, up && altitudeDeg > 0, Math.min(8, okta + 1), 0.5, 0.5);
+        double value = Wish.of(wish, thin, facingDeg).value();
+        assertTrue(value >= 0 && value <= 1);
+        boolean wantsSun = wish == LightWish.LOW_SUN || wish == LightWish.BACKLIGHT || wish == LightWish.SIDELIGHT
+                || wish == LightWish.FRONTLIGHT || wish == LightWish.OVERHEAD;
+        assertTrue(!wantsSun || Wish.of(wish, thick, facingDeg).value() <= value + 1e-12);
+        assertTrue(Wish.of(wish, thin, facingDeg).reason(thin, facingDeg) != null);
+    }
+}
