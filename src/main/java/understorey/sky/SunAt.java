@@ -1,5 +1,6 @@
 package understorey.sky;
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import org.shredzone.commons.suncalc.SunPosition;
 import understorey.plan.Position;
@@ -25,5 +26,16 @@ public record SunAt(ZonedDateTime time, double azimuthDeg, double altitudeDeg) {
      */
     public double apparentAltitudeDeg() {
         return altitudeDeg + Refraction.liftDeg(altitudeDeg);
+    }
+
+    /**
+     * Between two places of the sun, a share of 0 to 1 of the way, straight in altitude and in azimuth the shorter way
+     * round: within 0.05° over a quarter of an hour, but for a sun near the zenith.
+     */
+    public static SunAt between(SunAt from, SunAt to, double share) {
+        long millis = Math.round(share * Duration.between(from.time, to.time).toMillis());
+        double azimuth = from.azimuthDeg + share * Skyline.turned(to.azimuthDeg - from.azimuthDeg);
+        return new SunAt(from.time.plusNanos(millis * 1_000_000), (azimuth + 360) % 360,
+                from.altitudeDeg + share * (to.altitudeDeg - from.altitudeDeg));
     }
 }

@@ -102,4 +102,18 @@ class SunAtTest {
         assertThrows(IllegalArgumentException.class,
                 () -> SunTrack.of(place.position(), place.date(), place.zone(), Duration.ZERO));
     }
+
+    @Test
+    void liesBetweenTwoQuartersOfAnHour() {
+        for (Places place : List.of(Places.MID_LATITUDE, Places.LONG_DAY, Places.POLAR_DAY)) {
+            List<SunAt> track = SunTrack.of(place.position(), place.date(), place.zone(), Duration.ofMinutes(15));
+            for (int i = 1; i < track.size(); i++) {
+                SunAt middle = SunAt.between(track.get(i - 1), track.get(i), 1 / 3.0);
+                SunAt exact = SunAt.of(place.position(), track.get(i - 1).time().plusMinutes(5));
+                assertEquals(exact.time(), middle.time());
+                assertEquals(exact.altitudeDeg(), middle.altitudeDeg(), 0.05);
+                assertEquals(0, Skyline.turned(exact.azimuthDeg() - middle.azimuthDeg()), 0.1);
+            }
+        }
+    }
 }
