@@ -11,9 +11,9 @@ public enum LightReason implements Reason.Kind {
     SUN_BEHIND_CLOUD,
     FLECKS_TOO_FEW,
     /** The sun stands where the wish wants it. */
-    SUN_AHEAD,
-    SUN_ASIDE,
-    SUN_BEHIND_YOU,
+    AHEAD_AS_WISHED,
+    ASIDE_AS_WISHED,
+    BEHIND_YOU_AS_WISHED,
     /** It stands elsewhere. */
     SUN_OFF_THE_SIDE_WISHED,
     /** The picture faces nowhere in particular: turn. */

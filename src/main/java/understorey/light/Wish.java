@@ -36,9 +36,9 @@ record Wish(double value, LightReason kind) {
     static Wish of(LightWish wish, Moment moment, Double facingDeg) {
         Wish light = switch (wish) {
             case LOW_SUN -> lowSun(moment);
-            case BACKLIGHT -> from(moment, facingDeg, 0, LightReason.SUN_AHEAD, LightReason.FACE_INTO_SUN);
-            case SIDELIGHT -> from(moment, facingDeg, 90, LightReason.SUN_ASIDE, LightReason.FACE_ACROSS_SUN);
-            case FRONTLIGHT -> from(moment, facingDeg, HALF_CIRCLE, LightReason.SUN_BEHIND_YOU,
+            case BACKLIGHT -> from(moment, facingDeg, 0, LightReason.AHEAD_AS_WISHED, LightReason.FACE_INTO_SUN);
+            case SIDELIGHT -> from(moment, facingDeg, 90, LightReason.ASIDE_AS_WISHED, LightReason.FACE_ACROSS_SUN);
+            case FRONTLIGHT -> from(moment, facingDeg, HALF_CIRCLE, LightReason.BEHIND_YOU_AS_WISHED,
                     LightReason.FACE_AWAY_FROM_SUN);
             case OVERHEAD -> overhead(moment);
             case SOFT -> soft(moment);
@@ -118,9 +118,9 @@ record Wish(double value, LightReason kind) {
             case SUN_TOO_HIGH -> Reason.of(LightReason.SUN_TOO_HIGH).with("altitude", altitude, DEGREES);
             case SUN_BEHIND_CLOUD -> Reason.of(LightReason.SUN_BEHIND_CLOUD).with("okta", moment.okta(), OKTA);
             case FLECKS_TOO_FEW -> Reason.of(LightReason.FLECKS_TOO_FEW).with("share", moment.fleckShare(), SHARE);
-            case SUN_AHEAD -> Reason.of(LightReason.SUN_AHEAD).with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case SUN_ASIDE -> Reason.of(LightReason.SUN_ASIDE).with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case SUN_BEHIND_YOU -> Reason.of(LightReason.SUN_BEHIND_YOU)
+            case AHEAD_AS_WISHED -> Reason.of(LightReason.AHEAD_AS_WISHED).with("off", offAxisDeg(moment, facingDeg), DEGREES);
+            case ASIDE_AS_WISHED -> Reason.of(LightReason.ASIDE_AS_WISHED).with("off", offAxisDeg(moment, facingDeg), DEGREES);
+            case BEHIND_YOU_AS_WISHED -> Reason.of(LightReason.BEHIND_YOU_AS_WISHED)
                     .with("off", offAxisDeg(moment, facingDeg), DEGREES);
             case SUN_OFF_THE_SIDE_WISHED -> Reason.of(LightReason.SUN_OFF_THE_SIDE_WISHED)
                     .with("off", offAxisDeg(moment, facingDeg), DEGREES);
