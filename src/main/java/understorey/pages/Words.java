@@ -32,6 +32,9 @@ final class Words {
         if (figure.value() instanceof LocalDate date) {
             return day(date);
         }
+        if (figure.value() instanceof Enum<?> constant) {
+            return word(constant);
+        }
         return String.valueOf(figure.value());
     }
 
@@ -50,12 +53,13 @@ final class Words {
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
             case OKTA -> plain(number(value, 1)) + " okta";
+            case KELVIN -> number(value, 0) + " K";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case COUNT -> number(value, 0);
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
             case MINUTES -> number(value, 0) + " min";
-            case CLOCK, DATE, TEXT, REASON -> throw new IllegalArgumentException(measure + " is not a number");
+            case CLOCK, DATE, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }
 

@@ -3,7 +3,7 @@ package understorey.reason;
 /**
  * A value that a sentence will show, and what it measures.
  *
- * @param value   a number, a text or a clock time, as the measure says
+ * @param value   a number, a text, an enum constant or a clock time, as the measure says
  * @param measure decides unit and rounding
  */
 public record Figure(Object value, Measure measure) {
@@ -30,6 +30,8 @@ public record Figure(Object value, Measure measure) {
         DEGREES,
         /** Cloud cover, 0 to 8. */
         OKTA,
+        /** Colour temperature, K. */
+        KELVIN,
         METRES_PER_SECOND,
         COUNT,
         GRAMS,
@@ -41,6 +43,8 @@ public record Figure(Object value, Measure measure) {
         DATE,
         /** A name or a word of the author's. */
         TEXT,
+        /** An enum constant, worded by its name. */
+        WORD,
         /** Another {@link Reason}, told within the sentence. */
         REASON
     }
@@ -53,11 +57,15 @@ public record Figure(Object value, Measure measure) {
 
     @Override
     public int hashCode() {
-        return 31 * measure.name().hashCode() + value.hashCode();
+        return 31 * measure.name().hashCode() + (value instanceof Enum<?> word ? word.name() : value).hashCode();
     }
 
     public static Figure of(double value, Measure measure) {
         return new Figure(value, measure);
+    }
+
+    public static Figure word(Enum<?> constant) {
+        return new Figure(constant, Measure.WORD);
     }
 
     public static Figure text(String value) {

@@ -16,6 +16,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import understorey.exposure.StopScale;
+import understorey.light.SunDirection;
 import understorey.plan.Foliage;
 import understorey.reason.Figure;
 import understorey.reason.Figure.Measure;
@@ -164,7 +165,8 @@ class WordsTest {
         assertEquals("12 %", spaced(of(0.12, Measure.SHARE)));
         assertEquals("12°", of(12, Measure.DEGREES));
         assertEquals("80 g", spaced(of(80, Measure.GRAMS)));
-        for (Measure wordless : List.of(Measure.CLOCK, Measure.DATE, Measure.TEXT, Measure.REASON)) {
+        assertEquals("6500 K", spaced(of(6500, Measure.KELVIN)));
+        for (Measure wordless : List.of(Measure.CLOCK, Measure.DATE, Measure.TEXT, Measure.WORD, Measure.REASON)) {
             assertThrows(IllegalArgumentException.class, () -> of(1, wordless));
         }
     }
@@ -173,7 +175,7 @@ class WordsTest {
     void holdsFigureAndUnitTogether() {
         for (Measure measure : List.of(Measure.MILLIMETRES, Measure.METRES, Measure.SHUTTER_SECONDS, Measure.ISO,
                 Measure.STOPS, Measure.MEGAPIXELS, Measure.DIOPTRES, Measure.SHARE, Measure.EV100,
-                Measure.METRES_PER_SECOND, Measure.GRAMS, Measure.KILOGRAMS, Measure.MINUTES)) {
+                Measure.METRES_PER_SECOND, Measure.KELVIN, Measure.GRAMS, Measure.KILOGRAMS, Measure.MINUTES)) {
             for (double value : List.of(0.02, 0.4, 3.0, 70.0, 2000.0)) {
                 String words = of(value, measure);
                 assertFalse(words.contains(" "), words);
@@ -199,6 +201,7 @@ class WordsTest {
         assertEquals("April", Words.name(Month.APRIL));
         assertEquals("half leaf", Words.word(Foliage.Stage.HALF_LEAF));
         assertEquals("Stone bank", Words.of(Figure.text("Stone bank")));
+        assertEquals("top left", Words.of(Figure.word(SunDirection.Part.TOP_LEFT)));
     }
 
     @Test

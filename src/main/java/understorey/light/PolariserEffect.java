@@ -1,0 +1,140 @@
+package understorey.light;
+
+import static understorey.reason.Figure.Measure.DEGREES;
+import static understorey.reason.Figure.Measure.SHARE;
+import static understorey.reason.Figure.Measure.STOPS;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.optics.Direction;
+import understorey.optics.Polarisation;
+import understorey.optics.Projection;
+import understorey.reason.Reason;
+import understorey.sky.SunAt;
+
+/**
+ * What a polariser, turned as well as can be, does for a picture.
+ *
+ * @param sky       null when the frame holds no sky, or the clouds or the night leave nothing to darken
+ * @param leaves    null when the frame looks down on nothing
+ * @param lossStops light that it takes of the whole picture
+ * @param reasons   why to use it or leave it
+ */
+public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Reason> reasons) {
+
+    /** More cloud leaves too little blue: common practice, no source. */
+    private static final double MOST_OKTA = 4;
+    /** The end of civil twilight; common practice, no source. */
+    private static final double DARK_DEG = -6;
+    /** More than this from edge to edge shows as a dark band: common practice, no source. */
+    private static final double UNEVEN_STOPS = 1;
+    /** Less is hardly seen: common practice, no source. */
+    private static final double FEW_STOPS = 0.5;
+    /** Of the sheen: common practice, no source. */
+    private static final double MOST_SHEEN = 0.9;
+
+    /**
+     * A clear sky over the width of the frame: on the level horizon where that is in the frame, else along its top.
+     *
+     * @param fromSunDeg  angle in space between the sun and the middle
+     * @param degree      of polarisation in the middle, 0 to 0.8
+     * @param leftStops   by which it darkens beyond the polariser's own loss, at the left edge
+     * @param middleStops the same in the middle
+     * @param rightStops  the same at the right edge
+     */
+    public record Sky(double fromSunDeg, double degree, double leftStops, double middleStops, double rightStops) {
+
+        /** True when it darkens by over a stop more in one part of the frame than in another. */
+        public boolean uneven() {
+            return mostStops() - Math.min(middleStops, Math.min(leftStops, rightStops)) > UNEVEN_STOPS;
+        }
+
+        double mostStops() {
+            return Math.max(middleStops, Math.max(leftStops, rightStops));
+        }
+    }
+
+    /**
+     * Level leaves, wet, seen from above at the foot of the frame and in its middle. Of the sheen from light that is
+     * not itself polarised the share goes that {@link Polarisation#sheenShare} tells.
+     *
+     * @param footGrazingDeg   angle between the leaves and the line of sight
+     * @param footShare        of the sheen, 0.5 to 1
+     * @param middleGrazingDeg null when the middle of the frame looks no lower than the horizon
+     * @param middleShare      null likewise
+     */
+    public record Leaves(double footGrazingDeg, double footShare, Double middleGrazingDeg, Double middleShare) {
+    }
+
+    /** For a sun, up or down, and a cloud cover of 0 to 8 okta; null for one that nobody told, taken as clear. */
+    public static PolariserEffect of(SunAt sun, Projection camera, Double okta, double lossStops) {
+        List<Reason> reasons = new ArrayList<>();
+        Sky sky = null;
+        if (camera.direction(0, 1).altitudeDeg() <= 0) {
+            reasons.add(Reason.of(DirectionReason.POLARISER_NO_SKY));
+        } else if (okta != null && okta > MOST_OKTA) {
+            reasons.add(Reason.of(DirectionReason.POLARISER_SKY_CLOUDED));
+        } else if (sun.altitudeDeg() >= DARK_DEG) {
+            sky = sky(new Direction(sun.azimuthDeg(), sun.apparentAltitudeDeg()), camera);
+            reasons.add(reason(sky));
+        }
+        Leaves leaves = leaves(camera);
+        if (leaves != null) {
+            addReasons(leaves, reasons);
+        }
+        if (lossStops > 0) {
+            reasons.add(Reason.of(DirectionReason.POLARISER_LOSS).with("stops", lossStops, STOPS));
+        }
+        return new PolariserEffect(sky, leaves, lossStops, List.copyOf(reasons));
+    }
+
+    private static Sky sky(Direction sun, Projection camera) {
+        boolean horizonInFrame = camera.direction(0, -1).altitudeDeg() <= 0;
+        double y = horizonInFrame ? camera.place(camera.axis().bearingDeg(), 0).y() : 1;
+        double middleDeg = sun.angleDeg(camera.direction(0, y));
+        return new Sky(middleDeg, Polarisation.skyDegree(middleDeg),
+                Polarisation.skyStops(sun.angleDeg(camera.direction(-1, y))), Polarisation.skyStops(middleDeg),
+                Polarisation.skyStops(sun.angleDeg(camera.direction(1, y))));
+    }
+
+    private static Reason reason(Sky sky) {
+        if (sky.uneven()) {
+            return Reason.of(DirectionReason.POLARISER_SKY_UNEVEN).with("left", sky.leftStops, STOPS)
+                    .with("middle", sky.middleStops, STOPS).with("right", sky.rightStops, STOPS);
+        }
+        if (sky.mostStops() < FEW_STOPS) {
+            return Reason.of(DirectionReason.POLARISER_SKY_LITTLE).with("angle", sky.fromSunDeg, DEGREES);
+        }
+        return Reason.of(DirectionReason.POLARISER_SKY).with("stops", sky.middleStops, STOPS)
+                .with("angle", sky.fromSunDeg, DEGREES);
+    }
+
+    /** A level leaf is grazed at the angle by which one looks down on it. */
+    private static Leaves leaves(Projection camera) {
+        double footDeg = -camera.direction(0, -1).altitudeDeg();
+        double middleDeg = -camera.axis().altitudeDeg();
+        if (footDeg <= 0) {
+            return null;
+        }
+        boolean ground = middleDeg > 0;
+        return new Leaves(footDeg, Polarisation.sheenShare(footDeg, Polarisation.WATER_INDEX), ground ? middleDeg : null,
+                ground ? Polarisation.sheenShare(middleDeg, Polarisation.WATER_INDEX) : null);
+    }
+
+    private static void addReasons(Leaves leaves, List<Reason> reasons) {
+        double bestDeg = 90 - Polarisation.brewsterDeg(Polarisation.WATER_INDEX);
+        boolean between = leaves.footGrazingDeg >= bestDeg;
+        double most = leaves.footShare;
+        if (leaves.middleShare == null) {
+            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES_FOOT).with("foot", leaves.footShare, SHARE));
+        } else {
+            between &= leaves.middleGrazingDeg <= bestDeg;
+            most = Math.max(most, leaves.middleShare);
+            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES).with("middle", leaves.middleShare, SHARE)
+                    .with("foot", leaves.footShare, SHARE));
+        }
+        if (most < MOST_SHEEN && !between) {
+            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES_BEST).with("angle", bestDeg, DEGREES));
+        }
+    }
+}

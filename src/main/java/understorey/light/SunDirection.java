@@ -1,0 +1,145 @@
+package understorey.light;
+
+import static understorey.reason.Figure.Measure.DEGREES;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.optics.Direction;
+import understorey.optics.Projection;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+import understorey.sky.SunAt;
+
+/**
+ * How the sun stands to the axis of a picture, whether or not land or cloud hides it.
+ *
+ * @param bearingDeg          of the sun from the axis, −180 to 180, positive to the right
+ * @param angleDeg            in space between axis and sun: 0 looking into it, 180 with it behind the camera
+ * @param apparentAltitudeDeg of the sun, as the air lifts it
+ * @param side                where its light comes from
+ * @param part                of the frame, in which it stands; null when outside, or when the frame is not known
+ * @param offFrameDeg         in space from the frame's nearest edge, 0 inside; null when the frame is not known
+ */
+public record SunDirection(double bearingDeg, double angleDeg, double apparentAltitudeDeg, Side side, Part part,
+        Double offFrameDeg) {
+
+    /** Below this not even the upper edge of the disc is seen. */
+    private static final double DOWN_DEG = -0.3;
+    /** Nearer to the frame than this, sun on the front lens flares: common practice, no source. */
+    private static final double FLARE_DEG = 15;
+
+    /** The frame by thirds, from the top left. */
+    public enum Part {
+        TOP_LEFT, TOP, TOP_RIGHT, LEFT, MIDDLE, RIGHT, BOTTOM_LEFT, BOTTOM, BOTTOM_RIGHT;
+
+        static Part of(Projection.Place place) {
+            return values()[3 * third(-place.y()) + third(place.x())];
+        }
+
+        private static int third(double along) {
+            return along < -1 / 3.0 ? 0 : along <= 1 / 3.0 ? 1 : 2;
+        }
+    }
+
+    /** Where the sun stands to the frame. */
+    public enum Where { IN_FRAME, JUST_OUTSIDE, AWAY }
+
+    private enum Hand { LEFT, RIGHT }
+
+    /** A stretch of the day in which the light comes from one side. */
+    public record Stretch(Side side, Interval time) {
+    }
+
+    /** For a camera whose frame is known; null when the sun is down, below −0.3° of apparent altitude. */
+    public static SunDirection of(SunAt sun, Projection camera) {
+        double apparentDeg = sun.apparentAltitudeDeg();
+        SunDirection plain = of(sun, camera.axis());
+        if (plain == null) {
+            return null;
+        }
+        Projection.Place place = camera.place(sun.azimuthDeg(), apparentDeg);
+        Part part = place != null && place.inFrame() ? Part.of(place) : null;
+        return new SunDirection(plain.bearingDeg, plain.angleDeg, apparentDeg, plain.side, part,
+                camera.offFrameDeg(sun.azimuthDeg(), apparentDeg));
+    }
+
+    /** For a level axis of which only the bearing is known; null when the sun is down. */
+    public static SunDirection of(SunAt sun, double facingDeg) {
+        return of(sun, new Direction(facingDeg, 0));
+    }
+
+    private static SunDirection of(SunAt sun, Direction axis) {
+        double apparentDeg = sun.apparentAltitudeDeg();
+        if (apparentDeg < DOWN_DEG) {
+            return null;
+        }
+        double bearingDeg = Math.IEEEremainder(sun.azimuthDeg() - axis.bearingDeg(), 360);
+        return new SunDirection(bearingDeg, axis.angleDeg(new Direction(sun.azimuthDeg(), apparentDeg)), apparentDeg,
+                Side.of(bearingDeg, apparentDeg), null, null);
+    }
+
+    /**
+     * When in the day the light comes from each side, in order of time, within stretches in which the sun is clear
+     * of the land. The ends are good to some seconds on a track of 15 minutes.
+     *
+     * @param track  even steps over the day, three or more
+     * @param sunlit in order of time, none over another
+     */
+    public static List<Stretch> over(List<SunAt> track, double facingDeg, List<Interval> sunlit) {
+        return new SidesOfDay(track, facingDeg).within(sunlit);
+    }
+
+    /** Where the sun stands to the frame; null when the frame is not known. */
+    public Where where() {
+        if (offFrameDeg == null) {
+            return null;
+        }
+        if (offFrameDeg == 0) {
+            return Where.IN_FRAME;
+        }
+        return offFrameDeg <= FLARE_DEG ? Where.JUST_OUTSIDE : Where.AWAY;
+    }
+
+    /** Where the light comes from and whether it flares; a sun that the land hides, not {@code clear}, does neither. */
+    public List<Reason> reasons(boolean clear) {
+        List<Reason> reasons = new ArrayList<>();
+        if (!clear) {
+            reasons.add(Reason.of(DirectionReason.SUN_HIDDEN_BY_LAND).with("bearing", Math.abs(bearingDeg), DEGREES)
+                    .with("hand", hand()));
+            return List.copyOf(reasons);
+        }
+        reasons.add(light());
+        Where where = where();
+        if (where == Where.IN_FRAME) {
+            reasons.add(Reason.of(DirectionReason.SUN_IN_FRAME).with("part", Figure.word(part)));
+        } else if (where == Where.JUST_OUTSIDE) {
+            reasons.add(Reason.of(DirectionReason.SUN_NEAR_FRAME).with("off", Math.max(1, offFrameDeg), DEGREES));
+        }
+        return List.copyOf(reasons);
+    }
+
+    private Reason light() {
+        double up = Math.max(0, apparentAltitudeDeg);
+        if (side == Side.BACK) {
+            return Reason.of(DirectionReason.SUN_AHEAD).with("angle", angleDeg, DEGREES).with("altitude", up, DEGREES);
+        }
+        if (side == Side.SIDE) {
+            return Reason.of(DirectionReason.SUN_BESIDE).with("bearing", Math.abs(bearingDeg), DEGREES)
+                    .with("hand", hand()).with("altitude", up, DEGREES);
+        }
+        return side == Side.FRONT ? behind(up) : overhead(up);
+    }
+
+    private static Reason behind(double up) {
+        return Reason.of(DirectionReason.SUN_BEHIND_YOU).with("altitude", up, DEGREES);
+    }
+
+    private static Reason overhead(double up) {
+        return Reason.of(DirectionReason.SUN_OVERHEAD).with("altitude", up, DEGREES);
+    }
+
+    private Figure hand() {
+        return Figure.word(bearingDeg < 0 ? Hand.LEFT : Hand.RIGHT);
+    }
+}

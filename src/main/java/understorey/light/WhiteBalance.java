@@ -1,0 +1,63 @@
+package understorey.light;
+
+import static understorey.reason.Figure.Measure.DEGREES;
+import static understorey.reason.Figure.Measure.KELVIN;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.reason.Reason;
+
+/**
+ * A white balance to begin with. Published colour temperatures of one kind of light differ by 20 % and more, so it
+ * is a start and never the last word.
+ *
+ * @param kelvin  in steps of 100
+ * @param green   leaves cast their colour on the picture
+ * @param reasons what kind of light it is for
+ */
+public record WhiteBalance(int kelvin, boolean green, List<Reason> reasons) {
+
+    /** The altitude at which {@link ColourTemperature} has the blue sky alone: 9900 to 11 500 K in published lists. */
+    private static final double SKY_ALONE_DEG = -4;
+    private static final double STEP_K = 100;
+    /** WMO: up to 4 okta the sky is clear or scattered, 8 is overcast. */
+    private static final double SCATTERED_OKTA = 4;
+    private static final double OVERCAST_OKTA = 7.5;
+    /** Less leaf and wood leaves most light to come straight from the sky: common practice, no source. */
+    private static final double GREEN_INDEX = 1;
+
+    /**
+     * In the sun, which is a fleck of it under leaves, the colour of sunlight at its altitude; in the shade, and while
+     * the sun is down, that of the blue sky; both drawn to the overcast's as cloud grows from 2 to 8 okta. Light under
+     * a plant area index above 1 has passed leaves or bounced off them, which keep back red and blue; a fleck has not.
+     *
+     * @param altitudeDeg of the sun, true
+     * @param inSun       the subject stands in direct sun where no cloud hides it
+     */
+    public static WhiteBalance of(double altitudeDeg, boolean inSun, double okta, double plantAreaIndex) {
+        boolean sun = inSun && altitudeDeg > 0;
+        double exact = ColourTemperature.kelvin(sun ? altitudeDeg : SKY_ALONE_DEG, okta);
+        int kelvin = (int) (Math.round(exact / STEP_K) * STEP_K);
+        boolean green = plantAreaIndex > GREEN_INDEX && !(sun && okta <= SCATTERED_OKTA);
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(light(kelvin, altitudeDeg, sun, okta));
+        if (green) {
+            reasons.add(Reason.of(DirectionReason.GREEN_CAST));
+        }
+        return new WhiteBalance(kelvin, green, List.copyOf(reasons));
+    }
+
+    private static Reason light(int kelvin, double altitudeDeg, boolean sun, double okta) {
+        if (okta >= OVERCAST_OKTA) {
+            return Reason.of(DirectionReason.WHITE_BALANCE_CLOUD).with("kelvin", kelvin, KELVIN);
+        }
+        if (okta > SCATTERED_OKTA) {
+            return Reason.of(DirectionReason.WHITE_BALANCE_BROKEN).with("kelvin", kelvin, KELVIN);
+        }
+        if (sun) {
+            return Reason.of(DirectionReason.WHITE_BALANCE_SUN).with("kelvin", kelvin, KELVIN)
+                    .with("altitude", altitudeDeg, DEGREES);
+        }
+        return Reason.of(DirectionReason.WHITE_BALANCE_SHADE).with("kelvin", kelvin, KELVIN);
+    }
+}

@@ -1,0 +1,90 @@
+package understorey.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import understorey.light.DirectionReason;
+import understorey.light.PolariserEffect;
+import understorey.light.SunDirection;
+import understorey.light.WhiteBalance;
+import understorey.optics.AngleOfView;
+import understorey.optics.Projection;
+import understorey.reason.Reason;
+import understorey.sky.SunAt;
+
+/** What a reader is told of the light on a picture, for suns all over the sky and cameras of every tilt. */
+class DirectionSentencesTest {
+
+    private static final AngleOfView WIDE = AngleOfView.of(20, 36, 24);
+    private final Map<String, String> told = new TreeMap<>();
+    private final Set<DirectionReason> kinds = EnumSet.noneOf(DirectionReason.class);
+
+    @BeforeEach
+    void tellsAll() throws IOException {
+        Sentences sentences = Sentences.read(Files.readString(Path.of("templates/sentences.txt")));
+        for (double azimuthDeg = 0; azimuthDeg < 360; azimuthDeg += 12) {
+            for (double altitudeDeg = -0.5; altitudeDeg < 90; altitudeDeg += 11.5) {
+                for (double tiltDeg = -20; tiltDeg <= 80; tiltDeg += 20) {
+                    for (double okta = 0; okta <= 8; okta += 2) {
+                        tell(sentences, sun(azimuthDeg, altitudeDeg), Projection.of(90, tiltDeg, WIDE), okta);
+                    }
+                }
+            }
+        }
+    }
+
+    private void tell(Sentences sentences, SunAt sun, Projection camera, double okta) {
+        SunDirection direction = SunDirection.of(sun, camera);
+        for (List<Reason> reasons : List.of(direction.reasons(true), direction.reasons(false),
+                PolariserEffect.of(sun, camera, okta, 1.5).reasons(),
+                WhiteBalance.of(sun.altitudeDeg(), true, okta, 0).reasons(),
+                WhiteBalance.of(sun.altitudeDeg(), false, okta, 2.1).reasons())) {
+            for (Reason reason : reasons) {
+                kinds.add((DirectionReason) reason.kind());
+                told.put(sentences.of(reason), reason.kind().name());
+            }
+        }
+    }
+
+    private static SunAt sun(double azimuthDeg, double altitudeDeg) {
+        return new SunAt(LocalDate.of(2027, 5, 8).atTime(12, 0).atZone(ZoneOffset.UTC), azimuthDeg, altitudeDeg);
+    }
+
+    @Test
+    void tellsEveryKindInAFinishedSentence() {
+        assertEquals(EnumSet.allOf(DirectionReason.class), kinds);
+        for (String sentence : told.keySet()) {
+            assertTrue(Character.isUpperCase(sentence.codePointAt(0)) && sentence.endsWith("."), sentence);
+            assertFalse(sentence.contains("{") || sentence.contains("null") || sentence.contains("_")
+                    || sentence.contains("−") || sentence.contains("0 stops from the whole"), sentence);
+        }
+    }
+
+    @Test
+    void readsAsSomeoneWouldSayIt() {
+        String nbsp = "\u00a0";
+        assertTold("Side light: the sun stands 78° to the right of where you look and 11° up.");
+        assertTold("Front light: the sun stands behind you, 11° up, so mind your own shadow.");
+        assertTold("The sun stands in the frame (top left): hide it behind a stem, or let it flare on purpose; "
+                + "frame on the screen, never through an optical finder.");
+        assertTold("Begin at 6500" + nbsp + "K: the light of an overcast sky.");
+        assertTold("A polariser takes 1½" + nbsp + "stops from the whole picture.");
+    }
+
+    private void assertTold(String sentence) {
+        assertTrue(told.containsKey(sentence), sentence + " is not among " + told.keySet());
+    }
+}
