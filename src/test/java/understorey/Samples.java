@@ -160,7 +160,8 @@ public final class Samples {
     }
 
     public static ForecastHour hour(LocalDate date, String time, Double windMs, Double gustMs, Double okta) {
-        return new ForecastHour(date, LocalTime.parse(time), null, null, null, windMs, gustMs, okta, null, null);
+        return new ForecastHour(date, LocalTime.parse(time), null, null, null, windMs, gustMs, okta, null, null,
+                null, null);
     }
 
     public static ZoneId zone() {

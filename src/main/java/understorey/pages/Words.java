@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import understorey.light.Beaufort;
 import understorey.reason.Figure;
 
 /**
@@ -55,6 +56,9 @@ final class Words {
             case OKTA -> plain(number(value, 1)) + " okta";
             case KELVIN -> number(value, 0) + " K";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
+            case WIND -> wind(value);
+            case CELSIUS -> number(value, 1) + " °C";
+            case OKTA -> plain(number(value, 1)) + " okta";
             case COUNT -> number(value, 0);
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
@@ -129,6 +133,11 @@ final class Words {
         boolean one = !none && (whole == 0 || whole == 1 && marks[nearest].isEmpty());
         return (stops < 0 && !none ? "−" : "") + (whole == 0 && !none ? "" : whole) + marks[nearest]
                 + (one ? " stop" : " stops");
+    }
+
+    /** With the force of the speed that is shown. */
+    private static String wind(double speedMs) {
+        return number(speedMs, 1) + " m/s, " + word(Beaufort.of(Figures.rounded(speedMs, 1).doubleValue()));
     }
 
     static String percent(double share) {

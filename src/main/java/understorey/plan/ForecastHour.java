@@ -6,16 +6,19 @@ import java.time.LocalTime;
 /**
  * The weather of the hour that begins at {@code time}; a component is null where the author left it out.
  *
- * @param date         null when the trip has one day
- * @param temperatureC air
- * @param dewPointC    of the air; null when only humidity is given
- * @param humidity     relative, 0 to 1
- * @param windMs       mean at 10 m
- * @param gustMs       at 10 m
- * @param okta         cloud cover, 0 to 8
- * @param rainMm       in the hour
- * @param rainChance   0 to 1
+ * @param date            null when the trip has one day
+ * @param temperatureC    air
+ * @param dewPointC       of the air; null when only humidity is given
+ * @param humidity        relative, 0 to 1
+ * @param windMs          mean at 10 m
+ * @param gustMs          at 10 m
+ * @param okta            cloud cover, 0 to 8
+ * @param rainMm          in the hour
+ * @param rainChance      0 to 1
+ * @param temperature850C of the air at 850 hPa, some 1.5 km up
+ * @param wind850Ms       of the air at 850 hPa
  */
 public record ForecastHour(LocalDate date, LocalTime time, Double temperatureC, Double dewPointC, Double humidity,
-                           Double windMs, Double gustMs, Double okta, Double rainMm, Double rainChance) {
+                           Double windMs, Double gustMs, Double okta, Double rainMm, Double rainChance,
+                           Double temperature850C, Double wind850Ms) {
 }

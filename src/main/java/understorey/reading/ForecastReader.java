@@ -80,12 +80,14 @@ final class ForecastReader {
         Double okta = okta(f);
         Double rain = f.quantity("rain", Dimension.RAIN, 0, 500);
         Double chance = f.quantity("rain_chance", Dimension.SHARE, 0, 1);
+        Double temperature850 = f.quantity("temperature_850", Dimension.TEMPERATURE, -60, 60);
+        Double wind850 = f.quantity("wind_850", Dimension.SPEED, 0, 80);
         f.done();
         if (time == null || !placed(f, date, time)) {
             return;
         }
         hours.add(new ForecastHour(when instanceof When.On ? null : date, time, temperature, dew, humidity, wind,
-                gust, okta, rain, chance));
+                gust, okta, rain, chance, temperature850, wind850));
     }
 
     /** True when the row is for the trip's own time and no other row is. */

@@ -28,11 +28,15 @@ public record Figure(Object value, Measure measure) {
         SHARE,
         EV100,
         DEGREES,
-        /** Cloud cover, 0 to 8. */
-        OKTA,
         /** Colour temperature, K. */
         KELVIN,
         METRES_PER_SECOND,
+        /** Wind at 10 m in the open, m/s, shown with its force in words; wind elsewhere is {@link #METRES_PER_SECOND}. */
+        WIND,
+        /** A temperature or a difference of two, °C. */
+        CELSIUS,
+        /** Cloud cover, 0 to 8. */
+        OKTA,
         COUNT,
         GRAMS,
         KILOGRAMS,

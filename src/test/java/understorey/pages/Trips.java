@@ -156,8 +156,8 @@ final class Trips {
 
     private static List<ForecastHour> forecast() {
         return List.of(
-                new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null),
-                new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4));
+                new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null, null, null),
+                new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4, null, null));
     }
 
     /** The sentences that the pages come with. */

@@ -154,6 +154,10 @@ class WordsTest {
         assertEquals("1.4×", of(1.4, Measure.TIMES));
         assertEquals("10×", of(9.97, Measure.TIMES));
         assertEquals("3.3 m/s", spaced(of(3.33, Measure.METRES_PER_SECOND)));
+        assertEquals("5.5 °C", spaced(of(5.5, Measure.CELSIUS)));
+        assertEquals("−0.7 °C", spaced(of(-0.705, Measure.CELSIUS)));
+        assertEquals("2 okta", spaced(of(2, Measure.OKTA)));
+        assertEquals("4.5 okta", spaced(of(4.5, Measure.OKTA)));
         assertEquals("7", of(7, Measure.COUNT));
         assertEquals("2.0 kg", spaced(of(1.96, Measure.KILOGRAMS)));
         assertEquals("25 min", spaced(of(25, Measure.MINUTES)));
@@ -172,10 +176,20 @@ class WordsTest {
     }
 
     @Test
+    void callsAWindByTheForceOfTheSpeedShown() {
+        assertEquals("2.0\u00a0m/s, light breeze", of(2, Measure.WIND));
+        assertEquals("0.0\u00a0m/s, calm", of(0, Measure.WIND));
+        assertEquals("0.2\u00a0m/s, calm", of(0.24, Measure.WIND));
+        assertEquals("0.3\u00a0m/s, light air", of(0.26, Measure.WIND));
+        assertEquals("3.4\u00a0m/s, gentle breeze", of(3.35, Measure.WIND));
+    }
+
+    @Test
     void holdsFigureAndUnitTogether() {
         for (Measure measure : List.of(Measure.MILLIMETRES, Measure.METRES, Measure.SHUTTER_SECONDS, Measure.ISO,
                 Measure.STOPS, Measure.MEGAPIXELS, Measure.DIOPTRES, Measure.SHARE, Measure.EV100,
-                Measure.METRES_PER_SECOND, Measure.KELVIN, Measure.GRAMS, Measure.KILOGRAMS, Measure.MINUTES)) {
+                Measure.METRES_PER_SECOND, Measure.KELVIN, Measure.CELSIUS, Measure.OKTA, Measure.GRAMS, Measure.KILOGRAMS,
+                Measure.MINUTES)) {
             for (double value : List.of(0.02, 0.4, 3.0, 70.0, 2000.0)) {
                 String words = of(value, measure);
                 assertFalse(words.contains(" "), words);

@@ -90,7 +90,8 @@ class ContractPlansTest {
     @Test
     void readsTheForecast() {
         List<ForecastHour> hours = plans.trips().get(1).forecast();
-        assertEquals(new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null), hours.get(0));
+        assertEquals(new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null,
+                null, null), hours.get(0));
         ForecastHour nine = hours.get(1);
         assertEquals(0.71, nine.humidity(), EXACT);
         assertEquals(12 / 3.6, nine.windMs(), EXACT);

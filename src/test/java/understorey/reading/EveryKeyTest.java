@@ -70,7 +70,7 @@ class EveryKeyTest {
     void readsAForecastFromATableInOrder() {
         ForecastHour five = ranked.forecast().get(0);
         assertEquals(new ForecastHour(LocalDate.of(2027, 5, 1), LocalTime.of(5, 0), 9.0, null, 0.92, null, null, 6.0,
-                null, 0.1), five);
+                null, 0.1, null, null), five);
         ForecastHour six = ranked.forecast().get(1);
         assertEquals(10, six.temperatureC(), EXACT);
         assertEquals(5, six.dewPointC(), EXACT);
@@ -78,6 +78,14 @@ class EveryKeyTest {
         assertEquals(10 * 1852 / 3600.0, six.gustMs(), EXACT);
         assertEquals(6, six.okta(), EXACT);
         assertEquals(2.54, six.rainMm(), EXACT);
+        assertEquals(4, six.temperature850C(), EXACT);
+        assertEquals(12 * 1852 / 3600.0, six.wind850Ms(), EXACT);
+    }
+
+    @Test
+    void readsTheAirAloftOfAForecastInTheTrip() {
+        assertEquals(List.of(new ForecastHour(null, LocalTime.of(5, 0), null, null, null, null, null, null, null, null,
+                4.0, 6.0)), inline.forecast());
     }
 
     @Test

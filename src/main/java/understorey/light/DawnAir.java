@@ -1,0 +1,112 @@
+package understorey.light;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.light.ForecastMoment.Quantity;
+import understorey.plan.ForecastHour;
+import understorey.plan.SkyWord;
+
+/**
+ * The air of the four hours up to sunrise, as far as the forecast tells how damp it is; else of the hour after. Damp
+ * counts where it comes nearest to mist, wind and cloud as the mean of the night, since it takes hours to cool.
+ *
+ * @param spreadC      least temperature over dew point
+ * @param windMs       mean at 10 m; null when nobody said
+ * @param okta         mean cloud cover, 0 to 8; null when nobody said
+ * @param index        least {@link #stabilityIndex}; null without the air at 850 hPa
+ * @param afterSunrise nothing earlier is told
+ */
+record DawnAir(double spreadC, Double windMs, Double okta, Double index, boolean afterSunrise) {
+
+    private static final Duration NIGHT = Duration.ofHours(4);
+    private static final Duration LATEST = Duration.ofHours(1);
+    private static final Duration STEP = Duration.ofMinutes(30);
+    private static final double KNOT_MS = 1852 / 3600.0;
+
+    /** Null when the forecast does not tell how damp the air is. */
+    static DawnAir of(ZonedDateTime sunrise, List<ForecastHour> forecast, SkyWord sky) {
+        Gathering night = new Gathering(sunrise.toLocalDate(), forecast, sky);
+        for (ZonedDateTime time = sunrise.minus(NIGHT); !time.isAfter(sunrise); time = time.plus(STEP)) {
+            night.look(time);
+        }
+        if (night.moments > 0) {
+            return night.air(false);
+        }
+        for (ZonedDateTime time = sunrise.plus(STEP); !time.isAfter(sunrise.plus(LATEST)); time = time.plus(STEP)) {
+            night.look(time);
+        }
+        return night.moments > 0 ? night.air(true) : null;
+    }
+
+    /**
+     * Fog Stability Index: 4 Ts − 2 (T850 + Td) + W850, °C and knots; the smaller, the likelier is radiation fog.
+     * 2WW/TN-79/008, <em>A New Technique for Forecasting the Occurrence of Fog and Low Stratus Ceiling by Use of a
+     * Flow Chart</em>; that its wind is in knots is from memory.
+     *
+     * @param wind850Ms wind at 850 hPa, m/s
+     */
+    static double stabilityIndex(double temperatureC, double temperature850C, double dewPointC, double wind850Ms) {
+        return 4 * temperatureC - 2 * (temperature850C + dewPointC) + wind850Ms / KNOT_MS;
+    }
+
+    /** Sums over the moments at which the damp is known. */
+    private static final class Gathering {
+
+        private final LocalDate day;
+        private final List<ForecastHour> forecast;
+        private final SkyWord sky;
+        private int moments;
+        private double spreadC = Double.POSITIVE_INFINITY;
+        private double index = Double.POSITIVE_INFINITY;
+        private final Mean windMs = new Mean();
+        private final Mean okta = new Mean();
+
+        Gathering(LocalDate day, List<ForecastHour> forecast, SkyWord sky) {
+            this.day = day;
+            this.forecast = forecast;
+            this.sky = sky;
+        }
+
+        void look(ZonedDateTime time) {
+            Weather weather = Weather.at(time, day, forecast, sky);
+            if (weather.spreadC() == null) {
+                return;
+            }
+            moments++;
+            spreadC = Math.min(spreadC, weather.spreadC());
+            windMs.take(weather.windMs());
+            okta.take(weather.okta());
+            ForecastMoment aloft = new ForecastMoment(time, day, forecast);
+            Double temperature850C = aloft.straight(Quantity.TEMPERATURE_850);
+            Double wind850Ms = aloft.straight(Quantity.WIND_850);
+            if (temperature850C != null && wind850Ms != null) {
+                index = Math.min(index, stabilityIndex(weather.temperatureC(), temperature850C, weather.dewPointC(),
+                        wind850Ms));
+            }
+        }
+
+        DawnAir air(boolean afterSunrise) {
+            return new DawnAir(spreadC, windMs.value(), okta.value(), Double.isInfinite(index) ? null : index,
+                    afterSunrise);
+        }
+    }
+
+    private static final class Mean {
+
+        private double sum;
+        private int count;
+
+        void take(Double value) {
+            if (value != null) {
+                sum += value;
+                count++;
+            }
+        }
+
+        Double value() {
+            return count == 0 ? null : Double.valueOf(sum / count);
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package understorey.light;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.SHARE;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.ForecastHour;
+import understorey.plan.SkyWord;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+
+/** Steps the film of water on the flowers through a date and what the forecast covers of the day before. */
+final class DropsReckoning {
+
+    /** So near its dew point the air wets what the night cools; common practice, no source. */
+    private static final double DEW_SPREAD_C = 1;
+    /** How long drops stay where nobody tells how damp the air is; common practice, no source. */
+    private static final double PLAIN_WINDOW_S = 2 * 3600;
+    private static final double DAY_S = 86_400;
+    /** Sums of round figures end a last bit beside a limit. */
+    private static final double LAST_BIT = 1e-9;
+
+    private final LocalDate date;
+    private final List<ForecastHour> forecast;
+    private final SkyWord sky;
+    private final ZonedDateTime dayBegins;
+    private final ZonedDateTime from;
+    private final double[] shares;
+    private final double[] losses;
+    private final WaterFilm film = new WaterFilm();
+    private final List<Reason> reasons = new ArrayList<>();
+    private ZonedDateTime dryBy;
+
+    /** Of the film that stands. */
+    private ZonedDateTime wetUntil;
+    private boolean ofDew;
+    private Double chance;
+
+    private boolean rainTold;
+    private boolean byDamp;
+    private boolean byRule;
+    private boolean windUnknown;
+
+    DropsReckoning(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
+        this.date = date;
+        this.forecast = forecast;
+        this.sky = sky;
+        dayBegins = date.atStartOfDay(zone);
+        ZonedDateTime dayEnds = date.plusDays(1).atStartOfDay(zone);
+        long firstS = dayEnds.toEpochSecond();
+        long lastS = date.minusDays(1).atStartOfDay(zone).toEpochSecond();
+        for (ForecastHour row : forecast) {
+            LocalDate of = row.date() == null ? date : row.date();
+            if (!of.isBefore(date.minusDays(1)) && !of.isAfter(date)) {
+                long second = ForecastMoment.second(row, date, zone);
+                firstS = Math.min(firstS, second);
+                lastS = Math.max(lastS, second + ForecastMoment.HOUR_S);
+            }
+        }
+        from = Instant.ofEpochSecond(firstS).atZone(zone);
+        long span = Math.max(0, Math.min(lastS, dayEnds.toEpochSecond()) - firstS);
+        int steps = (int) ((span + Drops.STEP_S - 1) / Drops.STEP_S);
+        shares = new double[steps];
+        losses = new double[steps];
+    }
+
+    Drops drops() {
+        for (int step = 0; step < shares.length; step++) {
+            ZonedDateTime begins = from.plusSeconds(step * Drops.STEP_S);
+            ForecastMoment moment = new ForecastMoment(begins.plusSeconds(Drops.STEP_S / 2), date, forecast);
+            if (moment.covered()) {
+                step(step, begins, Weather.at(begins.plusSeconds(Drops.STEP_S / 2), date, forecast, sky));
+            } else {
+                outlast(begins);
+                film.clear();
+            }
+        }
+        outlast(from.plusSeconds(shares.length * Drops.STEP_S));
+        remark();
+        return new Drops(from, shares, losses, reasons, dryBy);
+    }
+
+    private void step(int step, ZonedDateTime begins, Weather weather) {
+        rainTold |= weather.rainMm() != null && !begins.isBefore(dayBegins);
+        if (weather.rainMm() != null && weather.rainMm() > 0) {
+            wetted(begins, false);
+            chance = weather.rainChance() == null ? chance : weather.rainChance();
+            film.rain(weather.rainMm() * Drops.STEP_S / ForecastMoment.HOUR_S);
+            shares[step] = film.share();
+        } else if (dewForms(begins, weather)) {
+            wetted(begins, true);
+            film.dew();
+            shares[step] = film.share();
+        } else if (film.stands()) {
+            shares[step] = film.share();
+            double lossMm = lossMm(weather, !begins.isBefore(dayBegins));
+            losses[step] = lossMm / film.laidMm();
+            double part = lossMm <= film.mm() ? 1 : film.mm() / lossMm;
+            film.lose(lossMm);
+            if (!film.stands()) {
+                dried(begins.plusSeconds(Math.round(part * Drops.STEP_S)));
+            }
+        }
+    }
+
+    private void wetted(ZonedDateTime begins, boolean dew) {
+        chance = film.stands() && !dew ? chance : null;
+        wetUntil = begins.plusSeconds(Drops.STEP_S);
+        ofDew = dew;
+    }
+
+    /**
+     * Dew is of the hours before sunrise. No sun is asked: under a clear and still sky the air comes so near its dew
+     * point only while the ground cools, and what the evening brings stands the next morning too. In frost it comes
+     * as rime, which is no drop.
+     */
+    private boolean dewForms(ZonedDateTime time, Weather weather) {
+        return time.toLocalTime().isBefore(LocalTime.NOON)
+                && weather.spreadC() != null && weather.spreadC() <= DEW_SPREAD_C + LAST_BIT
+                && weather.temperatureC() > 0
+                && weather.windMs() != null && weather.windMs() < Mist.CALM_BELOW_MS - LAST_BIT
+                && weather.okta() != null && weather.okta() <= Mist.CLEAR_OKTA + LAST_BIT;
+    }
+
+    private double lossMm(Weather weather, boolean today) {
+        if (weather.spreadC() == null) {
+            byRule |= today;
+            return film.laidMm() * Drops.STEP_S / PLAIN_WINDOW_S;
+        }
+        byDamp |= today;
+        windUnknown |= today && weather.windMs() == null;
+        double windMs = weather.windMs() == null ? 0 : weather.windMs();
+        return WaterFilm.evaporationMmPerDay(weather.temperatureC(), weather.dewPointC(), windMs) * Drops.STEP_S / DAY_S;
+    }
+
+    private void dried(ZonedDateTime time) {
+        if (time.isBefore(dayBegins)) {
+            return;
+        }
+        dryBy = time;
+        if (ofDew) {
+            reasons.add(Reason.of(WeatherReason.DROPS_OF_DEW).with("dry", new Figure(time, CLOCK)));
+        } else {
+            reasons.add(Reason.of(WeatherReason.DROPS_AFTER_RAIN).with("time", new Figure(wetUntil, CLOCK))
+                    .with("dry", new Figure(time, CLOCK)));
+        }
+        ifItRains();
+    }
+
+    /** Where the forecast stops saying anything the drops are lost from sight. */
+    private void outlast(ZonedDateTime time) {
+        if (film.stands() && time.isAfter(dayBegins)) {
+            dryBy = null;
+            reasons.add(Reason.of(WeatherReason.DROPS_OUTLAST).with("time", new Figure(time, CLOCK)));
+            ifItRains();
+        }
+    }
+
+    private void ifItRains() {
+        if (chance != null && chance < 1) {
+            reasons.add(Reason.of(WeatherReason.DROPS_IF_IT_RAINS).with("chance", chance, SHARE));
+        }
+    }
+
+    private void remark() {
+        if (reasons.isEmpty()) {
+            reasons.add(Reason.of(rainTold ? WeatherReason.DROPS_NONE : WeatherReason.DROPS_UNKNOWN));
+        }
+        if (byDamp) {
+            reasons.add(Reason.of(WeatherReason.DROPS_BY_DAMP));
+        }
+        if (byRule) {
+            reasons.add(Reason.of(WeatherReason.DROPS_BY_RULE));
+        }
+        if (windUnknown) {
+            reasons.add(Reason.of(WeatherReason.DROPS_WIND_UNKNOWN));
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package understorey.light;
+
+import static understorey.reason.Figure.Measure.CELSIUS;
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.COUNT;
+import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
+import static understorey.reason.Figure.Measure.OKTA;
+import static understorey.reason.Figure.Measure.WIND;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.ForecastHour;
+import understorey.plan.SkyWord;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+import understorey.sky.SunDay;
+
+/**
+ * Radiation mist at dawn: air that a clear, still night has cooled to its dew point. Mist that drifts in from water or
+ * hangs in cloud is not covered. Hollows, streams and wood edges have more of it than a forecast for the district
+ * tells, the floor of a closed wood less (from memory).
+ *
+ * @param likelihood null when it cannot be judged
+ * @param stands     from two hours before sunrise until it is gone; null when no mist is to be looked for
+ * @param reasons    in the order of telling; never empty
+ */
+public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons) {
+
+    /** FAA AC 00-6A: fog is to be anticipated at a spread of 5 °F and less. */
+    private static final double DAMP_C = 2.8;
+    /** Common practice, no source. */
+    private static final double NEARLY_DAMP_C = 5;
+    /** Radiation fog wants less than about 5 mph (a university lecture, Arizona NATS 101). */
+    static final double CALM_BELOW_MS = 2.2;
+    /** Common practice, no source. */
+    static final double CLEAR_OKTA = 2;
+    /** Classes of the index: below the first high, above the second low (2WW/TN-79/008). Both limits count as moderate, which is ours. */
+    private static final double INDEX_HIGH_BELOW = 31;
+    private static final double INDEX_LOW_ABOVE = 55;
+    /** Sums of round figures end a last bit beside a limit. */
+    private static final double LAST_BIT = 1e-9;
+
+    /** The times of mist are common practice, no source. */
+    private static final Duration BEFORE_SUNRISE = Duration.ofHours(2);
+    private static final Duration IN_SHADE = Duration.ofHours(2);
+    private static final Duration THINNING = Duration.ofMinutes(90);
+
+    public Mist {
+        reasons = List.copyOf(reasons);
+    }
+
+    /**
+     * The mist to look for at a place. The Fog Stability Index decides where the air at 850 hPa is known, else a rule
+     * of thumb: a spread of 2.8 °C and less is high with both a wind below 2.2 m/s and 2 okta and less, medium with
+     * one of them, low with neither; a spread of up to 5 °C is low with both. What nobody told counts as not met.
+     *
+     * @param sunOnFloor first time in the morning at which the sun clears the land there; null when it never does
+     */
+    public static Mist atDawn(SunDay sun, ZonedDateTime sunOnFloor, List<ForecastHour> forecast, SkyWord sky) {
+        if (sun.sunrise() == null) {
+            return new Mist(null, null, List.of(Reason.of(WeatherReason.MIST_NO_SUNRISE)));
+        }
+        DawnAir air = DawnAir.of(sun.sunrise(), forecast, sky);
+        if (air == null) {
+            return new Mist(null, null, List.of(Reason.of(WeatherReason.MIST_UNKNOWN)));
+        }
+        List<Reason> reasons = new ArrayList<>();
+        Likelihood likelihood = air.index() == null ? byRule(air, reasons) : byIndex(air.index());
+        if (air.index() != null) {
+            reasons.add(Reason.of(WeatherReason.MIST_INDEX).with("index", air.index(), COUNT)
+                    .with("high", INDEX_HIGH_BELOW, COUNT).with("low", INDEX_LOW_ABOVE, COUNT));
+        }
+        if (air.afterSunrise()) {
+            reasons.add(Reason.of(WeatherReason.MIST_FORECAST_LATE));
+        }
+        if (likelihood == Likelihood.NONE) {
+            return new Mist(likelihood, null, reasons);
+        }
+        ZonedDateTime thins = sunOnFloor == null ? sun.sunrise().plus(IN_SHADE) : sunOnFloor;
+        Interval stands = new Interval(sun.sunrise().minus(BEFORE_SUNRISE), thins.plus(THINNING));
+        reasons.add(clearing(sunOnFloor == null, thins, stands.to()));
+        return new Mist(likelihood, stands, reasons);
+    }
+
+    /** How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands. */
+    public double at(ZonedDateTime time) {
+        if (stands == null || !stands.contains(time)) {
+            return 0;
+        }
+        double left = (double) Duration.between(time, stands.to()).toSeconds() / THINNING.toSeconds();
+        return level(likelihood) * Math.min(1, left);
+    }
+
+    /** Steps for mixing with other wishes; ours, and no measure of chance. */
+    private static double level(Likelihood likelihood) {
+        return switch (likelihood) {
+            case NONE -> 0;
+            case LOW -> 0.25;
+            case MEDIUM -> 0.6;
+            case HIGH -> 1;
+        };
+    }
+
+    static Likelihood byIndex(double index) {
+        if (index < INDEX_HIGH_BELOW - LAST_BIT) {
+            return Likelihood.HIGH;
+        }
+        return index <= INDEX_LOW_ABOVE + LAST_BIT ? Likelihood.MEDIUM : Likelihood.LOW;
+    }
+
+    private static Likelihood byRule(DawnAir air, List<Reason> reasons) {
+        boolean calm = air.windMs() != null && air.windMs() < CALM_BELOW_MS - LAST_BIT;
+        boolean clear = air.okta() != null && air.okta() <= CLEAR_OKTA + LAST_BIT;
+        boolean damp = air.spreadC() <= DAMP_C + LAST_BIT;
+        reasons.add(damp ? damp(air) : dry(air));
+        reasons.add(air.windMs() == null ? Reason.of(WeatherReason.MIST_WIND_UNKNOWN) : wind(air.windMs(), calm));
+        reasons.add(air.okta() == null ? Reason.of(WeatherReason.MIST_SKY_UNKNOWN) : cloud(air.okta(), clear));
+        reasons.add(Reason.of(WeatherReason.MIST_BY_RULE));
+        if (damp) {
+            return calm && clear ? Likelihood.HIGH : calm || clear ? Likelihood.MEDIUM : Likelihood.LOW;
+        }
+        return air.spreadC() <= NEARLY_DAMP_C + LAST_BIT && calm && clear ? Likelihood.LOW : Likelihood.NONE;
+    }
+
+    private static Reason damp(DawnAir air) {
+        return Reason.of(WeatherReason.MIST_AIR_DAMP).with("spread", air.spreadC(), CELSIUS)
+                .with("limit", DAMP_C, CELSIUS);
+    }
+
+    private static Reason dry(DawnAir air) {
+        return Reason.of(WeatherReason.MIST_AIR_DRY).with("spread", air.spreadC(), CELSIUS)
+                .with("limit", DAMP_C, CELSIUS);
+    }
+
+    private static Reason wind(double windMs, boolean calm) {
+        if (calm) {
+            return Reason.of(WeatherReason.MIST_CALM).with("wind", windMs, WIND);
+        }
+        return Reason.of(WeatherReason.MIST_WINDY).with("wind", windMs, WIND)
+                .with("limit", CALM_BELOW_MS, METRES_PER_SECOND);
+    }
+
+    private static Reason cloud(double okta, boolean clear) {
+        if (clear) {
+            return Reason.of(WeatherReason.MIST_SKY_CLEAR).with("cloud", okta, OKTA);
+        }
+        return Reason.of(WeatherReason.MIST_SKY_CLOUDY).with("cloud", okta, OKTA).with("limit", CLEAR_OKTA, OKTA);
+    }
+
+    private static Reason clearing(boolean inShade, ZonedDateTime thins, ZonedDateTime gone) {
+        if (inShade) {
+            return Reason.of(WeatherReason.MIST_CLEARS_IN_SHADE).with("thins", new Figure(thins, CLOCK))
+                    .with("gone", new Figure(gone, CLOCK));
+        }
+        return Reason.of(WeatherReason.MIST_CLEARS).with("thins", new Figure(thins, CLOCK))
+                .with("gone", new Figure(gone, CLOCK));
+    }
+}
