@@ -53,7 +53,6 @@ final class Words {
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
-            case OKTA -> plain(number(value, 1)) + " okta";
             case KELVIN -> number(value, 0) + " K";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case WIND -> wind(value);
