@@ -22,9 +22,31 @@ ${page.story?trim}
 
 ## The light
 
-${page.dayLightSays}
+<#list page.places as place>
+### ${place.name}
 
-${page.skylineSays}
+<#if place.sunlit??>The sun stands clear of the land ${place.sunlit}<#if place.overTrees??>, and of the tree tops round the clearing ${place.overTrees}</#if>.<#else>The sun does not stand clear of the land on this day.</#if>
+
+${place.dayLightSays}
+
+${place.skylineSays}
+<#if place.mist?has_content>
+
+<#list place.mist as mist>
+- ${mist}
+</#list>
+</#if>
+
+</#list>
+<#if page.light.drops?has_content>
+### Drops
+
+<#list page.light.drops as drop>
+- ${drop}
+</#list>
+
+</#if>
+### Sun and moon
 
 | | |
 |---|---|
@@ -34,9 +56,20 @@ ${page.skylineSays}
 <#list page.light.moon as row>
 | ${row.name} | ${row.text} |
 </#list>
-| Sun clear of the land | ${page.light.sunlit!"never on this day"} |
 
-Light in EV at ISO 100; quarter hours are those of the visit, the whole day is in plan.json.
+<#if page.light.weather?has_content>
+### Forecast
+
+| Time | Cloud | Air | Dew point | Humidity | Wind at 10 m | Gusts | Rain |
+|---|--:|--:|--:|--:|---|--:|--:|
+<#list page.light.weather as hour>
+| ${hour.time} | ${hour.cloud} | ${hour.temperature} | ${hour.dewPoint} | ${hour.humidity} | ${hour.wind} | ${hour.gust} | ${hour.rain} |
+</#list>
+
+</#if>
+### Light by the hour
+
+The site as a whole, level ground. Light in EV at ISO 100; quarter hours are those of the visit, the whole day is in plan.json.
 
 | Time | Sun at | Height | Shadow, × height | Over the land | Open: sun | shade | Floor: fleck | of the floor | shade | broken | overcast | K |
 |---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
@@ -61,18 +94,16 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 
 ### ${shot.number} ${shot.name}
 
-*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}<#if shot.wishes??> · light wished for (yours to judge): ${shot.wishes}</#if>
+*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}
 
-**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if>
+**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
 
-<#if shot.facts?has_content>
 | | |
 |---|---|
-<#list shot.facts as row>
+<#list shot.facts + shot.light.rows as row>
 | ${row.name} | ${cell(row.text)} |
 </#list>
 
-</#if>
 <#list shot.reasons as reason>
 - ${reason}
 </#list>

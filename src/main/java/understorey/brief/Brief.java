@@ -3,16 +3,14 @@ package understorey.brief;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.outing.Outing;
 import understorey.outing.Story;
 import understorey.packing.Packing;
-import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
-import understorey.scene.Drawing;
 import understorey.season.Flowering;
-import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 
@@ -22,16 +20,16 @@ import understorey.sky.SunDay;
  * @param trip      as its audience may see it
  * @param date      planned
  * @param light     over the whole local day at the site, every 15 minutes
- * @param sunlit    stretches in which the sun stands clear of the site's skyline
- * @param sky       the sky that the settings are for where the forecast says nothing
+ * @param places    where the pictures are taken, each with its own light; the site itself when there are no spots
+ * @param weather   at every full hour of the visit; empty without a forecast
+ * @param drops     of rain and dew on the flowers, over the day
  * @param flowering of the first picture's subject; null when nobody knows its months
  * @param cautions  gravest first
  * @param assumed   the names, as in the plan's format, of what the author left out
  */
-public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<Interval> sunlit,
-                    SkyWord sky, List<ShotBrief> shots, Outing outing, Story story, Packing packing,
-                    Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed,
-                    Drawing dayLight, Drawing skyline) {
+public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
+                    List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing, Story story, Packing packing,
+                    Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {

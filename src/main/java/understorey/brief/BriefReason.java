@@ -17,6 +17,10 @@ public enum BriefReason implements Reason.Kind {
     SUN_DOES_NOT_SET,
     /** Nobody said what the sky will be. */
     SKY_UNKNOWN,
+    /** The forecast does not reach the time of this picture, and no word on the sky stands in. */
+    FORECAST_SILENT,
+    /** A clearing is of no use without the height of the trees round it. */
+    CLEARING_WITHOUT_HEIGHT,
     SHOT_CANNOT,
     SHOT_COMPROMISE,
     /** The lens fits, but hand or wind leave the time too long. */

@@ -7,6 +7,11 @@ import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.kit.Verdict;
 import understorey.light.LightAt;
+import understorey.light.Outlook;
+import understorey.light.PolariserEffect;
+import understorey.light.SunDirection;
+import understorey.light.Weather;
+import understorey.light.WhiteBalance;
 import understorey.plan.SkyWord;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
@@ -14,17 +19,35 @@ import understorey.sky.Interval;
 /**
  * All there is to say about one picture.
  *
- * @param number        in the author's order, from 1
- * @param time          when it is taken; null when the visit leaves no time for it
- * @param light         at its spot in the middle of that time, or of the visit
- * @param lightAngleDeg between the lens axis and the sun, by bearing: 0 into the sun, 180 with it behind you;
- *                      null when the shot faces nowhere in particular or the sun is down
- * @param settings      for the sky expected; null when no camera can take it
- * @param otherSkies    the same picture under a clear, a broken and an overcast sky
- * @param companions    how each companion's bag serves it
+ * @param number       in the author's order, from 1
+ * @param time         when it is taken; null when the visit leaves no time for it
+ * @param light        at its spot in the middle of that time, or of the visit
+ * @param weather      then, as far as anybody told
+ * @param sunlight     how the sun stands to it; null when it faces nowhere in particular
+ * @param wished       how far the light is what it wished for, in the sky expected or, where nobody said, in each;
+ *                     empty without a wish
+ * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
+ * @param settings     for the sky expected, and for a broken one where nobody said; null when no camera can take it
+ * @param otherSkies   the same picture under a clear, a broken and an overcast sky
+ * @param companions   how each companion's bag serves it
  */
-public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, LightAt light, Double lightAngleDeg,
+public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, LightAt light, Weather weather,
+                        Sunlight sunlight, List<Wished> wished, PolariserEffect polariser, WhiteBalance whiteBalance,
                         Settings settings, List<InSky> otherSkies, List<ForCompanion> companions) {
+
+    /**
+     * The sun as a picture meets it.
+     *
+     * @param now     null when the sun is down
+     * @param reasons what to make of it
+     * @param overDay from which side the light comes, over the hours in which the sun clears the land
+     */
+    public record Sunlight(SunDirection now, List<Reason> reasons, List<SunDirection.Stretch> overDay) {
+    }
+
+    /** The light wished for; under one sky where nobody said what it will be, else {@code sky} is null. */
+    public record Wished(SkyWord sky, Outlook outlook) {
+    }
 
     /** Settings for one sky. */
     public record InSky(SkyWord sky, Settings settings) {
@@ -32,6 +55,16 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
 
     /** The best lens of someone else's bag; null when that bag holds no camera. */
     public record ForCompanion(String name, LensFit best) {
+    }
+
+    /** True when the weather at its time is known. */
+    public boolean skyKnown() {
+        return weather.okta() != null;
+    }
+
+    /** The outlook in the sky expected; null without a wish, and where nobody said what the sky will be. */
+    public Outlook outlook() {
+        return wished.size() == 1 && wished.get(0).sky() == null ? wished.get(0).outlook() : null;
     }
 
     /** What would help; nothing where the picture can be had as it was asked for. */

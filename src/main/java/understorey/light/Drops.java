@@ -13,29 +13,19 @@ import understorey.reason.Reason;
  * Drops on the flowers over a date, after rain and of dew: a thin film of water that the air takes away, reckoned in
  * steps of ten minutes from what the forecast says of rain, damp, wind and cloud. Neither the sun on the leaves nor
  * shelter under others is counted; times are a rough guide.
+ *
+ * @param from    when the first step begins
+ * @param shares  of the film at the beginning of each step
+ * @param losses  of it within each step, may run past what is left
+ * @param reasons why there are drops and for how long, or why there are none; never empty
+ * @param dryBy   when they are gone; null when none stood, or when they outlast the forecast
  */
-public final class Drops {
+public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<Reason> reasons, ZonedDateTime dryBy) {
 
     static final long STEP_S = 600;
 
-    private final ZonedDateTime from;
-    private final double[] shares;
-    private final double[] losses;
-    private final List<Reason> reasons;
-    private final ZonedDateTime dryBy;
-
-    /**
-     * Drops as reckoned.
-     *
-     * @param shares of the film at the beginning of each step
-     * @param losses of it within each step, may run past what is left
-     */
-    Drops(ZonedDateTime from, double[] shares, double[] losses, List<Reason> reasons, ZonedDateTime dryBy) {
-        this.from = from;
-        this.shares = shares;
-        this.losses = losses;
-        this.reasons = List.copyOf(reasons);
-        this.dryBy = dryBy;
+    public Drops {
+        reasons = List.copyOf(reasons);
     }
 
     /** The drops of a date; rows of the forecast without a date are of it, those of the day before count with it. */
@@ -43,8 +33,14 @@ public final class Drops {
         return new DropsReckoning(date, zone, forecast, sky).drops();
     }
 
-    /** Part of the last film that still stands, 0 to 1: 1 while it rains or dew forms, 0 where the forecast says nothing. */
+    /**
+     * Part of the last film that still stands, 0 to 1: 1 while it rains or dew forms, 0 where the forecast says nothing;
+     * not a number when nobody told of rain at all.
+     */
     public double at(ZonedDateTime time) {
+        if (reasons.get(0).kind() == WeatherReason.DROPS_UNKNOWN) {
+            return Double.NaN;
+        }
         long seconds = Duration.between(from, time).getSeconds();
         int step = (int) Math.min(shares.length, Math.floorDiv(seconds, STEP_S));
         if (step < 0 || step >= shares.length) {
@@ -52,15 +48,5 @@ public final class Drops {
         }
         double within = (double) Math.floorMod(seconds, STEP_S) / STEP_S;
         return Math.max(0, shares[step] - losses[step] * within);
-    }
-
-    /** Why there are drops and for how long, or why there are none; never empty. */
-    public List<Reason> reasons() {
-        return reasons;
-    }
-
-    /** When the flowers last fall dry on the date; null when no drops stood, or when they outlast what the forecast covers. */
-    public ZonedDateTime dryBy() {
-        return dryBy;
     }
 }

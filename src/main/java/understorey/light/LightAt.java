@@ -91,6 +91,11 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return moonLux > 0 ? ExposureValue.ev100(moonLux) : null;
     }
 
+    /** The same on the floor: a moon lights it through all the gaps that a sky does. */
+    public Double moonFloorEv() {
+        return moonLux > 0 ? ExposureValue.ev100(moonLux * place.uniformSky()) : null;
+    }
+
     /**
      * Exposure value to meter for on the ground under a cloud cover of 0 to 8 okta. Open ground, and a floor under
      * cloud: direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky flecks

@@ -30,8 +30,13 @@ public enum LightReason implements Reason.Kind {
     HARSH,
     MIST_LIKELY,
     MIST_UNLIKELY,
+    /** Nobody told how damp the air is. */
+    MIST_NOT_JUDGED,
     DROPS_THERE,
+    DROPS_DRYING,
     DROPS_GONE,
+    /** Nobody told of rain. */
+    DROPS_NOT_JUDGED,
     TWILIGHT_NOW,
     NOT_TWILIGHT,
     LIGHT_GONE

@@ -85,8 +85,14 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
         return new Mist(likelihood, stands, reasons);
     }
 
-    /** How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands. */
+    /**
+     * How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands; not a number when it
+     * cannot be judged.
+     */
     public double at(ZonedDateTime time) {
+        if (likelihood == null) {
+            return Double.NaN;
+        }
         if (stands == null || !stands.contains(time)) {
             return 0;
         }

@@ -10,8 +10,8 @@ import understorey.sky.SunAt;
  * @param floorEv       to meter for on the floor
  * @param contrastStops between a fleck of sun and the shade beside it; 0 without flecks
  * @param okta          cloud cover, 0 to 8
- * @param mist          how likely mist stands there, 0 to 1
- * @param drops         how much of the rain or dew still hangs on the flowers, 0 to 1
+ * @param mist          how likely mist stands there, 0 to 1; not a number when it cannot be judged
+ * @param drops         how much of the rain or dew still hangs on the flowers, 0 to 1; not a number likewise
  */
 public record Moment(SunAt sun, boolean clear, double fleckShare, double floorEv, double contrastStops, double okta,
                      double mist, double drops) {

@@ -60,7 +60,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         List<Interval> windows = new ArrayList<>();
         List<Spoil> spoils = new ArrayList<>();
         int from = 0;
-        for (int i = 1; i <= quality.length; i++) {
+        for (int i = 1; i <= quality.length && quality.length > 0; i++) {
             boolean ends = i == quality.length;
             if (ends || within(quality[i], best) != within(quality[from], best)) {
                 Interval stretch = new Interval(time(day, from), ends ? time(day, i - 1) : time(day, i));
@@ -109,24 +109,13 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         return List.copyOf(reasons);
     }
 
-    /** The thing that most often decides the weakest wish of a stretch, with the figures of the middle of its time. */
+    /**
+     * What spoils a stretch: next to the better light, at the end of the day's first stretch and at the beginning of
+     * the last; at its middle else.
+     */
     private static Reason spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
-        int[] times = new int[LightReason.values().length];
-        Wish[] weakest = new Wish[to - from];
-        LightReason most = null;
-        for (int i = from; i < to; i++) {
-            weakest[i - from] = weakest(wishes, day.get(i), facingDeg);
-            LightReason kind = weakest[i - from].kind();
-            times[kind.ordinal()]++;
-            most = most == null || times[kind.ordinal()] > times[most.ordinal()] ? kind : most;
-        }
-        int seen = 0;
-        for (int i = from; i < to; i++) {
-            if (weakest[i - from].kind() == most && ++seen > times[most.ordinal()] / 2) {
-                return weakest[i - from].reason(day.get(i), facingDeg);
-            }
-        }
-        throw new IllegalStateException("no moment of the stretch has its most frequent kind");
+        int at = from == 0 && to < day.size() ? to - 1 : from > 0 && to == day.size() ? from : (from + to) / 2;
+        return weakest(wishes, day.get(at), facingDeg).reason(day.get(at), facingDeg);
     }
 
     private static Wish weakest(List<LightWish> wishes, Moment moment, Double facingDeg) {

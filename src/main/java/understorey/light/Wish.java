@@ -42,17 +42,23 @@ record Wish(double value, LightReason kind) {
                     LightReason.FACE_AWAY_FROM_SUN);
             case OVERHEAD -> overhead(moment);
             case SOFT -> soft(moment);
-            case MIST -> new Wish(moment.mist(), moment.mist() > 0.2 ? LightReason.MIST_LIKELY : LightReason.MIST_UNLIKELY);
-            case AFTER_RAIN -> new Wish(moment.drops(),
-                    moment.drops() > 0.2 ? LightReason.DROPS_THERE : LightReason.DROPS_GONE);
+            case MIST -> likelihood(moment.mist(), LightReason.MIST_LIKELY, LightReason.MIST_UNLIKELY,
+                    LightReason.MIST_NOT_JUDGED);
+            case AFTER_RAIN -> likelihood(moment.drops(), moment.drops() > 0.6 ? LightReason.DROPS_THERE
+                    : LightReason.DROPS_DRYING, LightReason.DROPS_GONE, LightReason.DROPS_NOT_JUDGED);
             case TWILIGHT -> twilight(moment);
         };
         return light.and(wish == LightWish.TWILIGHT ? 1 : ramp(moment.floorEv(), -4, 0), LightReason.LIGHT_GONE);
     }
 
+    /** What nobody can judge stands in the middle. */
+    private static Wish likelihood(double share, LightReason likely, LightReason unlikely, LightReason notJudged) {
+        return Double.isNaN(share) ? new Wish(0.5, notJudged) : new Wish(share, share > 0.2 ? likely : unlikely);
+    }
+
     private static Wish lowSun(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
-        Wish height = new Wish(ramp(altitude, -4, 0), LightReason.SUN_IS_LOW)
+        Wish height = new Wish(1, LightReason.SUN_IS_LOW).and(ramp(altitude, -4, 0), LightReason.SUN_NOT_YET_UP)
                 .and(ramp(altitude, 10, 6), LightReason.SUN_TOO_HIGH);
         return sun(height, moment, GLOW);
     }

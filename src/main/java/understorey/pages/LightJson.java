@@ -27,6 +27,7 @@ final class LightJson {
                         .number("broken", Figures.ev100(floor.broken()))
                         .number("overcast", Figures.ev100(floor.overcast())))
                 .count("colour_temperature_k", light.colourTemperatureK())
+                .number("moon_ev100", Figures.ev100(light.moonEv()))
                 .number("plant_area_index", Figures.ratio(light.plantAreaIndex()));
     }
 }

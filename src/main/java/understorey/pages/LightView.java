@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
+import understorey.outing.LampHours;
+import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
@@ -13,10 +15,12 @@ import understorey.sky.SunDay;
  * Sun, moon and light in words.
  *
  * @param riseAndSet sunrise and sunset in one line
- * @param sunlit stretches in which the sun clears the land, in one line; null when it does not
+ * @param weather by the hour of the visit; empty without a forecast
+ * @param drops   of rain and dew on the flowers
  * @param table  every quarter of an hour of the visit, every hour of the rest from dawn to dusk
  */
-public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String sunlit, List<Line> table) {
+public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<WeatherView.Line> weather,
+                        List<String> drops, List<Line> table) {
 
     /** One row of the table; {@code visit} marks the quarter hours on site. */
     public record Line(String time, boolean visit, String bearing, String altitude, String shadow, String overLand,
@@ -24,9 +28,16 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String
                        String broken, String overcast, String kelvin) {
     }
 
-    static LightView of(Brief brief) {
-        return new LightView(sun(brief.sun()), moon(brief.moon()),
-                pair(brief.sun().sunrise(), brief.sun().sunset()), sunlit(brief.sunlit()), table(brief));
+    /** Less than any eye walks by: a metering guide ends at −6, a quarter moon. */
+    private static final double LEAST_MOON_EV = -8;
+
+    static LightView of(Brief brief, Sentences sentences) {
+        List<String> drops = new ArrayList<>();
+        for (Reason reason : brief.drops().reasons()) {
+            drops.add(sentences.of(reason));
+        }
+        return new LightView(sun(brief.sun()), moon(brief), pair(brief.sun().sunrise(), brief.sun().sunset()),
+                WeatherView.lines(brief), drops, table(brief));
     }
 
     private static List<Row> sun(SunDay sun) {
@@ -49,25 +60,44 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, String
         return rows;
     }
 
-    private static List<Row> moon(MoonDay moon) {
+    private static List<Row> moon(Brief brief) {
+        MoonDay moon = brief.moon();
         String waxes = moon.phaseDeg() < 180 ? "waxing" : "waning";
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("Moonrise, moonset", moon.upAllDay() ? "up all day" : moon.downAllDay() ? "down all day"
                 : pair(moon.rise(), moon.set())));
         rows.add(new Row("Moon", Words.percent(moon.illuminatedFraction()) + " lit, " + waxes));
+        rows.add(new Row("Moonlight", moonlight(brief.light())));
+        rows.add(new Row("Lamp", lamp(brief.outing().lamp())));
         return rows;
     }
 
-    private static String sunlit(List<Interval> sunlit) {
-        List<String> stretches = sunlit.stream().map(LightView::interval).toList();
-        if (stretches.size() == 1 && sunlit.get(0).length().toHours() >= 23) {
-            return "all day";
+    private static String lamp(LampHours lamp) {
+        if (lamp.allDay()) {
+            return "for the whole visit";
         }
-        return stretches.isEmpty() ? null : String.join(", ", stretches);
+        String in = lamp.until() == null ? null : "until " + Words.clock(lamp.until()) + ", the first "
+                + lamp.in().toMinutes() + " min";
+        String out = lamp.from() == null ? null : "from " + Words.clock(lamp.from()) + ", the last "
+                + lamp.out().toMinutes() + " min";
+        return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
+    }
+
+    /** The brightest moonlit hour of a night under a clear sky. */
+    private static String moonlight(List<LightAt> day) {
+        LightAt best = null;
+        for (LightAt row : day) {
+            if (row.moonEv() != null && (best == null || row.moonEv() > best.moonEv())) {
+                best = row;
+            }
+        }
+        return best == null || best.moonEv() < LEAST_MOON_EV ? "none to speak of while it is dark"
+                : "EV " + Words.ev(best.moonEv()) + " on open ground and " + Words.ev(best.moonFloorEv())
+                + " on the floor, at its best in the dark, " + Words.clock(best.sun().time());
     }
 
     private static String interval(Interval interval) {
-        return interval == null ? Words.NONE : Words.clock(interval.from()) + "–" + Words.clock(interval.to());
+        return interval == null ? Words.NONE : Words.span(interval);
     }
 
     private static String pair(ZonedDateTime morning, ZonedDateTime evening) {

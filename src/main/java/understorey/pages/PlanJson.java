@@ -6,6 +6,10 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import understorey.brief.Brief;
+import understorey.brief.SpotLight;
+import understorey.brief.WeatherHour;
+import understorey.light.Mist;
+import understorey.outing.LampHours;
 import understorey.outing.Leg;
 import understorey.outing.Outing;
 import understorey.packing.Packing;
@@ -13,6 +17,7 @@ import understorey.plan.Companion;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
 import understorey.season.Flowering;
+import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 
@@ -20,8 +25,8 @@ import understorey.sky.SunDay;
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
  * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
  *
- * <p>No estimate is made yet of flower cover, of the quality of the light, of the days of full flower, nor of the
- * chance of meeting them: their keys are there and null.
+ * <p>No estimate is made yet of flower cover, of the days of full flower, nor of the chance of meeting them: their
+ * keys are there and null.
  */
 final class PlanJson {
 
@@ -56,7 +61,11 @@ final class PlanJson {
                 .texts("cautions", Stream.concat(brief.cautions().stream().map(sentences),
                         brief.trip().site().cautions().stream()).toList())
                 .objects("findings", brief.findings(), (found, finding) -> found
-                        .word("level", finding.level()).text("text", sentences.apply(finding.reason())));
+                        .word("level", finding.level()).text("text", sentences.apply(finding.reason())))
+                .objects("places", brief.places(), this::place)
+                .objects("weather", brief.weather(), PlanJson::weather)
+                .object("drops", this::drops)
+                .object("lamp", this::lamp);
     }
 
     private void trip(Json json) throws IOException {
@@ -72,7 +81,7 @@ final class PlanJson {
                 .text("series", trip.series())
                 .text("gear", trip.gear().name())
                 .texts("companions", trip.companions().stream().map(Companion::name).toList())
-                .text("sky", trip.forecast().isEmpty() ? Words.word(brief.sky()) : "forecast")
+                .text("sky", trip.forecast().isEmpty() ? trip.sky() == null ? null : Words.word(trip.sky()) : "forecast")
                 .time("arrive", outing.arrive())
                 .time("leave", outing.leave())
                 .time("leave_last_spot_by", outing.leaveLastSpotBy())
@@ -90,8 +99,7 @@ final class PlanJson {
                 .span("low_sun_morning", sun.lowSunMorning()).span("low_sun_evening", sun.lowSunEvening())
                 .span("deep_twilight_morning", sun.deepTwilightMorning())
                 .span("deep_twilight_evening", sun.deepTwilightEvening())
-                .truth("up_all_day", sun.upAllDay()).truth("down_all_day", sun.downAllDay())
-                .objects("sunlit", brief.sunlit(), Json::ends);
+                .truth("up_all_day", sun.upAllDay()).truth("down_all_day", sun.downAllDay());
     }
 
     private void moon(Json json) throws IOException {
@@ -100,6 +108,37 @@ final class PlanJson {
                 .number("illuminated_fraction", Figures.share(moon.illuminatedFraction()))
                 .number("phase_deg", Figures.phaseDeg(moon.phaseDeg()))
                 .truth("up_all_day", moon.upAllDay()).truth("down_all_day", moon.downAllDay());
+    }
+
+    /** Light there; its rows are null where it is the site's own. */
+    private void place(Json json, SpotLight place) throws IOException {
+        Mist mist = place.mist();
+        json.texts("spots", place.spots())
+                .number("tree_top_deg", Figures.lensDeg(place.place().canopy().treeTopDeg()))
+                .objects("sunlit", place.sunlit(), Json::ends)
+                .objects("over_trees", place.overTrees() == null ? List.<Interval>of() : place.overTrees(), Json::ends)
+                .word("mist", mist.likelihood()).span("mist_stands", mist.stands())
+                .texts("mist_reasons", mist.reasons().stream().map(sentences).toList());
+        if (place.light() == brief.light()) {
+            json.absent("light");
+        } else {
+            json.objects("light", place.light(), LightJson::write);
+        }
+    }
+
+    private static void weather(Json json, WeatherHour hour) throws IOException {
+        json.time("time", hour.time());
+        ShotLightJson.weather(json, hour.weather());
+    }
+
+    private void drops(Json json) throws IOException {
+        json.time("dry_by", brief.drops().dryBy())
+                .texts("reasons", brief.drops().reasons().stream().map(sentences).toList());
+    }
+
+    private void lamp(Json json) throws IOException {
+        LampHours lamp = brief.outing().lamp();
+        json.time("until", lamp.until()).time("from", lamp.from()).truth("all_the_time", lamp.allDay());
     }
 
     private void leg(Json json, Leg leg) throws IOException {

@@ -21,6 +21,8 @@ import understorey.plan.Trip;
  * @param essentials the day in five lines
  * @param siteHref   of the site's page, seen from the trip's folder
  * @param gearHref   of the bag's page; null for a bag written inside the trip
+ * @param sky        expected; null where nobody said
+ * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
  * @param shortCautions their first sentences, for the field sheet
  * @param contact    who knows; null when nobody is named or the page is public
@@ -29,9 +31,8 @@ import understorey.plan.Trip;
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
-                       List<Row> essentials, LightView light, String sky, boolean skyAssumed, boolean shaded,
-                       TemplateHTMLOutputModel dayLight, TemplateHTMLOutputModel skyline, String dayLightSays,
-                       String skylineSays, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       List<Row> essentials, LightView light, String sky, boolean shaded,
+                       List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings) {
@@ -62,7 +63,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 shots.get(brief.shot(intent.shot().name()).number() - 1)));
         List<String> cautions = brief.cautions().stream().map(sentences::of).toList();
         Kit kit = kit(brief, sentences);
-        LightView light = LightView.of(brief);
+        LightView light = LightView.of(brief, sentences);
+        List<SpotView> places = SpotView.of(brief, sentences);
+        String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
                 Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
@@ -70,15 +73,28 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, light, kit, findings), light,
-                brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.sky()) + " sky" : "the sky as forecast",
-                brief.assumed().contains("sky"),
-                brief.shots().stream().anyMatch(shot -> shot.light().plantAreaIndex() > 0), Templates.html(Svg.of(brief.dayLight(), "day")),
-                Templates.html(Svg.of(brief.skyline(), "skyline")), brief.dayLight().says(), brief.skyline().says(),
+                essentials(brief, sunlit, kit, findings), light, sky(brief),
+                brief.shots().stream().anyMatch(shot -> shot.light().plantAreaIndex() > 0), places, sunlit,
                 shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
                 Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
                 cautions, cautions.stream().map(PlanView::lead).toList(), contact(trip), findings);
+    }
+
+    private static String sky(Brief brief) {
+        if (brief.assumed().contains("sky")) {
+            return null;
+        }
+        return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the sky as forecast";
+    }
+
+    private static String sunlit(List<SpotView> places) {
+        List<String> lines = new ArrayList<>();
+        for (SpotView place : places) {
+            String when = place.sunlit() == null ? "never" : place.sunlit();
+            lines.add(places.size() == 1 ? when : place.name() + " " + when);
+        }
+        return String.join("; ", lines);
     }
 
     /** The first sentence: what fits on the sheet. */
@@ -108,12 +124,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 : tell + (tell.isEmpty() ? "" : "; ") + "back by " + trip.contact().backBy();
     }
 
-    private static List<Row> essentials(Brief brief, LightView light, Kit kit, List<Remark> findings) {
+    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
-                + Words.clock(brief.outing().leave()) + "; "
-                + (light.sunlit() == null ? "the sun does not clear the land"
-                : "the sun clears the land " + light.sunlit())));
+                + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         List<String> compromises = new ArrayList<>();
         for (ShotBrief shot : brief.shots()) {

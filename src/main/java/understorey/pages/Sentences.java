@@ -58,8 +58,8 @@ final class Sentences {
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    /** One pass over the line: a name of the author's that holds braces is shown as it is. */
-    private String within(Reason reason) {
+    /** The sentence as it stands, to follow a colon. One pass over the line: a name of the author's that holds braces is shown as it is. */
+    String within(Reason reason) {
         Line line = lines.get(key(reason.kind()));
         if (line == null) {
             throw new TemplateFault(FILE, 1, 1, "no line for '" + key(reason.kind()) + "'");

@@ -26,11 +26,13 @@ final class ShotJson {
     private final Site site;
     private final Outing outing;
     private final Function<Reason, String> sentences;
+    private final ShotLightJson light;
 
     ShotJson(Site site, Outing outing, Function<Reason, String> sentences) {
         this.site = site;
         this.outing = outing;
         this.sentences = sentences;
+        this.light = new ShotLightJson(sentences);
     }
 
     void write(Json json, ShotBrief brief) throws IOException {
@@ -50,10 +52,11 @@ final class ShotJson {
         json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
         sharp(json, settings);
         json.count("stack_frames", best == null ? null : stackFrames(best));
-        json.absent("flower_cover").number("light_angle_deg", Figures.lensDeg(brief.lightAngleDeg()))
-                .absent("light_quality")
-                .ends(brief.time());
+        json.absent("flower_cover");
+        light.quality(json, brief);
+        json.ends(brief.time());
         more(json, brief);
+        light.more(json, brief);
     }
 
     private static void camera(Json json, LensFit fit) throws IOException {

@@ -10,7 +10,6 @@ import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.plan.LightWish;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.SkyWord;
@@ -33,7 +32,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
-                       List<Row> companions, List<Row> defaults, String wishes, String notes, String otherwise,
+                       List<Row> companions, List<Row> defaults, ShotLightView light, String notes, String otherwise,
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
 
     /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
@@ -56,22 +55,23 @@ public record ShotView(int number, String name, String role, String subject, Str
             fit.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
             settings.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
         }
+        String fNumber = settings == null ? null : SkySpan.fNumber(shot);
+        String shutter = settings == null ? null : SkySpan.shutter(shot);
+        String iso = settings == null ? null : SkySpan.iso(shot);
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
                 written.spot() == null ? brief.trip().site().name() : written.spot(),
                 shot.time() == null ? null : Words.clock(shot.time().from()) + "–" + Words.clock(shot.time().to()),
                 Words.word(shot.verdict()), fit == null ? List.of() : facts(shot, fit),
                 fit == null ? null : camera(fit.camera()) + focal(fit),
-                settings == null ? null : Words.fNumber(settings.fNumber()),
-                settings == null ? null : Words.shutter(settings.shutterS()),
-                settings == null ? null : String.valueOf(settings.iso()),
-                settings == null ? null : Words.fNumber(settings.fNumber()) + " · "
-                        + Words.shutter(settings.shutterS()) + " · ISO " + settings.iso(),
+                fNumber, shutter, iso,
+                settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
+                        + (shot.skyKnown() ? "" : ", by the sky"),
                 fit == null ? null : Words.metres(fit.focusFromSensorM()),
                 settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
                 reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
-                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), wishes(written),
+                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())));
     }
@@ -93,9 +93,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 + Words.degrees(fit.view().horizontalDeg()) + " wide"));
         Double facing = shot.intent().shot().facingDeg();
         if (facing != null) {
-            facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.bearing(facing) + ")"
-                    + (shot.lightAngleDeg() == null ? "" : ", the sun "
-                    + Words.degrees(shot.lightAngleDeg()) + " off your axis")));
+            facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.bearing(facing) + ")"));
         }
         facts.add(new Row("Focus", "at " + Words.metres(fit.focusFromSensorM()) + " on the lens’s scale; sharp "
                 + sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
@@ -210,13 +208,5 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static String tilt(LensFit fit) {
         return level(fit) ? "level" : Words.degrees(Math.abs(fit.tiltDeg())) + (fit.tiltDeg() > 0 ? " down" : " up");
-    }
-
-    private static String wishes(Shot shot) {
-        List<String> words = new ArrayList<>();
-        for (LightWish wish : shot.light()) {
-            words.add(Words.word(wish));
-        }
-        return words.isEmpty() ? null : String.join(", ", words);
     }
 }

@@ -37,9 +37,9 @@ public final class SitePages {
     public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full, PlanView plan) {
     }
 
-    /** A site; the drawing is null where no trip goes there. */
-    public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, TemplateHTMLOutputModel skyline,
-                            String skylineDate, String skylineSays, List<Row> trips) {
+    /** A site; there is light where a trip goes there, on that trip's date. */
+    public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, List<SpotView> light, String lightDate,
+                            List<Row> trips) {
     }
 
     /** A bag. */
@@ -162,9 +162,8 @@ public final class SitePages {
     private void place(PlaceView place, Brief shown, List<Brief> trips) {
         places.add(new Row(place.name(), place.slug()));
         add("sites/" + place.slug() + ".html", templates.fill("site.ftlh", new PlacePage(css, place,
-                shown == null ? null : Templates.html(Svg.of(shown.skyline(), "skyline")),
-                shown == null ? null : Words.day(shown.date()), shown == null ? null : shown.skyline().says(),
-                links(trips))));
+                shown == null ? List.of() : SpotView.of(shown, sentences),
+                shown == null ? null : Words.day(shown.date()), links(trips))));
     }
 
     private void bag(Bag bag, List<Brief> briefs) {

@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import understorey.light.Beaufort;
 import understorey.reason.Figure;
+import understorey.sky.Interval;
 
 /**
  * Figures as people read them: each with its unit, rounded to what it is good for, half up. Times are local,
@@ -70,6 +71,11 @@ final class Words {
     static String clock(ZonedDateTime time) {
         return time == null ? NONE
                 : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
+    }
+
+    /** From when to when. */
+    static String span(Interval interval) {
+        return clock(interval.from()) + "–" + clock(interval.to());
     }
 
     /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */

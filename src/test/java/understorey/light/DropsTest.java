@@ -107,13 +107,13 @@ class DropsTest {
     @Test
     void findsDewInAClearStillDampNightAlone() {
         assertEquals(1, dewAt("05:30", 6, 1, 2.1, 2));
-        assertEquals(0, dewAt("05:30", 6, 1.1, 2.1, 2));
-        assertEquals(0, dewAt("05:30", 6, 1, 2.2, 2));
-        assertEquals(0, dewAt("05:30", 6, 1, 2.1, 3));
-        assertEquals(0, dewAt("05:30", -1, 1, 2.1, 2));
+        assertEquals(Double.NaN, dewAt("05:30", 6, 1.1, 2.1, 2));
+        assertEquals(Double.NaN, dewAt("05:30", 6, 1, 2.2, 2));
+        assertEquals(Double.NaN, dewAt("05:30", 6, 1, 2.1, 3));
+        assertEquals(Double.NaN, dewAt("05:30", -1, 1, 2.1, 2));
         assertEquals(0, dewAt("11:00", 6, 1, 2.1, 2));
         Drops evening = drops(rows(at("18:00").damp(6, 0).wind(1).cloud(0), at("22:00").damp(6, 0).wind(1).cloud(0)));
-        assertEquals(0, evening.at(clock("20:00")));
+        assertEquals(Double.NaN, evening.at(clock("20:00")));
     }
 
     private static double dewAt(String time, double airC, double spreadC, double windMs, double okta) {
@@ -159,7 +159,7 @@ class DropsTest {
             Drops none = Drops.of(MAY_DAY, Samples.zone(), forecast, SkyWord.CLEAR);
             assertEquals(List.of("DROPS_UNKNOWN"), kinds(none.reasons()));
             assertNull(none.dryBy());
-            assertEquals(0, none.at(clock("05:30")));
+            assertEquals(Double.NaN, none.at(clock("05:30")));
         }
     }
 

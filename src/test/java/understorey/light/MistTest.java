@@ -119,7 +119,7 @@ class MistTest {
             assertNull(mist.likelihood());
             assertNull(mist.stands());
             assertEquals(List.of("MIST_UNKNOWN"), kinds(mist.reasons()));
-            assertEquals(0, mist.at(SUNRISE));
+            assertEquals(Double.NaN, mist.at(SUNRISE));
         }
     }
 
@@ -150,7 +150,7 @@ class MistTest {
             Mist mist = Mist.atDawn(sun(place), null, rows(at("05:00").damp(6, 1).wind(1).cloud(1)), null);
             assertNull(mist.likelihood());
             assertEquals(List.of("MIST_NO_SUNRISE"), kinds(mist.reasons()));
-            assertEquals(0, mist.at(place.date().atTime(5, 0).atZone(place.zone())));
+            assertEquals(Double.NaN, mist.at(place.date().atTime(5, 0).atZone(place.zone())));
         }
     }
 

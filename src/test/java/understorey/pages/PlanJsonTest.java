@@ -36,7 +36,7 @@ class PlanJsonTest {
         at(brief.sun().sunrise(), json.at("/sun/sunrise"));
         at(brief.sun().civilDusk(), json.at("/sun/civil_dusk"));
         at(brief.sun().lowSunEvening().to(), json.at("/sun/low_sun_evening/to"));
-        at(brief.sunlit().get(0).from(), json.at("/sun/sunlit/0/from"));
+        at(brief.places().get(0).sunlit().get(0).from(), json.at("/places/0/sunlit/0/from"));
         at(brief.outing().leaveLastSpotBy(), json.at("/trip/leave_last_spot_by"));
         assertEquals(brief.light().size(), json.get("light").size());
         for (int i = 0; i < brief.light().size(); i++) {
@@ -211,7 +211,12 @@ class PlanJsonTest {
         share(shot.settings().sharpFromM(), json.get("sharp_from_m"), 0.0005);
         share(shot.settings().hyperfocalM(), json.get("hyperfocal_m"), 0.0005);
         share(fit.focusM(), json.get("focus_m"), 0.0005);
-        near(shot.lightAngleDeg(), json.get("light_angle_deg"), 0.05);
+        if (shot.sunlight() == null || shot.sunlight().now() == null) {
+            assertTrue(json.get("light_angle_deg").isNull());
+        } else {
+            near(Math.abs(shot.sunlight().now().bearingDeg()), json.get("light_angle_deg"), 0.05);
+        }
+        near(shot.outlook() == null ? null : shot.outlook().quality(), json.get("light_quality"), 0.0005);
         at(shot.time() == null ? null : shot.time().from(), json.get("from"));
         assertEquals(fit.reasons().size() + shot.settings().reasons().size(), json.get("reasons").size());
         assertEquals(shot.fit().tried().size(), json.get("lenses_tried").size());

@@ -152,7 +152,7 @@ class SitePagesTest {
                     + "tilt level; frame \\d+ cm wide; sharp .* deep; polariser no; duration 15 min; priority 2\\."),
                     defaults.get(1));
         }
-        assertTrue(page(pages, "a-quick-look/index.html").contains("a broken sky <span class=\"default\">(default: nobody said what the sky will be)"));
+        assertTrue(page(pages, "a-quick-look/index.html").contains("nobody said what the sky will be <span class=\"default\">(default: all skies)"));
     }
 
     @Test

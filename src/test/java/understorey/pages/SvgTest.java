@@ -24,7 +24,7 @@ class SvgTest {
     @Test
     void everyDrawingIsWellFormedAndSaysWhatItShows() throws Exception {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.dayLight(), brief.skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
                 Element svg = parsed(Svg.of(drawing, "day"));
                 assertEquals("svg", svg.getTagName());
                 assertEquals(drawing.title(), only(svg, "title").getTextContent());
@@ -42,7 +42,7 @@ class SvgTest {
     @Test
     void everyDrawingIsSmallAndTheSameEachTime() {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.dayLight(), brief.skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
                 String svg = Svg.of(drawing, "day");
                 assertTrue(svg.getBytes(StandardCharsets.UTF_8).length < 20_000, brief.trip().title());
                 assertEquals(svg, Svg.of(drawing, "day"));
@@ -57,8 +57,8 @@ class SvgTest {
         String css = new Templates(null).text("style.css");
         Set<String> styles = new HashSet<>();
         for (Brief brief : Briefs.all()) {
-            brief.dayLight().marks().forEach(mark -> styles.add(mark.style()));
-            brief.skyline().marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).dayLight().marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).skyline().marks().forEach(mark -> styles.add(mark.style()));
         }
         styles.remove("words");
         assertTrue(styles.size() > 12, styles.toString());

@@ -26,7 +26,7 @@ class ViewsTest {
     @Test
     void theLightTableHasQuarterHoursOfTheVisitAndHoursOfTheRest() {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        List<LightView.Line> table = LightView.of(brief).table();
+        List<LightView.Line> table = light(brief).table();
         assertEquals(25, table.stream().filter(LightView.Line::visit).count());
         assertEquals("05:00", table.stream().filter(LightView.Line::visit).findFirst().orElseThrow().time());
         assertTrue(table.stream().filter(line -> !line.visit()).allMatch(line -> line.time().endsWith(":00")));
@@ -39,11 +39,11 @@ class ViewsTest {
 
     @Test
     void daysWithoutRiseOrSetSayWhy() {
-        LightView night = LightView.of(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));
+        LightView night = light(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));
         assertEquals("does not rise on this day", night.sun().get(0).text());
-        assertNull(night.sunlit());
+        assertEquals("Footbridge, Hollow never; Stone bank never", view(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT))).sunlit());
         assertEquals("—, —", night.riseAndSet());
-        LightView day = LightView.of(Trips.brief(Trips.full(Places.POLAR_DAY, Trips.EXACT)));
+        LightView day = light(Trips.brief(Trips.full(Places.POLAR_DAY, Trips.EXACT)));
         assertEquals("does not set on this day", day.sun().get(0).text());
     }
 
@@ -120,7 +120,10 @@ class ViewsTest {
         assertTrue(facts.get("Focus").contains("hyperfocal"), facts.get("Focus"));
         assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
         assertEquals(List.of("clear, in the shade", "broken", "overcast"), floor.skies().stream().map(ShotView.Sky::sky).toList());
-        assertEquals("low sun, backlight", floor.wishes());
+        Map<String, String> light = map(floor.light().rows());
+        assertTrue(light.get("Wished for").startsWith("low sun, backlight: " + floor.light().grade() + ". "), light.get("Wished for"));
+        assertTrue(light.get("White balance").startsWith("Begin at "), light.get("White balance"));
+        assertTrue(light.get("Weather").contains(" of cloud; "), light.get("Weather"));
     }
 
     @Test
@@ -176,6 +179,10 @@ class ViewsTest {
         assertEquals(1, sites.size());
         assertTrue(sites.get(0).content().contains("not given, to spare the place"));
         assertFalse(sites.get(0).content().contains("52.0"));
+    }
+
+    private static LightView light(Brief brief) {
+        return view(brief).light();
     }
 
     private static PlanView view(Brief brief) {

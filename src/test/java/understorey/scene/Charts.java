@@ -19,6 +19,7 @@ import understorey.plan.Role;
 import understorey.plan.Sensor;
 import understorey.plan.Shot;
 import understorey.plan.Site;
+import understorey.plan.SkyWord;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
@@ -65,7 +66,7 @@ final class Charts {
             shots.add(shot(NAMES.get(i % NAMES.size()) + (i < NAMES.size() ? "" : " " + i), i * 47.0 % 360));
         }
         return Planner.brief(new Trip("Invented", "invented", null, site, new When.On(place.date()), arrive, leave,
-                bag(), List.of(), null, null, List.of(), null, shots, null));
+                bag(), List.of(), null, SkyWord.BROKEN, List.of(), null, shots, null));
     }
 
     static final List<String> NAMES = List.of("The floor", "From the far rail of the bridge, drawn together", "木漏れ日 🌿 im Moos",

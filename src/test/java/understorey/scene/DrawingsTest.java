@@ -26,7 +26,7 @@ class DrawingsTest {
     void noTwoWordsTouchAndNoneLeavesTheSheet() {
         int labels = 0;
         for (Brief brief : briefs()) {
-            for (Drawing drawing : List.of(brief.dayLight(), brief.skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
                 List<Label> seen = labels(drawing);
                 for (int i = 0; i < seen.size(); i++) {
                     Lettering.Stretch stretch = Lettering.Stretch.of(seen.get(i));
@@ -46,7 +46,7 @@ class DrawingsTest {
     @Test
     void everyMarkStaysOnTheSheet() {
         for (Brief brief : briefs()) {
-            for (Drawing drawing : List.of(brief.dayLight(), brief.skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
                 for (Point point : points(drawing)) {
                     assertTrue(point.x() >= 0 && point.x() <= drawing.width() && point.y() >= 0
                             && point.y() <= drawing.height(), point + " of " + brief.trip().site().position());
@@ -59,7 +59,7 @@ class DrawingsTest {
     void noHangingLineRunsThroughWordsOnAnOrdinaryDay() {
         for (Places place : Places.ALL) {
             Drawing drawing = Charts.brief(place, List.of(new SkylinePoint(90, 14), new SkylinePoint(270, 9)), 2, FIVE,
-                    TEN).dayLight();
+                    TEN).places().get(0).dayLight();
             for (Drawing.Line line : lines(drawing, "event")) {
                 double x = line.points().get(0).x();
                 double from = line.points().get(0).y();
@@ -77,10 +77,10 @@ class DrawingsTest {
     void noCurveRunsThroughTheNameOfAFleck() {
         int named = 0;
         for (Brief brief : briefs()) {
-            for (Label label : labels(brief.dayLight())) {
+            for (Label label : labels(brief.places().get(0).dayLight())) {
                 if (label.style().equals("fleck-words")) {
                     Lettering.Stretch stretch = Lettering.Stretch.of(label);
-                    for (Drawing.Line line : lines(brief.dayLight(), "fleck")) {
+                    for (Drawing.Line line : lines(brief.places().get(0).dayLight(), "fleck")) {
                         assertTrue(line.points().stream().noneMatch(at -> at.x() > stretch.left() && at.x() < stretch.right()
                                 && at.y() > stretch.top() && at.y() < stretch.bottom()), brief.date() + " " + label);
                     }
@@ -96,15 +96,15 @@ class DrawingsTest {
         for (Places place : Places.ALL) {
             Brief once = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
             Brief again = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
-            assertEquals(once.dayLight(), again.dayLight());
-            assertEquals(once.skyline(), again.skyline());
+            assertEquals(once.places().get(0).dayLight(), again.places().get(0).dayLight());
+            assertEquals(once.places().get(0).skyline(), again.places().get(0).skyline());
         }
     }
 
     @Test
     void theHoursOfTheDayStandUnderTheLight() {
         for (Places place : Places.ALL) {
-            List<Label> hours = labels(Charts.brief(place, List.of(), 1, FIVE, TEN).dayLight()).stream()
+            List<Label> hours = labels(Charts.brief(place, List.of(), 1, FIVE, TEN).places().get(0).dayLight()).stream()
                     .filter(label -> label.text().matches("\\d\\d:00")).toList();
             assertTrue(hours.size() >= 5, hours.toString());
             for (int i = 1; i < hours.size(); i++) {
@@ -116,28 +116,28 @@ class DrawingsTest {
     @Test
     void aPictureStandsOnTheChartAtWhateverHourItIsTaken() {
         Brief brief = Charts.brief(Places.SHORT_DAY, List.of(), 3, LocalTime.of(1, 0), LocalTime.of(3, 40));
-        assertEquals(3, labels(brief.dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
+        assertEquals(3, labels(brief.places().get(0).dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
         Brief late = Charts.brief(Places.SHORT_DAY, List.of(), 3, LocalTime.of(22, 0), LocalTime.of(23, 30));
-        assertEquals(3, labels(late.dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
+        assertEquals(3, labels(late.places().get(0).dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
     }
 
     @Test
     void polarNightSaysSo() {
         Brief brief = Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN);
-        for (Drawing drawing : List.of(brief.dayLight(), brief.skyline())) {
+        for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
             assertTrue(labels(drawing).stream().anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     drawing.title());
         }
-        assertTrue(brief.dayLight().says().startsWith("The sun does not rise on this day. "));
-        assertEquals("The sun does not stand clear of the land on this day.", brief.skyline().says());
-        assertTrue(brief.dayLight().marks().stream().anyMatch(mark -> mark.style().equals("night")));
+        assertTrue(brief.places().get(0).dayLight().says().startsWith("The sun does not rise on this day. "));
+        assertEquals("The sun does not stand clear of the land on this day.", brief.places().get(0).skyline().says());
+        assertTrue(brief.places().get(0).dayLight().marks().stream().anyMatch(mark -> mark.style().equals("night")));
     }
 
     /** At 67° N on 5 December the sun's edge comes near the horizon, and its centre within a degree of it. */
     @Test
     void aSunThatOnlyNearsTheHorizonDoesNotRise() {
         for (Brief brief : briefs()) {
-            assertEquals(brief.sun().downAllDay(), labels(brief.skyline()).stream()
+            assertEquals(brief.sun().downAllDay(), labels(brief.places().get(0).skyline()).stream()
                     .anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     brief.date() + " " + brief.trip().site().position());
         }
@@ -146,9 +146,9 @@ class DrawingsTest {
     @Test
     void polarDayIsNeverTinted() {
         Brief brief = Charts.brief(Places.POLAR_DAY, List.of(), 1, FIVE, TEN);
-        assertTrue(brief.dayLight().marks().stream().noneMatch(mark -> mark.style().matches("night|dusk")));
-        assertTrue(labels(brief.dayLight()).stream().anyMatch(label -> label.text().equals("the sun does not set on this day")));
-        assertTrue(labels(brief.dayLight()).stream().noneMatch(label -> label.text().contains("land")));
+        assertTrue(brief.places().get(0).dayLight().marks().stream().noneMatch(mark -> mark.style().matches("night|dusk")));
+        assertTrue(labels(brief.places().get(0).dayLight()).stream().anyMatch(label -> label.text().equals("the sun does not set on this day")));
+        assertTrue(labels(brief.places().get(0).dayLight()).stream().noneMatch(label -> label.text().contains("land")));
     }
 
     /** At 64° N, 22° W on 21 June, clocks on Greenwich, the sun sets a little after midnight: the day begins with it. */
@@ -158,17 +158,17 @@ class DrawingsTest {
                 && day.date().getMonthValue() == 6).findFirst().orElseThrow();
         Brief brief = Charts.brief(place, List.of(), 1, FIVE, TEN);
         assertTrue(brief.sun().sunset().isBefore(brief.sun().sunrise()));
-        List<Drawing.Box> dusk = brief.dayLight().marks().stream().filter(mark -> mark.style().equals("dusk"))
+        List<Drawing.Box> dusk = brief.places().get(0).dayLight().marks().stream().filter(mark -> mark.style().equals("dusk"))
                 .map(Drawing.Box.class::cast).toList();
         assertEquals(1, dusk.size());
         assertEquals(660 * (brief.sun().sunrise().toEpochSecond() - brief.sun().sunset().toEpochSecond()) / 85_500.0,
                 dusk.get(0).width(), 1);
-        assertTrue(labels(brief.dayLight()).stream().filter(label -> label.text().matches("\\d\\d:00")).count() >= 8);
+        assertTrue(labels(brief.places().get(0).dayLight()).stream().filter(label -> label.text().matches("\\d\\d:00")).count() >= 8);
     }
 
     @Test
     void othersThanTheExpectedSkyMakeTheBand() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).dayLight();
+        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).dayLight();
         Drawing.Area band = (Drawing.Area) drawing.marks().stream().filter(mark -> mark.style().equals("band"))
                 .findFirst().orElseThrow();
         for (Point point : lines(drawing, "light").get(0).points()) {

@@ -31,7 +31,7 @@ class SkylineChartTest {
     void theSunStandsWhereTheTableHasIt() {
         for (Places place : List.of(Places.MID_LATITUDE, Places.SOUTHERN, Places.TROPICS, Places.SHORT_DAY)) {
             Brief brief = Charts.brief(place, List.of(new SkylinePoint(90, 8), new SkylinePoint(270, 8)), 1, FIVE, TEN);
-            Drawing drawing = brief.skyline();
+            Drawing drawing = brief.places().get(0).skyline();
             List<Point> expected = new ArrayList<>();
             for (LightAt row : brief.light()) {
                 if (row.sun().apparentAltitudeDeg() > 0) {
@@ -54,26 +54,26 @@ class SkylineChartTest {
         Brief brief = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN);
         List<LightAt> hours = brief.light().stream().filter(row -> row.sun().time().getMinute() == 0
                 && row.sun().apparentAltitudeDeg() > 0).toList();
-        List<Drawing.Dot> dots = brief.skyline().marks().stream().filter(Drawing.Dot.class::isInstance)
+        List<Drawing.Dot> dots = brief.places().get(0).skyline().marks().stream().filter(Drawing.Dot.class::isInstance)
                 .map(Drawing.Dot.class::cast).toList();
         assertEquals(hours.size(), dots.size());
         for (int i = 0; i < dots.size(); i++) {
-            Point point = onScales(brief.skyline(), hours.get(i));
+            Point point = onScales(brief.places().get(0).skyline(), hours.get(i));
             assertEquals(point.x(), dots.get(i).at().x(), 1);
             assertEquals(point.y(), dots.get(i).at().y(), 1);
             int hour = hours.get(i).sun().time().getHour();
-            assertTrue(labels(brief.skyline()).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
+            assertTrue(labels(brief.places().get(0).skyline()).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
                     && Math.abs(label.at().x() - point.x()) < 1), "hour " + hour);
         }
     }
 
     @Test
     void theMiddleOfTheSheetIsTheSideOfTheMiddaySun() {
-        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).skyline()));
-        assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).skyline()));
-        assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).skyline()));
+        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
+        assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
+        assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
         assertEquals("N", middle(Charts.brief(new Places(new Position(-75, 20),
-                ZoneId.of("UTC"), LocalDate.of(2027, 6, 21)), List.of(), 1, FIVE, TEN).skyline()));
+                ZoneId.of("UTC"), LocalDate.of(2027, 6, 21)), List.of(), 1, FIVE, TEN).places().get(0).skyline()));
     }
 
     @Test
@@ -81,15 +81,15 @@ class SkylineChartTest {
         Brief brief = Charts.brief(Places.MID_LATITUDE, Charts.ragged(), 12, FIVE, TEN);
         for (int number = 1; number <= 12; number++) {
             String start = number + " ";
-            assertEquals(1, labels(brief.skyline()).stream().map(label -> label.text().replace("← ", ""))
+            assertEquals(1, labels(brief.places().get(0).skyline()).stream().map(label -> label.text().replace("← ", ""))
                     .filter(text -> text.startsWith(start)).count(), "picture " + number);
         }
-        assertTrue(labels(brief.skyline()).stream().anyMatch(label -> label.text().endsWith("…")));
+        assertTrue(labels(brief.places().get(0).skyline()).stream().anyMatch(label -> label.text().endsWith("…")));
     }
 
     @Test
     void landHigherThanTheSunStaysOnTheSheet() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).skyline();
+        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).places().get(0).skyline();
         assertTrue(points(drawing).stream().allMatch(point -> point.y() >= 0));
     }
 

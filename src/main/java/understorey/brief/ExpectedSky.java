@@ -1,0 +1,47 @@
+package understorey.brief;
+
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.light.Weather;
+import understorey.plan.SkyWord;
+import understorey.plan.Trip;
+
+/** What the author expects of the weather: the forecast, else a word for the sky, else nothing. */
+final class ExpectedSky {
+
+    /** The middle of all skies, to begin with where nobody said. */
+    static final SkyWord MIDDLE = SkyWord.BROKEN;
+
+    private final Trip trip;
+
+    ExpectedSky(Trip trip) {
+        this.trip = trip;
+    }
+
+    Weather weather(ZonedDateTime time) {
+        return Weather.at(time, trip.forecast(), trip.sky());
+    }
+
+    /** Every full hour from before one time to after another; none without a forecast. */
+    List<WeatherHour> hours(ZonedDateTime from, ZonedDateTime to) {
+        List<WeatherHour> hours = new ArrayList<>();
+        ZonedDateTime hour = from.truncatedTo(ChronoUnit.HOURS);
+        while (!trip.forecast().isEmpty() && hour.isBefore(to.plusHours(1))) {
+            hours.add(new WeatherHour(hour, weather(hour)));
+            hour = hour.plusHours(1);
+        }
+        return List.copyOf(hours);
+    }
+
+    /** Cloud cover, 0 to 8 okta; null when nobody said. */
+    Double okta(ZonedDateTime time) {
+        return weather(time).okta();
+    }
+
+    /** Neither a word nor any hour of a forecast tells the clouds. */
+    boolean unknown() {
+        return trip.sky() == null && trip.forecast().stream().allMatch(hour -> hour.okta() == null);
+    }
+}

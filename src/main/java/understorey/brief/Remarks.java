@@ -1,0 +1,151 @@
+package understorey.brief;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.DATE;
+
+import java.time.LocalDate;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.kit.Verdict;
+import understorey.outing.Outing;
+import understorey.outing.OutingReason;
+import understorey.outing.Story;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+import understorey.plan.When;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.season.Flowering;
+import understorey.sky.SunDay;
+
+/** Collects what an author should know of a plan before going, in the order in which the day is planned. */
+final class Remarks {
+
+    private final Trip trip;
+    private final Site site;
+    private final LocalDate date;
+    private final List<Finding> findings = new ArrayList<>();
+
+    Remarks(Trip trip, LocalDate date) {
+        this.trip = trip;
+        this.site = trip.site();
+        this.date = date;
+    }
+
+    List<Finding> all() {
+        return List.copyOf(findings);
+    }
+
+    /** On the day chosen, and on each subject's months. */
+    void season(List<Intent> intents) {
+        if (trip.when() instanceof When.Between between) {
+            note(Reason.of(BriefReason.MIDDLE_DAY_PLANNED)
+                    .with("date", new Figure(date, DATE)).with("from", new Figure(between.from(), DATE))
+                    .with("to", new Figure(between.to(), DATE)));
+        }
+        Set<String> seen = new LinkedHashSet<>();
+        for (Intent intent : intents) {
+            if (seen.add(intent.shot().subject().key())) {
+                months(intent);
+            }
+        }
+    }
+
+    private void months(Intent intent) {
+        Flowering flowering = Flowering.of(intent.shot().subject(), site.position().latitude(), date);
+        if (flowering == null) {
+            note(Reason.of(BriefReason.MONTHS_UNKNOWN).with("subject", intent.shot().subject().name()));
+        } else if (!flowering.inSeason()) {
+            warn(Reason.of(BriefReason.OUT_OF_SEASON)
+                    .with("subject", flowering.subject().name()).with("first", month(flowering.first().name()))
+                    .with("last", month(flowering.last().name())));
+        }
+    }
+
+    private static String month(String name) {
+        return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
+    }
+
+    void sun(SunDay sun) {
+        if (sun.downAllDay()) {
+            note(Reason.of(BriefReason.SUN_DOES_NOT_RISE));
+        }
+        if (sun.upAllDay()) {
+            note(Reason.of(BriefReason.SUN_DOES_NOT_SET));
+        }
+    }
+
+    void sky(ExpectedSky sky, List<ShotBrief> shots) {
+        if (sky.unknown()) {
+            note(Reason.of(BriefReason.SKY_UNKNOWN));
+            return;
+        }
+        for (ShotBrief shot : shots) {
+            if (shot.time() != null && shot.weather().okta() == null) {
+                note(Reason.of(BriefReason.FORECAST_SILENT).with("shot", shot.intent().shot().name()));
+            }
+        }
+    }
+
+    /** On trees that nobody described. */
+    void canopy() {
+        if (site.canopy() == null) {
+            note(Reason.of(BriefReason.CANOPY_UNKNOWN));
+        }
+        for (Spot spot : site.spots()) {
+            if (spot.clearingRadiusM() != null && !site.canopyAt(spot).isNone() && site.canopyAt(spot).heightM() == null) {
+                note(Reason.of(BriefReason.CLEARING_WITHOUT_HEIGHT).with("spot", spot.name()));
+            }
+        }
+    }
+
+    /** Whether the clocks change on the day. */
+    void clocks() {
+        ZoneOffsetTransition change = site.zone().getRules()
+                .nextTransition(date.atStartOfDay(site.zone()).toInstant().minusSeconds(1));
+        if (change != null && change.getDateTimeBefore().toLocalDate().equals(date)) {
+            note(Reason.of(change.isGap() ? BriefReason.CLOCKS_GO_FORWARD : BriefReason.CLOCKS_GO_BACK)
+                    .with("from", new Figure(change.getDateTimeBefore().toLocalTime(), CLOCK))
+                    .with("to", new Figure(change.getDateTimeAfter().toLocalTime(), CLOCK)));
+        }
+    }
+
+    void shot(ShotBrief shot) {
+        LensFit best = shot.fit().best();
+        String name = shot.intent().shot().name();
+        if (shot.verdict() == Verdict.CANNOT) {
+            warn(Reason.of(BriefReason.SHOT_CANNOT).with("shot", name));
+        } else if (shot.verdict() == Verdict.COMPROMISE && best.objection() != null) {
+            note(Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", name)
+                    .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
+        } else if (shot.verdict() == Verdict.COMPROMISE) {
+            note(Reason.of(BriefReason.SHOT_AT_ITS_LIMIT).with("shot", name));
+        }
+    }
+
+    void outing(Outing outing, Story story) {
+        for (Reason remark : outing.remarks()) {
+            if (remark.kind() == OutingReason.WALK_ASSUMED) {
+                note(remark);
+            } else {
+                warn(remark);
+            }
+        }
+        story.gaps().forEach(this::note);
+    }
+
+    private void note(Reason reason) {
+        findings.add(new Finding(Finding.Level.NOTE, reason));
+    }
+
+    private void warn(Reason reason) {
+        findings.add(new Finding(Finding.Level.WARNING, reason));
+    }
+}

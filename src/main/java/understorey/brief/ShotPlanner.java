@@ -1,0 +1,147 @@
+package understorey.brief;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import understorey.exposure.Exposure;
+import understorey.exposure.Settings;
+import understorey.exposure.StemSway;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.kit.ShotFit;
+import understorey.light.Drops;
+import understorey.light.LightAt;
+import understorey.light.LightDay;
+import understorey.light.Moment;
+import understorey.light.Outlook;
+import understorey.light.PolariserEffect;
+import understorey.light.SunDirection;
+import understorey.light.Weather;
+import understorey.light.WhiteBalance;
+import understorey.optics.Projection;
+import understorey.outing.Outing;
+import understorey.plan.Companion;
+import understorey.plan.Position;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.SkyWord;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+import understorey.sky.MoonAt;
+import understorey.sky.SunAt;
+
+/** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
+final class ShotPlanner {
+
+    private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
+    /** From here on the subject is as likely in the sun as out of it. */
+    private static final double MOSTLY_SUN = 0.4;
+
+    private final Trip trip;
+    private final Site site;
+    private final Outing outing;
+    private final ExpectedSky sky;
+    private final Drops drops;
+
+    ShotPlanner(Trip trip, Outing outing, ExpectedSky sky, Drops drops) {
+        this.trip = trip;
+        this.site = trip.site();
+        this.outing = outing;
+        this.sky = sky;
+        this.drops = drops;
+    }
+
+    ShotBrief shot(int number, Intent intent, SpotPlanner.Place place) {
+        Shot shot = intent.shot();
+        Interval time = outing.timeOf(shot.name());
+        ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
+        Position position = site.positionOf(site.spot(shot.spot()));
+        SunAt sun = SunAt.of(position, middle);
+        LightAt light = LightAt.of(sun, place.stand(), MoonAt.of(position, middle));
+        Weather weather = sky.weather(middle);
+        ShotFit fit = ShotFit.of(intent, trip.gear());
+        LensFit best = fit.best();
+        Projection camera = best == null || shot.facingDeg() == null ? null
+                : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
+        Settings settings = null;
+        List<ShotBrief.InSky> skies = new ArrayList<>();
+        if (best != null) {
+            Double wind = weather.windMs() == null ? null
+                    : StemSway.windAtFlowersMs(weather.windMs(), light.plantAreaIndex());
+            settings = settings(best, light, orMiddle(weather.okta()), wind);
+            for (SkyWord word : SKIES) {
+                skies.add(new ShotBrief.InSky(word, settings(best, light, word.okta(), wind)));
+            }
+        }
+        return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light),
+                wished(shot, place, light, weather), camera == null || !intent.polariser() ? null
+                : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
+                WhiteBalance.of(sun.altitudeDeg(), light.fleckShare() >= MOSTLY_SUN, orMiddle(weather.okta()),
+                        light.plantAreaIndex()),
+                settings, List.copyOf(skies), companions(intent));
+    }
+
+    private static ZonedDateTime middle(Interval time) {
+        return time.from().plus(Duration.between(time.from(), time.to()).dividedBy(2));
+    }
+
+    private static double orMiddle(Double okta) {
+        return okta == null ? ExpectedSky.MIDDLE.okta() : okta;
+    }
+
+    private static Settings settings(LensFit fit, LightAt light, double okta, Double wind) {
+        return Exposure.of(fit, light.floorEv(okta), light.contrastStops(okta), wind);
+    }
+
+    /** Null for a picture that faces nowhere in particular. */
+    private static ShotBrief.Sunlight sunlight(Shot shot, SunAt sun, Projection camera, SpotPlanner.Place place,
+                                               LightAt light) {
+        if (shot.facingDeg() == null) {
+            return null;
+        }
+        SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
+        List<SunAt> track = new ArrayList<>(place.light().size());
+        for (LightAt row : place.light()) {
+            track.add(row.sun());
+        }
+        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline()),
+                SunDirection.over(track, shot.facingDeg(), place.sunlit()));
+    }
+
+    /** The outlook for the sky expected; for each sky where nobody said. Empty without a wish. */
+    private List<ShotBrief.Wished> wished(Shot shot, SpotPlanner.Place place, LightAt light, Weather weather) {
+        if (shot.light().isEmpty()) {
+            return List.of();
+        }
+        if (weather.okta() != null) {
+            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light, weather.okta(), this::expected)));
+        }
+        List<ShotBrief.Wished> wished = new ArrayList<>();
+        for (SkyWord word : SKIES) {
+            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light, word.okta(), time -> word.okta())));
+        }
+        return List.copyOf(wished);
+    }
+
+    private double expected(ZonedDateTime time) {
+        Double okta = sky.okta(time);
+        return okta == null ? Double.NaN : okta;
+    }
+
+    private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen,
+                            ToDoubleFunction<ZonedDateTime> okta) {
+        LightDay day = new LightDay(okta, place.mist(), drops);
+        List<Moment> moments = day.over(place.light(), place.sunlit());
+        return Outlook.of(shot.light(), shot.facingDeg(), moments, day.at(light, oktaThen));
+    }
+
+    private List<ShotBrief.ForCompanion> companions(Intent intent) {
+        List<ShotBrief.ForCompanion> companions = new ArrayList<>();
+        for (Companion companion : trip.companions()) {
+            companions.add(new ShotBrief.ForCompanion(companion.name(), ShotFit.of(intent, companion.gear()).best()));
+        }
+        return List.copyOf(companions);
+    }
+}

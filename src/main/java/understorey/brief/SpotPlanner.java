@@ -1,0 +1,106 @@
+package understorey.brief;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.kit.Intent;
+import understorey.light.LightAt;
+import understorey.light.LightTable;
+import understorey.light.Mist;
+import understorey.light.Standpoint;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+import understorey.sky.Skyline;
+import understorey.sky.SunDay;
+
+/** Works out the light at every spot that a picture is taken from. */
+final class SpotPlanner {
+
+    private final Trip trip;
+    private final Site site;
+    private final LocalDate date;
+    private final SunDay sun;
+
+    SpotPlanner(Trip trip, LocalDate date, SunDay sun) {
+        this.trip = trip;
+        this.site = trip.site();
+        this.date = date;
+        this.sun = sun;
+    }
+
+    /** The light at one place, before it is drawn. */
+    record Place(Spot first, List<String> spots, Standpoint stand, List<LightAt> light, List<Interval> sunlit,
+                 List<Interval> overTrees, Mist mist) {
+    }
+
+    /**
+     * The places of the pictures in the order in which they come; the site itself where there are none.
+     *
+     * @param siteLight of the site itself, over the whole date
+     */
+    List<Place> places(List<Intent> intents, List<LightAt> siteLight) {
+        List<Place> places = new ArrayList<>();
+        for (Intent intent : intents) {
+            Spot spot = site.spot(intent.shot().spot());
+            Place known = of(places, spot);
+            if (known == null) {
+                places.add(place(spot, siteLight));
+            } else if (spot != null && !known.spots().contains(spot.name())) {
+                known.spots().add(spot.name());
+            }
+        }
+        if (places.isEmpty()) {
+            places.add(place(null, siteLight));
+        }
+        return places;
+    }
+
+    /** The place of a picture among them. */
+    Place of(List<Place> places, Shot shot) {
+        return of(places, site.spot(shot.spot()));
+    }
+
+    private static Place of(List<Place> places, Spot spot) {
+        for (Place place : places) {
+            if (place.first() == spot || plain(place.first()) && plain(spot)) {
+                return place;
+            }
+        }
+        return null;
+    }
+
+    /** Nothing is told of the spot that is not told of the site: it has the site's own light. */
+    private static boolean plain(Spot spot) {
+        return spot == null || spot.canopy() == null && spot.skyline() == null && spot.slope() == null
+                && spot.clearingRadiusM() == null;
+    }
+
+    private Place place(Spot spot, List<LightAt> siteLight) {
+        List<LightAt> light = plain(spot) ? siteLight : LightTable.of(site, spot, date);
+        Standpoint stand = light.get(0).place();
+        List<Interval> sunlit = stand.skyline().sunlit(site.positionOf(spot), date, site.zone());
+        Double treeTopDeg = stand.canopy().treeTopDeg();
+        List<Interval> overTrees = treeTopDeg == null ? null : Interval.common(sunlit,
+                Skyline.ring(treeTopDeg).sunlit(site.positionOf(spot), date, site.zone()));
+        List<String> names = new ArrayList<>();
+        if (spot != null) {
+            names.add(spot.name());
+        }
+        return new Place(spot, names, stand, light, sunlit, overTrees,
+                Mist.atDawn(sun, morningSun(sunlit), trip.forecast(), trip.sky()));
+    }
+
+    /** When the sun first reaches the floor after sunrise; null when it does not, or never sets. */
+    private ZonedDateTime morningSun(List<Interval> sunlit) {
+        for (Interval stretch : sunlit) {
+            if (sun.sunrise() != null && !stretch.from().isBefore(sun.sunrise().minusMinutes(5))) {
+                return stretch.from();
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,79 @@
+package understorey.light;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import understorey.sky.Interval;
+import understorey.sky.SunAt;
+
+/** The moments of a day at one place, every five minutes from the first light to the last. */
+public final class LightDay {
+
+    private static final int STEPS = 3;
+    /** Below this nothing is photographed that wishes for light. */
+    private static final double DARK_DEG = -9;
+
+    private final ToDoubleFunction<ZonedDateTime> okta;
+    private final Mist mist;
+    private final Drops drops;
+
+    /**
+     * A day's weather.
+     *
+     * @param okta cloud cover at a time, 0 to 8; not a number where nobody said, and such times are left out
+     */
+    public LightDay(ToDoubleFunction<ZonedDateTime> okta, Mist mist, Drops drops) {
+        this.okta = okta;
+        this.mist = mist;
+        this.drops = drops;
+    }
+
+    /**
+     * The moments.
+     *
+     * @param rows   every quarter of an hour; between them light is interpolated
+     * @param sunlit stretches in which the sun clears the land: a fleck is there or not, to the minute
+     */
+    public List<Moment> over(List<LightAt> rows, List<Interval> sunlit) {
+        List<Moment> day = new ArrayList<>();
+        for (int i = 1; i < rows.size(); i++) {
+            LightAt from = rows.get(i - 1);
+            LightAt to = rows.get(i);
+            if (Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg()) > DARK_DEG) {
+                for (int step = 0; step < STEPS; step++) {
+                    SunAt sun = SunAt.between(from.sun(), to.sun(), (double) step / STEPS);
+                    double cloud = okta.applyAsDouble(sun.time());
+                    if (!Double.isNaN(cloud)) {
+                        day.add(between(from, to, (double) step / STEPS, sun, cloud, sunlit));
+                    }
+                }
+            }
+        }
+        return day;
+    }
+
+    private Moment between(LightAt from, LightAt to, double share, SunAt sun, double cloud, List<Interval> sunlit) {
+        boolean clear = false;
+        for (Interval stretch : sunlit) {
+            clear |= stretch.contains(sun.time());
+        }
+        LightAt first = clear && !from.aboveSkyline() ? to : from;
+        LightAt last = clear && !to.aboveSkyline() ? from : to;
+        return new Moment(sun, clear, clear ? mix(first.fleckShare(), last.fleckShare(), share) : 0,
+                mix(first.floorEv(cloud), last.floorEv(cloud), share),
+                clear ? mix(first.contrastStops(cloud), last.contrastStops(cloud), share) : 0, cloud,
+                mist.at(sun.time()), drops.at(sun.time()));
+    }
+
+    private static double mix(double from, double to, double share) {
+        return from * (1 - share) + to * share;
+    }
+
+    /** The moment of a light worked out for itself, under a cloud cover in okta. */
+    public Moment at(LightAt light, double cloud) {
+        ZonedDateTime time = light.sun().time();
+        return new Moment(light.sun(), light.aboveSkyline(), light.fleckShare(), light.floorEv(cloud),
+                light.contrastStops(cloud), cloud, mist.at(time), drops.at(time));
+    }
+}

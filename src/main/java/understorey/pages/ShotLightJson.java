@@ -1,0 +1,84 @@
+package understorey.pages;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import understorey.brief.ShotBrief;
+import understorey.light.Outlook;
+import understorey.light.SunDirection;
+import understorey.light.Weather;
+import understorey.reason.Reason;
+
+/** The light on one picture as members of a JSON object. */
+final class ShotLightJson {
+
+    private final Function<Reason, String> sentences;
+
+    ShotLightJson(Function<Reason, String> sentences) {
+        this.sentences = sentences;
+    }
+
+    /** The angle to the sun by bearing, and the quality in the sky expected; null where nobody said what that is. */
+    void quality(Json json, ShotBrief brief) throws IOException {
+        SunDirection sun = sun(brief);
+        json.number("light_angle_deg", sun == null ? null : Figures.lensDeg(Math.abs(sun.bearingDeg())))
+                .number("light_quality", brief.outlook() == null ? null : Figures.share(brief.outlook().quality()));
+    }
+
+    void more(Json json, ShotBrief brief) throws IOException {
+        SunDirection sun = sun(brief);
+        json.number("light_angle_in_space_deg", sun == null ? null : Figures.lensDeg(sun.angleDeg()))
+                .word("light_side", sun == null ? null : sun.side())
+                .word("sun_to_frame", sun == null ? null : sun.where())
+                .word("sun_part_of_frame", sun == null ? null : sun.part())
+                .texts("sun_reasons", brief.sunlight() == null ? List.of() : told(brief.sunlight().reasons()))
+                .objects("light_sides", brief.sunlight() == null ? List.<SunDirection.Stretch>of()
+                        : brief.sunlight().overDay(), ShotLightJson::side)
+                .objects("light_wished", brief.wished(), this::wished)
+                .texts("polariser_reasons", brief.polariser() == null ? List.of() : told(brief.polariser().reasons()))
+                .count("white_balance_k", brief.whiteBalance().kelvin())
+                .truth("green_cast", brief.whiteBalance().green())
+                .object("weather", weather -> weather(weather, brief.weather()));
+    }
+
+    private static SunDirection sun(ShotBrief brief) {
+        return brief.sunlight() == null ? null : brief.sunlight().now();
+    }
+
+    private static void side(Json json, SunDirection.Stretch stretch) throws IOException {
+        json.word("side", stretch.side()).ends(stretch.time());
+    }
+
+    private void wished(Json json, ShotBrief.Wished wished) throws IOException {
+        Outlook outlook = wished.outlook();
+        json.word("sky", wished.sky()).number("quality", Figures.share(outlook.quality()))
+                .word("grade", outlook.grade()).texts("because", told(outlook.because()))
+                .objects("windows", outlook.windows(), Json::ends).word("windows_grade", outlook.best())
+                .objects("spoils", outlook.spoils(), this::spoil);
+    }
+
+    private void spoil(Json json, Outlook.Spoil spoil) throws IOException {
+        json.ends(spoil.when()).text("why", sentences.apply(spoil.why()));
+    }
+
+    private List<String> told(List<Reason> reasons) {
+        List<String> told = new ArrayList<>();
+        for (Reason reason : reasons) {
+            told.add(sentences.apply(reason));
+        }
+        return told;
+    }
+
+    /** The weather at an instant; what nobody said is null. */
+    static void weather(Json json, Weather weather) throws IOException {
+        json.number("okta", Figures.decimals(weather.okta(), 1))
+                .number("wind_ms", Figures.decimals(weather.windMs(), 1))
+                .number("gust_ms", Figures.decimals(weather.gustMs(), 1))
+                .number("temperature_c", Figures.decimals(weather.temperatureC(), 1))
+                .number("dew_point_c", Figures.decimals(weather.dewPointC(), 1))
+                .number("humidity", Figures.share(weather.humidity()))
+                .number("rain_mm", Figures.decimals(weather.rainMm(), 1))
+                .number("rain_chance", Figures.share(weather.rainChance()));
+    }
+}

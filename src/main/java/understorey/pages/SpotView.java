@@ -1,0 +1,63 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.brief.SpotLight;
+import understorey.light.WeatherReason;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+
+/**
+ * The light at one place of pictures, in words and drawings.
+ *
+ * @param name      of its spots, or of the site
+ * @param sunlit    when the sun clears the land there
+ * @param overTrees when it stands over the tree tops of the clearing; null without one
+ * @param mist      how likely it lies there at dawn, and why; of all places but the first only when it clears
+ */
+public record SpotView(String name, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
+                       TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
+
+    static List<SpotView> of(Brief brief, Sentences sentences) {
+        List<SpotView> views = new ArrayList<>();
+        for (SpotLight spot : brief.places()) {
+            views.add(of(brief, spot, views.size() + 1, sentences));
+        }
+        return views;
+    }
+
+    private static SpotView of(Brief brief, SpotLight spot, int number, Sentences sentences) {
+        List<String> mist = new ArrayList<>();
+        if (number == 1 && spot.mist().likelihood() != null) {
+            mist.add("Mist at dawn: likelihood " + Words.word(spot.mist().likelihood()) + ".");
+        }
+        for (Reason reason : spot.mist().reasons()) {
+            if (number == 1 || reason.kind() == WeatherReason.MIST_CLEARS
+                    || reason.kind() == WeatherReason.MIST_CLEARS_IN_SHADE) {
+                mist.add(sentences.of(reason));
+            }
+        }
+        return new SpotView(name(brief, spot), spans(spot.sunlit()), spot.overTrees() == null ? null
+                : spot.overTrees().isEmpty() ? "never on this day" : spans(spot.overTrees()), mist,
+                Templates.html(Svg.of(spot.dayLight(), "day" + number)),
+                Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
+    }
+
+    static String name(Brief brief, SpotLight spot) {
+        return spot.spots().isEmpty() ? brief.trip().site().name() : String.join(", ", spot.spots());
+    }
+
+    /** Stretches in one line; null when there are none. */
+    static String spans(List<Interval> stretches) {
+        if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
+            return "all day";
+        }
+        List<String> spans = new ArrayList<>();
+        for (Interval stretch : stretches) {
+            spans.add(Words.span(stretch));
+        }
+        return spans.isEmpty() ? null : String.join(", ", spans);
+    }
+}

@@ -1,0 +1,62 @@
+package understorey.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.brief.WeatherHour;
+import understorey.light.Weather;
+import understorey.reason.Figure;
+
+/** The weather as forecast, by the hour of the visit. */
+public final class WeatherView {
+
+    /** One hour; a dash where nobody said. */
+    public record Line(String time, String cloud, String temperature, String dewPoint, String humidity, String wind,
+                       String gust, String rain) {
+    }
+
+    private WeatherView() {
+    }
+
+    static List<Line> lines(Brief brief) {
+        List<Line> lines = new ArrayList<>();
+        for (WeatherHour hour : brief.weather()) {
+            Weather weather = hour.weather();
+            lines.add(new Line(Words.clock(hour.time()), of(weather.okta(), Figure.Measure.OKTA),
+                    of(weather.temperatureC(), Figure.Measure.CELSIUS), of(weather.dewPointC(), Figure.Measure.CELSIUS),
+                    of(weather.humidity(), Figure.Measure.SHARE), of(weather.windMs(), Figure.Measure.WIND),
+                    of(weather.gustMs(), Figure.Measure.METRES_PER_SECOND), rain(weather)));
+        }
+        return lines;
+    }
+
+    /** Sky, air and wind in one line; null when nobody said anything. */
+    static String inOneLine(Weather weather) {
+        List<String> said = new ArrayList<>();
+        if (weather.okta() != null) {
+            said.add(of(weather.okta(), Figure.Measure.OKTA) + " of cloud");
+        }
+        if (weather.temperatureC() != null) {
+            said.add(of(weather.temperatureC(), Figure.Measure.CELSIUS));
+        }
+        if (weather.windMs() != null) {
+            said.add("wind " + of(weather.windMs(), Figure.Measure.WIND));
+        }
+        if (weather.gustMs() != null) {
+            said.add("gusts " + of(weather.gustMs(), Figure.Measure.METRES_PER_SECOND));
+        }
+        return said.isEmpty() ? null : String.join("; ", said);
+    }
+
+    private static String rain(Weather weather) {
+        if (weather.rainMm() == null) {
+            return Words.NONE;
+        }
+        String amount = weather.rainMm() == 0 ? "none" : Words.number(weather.rainMm(), 1) + " mm";
+        return weather.rainChance() == null ? amount : amount + ", " + Words.percent(weather.rainChance());
+    }
+
+    private static String of(Double value, Figure.Measure measure) {
+        return value == null ? Words.NONE : Words.of(Figure.of(value, measure));
+    }
+}
