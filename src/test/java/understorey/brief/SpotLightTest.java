@@ -1,0 +1,165 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.light.DirectionReason;
+import understorey.light.LightAt;
+import understorey.light.Outlook;
+import understorey.light.Side;
+import understorey.plan.SkyWord;
+import understorey.reading.Plans;
+import understorey.reading.PlansReader;
+import understorey.sky.Interval;
+import understorey.sky.SunAt;
+
+/** The light of each spot and on each picture, from what an author writes. */
+class SpotLightTest {
+
+    private static final String SITE = """
+            site:
+              site: Invented Clough
+              latitude: 52.337
+              longitude: -3.548
+              time_zone: Europe/London
+              skyline: [{bearing: N, angle: 10}, {bearing: E, angle: 12}, {bearing: S, angle: 9}, {bearing: W, angle: 14}]
+              canopy: {trees: deciduous, stage: half-leaf, height: 18 m}
+              spots:
+                - {name: Ford}
+                - {name: Stile}
+                - {name: Glade, clearing: {radius: 40 m}}
+                - {name: Bank, slope: {angle: 30, faces: W}}
+                - {name: Top, canopy: none, skyline: [{bearing: N, angle: 0}]}
+            gear: phone
+            date: 2027-05-08
+            arrive: "06:00"
+            leave: "12:00"
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Brief brief(String more) throws IOException {
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + SITE + more);
+        Plans plans = PlansReader.read(folder);
+        assertEquals(List.of(), plans.findings());
+        return Planner.brief(plans.trips().get(0));
+    }
+
+    private static SpotLight at(Brief brief, String spot) {
+        return brief.places().stream().filter(place -> place.spots().contains(spot)).findFirst().orElseThrow();
+    }
+
+    private static String shots(String... spots) {
+        StringBuilder shots = new StringBuilder("shots:\n");
+        for (String spot : spots) {
+            shots.append("  - {name: At ").append(spot).append(", subject: ramsons, spot: ").append(spot)
+                    .append(", facing: E, duration: 5 min}\n");
+        }
+        return shots.toString();
+    }
+
+    @Test
+    void spotsOfWhichNothingIsToldShareTheLightOfTheSite() throws IOException {
+        Brief brief = brief(shots("Ford", "Glade", "Stile", "Top"));
+        assertEquals(List.of(List.of("Ford", "Stile"), List.of("Glade"), List.of("Top")),
+                brief.places().stream().map(SpotLight::spots).toList());
+        assertSame(brief.light(), brief.places().get(0).light());
+        assertEquals(List.of(), brief("shots: [{name: Anywhere, subject: ramsons}]\n").places().get(0).spots());
+    }
+
+    @Test
+    void eachSpotSeesTheSunOverItsOwnLand() throws IOException {
+        Brief brief = brief(shots("Ford", "Bank", "Top", "Glade"));
+        ZonedDateTime ford = at(brief, "Ford").sunlit().get(0).from();
+        ZonedDateTime bank = at(brief, "Bank").sunlit().get(0).from();
+        ZonedDateTime top = at(brief, "Top").sunlit().get(0).from();
+        assertTrue(top.isBefore(ford) && ford.isBefore(bank), top + " " + ford + " " + bank);
+        // A bank of 30° that falls to the west is in its own shade until the sun stands some 30° high in the east.
+        assertTrue(SunAt.of(brief.trip().site().position(), bank).apparentAltitudeDeg() > 25);
+        assertNull(at(brief, "Ford").overTrees());
+        Interval overTrees = at(brief, "Glade").overTrees().get(0);
+        assertTrue(overTrees.from().isAfter(at(brief, "Glade").sunlit().get(0).from()));
+        // Trees 18 m tall, 40 m away, stand 24.2° high.
+        assertEquals(24.2, SunAt.of(brief.trip().site().position(), overTrees.from()).apparentAltitudeDeg(), 0.1);
+    }
+
+    @Test
+    void theFloorIsBrighterInAClearingAndInTheOpen() throws IOException {
+        Brief brief = brief(shots("Ford", "Glade", "Top"));
+        for (int i = 0; i < brief.light().size(); i++) {
+            LightAt wood = at(brief, "Ford").light().get(i);
+            LightAt glade = at(brief, "Glade").light().get(i);
+            assertTrue(glade.floor().shade() > wood.floor().shade() + 1, glade.toString());
+            assertTrue(at(brief, "Top").light().get(i).floor().overcast() > glade.floor().overcast());
+            assertTrue(glade.fleckShare() >= wood.fleckShare());
+        }
+    }
+
+    @Test
+    void aClearingWithoutTheHeightOfItsTreesIsRemarked() throws IOException {
+        String unknown = SITE.replace(", height: 18 m", "");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + unknown + shots("Glade"));
+        Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
+        assertTrue(kinds(brief).contains("CLEARING_WITHOUT_HEIGHT"));
+        assertNull(brief.places().get(0).overTrees());
+    }
+
+    private static List<String> kinds(Brief brief) {
+        return brief.findings().stream().map(finding -> finding.reason().kind().name()).toList();
+    }
+
+    @Test
+    void aPictureIsToldWhereItsLightComesFrom() throws IOException {
+        Brief brief = brief("sky: clear\nshots: [{name: Into the sun, subject: ramsons, spot: Top, facing: E, start: \"07:30\", "
+                + "light: [backlight]}, {name: In its back, subject: ramsons, spot: Top, facing: W, start: \"08:30\", light: [backlight]}]\n");
+        ShotBrief into = brief.shots().get(0);
+        assertEquals(Side.BACK, into.sunlight().now().side());
+        assertEquals(Outlook.Grade.GOOD, into.outlook().grade());
+        assertTrue(into.sunlight().reasons().stream().anyMatch(reason -> reason.kind() == DirectionReason.SUN_AHEAD));
+        assertTrue(into.outlook().windows().get(0).contains(into.time().from()));
+        ShotBrief away = brief.shots().get(1);
+        assertEquals(Side.FRONT, away.sunlight().now().side());
+        assertEquals(Outlook.Grade.POOR, away.outlook().grade());
+        assertTrue(away.outlook().windows().get(0).from().getHour() >= 15, away.outlook().windows().toString());
+    }
+
+    @Test
+    void withoutAWordOnTheSkyAllSkiesAreToldAndNoneIsGuessed() throws IOException {
+        Brief brief = brief("shots: [{name: A, subject: ramsons, facing: E, light: [backlight], start: \"08:00\"}]\n");
+        ShotBrief shot = brief.shots().get(0);
+        assertFalse(shot.skyKnown());
+        assertNull(shot.outlook());
+        assertEquals(List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST), shot.wished().stream().map(ShotBrief.Wished::sky).toList());
+        assertTrue(shot.wished().get(0).outlook().quality() > shot.wished().get(2).outlook().quality());
+        assertTrue(kinds(brief).contains("SKY_UNKNOWN"));
+        assertTrue(brief.places().get(0).dayLight().marks().stream().noneMatch(mark -> mark.style().equals("light")));
+    }
+
+    @Test
+    void whereTheForecastEndsTheOutlookEndsToo() throws IOException {
+        String forecast = "forecast:\n  - {time: \"06:00\", cloud: 1, wind: 1 m/s}\n  - {time: \"08:00\", cloud: 1, wind: 1 m/s}\n";
+        Brief brief = brief(forecast + "shots:\n  - {name: Early, subject: ramsons, spot: Top, facing: E, light: [backlight], start: \"07:00\"}\n"
+                + "  - {name: Late, subject: ramsons, spot: Top, light: [backlight], start: \"11:00\"}\n");
+        Outlook early = brief.shots().get(0).outlook();
+        assertNotNull(early);
+        Interval window = early.windows().get(early.windows().size() - 1);
+        assertFalse(window.to().toLocalTime().isAfter(java.time.LocalTime.of(9, 0)), window.toString());
+        assertFalse(brief.shots().get(1).skyKnown());
+        assertTrue(kinds(brief).contains("FORECAST_SILENT"));
+        assertEquals(7, brief.weather().size());
+        assertEquals(Duration.ofHours(6), Duration.between(brief.weather().get(0).time(), brief.weather().get(6).time()));
+    }
+}
