@@ -3,8 +3,10 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Map;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.exposure.StemSway;
@@ -44,6 +46,8 @@ final class ShotPlanner {
     private final Outing outing;
     private final ExpectedSky sky;
     private final Drops drops;
+    /** The days of the places under the sky expected (no word) and under each other one, as far as pictures asked. */
+    private final Map<SkyWord, Map<SpotPlanner.Place, List<Moment>>> days = new HashMap<>();
 
     ShotPlanner(Trip trip, Outing outing, ExpectedSky sky, Drops drops) {
         this.trip = trip;
@@ -102,12 +106,8 @@ final class ShotPlanner {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        List<SunAt> track = new ArrayList<>(place.light().size());
-        for (LightAt row : place.light()) {
-            track.add(row.sun());
-        }
         return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline()),
-                SunDirection.over(track, shot.facingDeg(), place.sunlit()));
+                SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 
     /** The outlook for the sky expected; for each sky where nobody said. Empty without a wish. */
@@ -116,25 +116,26 @@ final class ShotPlanner {
             return List.of();
         }
         if (weather.okta() != null) {
-            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light, weather.okta(), this::expected)));
+            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light, weather.okta(), null)));
         }
         List<ShotBrief.Wished> wished = new ArrayList<>();
         for (SkyWord word : SKIES) {
-            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light, word.okta(), time -> word.okta())));
+            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light, word.okta(), word)));
         }
         return List.copyOf(wished);
+    }
+
+    /** Under the sky expected when {@code word} is null. */
+    private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen, SkyWord word) {
+        LightDay day = new LightDay(word == null ? this::expected : time -> word.okta(), place.mist(), drops);
+        Map<SpotPlanner.Place, List<Moment>> known = days.computeIfAbsent(word, sky -> new IdentityHashMap<>());
+        List<Moment> moments = known.computeIfAbsent(place, there -> day.over(there.light(), there.sunlit()));
+        return Outlook.of(shot.light(), shot.facingDeg(), moments, day.at(light, oktaThen));
     }
 
     private double expected(ZonedDateTime time) {
         Double okta = sky.okta(time);
         return okta == null ? Double.NaN : okta;
-    }
-
-    private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen,
-                            ToDoubleFunction<ZonedDateTime> okta) {
-        LightDay day = new LightDay(okta, place.mist(), drops);
-        List<Moment> moments = day.over(place.light(), place.sunlit());
-        return Outlook.of(shot.light(), shot.facingDeg(), moments, day.at(light, oktaThen));
     }
 
     private List<ShotBrief.ForCompanion> companions(Intent intent) {

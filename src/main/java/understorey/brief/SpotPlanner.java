@@ -9,16 +9,20 @@ import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.light.Mist;
 import understorey.light.Standpoint;
+import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.sky.Skyline;
+import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 
 /** Works out the light at every spot that a picture is taken from. */
 final class SpotPlanner {
+
+    private static final double NEAR_DEG = 0.01;
 
     private final Trip trip;
     private final Site site;
@@ -33,8 +37,8 @@ final class SpotPlanner {
     }
 
     /** The light at one place, before it is drawn. */
-    record Place(Spot first, List<String> spots, Standpoint stand, List<LightAt> light, List<Interval> sunlit,
-                 List<Interval> overTrees, Mist mist) {
+    record Place(Spot first, List<String> spots, Standpoint stand, List<LightAt> light, List<SunAt> track,
+                 List<Interval> sunlit, List<Interval> overTrees, Mist mist) {
     }
 
     /**
@@ -79,18 +83,30 @@ final class SpotPlanner {
                 && spot.clearingRadiusM() == null;
     }
 
+    /** Within a kilometre or so of the site's own position. */
+    private boolean near(Spot spot) {
+        Position at = site.positionOf(spot);
+        return Math.abs(at.latitude() - site.position().latitude()) < NEAR_DEG
+                && Math.abs(at.longitude() - site.position().longitude()) < NEAR_DEG;
+    }
+
     private Place place(Spot spot, List<LightAt> siteLight) {
-        List<LightAt> light = plain(spot) ? siteLight : LightTable.of(site, spot, date);
+        List<LightAt> light = plain(spot) ? siteLight : near(spot)
+                ? LightTable.near(siteLight, Standpoint.of(site, spot, date)) : LightTable.of(site, spot, date);
         Standpoint stand = light.get(0).place();
-        List<Interval> sunlit = stand.skyline().sunlit(site.positionOf(spot), date, site.zone());
+        List<SunAt> track = new ArrayList<>(light.size());
+        for (LightAt row : light) {
+            track.add(row.sun());
+        }
+        List<Interval> sunlit = stand.skyline().sunlit(site.positionOf(spot), track);
         Double treeTopDeg = stand.canopy().treeTopDeg();
         List<Interval> overTrees = treeTopDeg == null ? null : Interval.common(sunlit,
-                Skyline.ring(treeTopDeg).sunlit(site.positionOf(spot), date, site.zone()));
+                Skyline.ring(treeTopDeg).sunlit(site.positionOf(spot), track));
         List<String> names = new ArrayList<>();
         if (spot != null) {
             names.add(spot.name());
         }
-        return new Place(spot, names, stand, light, sunlit, overTrees,
+        return new Place(spot, names, stand, light, track, sunlit, overTrees,
                 Mist.atDawn(sun, morningSun(sunlit), trip.forecast(), trip.sky()));
     }
 

@@ -64,6 +64,15 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
 
     /** The light at a place by sun, sky and moon; null when nobody looked for the moon. */
     public static LightAt of(SunAt sun, Standpoint place, MoonAt moon) {
+        return of(sun, place, moon == null ? 0 : Moonlight.lux(moon));
+    }
+
+    /** The same sun and moon over another place. */
+    LightAt at(Standpoint other) {
+        return of(sun, other, moonLux);
+    }
+
+    private static LightAt of(SunAt sun, Standpoint place, double moonLux) {
         boolean clears = place.skyline().clears(sun);
         double apparentDeg = sun.apparentAltitudeDeg();
         double share = clears ? place.canopy().gapFraction(apparentDeg) : 0;
@@ -78,7 +87,7 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                 new FloorEv(share >= NO_FLECK_SHARE ? floor.frontEv() : null, floor.shadeEv(),
                         floor.groundEv(BROKEN_OKTA, 1), floor.groundEv(OVERCAST_OKTA, 1)),
                 ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
-                place, moon == null ? 0 : Moonlight.lux(moon));
+                place, moonLux);
     }
 
     /** Effective plant area index of the canopy, 0 for open ground. */

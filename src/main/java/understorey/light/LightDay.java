@@ -37,33 +37,35 @@ public final class LightDay {
      */
     public List<Moment> over(List<LightAt> rows, List<Interval> sunlit) {
         List<Moment> day = new ArrayList<>();
+        Moment from = at(rows.get(0));
         for (int i = 1; i < rows.size(); i++) {
-            LightAt from = rows.get(i - 1);
-            LightAt to = rows.get(i);
-            if (Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg()) > DARK_DEG) {
+            Moment to = at(rows.get(i));
+            if (Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg()) > DARK_DEG && !Double.isNaN(from.okta())) {
                 for (int step = 0; step < STEPS; step++) {
-                    SunAt sun = SunAt.between(from.sun(), to.sun(), (double) step / STEPS);
-                    double cloud = okta.applyAsDouble(sun.time());
-                    if (!Double.isNaN(cloud)) {
-                        day.add(between(from, to, (double) step / STEPS, sun, cloud, sunlit));
-                    }
+                    day.add(between(from, Double.isNaN(to.okta()) ? from : to, (double) step / STEPS,
+                            SunAt.between(from.sun(), to.sun(), (double) step / STEPS), sunlit));
                 }
             }
+            from = to;
         }
         return day;
     }
 
-    private Moment between(LightAt from, LightAt to, double share, SunAt sun, double cloud, List<Interval> sunlit) {
+    private Moment between(Moment from, Moment to, double share, SunAt sun, List<Interval> sunlit) {
         boolean clear = false;
         for (Interval stretch : sunlit) {
             clear |= stretch.contains(sun.time());
         }
-        LightAt first = clear && !from.aboveSkyline() ? to : from;
-        LightAt last = clear && !to.aboveSkyline() ? from : to;
+        Moment first = clear && !from.clear() ? to : from;
+        Moment last = clear && !to.clear() ? from : to;
         return new Moment(sun, clear, clear ? mix(first.fleckShare(), last.fleckShare(), share) : 0,
-                mix(first.floorEv(cloud), last.floorEv(cloud), share),
-                clear ? mix(first.contrastStops(cloud), last.contrastStops(cloud), share) : 0, cloud,
-                mist.at(sun.time()), drops.at(sun.time()));
+                mix(first.floorEv(), last.floorEv(), share),
+                clear ? mix(first.contrastStops(), last.contrastStops(), share) : 0,
+                mix(from.okta(), to.okta(), share), mist.at(sun.time()), drops.at(sun.time()));
+    }
+
+    private Moment at(LightAt row) {
+        return at(row, okta.applyAsDouble(row.sun().time()));
     }
 
     private static double mix(double from, double to, double share) {

@@ -27,6 +27,15 @@ public final class LightTable {
         return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
     }
 
+    /** The light at another place so near that sun and moon stand alike there: 1 km is 0.01°. */
+    public static List<LightAt> near(List<LightAt> rows, Standpoint place) {
+        List<LightAt> near = new ArrayList<>(rows.size());
+        for (LightAt row : rows) {
+            near.add(row.at(place));
+        }
+        return List.copyOf(near);
+    }
+
     /**
      * Light every 15 minutes from the first instant of the place's date to its end, the end excluded: 92, 96 or 100
      * rows.

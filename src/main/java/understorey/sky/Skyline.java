@@ -1,7 +1,9 @@
 package understorey.sky;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +18,7 @@ import understorey.plan.Slope;
 public final class Skyline {
 
     private static final int VIEW_STEP_DEG = 5;
+    private static final Duration STEP = Duration.ofMinutes(15);
 
     private final List<SkylinePoint> points;
     private final Slope slope;
@@ -105,9 +108,16 @@ public final class Skyline {
      * of the position's own error; several a day where the skyline is broken. Stretches end with the date.
      */
     public List<Interval> sunlit(Position place, LocalDate date, ZoneId zone) {
-        List<Interval> overLand = Sunlit.over(place, date, zone, points, this::landDeg);
-        return slope == null ? overLand
-                : Interval.common(overLand, Sunlit.over(place, date, zone, List.of(), this::bankDeg));
+        return sunlit(place, SunTrack.of(place, date, zone, STEP));
+    }
+
+    /** The same for a date whose track is known, by steps of a quarter of an hour or less, from a place near by. */
+    public List<Interval> sunlit(Position place, List<SunAt> track) {
+        List<SunAt> whole = new ArrayList<>(track);
+        ZonedDateTime first = track.get(0).time();
+        whole.add(SunAt.of(place, first.toLocalDate().plusDays(1).atStartOfDay(first.getZone())));
+        List<Interval> overLand = Sunlit.over(place, whole, points, this::landDeg);
+        return slope == null ? overLand : Interval.common(overLand, Sunlit.over(place, whole, List.of(), this::bankDeg));
     }
 
     private static double wrap(double bearingDeg) {

@@ -1,7 +1,6 @@
 package understorey.sky;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,29 +12,32 @@ import understorey.plan.SkylinePoint;
 /** Finds when the sun stands above an outline of the land: a slow curve over bearings with corners here and there. */
 final class Sunlit {
 
-    private static final double STEP_S = 900;
     /** The sun's path bends away from a straight outline by less than this within a step. */
     private static final double NEAR_DEG = 1;
 
     private final Position place;
-    private final LocalDay day;
+    private final List<SunAt> track;
     private final ZoneId zone;
     private final List<SkylinePoint> corners;
     private final DoubleUnaryOperator outlineDeg;
     private final List<Double> ends = new ArrayList<>();
 
-    private Sunlit(Position place, LocalDate date, ZoneId zone, List<SkylinePoint> corners, DoubleUnaryOperator outlineDeg) {
+    private Sunlit(Position place, List<SunAt> track, List<SkylinePoint> corners, DoubleUnaryOperator outlineDeg) {
         this.place = place;
-        this.day = LocalDay.of(date, zone);
-        this.zone = zone;
+        this.track = track;
+        this.zone = track.get(0).time().getZone();
         this.corners = corners;
         this.outlineDeg = outlineDeg;
     }
 
-    /** Stretches of the local date with the sun's centre above the outline and above the level horizon, in order. */
-    static List<Interval> over(Position place, LocalDate date, ZoneId zone, List<SkylinePoint> corners,
+    /**
+     * Stretches with the sun's centre above the outline and above the level horizon, in order.
+     *
+     * @param track the sun from the first instant of a date to its last, by steps over which its path hardly bends
+     */
+    static List<Interval> over(Position place, List<SunAt> track, List<SkylinePoint> corners,
                                DoubleUnaryOperator outlineDeg) {
-        return new Sunlit(place, date, zone, corners, outlineDeg).search();
+        return new Sunlit(place, track, corners, outlineDeg).search();
     }
 
     /** Degrees by which the sun's centre is seen above the outline. */
@@ -46,13 +48,13 @@ final class Sunlit {
     private List<Interval> search() {
         List<SunAt> nodes = nodes();
         if (clearanceDeg(nodes.get(0)) > 0) {
-            ends.add(day.startSecond());
+            ends.add(second(track.get(0)));
         }
         for (int i = 1; i < nodes.size(); i++) {
             addCrossings(nodes.get(i - 1), nodes.get(i));
         }
         if (ends.size() % 2 == 1) {
-            ends.add(day.endSecond());
+            ends.add(second(track.get(track.size() - 1)));
         }
         List<Interval> found = new ArrayList<>();
         for (int i = 0; i < ends.size(); i += 2) {
@@ -61,16 +63,13 @@ final class Sunlit {
         return List.copyOf(found);
     }
 
-    /** Even steps, and the times at which the sun passes a corner of the outline: no corner hides between two. */
+    /** The track, and the times at which the sun passes a corner of the outline: no corner hides between two. */
     private List<SunAt> nodes() {
         List<SunAt> nodes = new ArrayList<>();
-        SunAt last = SunAt.of(place, day.start());
-        nodes.add(last);
-        for (double t = day.startSecond(); t < day.endSecond(); t += STEP_S) {
-            SunAt next = sun(Math.min(t + STEP_S, day.endSecond()));
-            nodes.addAll(cornersBetween(last, next));
-            nodes.add(next);
-            last = next;
+        nodes.add(track.get(0));
+        for (int i = 1; i < track.size(); i++) {
+            nodes.addAll(cornersBetween(track.get(i - 1), track.get(i)));
+            nodes.add(track.get(i));
         }
         return nodes;
     }
