@@ -122,7 +122,7 @@ final class PlanJson {
         if (place.light() == brief.light()) {
             json.absent("light");
         } else {
-            json.objects("light", place.light(), LightJson::write);
+            json.objects("light", place.light(), LightJson::onFloor);
         }
     }
 
