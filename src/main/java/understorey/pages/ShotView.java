@@ -101,8 +101,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
         }
-        facts.add(new Row("Light", "EV " + Words.ev(shot.settings().ev100()) + " at ISO 100, about "
-                + shot.light().colourTemperatureK() + " K in clear weather"));
+        facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + " at ISO 100" + (shot.skyKnown() ? "" : ", by the sky")));
         return facts;
     }
 
