@@ -1,6 +1,7 @@
 /**
  * How much light there is: illuminance of sun, sky and twilight from the sun's altitude and the clouds, what a
- * canopy leaves of it, exposure values and colour temperature. And the weather that makes pictures: what a forecast
+ * canopy leaves of it, exposure values and colour; from which side it falls on a picture, what a polariser does, and
+ * how far it is what an author wishes for. And the weather that makes pictures: what a forecast
  * says at a moment, mist at dawn, drops after rain and of dew.
  *
  * <p>Illuminance is lux, exposure value is for ISO 100, altitudes are degrees without refraction, cloud is okta

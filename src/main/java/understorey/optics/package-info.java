@@ -1,5 +1,6 @@
 /**
- * Geometry of a picture: what a lens takes in, how large, how sharp, and what spoils the sharpness.
+ * Geometry of a picture: what a lens takes in and where in the frame, how large, how sharp, and what spoils the
+ * sharpness; and the polarised light of sky and leaves (Brewster, Fresnel, Rayleigh).
  *
  * <p>All of it is the thin lens: one principal plane, pupils of equal size, no distortion. Real lenses differ
  * by the gap between their principal planes (some tens of millimetres) and, close up, by inner focusing, which
