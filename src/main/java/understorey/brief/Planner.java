@@ -85,8 +85,8 @@ public final class Planner {
                 sky(), shots, outing, story, packing(shots), flowering,
                 Cautions.of(trip, outing, intents), List.copyOf(findings), assumed(),
                 DayLightChart.of(light, sun, sunlit, row -> row.floorEv(okta(weather(row.sun().time()))), outing,
-                        order()),
-                SkylineChart.of(light, skyline, site, trip.shots(), fields(shots)));
+                        order(), "The day’s light on the forest floor"),
+                SkylineChart.of(light, skyline, null, site, trip.shots(), fields(shots), "The sun over the skyline"));
     }
 
     private List<String> order() {
