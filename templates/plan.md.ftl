@@ -25,7 +25,7 @@ ${page.story?trim}
 <#list page.places as place>
 ### ${place.name}
 
-<#if place.sunlit??>The sun stands clear of the land ${place.sunlit}<#if place.overTrees??>, and of the tree tops round the clearing ${place.overTrees}</#if>.<#else>The sun does not stand clear of the land on this day.</#if>
+<#if place.sunlit??>The sun stands clear of the land ${place.sunlit}<#if place.overTrees??>; over the tree tops round the clearing: ${place.overTrees}</#if>.<#else>The sun does not stand clear of the land on this day.</#if>
 
 ${place.dayLightSays}
 

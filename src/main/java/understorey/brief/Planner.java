@@ -89,8 +89,10 @@ public final class Planner {
 
     private SpotLight drawn(SpotPlanner.Place place, List<ShotBrief> here) {
         String at = place.spots().isEmpty() ? site.name() : String.join(", ", place.spots());
-        Drawing day = DayLightChart.of(place.light(), sun, place.sunlit(), this::expected, outing, order(here));
-        Drawing skyline = SkylineChart.of(place.light(), place.stand().skyline(), site, trip.shots(), fields(here));
+        Drawing day = DayLightChart.of(place.light(), sun, place.sunlit(), this::expected, outing, order(here),
+                "The day’s light at " + at);
+        Drawing skyline = SkylineChart.of(place.light(), place.stand().skyline(),
+                place.stand().canopy().treeTopDeg(), site, trip.shots(), fields(here), "The sun over the skyline at " + at);
         return new SpotLight(List.copyOf(place.spots()), place.stand(), place.light(), place.sunlit(),
                 place.overTrees(), place.mist(), day, skyline);
     }

@@ -40,7 +40,7 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
             }
         }
         return new SpotView(name(brief, spot), spans(spot.sunlit()), spot.overTrees() == null ? null
-                : spot.overTrees().isEmpty() ? "never on this day" : spans(spot.overTrees()), mist,
+                : spot.overTrees().isEmpty() ? "never" : spans(spot.overTrees()), mist,
                 Templates.html(Svg.of(spot.dayLight(), "day" + number)),
                 Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
     }

@@ -1,10 +1,13 @@
 package understorey.pages;
 
 import java.util.List;
+import java.util.Locale;
 import understorey.scene.Drawing;
 
 /** A drawing as inline SVG 1.1: marks in order, looks by class, and the same in words for whoever does not see it. */
 final class Svg {
+
+    private static final String PLAIN = "words";
 
     private Svg() {
     }
@@ -35,6 +38,10 @@ final class Svg {
             svg.append("<path class=\"").append(area.style()).append("\" d=\"");
             path(area.points(), svg);
             svg.append("Z\"/>\n");
+        } else if (mark instanceof Drawing.Hatch hatch) {
+            svg.append("<path class=\"").append(hatch.style()).append("\" d=\"");
+            strokes(hatch.ends(), svg);
+            svg.append("\"/>\n");
         } else if (mark instanceof Drawing.Box box) {
             svg.append("<rect class=\"").append(box.style()).append("\" x=\"").append(px(box.x())).append("\" y=\"")
                     .append(px(box.y())).append("\" width=\"").append(px(box.width())).append("\" height=\"")
@@ -44,10 +51,42 @@ final class Svg {
                     .append("\" cy=\"").append(px(dot.at().y())).append("\" r=\"").append(px(dot.radius()))
                     .append("\"/>\n");
         } else if (mark instanceof Drawing.Label label) {
-            svg.append("<text class=\"").append(label.style()).append("\" x=\"").append(px(label.at().x()))
-                    .append("\" y=\"").append(px(label.at().y())).append("\" text-anchor=\"")
-                    .append(label.anchor().name().toLowerCase(java.util.Locale.ROOT)).append("\">")
-                    .append(escape(label.text())).append("</text>\n");
+            text(label.style(), svg).append(" x=\"").append(px(label.at().x()))
+                    .append("\" y=\"").append(px(label.at().y()));
+            text(label.anchor(), label.text(), svg.append('"'));
+        } else if (mark instanceof Drawing.Upright label) {
+            text(label.style(), svg).append(" transform=\"translate(").append(px(label.at().x())).append(' ')
+                    .append(px(label.at().y())).append(")rotate(-90)\"");
+            text(Drawing.Anchor.END, label.text(), svg);
+        }
+    }
+
+    /** The plain look of words has no name in the style. */
+    private static StringBuilder text(String style, StringBuilder svg) {
+        svg.append("<text");
+        return style.equals(PLAIN) ? svg : svg.append(" class=\"").append(style).append('"');
+    }
+
+    /** Text starts at its point unless something else is said. */
+    private static void text(Drawing.Anchor anchor, String text, StringBuilder svg) {
+        if (anchor != Drawing.Anchor.START) {
+            svg.append(" text-anchor=\"").append(anchor.name().toLowerCase(Locale.ROOT)).append('"');
+        }
+        svg.append('>').append(escape(text)).append("</text>\n");
+    }
+
+    private static void strokes(List<Drawing.Point> ends, StringBuilder svg) {
+        for (int i = 1; i < ends.size(); i += 2) {
+            Drawing.Point from = ends.get(i - 1);
+            Drawing.Point to = ends.get(i);
+            svg.append('M').append(px(from.x())).append(' ').append(px(from.y()));
+            if (from.y() == to.y()) {
+                svg.append('H').append(px(to.x()));
+            } else if (from.x() == to.x()) {
+                svg.append('V').append(px(to.y()));
+            } else {
+                svg.append('L').append(px(to.x())).append(' ').append(px(to.y()));
+            }
         }
     }
 

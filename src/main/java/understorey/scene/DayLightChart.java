@@ -2,104 +2,93 @@ package understorey.scene;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import understorey.light.LightAt;
 import understorey.outing.Outing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.scene.Lettering.Stretch;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /**
- * The day's light: EV on the forest floor from night to night, the expected sky as a line and the others as
- * a band, twilight hatched, and each picture at its time.
+ * The day's light: EV on the forest floor as one ribbon from night to night, what the sun does in textures and
+ * words around it, and each picture at its time.
  */
 public final class DayLightChart {
 
-    private static final double WIDTH = 720;
-    private static final double LEFT = 44;
-    private static final double RIGHT = 704;
-    private static final double PLOT = 200;
-    private static final int LOWEST_EV = -4;
-    /** Brighter than any light in the open, with room for a word above it. */
-    private static final int HIGHEST_EV = 18;
+    private static final double LANE = 24;
     static final String DOES_NOT_RISE = "the sun does not rise on this day";
     static final String DOES_NOT_SET = "the sun does not set on this day";
 
     private final List<LightAt> light;
     private final SunDay sun;
     private final List<Interval> sunlit;
-    private final ToDoubleFunction<LightAt> expected;
+    private final DayFrame frame;
+    private final DayRibbon ribbon;
     private final List<Mark> marks = new ArrayList<>();
-    private final ZonedDateTime from;
-    private final ZonedDateTime to;
-    private List<List<LightAt>> flecks = List.of();
-    private double top;
-    private double bottom;
 
-    private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit,
-                          ToDoubleFunction<LightAt> expected, Outing outing) {
+    private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
+                          Outing outing) {
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
-        this.expected = expected;
-        ZonedDateTime first = light.get(0).sun().time();
-        ZonedDateTime last = light.get(light.size() - 1).sun().time();
-        boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
-                || sun.civilDusk().isBefore(sun.civilDawn());
-        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), outing.arrive())
-                .truncatedTo(ChronoUnit.HOURS));
-        this.to = whole ? last : earlier(last, later(sun.civilDusk().plusMinutes(105),
-                outing.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
+        this.frame = new DayFrame(first(), last(), sun, outing);
+        this.ribbon = new DayRibbon(frame, light, expected);
     }
 
     /**
      * The chart.
      *
-     * @param expected EV on the floor under the sky that is expected then
+     * @param expected EV on the floor under the sky that is expected then; NaN where nobody said what it will be
      * @param order    names of the pictures in the order of their numbers
+     * @param title    what it is the chart of, for whoever does not see it
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                             Outing outing, List<String> order) {
-        return new DayLightChart(light, sun, sunlit, expected, outing).draw(outing, order);
+                             Outing outing, List<String> order, String title) {
+        return new DayLightChart(light, sun, sunlit, expected, outing).draw(outing, order, title);
     }
 
-    private Drawing draw(Outing outing, List<String> order) {
+    private Drawing draw(Outing outing, List<String> order, String title) {
         Signs signs = events();
-        top = signs.bottom() + 6;
-        bottom = top + PLOT;
-        twilight();
-        grid();
-        curves();
-        marks.addAll(signs.marks(bottom));
-        words();
-        int lanes = pictures(outing, order);
-        double axis = bottom + lanes * 24 + 24;
-        hours(axis);
-        return new Drawing(WIDTH, axis + 10, "The day’s light on the forest floor", says(), List.copyOf(marks));
+        DayHatching hatching = new DayHatching(frame, sun, sunlit);
+        frame.lay(signs.bottom() + 10, hatching.foot());
+        frame.figures(marks);
+        List<Mark> events = signs.marks(frame.bottom());
+        List<Drawing.Label> inWords = inWords();
+        Lettering lettering = lettering(events, inWords);
+        List<Darkness.Stretch> dark = Darkness.of(light, sun, frame.from(), frame.to());
+        frame.grid(hatching.dark(dark, places(inWords), lettering, marks), marks);
+        ribbon.curves(marks);
+        marks.addAll(events);
+        marks.addAll(inWords);
+        hatching.sun(lettering, marks);
+        ribbon.names(lettering, marks);
+        List<Mark> pictures = new ArrayList<>();
+        double axis = frame.bottom() + pictures(outing, order, pictures) * LANE + 24;
+        frame.hours(axis, marks);
+        marks.addAll(pictures);
+        return new Drawing(DayFrame.WIDTH, axis + 10, title, says(), List.copyOf(marks));
     }
 
     /** Sunrise, sunset and the sun's times over the skyline. */
     private Signs events() {
-        Signs signs = new Signs(LEFT - 40, RIGHT + 14);
-        if (sun.sunrise() != null && inside(sun.sunrise())) {
-            signs.add(x(sun.sunrise()), "sunrise " + clock(sun.sunrise()));
+        Signs signs = new Signs(DayFrame.LEFT - 40, DayFrame.RIGHT + 14);
+        if (sun.sunrise() != null && frame.inside(sun.sunrise())) {
+            signs.add(frame.x(sun.sunrise()), "sunrise " + DayFrame.clock(sun.sunrise()));
         }
-        if (sun.sunset() != null && inside(sun.sunset())) {
-            signs.add(x(sun.sunset()), "sunset " + clock(sun.sunset()));
+        if (sun.sunset() != null && frame.inside(sun.sunset())) {
+            signs.add(frame.x(sun.sunset()), "sunset " + DayFrame.clock(sun.sunset()));
         }
         for (Interval interval : sunlit) {
-            if (inside(interval.from()) && apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
-                signs.add(x(interval.from()), "sun clears the land " + clock(interval.from()));
+            if (frame.inside(interval.from()) && apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
+                signs.add(frame.x(interval.from()), "sun clears the land " + DayFrame.clock(interval.from()));
             }
-            if (inside(interval.to()) && apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
-                signs.add(x(interval.to()), "behind the land " + clock(interval.to()));
+            if (frame.inside(interval.to()) && apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
+                signs.add(frame.x(interval.to()), "behind the land " + DayFrame.clock(interval.to()));
             }
         }
         return signs;
@@ -107,148 +96,7 @@ public final class DayLightChart {
 
     /** Where the date ends, stretches of sun end with it, though nothing hides it. */
     private boolean atAnEnd(ZonedDateTime time) {
-        return !time.isAfter(light.get(0).sun().time()) || !time.isBefore(light.get(light.size() - 1).sun().time()
-                .plusMinutes(15));
-    }
-
-    private void twilight() {
-        for (Darkness.Stretch dark : Darkness.of(light, sun, from, to)) {
-            marks.add(new Drawing.Box(dark.night() ? "night" : "dusk", tenth(x(dark.from())), top,
-                    tenth(x(dark.to()) - x(dark.from())), PLOT));
-        }
-    }
-
-    private void grid() {
-        for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
-            marks.add(new Drawing.Line("hair", List.of(new Point(LEFT, y(ev)), new Point(RIGHT, y(ev)))));
-            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5), minus(ev)));
-        }
-    }
-
-    private void curves() {
-        List<LightAt> seen = light.stream().filter(row -> inside(row.sun().time())).toList();
-        List<Point> band = new ArrayList<>(points(seen, DayLightChart::brightest));
-        List<Point> under = new ArrayList<>(points(seen, DayLightChart::darkest));
-        Collections.reverse(under);
-        band.addAll(under);
-        marks.add(new Drawing.Area("band", band));
-        for (List<LightAt> run : runs(seen, row -> expected.applyAsDouble(row) >= LOWEST_EV)) {
-            marks.add(new Drawing.Line("light", points(run, expected)));
-        }
-        flecks = runs(seen, row -> row.floor().fleck() != null);
-        flecks.forEach(run -> marks.add(new Drawing.Line("fleck", points(run, row -> row.floor().fleck()))));
-    }
-
-    /** Stretches of two rows and more that pass. */
-    private static List<List<LightAt>> runs(List<LightAt> rows, Predicate<LightAt> passes) {
-        List<List<LightAt>> runs = new ArrayList<>();
-        List<LightAt> run = new ArrayList<>();
-        for (LightAt row : rows) {
-            if (passes.test(row)) {
-                run.add(row);
-            } else {
-                runs.add(run);
-                run = new ArrayList<>();
-            }
-        }
-        runs.add(run);
-        return runs.stream().filter(rowsOfRun -> rowsOfRun.size() > 1).toList();
-    }
-
-    /** Words within the chart, where there is room: each fleck line's name, and what the sun does not do. */
-    private void words() {
-        Lettering lettering = Lettering.of(marks);
-        if (sun.downAllDay() || sun.upAllDay()) {
-            add(new Drawing.Label("words", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2, top + (sun.upAllDay()
-                    ? PLOT - 12 : 24)), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE), lettering);
-        }
-        String words = "in a fleck of sun";
-        double half = Lanes.textWidth(words) / 2;
-        for (List<LightAt> run : flecks) {
-            LightAt middle = run.get(run.size() / 2);
-            double x = Math.max(LEFT + half, Math.min(RIGHT - half, x(middle.sun().time())));
-            double lowest = flecks.stream().flatMap(List::stream)
-                    .filter(row -> Math.abs(x(row.sun().time()) - x) < half + 10)
-                    .mapToDouble(row -> y(row.floor().fleck())).max().orElse(top);
-            double y = lowest + 17;
-            add(new Drawing.Label("fleck-words", Anchor.MIDDLE, new Point(x, y), words), lettering);
-        }
-    }
-
-    private void add(Drawing.Label label, Lettering lettering) {
-        if (lettering.place(label)) {
-            marks.add(label);
-        }
-    }
-
-    private List<Point> points(List<LightAt> rows, ToDoubleFunction<LightAt> ev) {
-        return rows.stream().map(row -> new Point(x(row.sun().time()), y(ev.applyAsDouble(row)))).toList();
-    }
-
-    private static double brightest(LightAt row) {
-        return Math.max(row.floor().shade(), Math.max(row.floor().broken(), row.floor().overcast()));
-    }
-
-    private static double darkest(LightAt row) {
-        return Math.min(row.floor().shade(), Math.min(row.floor().broken(), row.floor().overcast()));
-    }
-
-    private int pictures(Outing outing, List<String> order) {
-        Lanes lanes = new Lanes();
-        for (int i = 0; i < order.size(); i++) {
-            Interval time = outing.timeOf(order.get(i));
-            if (time == null || !inside(time.from())) {
-                continue;
-            }
-            double width = Math.max(24, x(time.to()) - x(time.from()));
-            double x = Math.min(x(time.from()), RIGHT - width);
-            double y = bottom + 6 + lanes.place(x, x + width) * 24;
-            marks.add(new Drawing.Box("picture", tenth(x), tenth(y), tenth(width), 20));
-            marks.add(new Drawing.Label("picture-number", Anchor.MIDDLE, new Point(x + width / 2, y + 16),
-                    String.valueOf(i + 1)));
-        }
-        return lanes.count();
-    }
-
-    private void hours(double y) {
-        long length = Duration.between(from, to).toHours();
-        int step = length > 12 ? 3 : 2;
-        ZonedDateTime hour = from.truncatedTo(ChronoUnit.HOURS);
-        while (!hour.isAfter(to)) {
-            if (hour.getHour() % step == 0 && !hour.isBefore(from)) {
-                marks.add(new Drawing.Line("hair", List.of(new Point(x(hour), bottom), new Point(x(hour), bottom + 5))));
-                double centre = Math.min(RIGHT - 18, Math.max(LEFT + 4, x(hour)));
-                marks.add(new Drawing.Label("figure", Anchor.MIDDLE, new Point(centre, y), clock(hour)));
-            }
-            hour = hour.plusHours(1);
-        }
-    }
-
-    private String says() {
-        LightAt best = light.get(0);
-        for (LightAt row : light) {
-            if (expected.applyAsDouble(row) > expected.applyAsDouble(best)) {
-                best = row;
-            }
-        }
-        return (sun.downAllDay() ? "The sun does not rise on this day. " : sun.upAllDay()
-                ? "The sun does not set on this day. " : "") + "Light on the forest floor from " + clock(from)
-                + " to " + clock(to) + ", EV at ISO 100. Brightest under the "
-                + "sky expected at " + clock(best.sun().time()) + " with EV " + oneDecimal(expected.applyAsDouble(best))
-                + "; between the darkest and the brightest sky there EV " + oneDecimal(darkest(best)) + " to "
-                + oneDecimal(brightest(best)) + ".";
-    }
-
-    private static String oneDecimal(double value) {
-        return minus(tenth(value));
-    }
-
-    private static String minus(Number value) {
-        return value.toString().replace('-', '−');
-    }
-
-    private boolean inside(ZonedDateTime time) {
-        return !time.isBefore(from) && !time.isAfter(to);
+        return !time.isAfter(first()) || !time.isBefore(last().plusMinutes(15));
     }
 
     /** Two marks nearer than three minutes would tell the same. */
@@ -256,30 +104,84 @@ public final class DayLightChart {
         return b == null || Math.abs(Duration.between(a, b).toSeconds()) > 180;
     }
 
-    private double x(ZonedDateTime time) {
-        double share = (double) Duration.between(from, time).toSeconds() / Duration.between(from, to).toSeconds();
-        return LEFT + share * (RIGHT - LEFT);
+    /** What the sun does not do. */
+    private List<Drawing.Label> inWords() {
+        if (!sun.downAllDay() && !sun.upAllDay()) {
+            return List.of();
+        }
+        return List.of(new Drawing.Label("words", Anchor.MIDDLE, new Point((DayFrame.LEFT + DayFrame.RIGHT) / 2,
+                sun.upAllDay() ? frame.floor() - 12 : frame.top() + 41), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE));
     }
 
-    private double y(double ev) {
-        double within = Math.max(LOWEST_EV, Math.min(HIGHEST_EV, ev));
-        return top + PLOT * (HIGHEST_EV - within) / (HIGHEST_EV - LOWEST_EV);
+    private static List<Stretch> places(List<Drawing.Label> labels) {
+        List<Stretch> places = new ArrayList<>();
+        for (Drawing.Label label : labels) {
+            places.add(Stretch.of(label));
+        }
+        return places;
     }
 
-    private static ZonedDateTime later(ZonedDateTime a, ZonedDateTime b) {
-        return a.isAfter(b) ? a : b;
+    /** The words so far, and the lines that hang between them. */
+    private Lettering lettering(List<Mark> events, List<Drawing.Label> inWords) {
+        List<Mark> words = new ArrayList<>(marks);
+        words.addAll(events);
+        words.addAll(inWords);
+        Lettering lettering = Lettering.of(words);
+        for (Mark event : events) {
+            if (event instanceof Drawing.Hatch hanging) {
+                lettering.avoid(hanging);
+            }
+        }
+        return lettering;
     }
 
-    private static ZonedDateTime earlier(ZonedDateTime a, ZonedDateTime b) {
-        return a.isBefore(b) ? a : b;
+    /** The pictures under the frame; returns how many rows they take. */
+    private int pictures(Outing outing, List<String> order, List<Mark> pictures) {
+        Lanes lanes = new Lanes();
+        for (int i = 0; i < order.size(); i++) {
+            Interval time = outing.timeOf(order.get(i));
+            if (time == null || !frame.inside(time.from())) {
+                continue;
+            }
+            double width = Math.max(24, frame.x(time.to()) - frame.x(time.from()));
+            double x = Math.min(frame.x(time.from()), DayFrame.RIGHT - width);
+            double y = frame.bottom() + 6 + lanes.place(x, x + width) * LANE;
+            pictures.add(new Drawing.Box("picture", tenth(x), tenth(y), tenth(width), 20));
+            pictures.add(new Drawing.Label("picture-number", Anchor.MIDDLE, new Point(x + width / 2, y + 16),
+                    String.valueOf(i + 1)));
+        }
+        return lanes.count();
+    }
+
+    private String says() {
+        LightAt best = ribbon.best();
+        String whatTheSunDoes = sun.downAllDay() ? "The sun does not rise on this day. " : sun.upAllDay()
+                ? "The sun does not set on this day. " : "";
+        String where = (best.plantAreaIndex() > 0 ? "Light on the forest floor from " : "Light on open ground from ")
+                + DayFrame.clock(frame.from()) + " to "
+                + DayFrame.clock(frame.to()) + ", EV at ISO 100. ";
+        String span = oneDecimal(DayRibbon.darkest(best)) + " to " + oneDecimal(DayRibbon.brightest(best));
+        String at = DayFrame.clock(best.sun().time());
+        return whatTheSunDoes + where + (ribbon.known()
+                ? "Brightest under the sky expected at " + at + " with EV " + oneDecimal(ribbon.expectedAt(best))
+                + "; between the darkest and the brightest sky there EV " + span + "." + ribbon.knownSpan()
+                : "Nobody said what the sky will be: brightest at " + at + ", with EV " + span
+                + " between the darkest and the brightest sky.");
+    }
+
+    private ZonedDateTime first() {
+        return light.get(0).sun().time();
+    }
+
+    private ZonedDateTime last() {
+        return light.get(light.size() - 1).sun().time();
+    }
+
+    private static String oneDecimal(double value) {
+        return String.valueOf(tenth(value)).replace('-', '−');
     }
 
     private static double tenth(double value) {
         return Math.round(value * 10) / 10.0;
-    }
-
-    static String clock(ZonedDateTime time) {
-        ZonedDateTime minute = time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-        return minute.toLocalTime().toString();
     }
 }

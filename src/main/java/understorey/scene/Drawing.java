@@ -23,6 +23,10 @@ public record Drawing(double width, double height, String title, String says, Li
     public record Area(String style, List<Point> points) implements Mark {
     }
 
+    /** Many strokes of one look laid down as one: each pair of points is a stroke. */
+    public record Hatch(String style, List<Point> ends) implements Mark {
+    }
+
     public record Box(String style, double x, double y, double width, double height) implements Mark {
     }
 
@@ -31,6 +35,10 @@ public record Drawing(double width, double height, String title, String says, Li
 
     /** A word; x and y are its anchor on the base line. */
     public record Label(String style, Anchor anchor, Point at, String text) implements Mark {
+    }
+
+    /** A word that reads upwards; x is its base line, y the upper end of its last letter. */
+    public record Upright(String style, Point at, String text) implements Mark {
     }
 
     public enum Anchor { START, MIDDLE, END }

@@ -94,13 +94,16 @@ final class Signs {
     /** Lines down to there, and their words. */
     List<Mark> marks(double lineEnd) {
         List<Mark> marks = new ArrayList<>();
+        List<Point> ends = new ArrayList<>();
+        marks.add(new Drawing.Hatch("event", ends));
         for (Hung hung : hung()) {
             double x = hung.sign().x();
             double y = TOP + (hung.row() + 1) * ROW - 4;
-            marks.add(new Drawing.Line("event", List.of(new Point(x, y + 4), new Point(x, lineEnd))));
+            ends.add(new Point(x, y + 4));
+            ends.add(new Point(x, lineEnd));
             marks.add(new Drawing.Label("words", hung.right() ? Anchor.START : Anchor.END,
                     new Point(hung.right() ? x + ASIDE : x - ASIDE, y), hung.sign().words()));
         }
-        return marks;
+        return ends.isEmpty() ? List.of() : marks;
     }
 }

@@ -12,18 +12,19 @@ import understorey.sky.Skyline;
 
 /**
  * The sun over the skyline: a panorama by bearing, degrees of height on the same scale as far as the sheet
- * allows, the land as a silhouette, the sun's path with its hours, the field of each picture as a bracket.
+ * allows, land and tree tops as silhouettes, the sun's path with its hours, the field of each picture as a bracket.
  */
 public final class SkylineChart {
 
-    private static final double WIDTH = 720;
-    private static final double LEFT = 36;
-    private static final double RIGHT = 704;
-    private static final double PLOT = 240;
-    private static final double TOP = 26;
     private static final double LANE = 35;
+    /** The line of words above the plot. */
+    private static final double KEY = 17;
+    private static final double PLOT_TOP = 40;
+    private static final double SAMPLE = 30;
     /** Seen altitude of the sun's centre when its upper edge touches a level horizon: half its width below. */
     private static final double EDGE_UP_DEG = -16 / 60.0;
+    private static final double LEFT = Panorama.LEFT;
+    private static final double RIGHT = Panorama.RIGHT;
     private static final String[] POINTS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
 
     /**
@@ -35,146 +36,164 @@ public final class SkylineChart {
     public record Field(int number, Double facingDeg, double widthDeg) {
     }
 
-    private final List<LightAt> up;
+    private final List<LightAt> up = new ArrayList<>();
     private final Skyline skyline;
-    private final double centreDeg;
-    private final double halfDeg;
-    private final double highestDeg;
-    private final double bottom = TOP + PLOT;
+    private final Double treeTopDeg;
+    private final Panorama panorama;
+    private final SunPath path;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SkylineChart(List<LightAt> light, Skyline skyline, Site site) {
-        this.up = light.stream().filter(row -> row.sun().apparentAltitudeDeg() > -1).toList();
-        this.skyline = skyline;
-        this.centreDeg = centre(site.position().latitude());
-        double widest = 90;
-        double highest = 30;
-        for (LightAt row : up) {
-            widest = Math.max(widest, Math.abs(offset(row.sun().azimuthDeg())) + 15);
-            highest = Math.max(highest, row.sun().apparentAltitudeDeg() + 6);
-        }
-        this.halfDeg = Math.min(180, widest);
-        for (double offset = -halfDeg; offset <= halfDeg; offset += 2) {
-            highest = Math.max(highest, skyline.angleDeg(bearing(offset)) + 3);
-        }
-        this.highestDeg = highest;
-    }
-
-    public static Drawing of(List<LightAt> light, Skyline skyline, Site site, List<Shot> shots, List<Field> fields) {
-        return new SkylineChart(light, skyline, site).draw(shots, fields);
-    }
-
-    /** Where the sun is highest that day; without sun, the pole-ward or equator-ward side by hemisphere. */
-    private double centre(double latitude) {
-        LightAt highest = null;
-        for (LightAt row : up) {
-            if (highest == null || row.sun().apparentAltitudeDeg() > highest.sun().apparentAltitudeDeg()) {
-                highest = row;
+    private SkylineChart(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site) {
+        for (LightAt row : light) {
+            if (row.sun().apparentAltitudeDeg() > -1) {
+                up.add(row);
             }
         }
-        double azimuth = highest == null ? latitude < 0 ? 0 : 180 : highest.sun().azimuthDeg();
-        return azimuth > 90 && azimuth < 270 ? 180 : 0;
+        this.skyline = skyline;
+        this.treeTopDeg = treeTopDeg;
+        this.panorama = new Panorama(up, skyline, site.position().latitude(),
+                treeTopDeg == null ? 0 : TreeTops.highestDeg(treeTopDeg), PLOT_TOP);
+        this.path = new SunPath(up, skyline, treeTopDeg, panorama);
     }
 
-    private Drawing draw(List<Shot> shots, List<Field> fields) {
+    /**
+     * The chart.
+     *
+     * @param treeTopDeg mean angle of the tree tops round a clearing above the level horizon, 0 to 90; null where
+     *                   no trees stand around, or the trees stand overhead
+     * @param title      what it is the chart of, for whoever does not see it
+     */
+    public static Drawing of(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, List<Shot> shots,
+                             List<Field> fields, String title) {
+        return new SkylineChart(light, skyline, treeTopDeg, site).draw(shots, fields, title);
+    }
+
+    private Drawing draw(List<Shot> shots, List<Field> fields, String title) {
         grid();
-        land();
-        path();
+        trees(title.hashCode());
+        boolean rises = land();
+        key(rises);
+        path.strokes(marks);
+        doesNotRise();
+        path.hours(marks);
         double below = bearings();
         int lanes = brackets(fields, shots, below);
         double height = below + lanes * LANE + 4;
-        return new Drawing(WIDTH, height, "The sun over the skyline", says(), List.copyOf(marks));
+        return new Drawing(Panorama.WIDTH, height, title, says(), List.copyOf(marks));
     }
 
     private void grid() {
-        for (int degrees = 0; degrees < highestDeg; degrees += highestDeg > 60 ? 20 : 10) {
-            marks.add(new Drawing.Line("hair", List.of(new Point(LEFT, y(degrees)), new Point(RIGHT, y(degrees)))));
-            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 5, y(degrees) + 5), degrees + "°"));
+        double highest = panorama.highestDeg();
+        List<Point> ends = new ArrayList<>();
+        for (int degrees = 0; degrees < highest; degrees += highest > 80 ? 20 : 10) {
+            double y = panorama.y(degrees);
+            ends.add(new Point(LEFT, y));
+            ends.add(new Point(RIGHT, y));
+            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 5, y + 5), degrees + "°"));
+        }
+        marks.add(new Drawing.Hatch("hair", ends));
+    }
+
+    private void trees(int seed) {
+        if (treeTopDeg != null) {
+            TreeTops trees = new TreeTops(treeTopDeg, seed, panorama);
+            marks.add(new Drawing.Area("trees", trees.outline()));
+            marks.add(new Drawing.Hatch("trunks", trees.trunks(skyline)));
         }
     }
 
-    private void land() {
+    /** The land's silhouette; true when it rises over the level horizon anywhere on the sheet. */
+    private boolean land() {
         List<Point> outline = new ArrayList<>();
-        outline.add(new Point(LEFT, bottom));
-        for (double offset = -halfDeg; offset <= halfDeg; offset += 2) {
-            outline.add(new Point(xOffset(offset), y(Math.max(0, skyline.angleDeg(bearing(offset))))));
+        double half = panorama.halfDeg();
+        boolean rises = false;
+        outline.add(new Point(LEFT, panorama.bottom()));
+        for (double offset = -half; offset <= half; offset += Panorama.STEP_DEG) {
+            double angle = skyline.angleDeg(panorama.bearing(offset));
+            rises |= angle > 0;
+            Point point = panorama.at(offset, Math.max(0, angle));
+            int last = outline.size() - 1;
+            if (last > 1 && straight(outline.get(last - 1), outline.get(last), point)) {
+                outline.remove(last);
+            }
+            outline.add(point);
         }
-        outline.add(new Point(RIGHT, y(Math.max(0, skyline.angleDeg(bearing(halfDeg))))));
-        outline.add(new Point(RIGHT, bottom));
-        marks.add(new Drawing.Area("land", outline));
+        outline.add(panorama.at(half, Math.max(0, skyline.angleDeg(panorama.bearing(half)))));
+        outline.add(new Point(RIGHT, panorama.bottom()));
+        marks.add(rises ? new Drawing.Area("land", outline) : new Drawing.Line("axis",
+                List.of(new Point(LEFT, panorama.bottom()), new Point(RIGHT, panorama.bottom()))));
+        return rises;
     }
 
-    private void path() {
-        List<Point> run = new ArrayList<>();
-        Boolean clear = null;
-        LightAt before = null;
-        for (LightAt row : up) {
-            boolean jumps = before != null
-                    && Math.abs(offset(row.sun().azimuthDeg()) - offset(before.sun().azimuthDeg())) > 90;
-            if (clear != null && (clear != row.aboveSkyline() || jumps)) {
-                if (!jumps) {
-                    run.add(at(row));
-                }
-                stroke(clear, run);
-                run = new ArrayList<>();
-            }
-            run.add(at(row));
-            clear = row.aboveSkyline();
-            before = row;
+    /** True when a point on the way from one to another is not to be told from the straight line, a tenth of a pixel. */
+    private static boolean straight(Point from, Point between, Point to) {
+        double share = (between.x() - from.x()) / (to.x() - from.x());
+        return Math.abs(from.y() + share * (to.y() - from.y()) - between.y()) < 0.11;
+    }
+
+    /** What each look of the path says, above the plot. */
+    private void key(boolean landRises) {
+        double x = LEFT;
+        if (path.ends(false) != null) {
+            x = sample(x, null, SunPath.Sight.CLEAR, "sun clear");
         }
-        if (clear != null) {
-            stroke(clear, run);
+        if (treeTopDeg != null) {
+            x = sample(x, "trees", SunPath.Sight.TREES, "behind trees, tops at " + Math.round(treeTopDeg) + "°");
         }
-        if (up.stream().noneMatch(row -> row.sun().apparentAltitudeDeg() > EDGE_UP_DEG)) {
-            marks.add(new Drawing.Label("words", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2, TOP + PLOT / 2),
-                    DayLightChart.DOES_NOT_RISE));
-        }
-        Lettering lettering = Lettering.of(marks);
-        for (LightAt row : up) {
-            if (row.sun().time().getMinute() == 0 && row.sun().apparentAltitudeDeg() > 0) {
-                Point point = at(row);
-                marks.add(new Drawing.Dot(row.aboveSkyline() ? "hour" : "hour-hidden", point, 4));
-                Drawing.Label label = new Drawing.Label(row.aboveSkyline() ? "figure" : "figure-on-land", Anchor.MIDDLE,
-                        new Point(Math.max(LEFT + 10, Math.min(RIGHT - 10, point.x())), point.y() - 9),
-                        String.valueOf(row.sun().time().getHour()));
-                if (lettering.place(label)) {
-                    marks.add(label);
-                }
-            }
+        if (landRises) {
+            sample(x, "land", SunPath.Sight.LAND, "behind land");
         }
     }
 
-    private void stroke(boolean clear, List<Point> run) {
-        if (run.size() > 1) {
-            marks.add(new Drawing.Line(clear ? "sun" : "sun-hidden", List.copyOf(run)));
+    private double sample(double x, String ground, SunPath.Sight sight, String words) {
+        if (ground != null) {
+            marks.add(new Drawing.Box(ground, x, KEY - 12, SAMPLE, 13));
         }
+        marks.add(new Drawing.Line(sight.line(), List.of(new Point(x, KEY - 5.5), new Point(x + SAMPLE, KEY - 5.5))));
+        marks.add(new Drawing.Label("words", Anchor.START, new Point(x + SAMPLE + 7, KEY), words));
+        return x + SAMPLE + 7 + Lanes.textWidth(words) + 8;
+    }
+
+    private void doesNotRise() {
+        for (LightAt row : up) {
+            if (row.sun().apparentAltitudeDeg() > EDGE_UP_DEG) {
+                return;
+            }
+        }
+        marks.add(new Drawing.Label(treeTopDeg == null ? "words" : "figure-in-trees", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2,
+                (panorama.top() + panorama.bottom()) / 2), DayLightChart.DOES_NOT_RISE));
     }
 
     private double bearings() {
+        double bottom = panorama.bottom();
+        List<Point> ticks = new ArrayList<>();
         for (int i = 0; i < 16; i++) {
-            double offset = offset(i * 22.5);
-            if (Math.abs(offset) <= halfDeg) {
-                double x = xOffset(offset);
-                marks.add(new Drawing.Line("hair", List.of(new Point(x, bottom), new Point(x, bottom + 5))));
+            double offset = panorama.offset(i * 22.5);
+            if (Math.abs(offset) <= panorama.halfDeg()) {
+                double x = panorama.x(offset);
+                ticks.add(new Point(x, bottom));
+                ticks.add(new Point(x, bottom + 5));
                 if (i % 2 == 0) {
                     marks.add(new Drawing.Label("figure", Anchor.MIDDLE,
                             new Point(Math.min(RIGHT - 8, Math.max(LEFT + 8, x)), bottom + 22), POINTS[i / 2]));
                 }
             }
         }
+        marks.add(new Drawing.Hatch("hair", ticks));
         return bottom + 32;
     }
 
     private int brackets(List<Field> fields, List<Shot> shots, double below) {
         Lanes lanes = new Lanes();
+        List<Point> ends = new ArrayList<>();
         for (Field field : fields) {
             if (field.facingDeg() == null) {
                 continue;
             }
-            double offset = offset(field.facingDeg());
+            double offset = panorama.offset(field.facingDeg());
             String words = Lanes.shortened(field.number() + " " + shots.get(field.number() - 1).name(), RIGHT - LEFT);
-            double from = Math.max(LEFT, xOffset(offset - field.widthDeg() / 2));
-            double to = Math.min(RIGHT, xOffset(offset + field.widthDeg() / 2));
+            double from = Math.max(LEFT, panorama.x(offset - field.widthDeg() / 2));
+            double to = Math.min(RIGHT, panorama.x(offset + field.widthDeg() / 2));
             if (from >= to) {
                 aside(words, offset < 0, lanes, below);
                 continue;
@@ -183,9 +202,12 @@ public final class SkylineChart {
                     - Lanes.textWidth(words) / 2));
             int lane = lanes.place(Math.min(from, textFrom), Math.max(to, textFrom + Lanes.textWidth(words)));
             double y = below + lane * LANE;
-            marks.add(new Drawing.Line("bracket", List.of(new Point(from, y), new Point(from, y + 6),
-                    new Point(to, y + 6), new Point(to, y))));
+            ends.addAll(List.of(new Point(from, y), new Point(from, y + 6), new Point(from, y + 6), new Point(to, y + 6),
+                    new Point(to, y + 6), new Point(to, y)));
             marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 22), words));
+        }
+        if (!ends.isEmpty()) {
+            marks.add(new Drawing.Hatch("bracket", ends));
         }
         return lanes.count();
     }
@@ -200,49 +222,28 @@ public final class SkylineChart {
     }
 
     private String says() {
-        LightAt first = null;
-        LightAt last = null;
-        LightAt highest = null;
-        for (LightAt row : up) {
-            if (row.aboveSkyline()) {
-                first = first == null ? row : first;
-                last = row;
-                highest = highest == null || row.sun().apparentAltitudeDeg() > highest.sun().apparentAltitudeDeg()
-                        ? row : highest;
-            }
+        List<LightAt> land = path.ends(true);
+        if (land == null) {
+            return "The sun does not stand clear of the land on this day.";
         }
-        return first == null
-                ? "The sun does not stand clear of the land on this day."
-                : "The sun stands clear of the land from about " + DayLightChart.clock(first.sun().time())
-                + " at bearing " + bearingOf(first) + "° to about "
-                + DayLightChart.clock(last.sun().time()) + " at bearing " + bearingOf(last)
-                + "°, highest at about " + DayLightChart.clock(highest.sun().time()) + " with "
-                + Math.round(highest.sun().apparentAltitudeDeg()) + "° above the horizon.";
+        String overLand = "The sun stands clear of the land " + fromTo(land) + ", highest at about "
+                + DayFrame.clock(land.get(2).sun().time()) + " with "
+                + Math.round(land.get(2).sun().apparentAltitudeDeg()) + "° above the horizon.";
+        if (treeTopDeg == null) {
+            return overLand;
+        }
+        List<LightAt> trees = path.ends(false);
+        String tops = "the tree tops, which stand at about " + Math.round(treeTopDeg) + "°";
+        return overLand + (trees == null ? " It does not rise above " + tops + "."
+                : " It stands above " + tops + ", " + fromTo(trees) + ".");
+    }
+
+    private static String fromTo(List<LightAt> ends) {
+        return "from about " + DayFrame.clock(ends.get(0).sun().time()) + " at bearing " + bearingOf(ends.get(0))
+                + "° to about " + DayFrame.clock(ends.get(1).sun().time()) + " at bearing " + bearingOf(ends.get(1)) + "°";
     }
 
     private static long bearingOf(LightAt row) {
         return Math.round(row.sun().azimuthDeg()) % 360;
-    }
-
-    private Point at(LightAt row) {
-        return new Point(xOffset(offset(row.sun().azimuthDeg())), y(row.sun().apparentAltitudeDeg()));
-    }
-
-    /** Degrees right of the middle of the sheet, −180 to 180. */
-    private double offset(double bearingDeg) {
-        double offset = (bearingDeg - centreDeg) % 360;
-        return offset > 180 ? offset - 360 : offset < -180 ? offset + 360 : offset;
-    }
-
-    private double bearing(double offset) {
-        return ((centreDeg + offset) % 360 + 360) % 360;
-    }
-
-    private double xOffset(double offset) {
-        return LEFT + (offset + halfDeg) / (2 * halfDeg) * (RIGHT - LEFT);
-    }
-
-    private double y(double degrees) {
-        return bottom - PLOT * Math.max(-1, degrees) / highestDeg;
     }
 }

@@ -15,6 +15,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import understorey.brief.Brief;
+import understorey.scene.Charts;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Point;
@@ -51,6 +52,22 @@ class SvgTest {
         }
     }
 
+    @Test
+    void aDrawingStaysSmallOnTheMostCrowdedDay() {
+        for (Drawing drawing : Charts.daysOfLight()) {
+            assertTrue(bytes(drawing) < 12_000, bytes(drawing) + " bytes: " + drawing.says());
+        }
+        for (List<Drawing> skylines : List.of(Charts.skylines(), Charts.skylinesAmongTrees())) {
+            for (Drawing drawing : skylines) {
+                assertTrue(bytes(drawing) < 14_000, bytes(drawing) + " bytes: " + drawing.says());
+            }
+        }
+    }
+
+    private static int bytes(Drawing drawing) {
+        return Svg.of(drawing, "spot-10-drawing").getBytes(StandardCharsets.UTF_8).length;
+    }
+
     /** A look that no rule of the style gives is drawn black. */
     @Test
     void everyStyleOfAMarkHasARule() {
@@ -60,8 +77,10 @@ class SvgTest {
             brief.places().get(0).dayLight().marks().forEach(mark -> styles.add(mark.style()));
             brief.places().get(0).skyline().marks().forEach(mark -> styles.add(mark.style()));
         }
+        Charts.daysOfLight().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
+        Charts.skylinesAmongTrees().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
         styles.remove("words");
-        assertTrue(styles.size() > 12, styles.toString());
+        assertTrue(styles.size() > 25, styles.toString());
         styles.forEach(style -> assertTrue(css.contains("svg ." + style + " "), style));
     }
 
@@ -71,15 +90,23 @@ class SvgTest {
                 new Drawing.Line("l", List.of(new Point(1, 2), new Point(-3.04, 4.06))),
                 new Drawing.Area("a", List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))),
                 new Drawing.Box("b", 1, 2, 3.5, 4), new Drawing.Dot("d", new Point(5, 6), 4),
-                new Drawing.Label("w", Anchor.MIDDLE, new Point(7, 8), "<script>")));
+                new Drawing.Label("w", Anchor.MIDDLE, new Point(7, 8), "<script>"),
+                new Drawing.Label("words", Anchor.START, new Point(1, 1), "plain"), new Drawing.Upright("u", new Point(9, 10), "up"),
+                new Drawing.Hatch("h", List.of(new Point(0, 1), new Point(5, 1), new Point(2, 0), new Point(2, 9),
+                        new Point(0, 0), new Point(3, 3)))));
         Element svg = parsed(Svg.of(drawing, "x"));
         assertEquals("0 0 100 50.3", svg.getAttribute("viewBox"));
         assertEquals("M1 2L-3 4.1", ((Element) svg.getElementsByTagName("path").item(0)).getAttribute("d"));
         assertEquals("M0 0L1 0L1 1Z", ((Element) svg.getElementsByTagName("path").item(1)).getAttribute("d"));
         assertEquals("3.5", only(svg, "rect").getAttribute("width"));
         assertEquals("4", only(svg, "circle").getAttribute("r"));
-        assertEquals("middle", only(svg, "text").getAttribute("text-anchor"));
-        assertEquals("<script>", only(svg, "text").getTextContent());
+        assertEquals("M0 1H5M2 0V9M0 0L3 3", ((Element) svg.getElementsByTagName("path").item(2)).getAttribute("d"));
+        NodeList texts = svg.getElementsByTagName("text");
+        assertEquals("middle", ((Element) texts.item(0)).getAttribute("text-anchor"));
+        assertEquals("<script>", texts.item(0).getTextContent());
+        assertEquals("", ((Element) texts.item(1)).getAttribute("text-anchor") + ((Element) texts.item(1)).getAttribute("class"));
+        assertEquals("translate(9 10)rotate(-90)", ((Element) texts.item(2)).getAttribute("transform"));
+        assertEquals("end", ((Element) texts.item(2)).getAttribute("text-anchor"));
     }
 
     private static Element only(Element svg, String tag) {

@@ -25,15 +25,63 @@ import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.Viewpoint;
 import understorey.plan.When;
+import understorey.sky.Skyline;
 
 /** Drawings of invented trips: many places and dates, a ragged skyline that hides the sun often, many pictures. */
-final class Charts {
+public final class Charts {
+
+    private static final LocalTime FIVE = LocalTime.of(5, 0);
+    private static final LocalTime TEN = LocalTime.of(10, 0);
+    private static List<Brief> briefs;
+    private static List<Drawing> amongTrees;
 
     /** Latitudes at which civil twilight, sunrise or sunset fall after midnight, or at no time at all. */
     static final List<Position> MORE = List.of(new Position(60, 11), new Position(64, -22), new Position(67, 26),
             new Position(-55, -67), new Position(-89, 0), new Position(89, 0), new Position(23, 45));
 
     private Charts() {
+    }
+
+    /** Every day on level ground with two pictures, and under the ragged skyline with twelve. */
+    static synchronized List<Brief> briefs() {
+        if (briefs == null) {
+            List<Brief> all = new ArrayList<>();
+            for (Places day : days()) {
+                all.add(brief(day, List.of(), 2, null, null));
+                all.add(brief(day, ragged(), 12, FIVE, TEN));
+            }
+            briefs = List.copyOf(all);
+        }
+        return briefs;
+    }
+
+    public static List<Drawing> daysOfLight() {
+        return briefs().stream().map(brief -> brief.places().get(0).dayLight()).toList();
+    }
+
+    public static List<Drawing> skylines() {
+        return briefs().stream().map(brief -> brief.places().get(0).skyline()).toList();
+    }
+
+    /** The skylines of those days with tree tops round a clearing, low and high. */
+    public static synchronized List<Drawing> skylinesAmongTrees() {
+        if (amongTrees == null) {
+            List<Drawing> all = new ArrayList<>();
+            for (int i = 0; i < briefs().size(); i++) {
+                all.add(amongTrees(briefs().get(i), i % 2 == 0 ? List.of() : ragged(), i % 4 < 2 ? 22.0 : 60.0, "Spot " + i));
+            }
+            amongTrees = List.copyOf(all);
+        }
+        return amongTrees;
+    }
+
+    static Drawing amongTrees(Brief brief, List<SkylinePoint> skyline, Double treeTopDeg, String title) {
+        List<SkylineChart.Field> fields = new ArrayList<>();
+        for (Shot shot : brief.trip().shots()) {
+            fields.add(new SkylineChart.Field(fields.size() + 1, shot.facingDeg(), 54));
+        }
+        return SkylineChart.of(brief.light(), Skyline.of(skyline), treeTopDeg, brief.trip().site(), brief.trip().shots(),
+                fields, title);
     }
 
     /** Every place on its own date and on four more. */
@@ -99,6 +147,35 @@ final class Charts {
         return drawing.marks().stream().filter(Drawing.Label.class::isInstance).map(Drawing.Label.class::cast).toList();
     }
 
+    /** Where the words stand. */
+    static List<Lettering.Stretch> words(Drawing drawing) {
+        List<Lettering.Stretch> words = new ArrayList<>();
+        for (Drawing.Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Label label) {
+                words.add(Lettering.Stretch.of(label));
+            } else if (mark instanceof Drawing.Upright label) {
+                words.add(Lettering.Stretch.of(label));
+            }
+        }
+        return words;
+    }
+
+    static List<String> upright(Drawing drawing) {
+        return drawing.marks().stream().filter(Drawing.Upright.class::isInstance).map(mark -> ((Drawing.Upright) mark).text())
+                .toList();
+    }
+
+    /** The ends of all strokes of a hatching, pair by pair. */
+    static List<Drawing.Point> strokes(Drawing drawing, String style) {
+        List<Drawing.Point> ends = new ArrayList<>();
+        for (Drawing.Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Hatch hatch && mark.style().equals(style)) {
+                ends.addAll(hatch.ends());
+            }
+        }
+        return ends;
+    }
+
     static List<Drawing.Line> lines(Drawing drawing, String style) {
         return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Line && mark.style().equals(style))
                 .map(Drawing.Line.class::cast).toList();
@@ -111,6 +188,8 @@ final class Charts {
                 points.addAll(line.points());
             } else if (mark instanceof Drawing.Area area) {
                 points.addAll(area.points());
+            } else if (mark instanceof Drawing.Hatch hatch) {
+                points.addAll(hatch.ends());
             } else if (mark instanceof Drawing.Box box) {
                 points.add(new Drawing.Point(box.x(), box.y()));
                 points.add(new Drawing.Point(box.x() + box.width(), box.y() + box.height()));

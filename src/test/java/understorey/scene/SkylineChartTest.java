@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
@@ -91,6 +92,91 @@ class SkylineChartTest {
     void landHigherThanTheSunStaysOnTheSheet() {
         Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).places().get(0).skyline();
         assertTrue(points(drawing).stream().allMatch(point -> point.y() >= 0));
+    }
+
+    @Test
+    void treeTopsStandAtTheirAngleOnAverage() {
+        for (double angleDeg : new double[] {3, 22, 60, 80}) {
+            Drawing drawing = Charts.amongTrees(may(), List.of(), angleDeg, "Footbridge");
+            List<Point> outline = crowns(drawing);
+            double mean = outline.stream().mapToDouble(point -> degrees(drawing, point.y())).average().orElseThrow();
+            assertEquals(angleDeg, mean, 0.3);
+            assertTrue(outline.stream().mapToDouble(Point::y).distinct().count() > 10, "ragged");
+        }
+    }
+
+    @Test
+    void treeTopsStayWithinThePlot() {
+        for (Drawing drawing : Charts.skylinesAmongTrees()) {
+            double bottom = labels(drawing).stream().filter(label -> label.text().equals("0°")).findFirst().orElseThrow().at().y() - 5;
+            List<Point> trees = new ArrayList<>(crowns(drawing));
+            trees.addAll(Charts.strokes(drawing, "trunks"));
+            assertTrue(trees.size() > 100);
+            for (Point point : trees) {
+                assertTrue(point.x() >= 36 && point.x() <= 704 && point.y() >= 40 && point.y() <= bottom, point + drawing.says());
+            }
+        }
+    }
+
+    @Test
+    void theSameSpotHasTheSameTreesAndAnotherHasOthers() {
+        Drawing once = Charts.amongTrees(may(), List.of(), 40.0, "Footbridge");
+        assertEquals(once, Charts.amongTrees(may(), List.of(), 40.0, "Footbridge"));
+        assertFalse(crowns(once).equals(crowns(Charts.amongTrees(may(), List.of(), 40.0, "Old stump"))));
+        assertEquals("Footbridge", once.title());
+    }
+
+    @Test
+    void theSunIsDrawnAsItIsSeenOverTreesAndLand() {
+        Drawing drawing = Charts.amongTrees(may(), List.of(new SkylinePoint(0, 10)), 35.0, "Footbridge");
+        assertTrue(heights(drawing, "sun").allMatch(deg -> deg > 34.8));
+        assertTrue(heights(drawing, "sun-in-trees").allMatch(deg -> deg > 9.8 && deg < 35.2));
+        assertTrue(heights(drawing, "sun-hidden").allMatch(deg -> deg < 10.2));
+        assertEquals(List.of("sun clear", "behind trees, tops at 35°", "behind land"), labels(drawing).stream()
+                .map(Label::text).filter(text -> text.matches("(sun|behind) .*")).toList());
+        assertTrue(drawing.says().contains(" It stands above the tree tops, which stand at about 35°, from about "), drawing.says());
+    }
+
+    @Test
+    void treesTallerThanTheSunLeaveNoClearPath() {
+        Drawing drawing = Charts.amongTrees(may(), List.of(), 60.0, "Footbridge");
+        assertEquals(List.of(), lines(drawing, "sun"));
+        assertTrue(drawing.says().endsWith(" It does not rise above the tree tops, which stand at about 60°."), drawing.says());
+    }
+
+    @Test
+    void aSpotWithoutAClearingHasNoTreeLine() {
+        Drawing drawing = Charts.amongTrees(may(), List.of(), null, "Under the beeches");
+        assertTrue(drawing.marks().stream().noneMatch(mark -> mark.style().matches("trees|trunks|sun-in-trees")));
+    }
+
+    private static Brief may() {
+        return Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN);
+    }
+
+    /** The outline without the two points at its foot. */
+    private static List<Point> crowns(Drawing drawing) {
+        List<Point> outline = drawing.marks().stream().filter(mark -> mark instanceof Drawing.Area && mark.style().equals("trees"))
+                .map(mark -> ((Drawing.Area) mark).points()).findFirst().orElseThrow();
+        return outline.subList(1, outline.size() - 1);
+    }
+
+    /** Heights of a part of the path by the figures of the scale; the key above the plot is no part of it. */
+    private static DoubleStream heights(Drawing drawing, String style) {
+        List<Point> points = new ArrayList<>();
+        lines(drawing, style).stream().filter(line -> line.points().get(0).y() > 20).forEach(line -> points.addAll(line.points()));
+        assertFalse(points.isEmpty(), style);
+        return points.stream().mapToDouble(point -> degrees(drawing, point.y()));
+    }
+
+    private static double degrees(Drawing drawing, double y) {
+        TreeMap<Double, Double> heights = new TreeMap<>();
+        for (Label label : labels(drawing)) {
+            if (label.text().matches("\\d+°")) {
+                heights.put(label.at().y() - 5, Double.valueOf(label.text().replace("°", "")));
+            }
+        }
+        return line(heights, y);
     }
 
     /** Where a row of the table belongs by the figures printed on the sheet's own two scales. */

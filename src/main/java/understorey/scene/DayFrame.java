@@ -1,0 +1,157 @@
+package understorey.scene;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.outing.Outing;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+import understorey.scene.Lettering.Stretch;
+import understorey.sky.Interval;
+import understorey.sky.SunDay;
+
+/**
+ * The scales of the day's light: hours from night to night across, EV upwards, and below the EV a foot for what
+ * the sun does.
+ */
+final class DayFrame {
+
+    static final double WIDTH = 720;
+    static final double LEFT = 44;
+    static final double RIGHT = 704;
+    static final int LOWEST_EV = -4;
+    /** Brighter than any light in the open, with room for a word above it. */
+    private static final int HIGHEST_EV = 18;
+    private static final double EV = 9;
+    private static final double SCALE = (HIGHEST_EV - LOWEST_EV) * EV;
+    private static final double LEAST_WIDTH = 3;
+    private static final double BESIDE_WORDS = 3;
+
+    private final ZonedDateTime from;
+    private final ZonedDateTime to;
+    private double top;
+    private double foot;
+
+    /** The hours between the first and the last row of the date that are worth drawing. */
+    DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, Outing outing) {
+        boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
+                || sun.civilDusk().isBefore(sun.civilDawn());
+        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), outing.arrive())
+                .truncatedTo(ChronoUnit.HOURS));
+        this.to = whole ? last : earlier(last, later(sun.civilDusk().plusMinutes(105),
+                outing.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
+    }
+
+    /** Puts the frame on the sheet: the upper edge and the height of the foot, px. */
+    void lay(double upperEdge, double footHeight) {
+        this.top = upperEdge;
+        this.foot = footHeight;
+    }
+
+    ZonedDateTime from() {
+        return from;
+    }
+
+    ZonedDateTime to() {
+        return to;
+    }
+
+    double top() {
+        return top;
+    }
+
+    /** Where the scale of EV ends and the foot begins. */
+    double floor() {
+        return top + SCALE;
+    }
+
+    double bottom() {
+        return floor() + foot;
+    }
+
+    boolean inside(ZonedDateTime time) {
+        return !time.isBefore(from) && !time.isAfter(to);
+    }
+
+    double x(ZonedDateTime time) {
+        double share = (double) Duration.between(from, time).toSeconds() / Duration.between(from, to).toSeconds();
+        return LEFT + share * (RIGHT - LEFT);
+    }
+
+    double y(double ev) {
+        double within = Math.max(LOWEST_EV, Math.min(HIGHEST_EV, ev));
+        return top + EV * (HIGHEST_EV - within);
+    }
+
+    /** The part of a stretch of time that is drawn, from edge to edge of the frame; null where it is too short to see. */
+    Stretch column(Interval time) {
+        if (time == null || !time.to().isAfter(from) || !time.from().isBefore(to)) {
+            return null;
+        }
+        double left = new Point(x(later(time.from(), from)), 0).x();
+        double right = new Point(x(earlier(time.to(), to)), 0).x();
+        return right - left < LEAST_WIDTH ? null : new Stretch(left, top, right, bottom());
+    }
+
+    /** A hairline every 4 EV, none behind the words within the frame, which stand from left to right. */
+    void grid(List<Stretch> words, List<Mark> marks) {
+        List<Point> ends = new ArrayList<>();
+        for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
+            double left = LEFT;
+            for (Stretch word : words) {
+                if (y(ev) > word.top() - BESIDE_WORDS && y(ev) < word.bottom() + BESIDE_WORDS) {
+                    ends.add(new Point(left, y(ev)));
+                    ends.add(new Point(word.left() - BESIDE_WORDS, y(ev)));
+                    left = word.right() + BESIDE_WORDS;
+                }
+            }
+            ends.add(new Point(left, y(ev)));
+            ends.add(new Point(RIGHT, y(ev)));
+        }
+        marks.add(new Drawing.Hatch("hair", ends));
+    }
+
+    /** The figures of the scale. */
+    void figures(List<Mark> marks) {
+        marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, top + 5), "EV"));
+        for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
+            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5),
+                    String.valueOf(ev).replace('-', '−')));
+        }
+    }
+
+    /** Full hours along the line at y, with ticks from the frame down to them. */
+    void hours(double y, List<Mark> marks) {
+        marks.add(new Drawing.Line("axis", List.of(new Point(LEFT, bottom()), new Point(RIGHT, bottom()))));
+        int step = Duration.between(from, to).toHours() > 12 ? 3 : 2;
+        ZonedDateTime hour = from.truncatedTo(ChronoUnit.HOURS);
+        List<Point> ticks = new ArrayList<>();
+        while (!hour.isAfter(to)) {
+            if (hour.getHour() % step == 0 && !hour.isBefore(from)) {
+                ticks.add(new Point(x(hour), bottom()));
+                ticks.add(new Point(x(hour), y - 16));
+                double centre = Math.min(RIGHT - 18, Math.max(LEFT + 4, x(hour)));
+                marks.add(new Drawing.Label("figure", Anchor.MIDDLE, new Point(centre, y), clock(hour)));
+            }
+            hour = hour.plusHours(1);
+        }
+        marks.add(new Drawing.Hatch("hair", ticks));
+    }
+
+    private static ZonedDateTime later(ZonedDateTime a, ZonedDateTime b) {
+        return a.isAfter(b) ? a : b;
+    }
+
+    private static ZonedDateTime earlier(ZonedDateTime a, ZonedDateTime b) {
+        return a.isBefore(b) ? a : b;
+    }
+
+    /** Time of day to the minute, half up. */
+    static String clock(ZonedDateTime time) {
+        ZonedDateTime minute = time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+        return minute.toLocalTime().toString();
+    }
+}

@@ -1,0 +1,223 @@
+package understorey.scene;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Hatch;
+import understorey.scene.Drawing.Label;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+import understorey.scene.Drawing.Upright;
+import understorey.scene.Lettering.Stretch;
+import understorey.sky.Interval;
+import understorey.sky.SunDay;
+
+/**
+ * What the sun does, in textures and words that survive a black-and-white printer: night closely ruled, twilight
+ * widely; in the foot of the frame low sun hatched, and a measure line for each stretch of sun over the land.
+ */
+final class DayHatching {
+
+    private static final String LOW_SUN = "low sun";
+    private static final String OVER_THE_LAND = "sun over the land";
+    private static final Duration NO_GAP = Duration.ofMinutes(5);
+    private static final double ROW = 22;
+    /** Half the height of a hatched strip, and of the ticks that end a measure line. */
+    private static final double HALF = 6;
+    private static final double NIGHT_RULE = 4.5;
+    private static final double DUSK_RULE = 12;
+    private static final double SLANT = 5;
+    private static final double ASIDE = 6;
+    /** A hanging line may stand between a strip and its word. */
+    private static final double FARTHEST_ASIDE = 48;
+    /** Of strip on both sides of a word in it, px. */
+    private static final double LEAST_STRIPS = 48;
+
+    private final DayFrame frame;
+    private final List<Interval> lowSun = new ArrayList<>();
+    private final List<Interval> overLand = new ArrayList<>();
+
+    DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit) {
+        this.frame = frame;
+        Interval morning = sun.lowSunMorning();
+        Interval evening = sun.lowSunEvening();
+        boolean oneStretch = morning != null && evening != null && !evening.from().isAfter(morning.to().plus(NO_GAP))
+                && !evening.from().isBefore(morning.from());
+        keep(oneStretch ? new Interval(morning.from(), evening.to()) : morning, lowSun);
+        keep(oneStretch ? null : evening, lowSun);
+        boolean ends = false;
+        for (Interval interval : sunlit) {
+            keep(interval, overLand);
+            ends |= interval.from().isAfter(frame.from()) || interval.to().isBefore(frame.to());
+        }
+        if (!ends) {
+            overLand.clear();
+        }
+    }
+
+    private void keep(Interval interval, List<Interval> kept) {
+        if (frame.column(interval) != null) {
+            kept.add(interval);
+        }
+    }
+
+    /** Height of the foot, px: a row for each thing that the sun does within the frame. */
+    double foot() {
+        int rows = (lowSun.isEmpty() ? 0 : 1) + (overLand.isEmpty() ? 0 : 1);
+        return rows == 0 ? 0 : rows * ROW + 6;
+    }
+
+    /**
+     * Surfaces and rules of the dark hours, and their words: across where all of them fit so, else upwards.
+     * Returns where the words stand, from left to right.
+     *
+     * @param said words that stand there already
+     */
+    List<Stretch> dark(List<Darkness.Stretch> dark, List<Stretch> said, Lettering lettering, List<Mark> marks) {
+        boolean across = true;
+        for (Darkness.Stretch hours : dark) {
+            Stretch column = column(hours);
+            across &= column == null || column.right() - column.left() > Lanes.textWidth(word(hours)) + 2 * ASIDE;
+        }
+        List<Stretch> words = new ArrayList<>();
+        for (Darkness.Stretch hours : dark) {
+            Stretch column = column(hours);
+            if (column != null) {
+                marks.add(new Drawing.Box(hours.night() ? "night" : "dusk", column.left(), column.top(),
+                        new Point(column.right() - column.left(), 0).x(), column.bottom() - column.top()));
+                List<Stretch> plain = new ArrayList<>(said);
+                if (across) {
+                    across(word(hours), column, lettering, words, marks);
+                    plain.addAll(words);
+                    plain.sort(Comparator.comparingDouble(Stretch::left));
+                } else if (upwards(word(hours), column, lettering, words, marks)) {
+                    plain.add(new Stretch(column.left(), column.top(), column.right(), words.get(words.size() - 1).bottom()));
+                }
+                marks.add(Hatching.ruled(hours.night() ? "night-rules" : "dusk-rules", column,
+                        hours.night() ? NIGHT_RULE : DUSK_RULE, plain));
+            }
+        }
+        return words;
+    }
+
+    private Stretch column(Darkness.Stretch hours) {
+        return frame.column(new Interval(hours.from(), hours.to()));
+    }
+
+    private static String word(Darkness.Stretch hours) {
+        return hours.night() ? "night" : "twilight";
+    }
+
+    /** Between the hairlines of 16 and 12 EV, and of 12 and 8 where others stand there. */
+    private static void across(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
+        for (double y = column.top() + 41; y < column.top() + 80; y += 36) {
+            Label label = new Label("words", Anchor.MIDDLE, new Point((column.left() + column.right()) / 2, y), word);
+            if (lettering.place(label)) {
+                words.add(Stretch.of(label));
+                marks.add(label);
+                return;
+            }
+        }
+    }
+
+    /** At the head of the column, which is left plain as far as the word reaches; false where there is no room. */
+    private static boolean upwards(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
+        Upright label = new Upright("words", new Point((column.left() + column.right()) / 2 + 5, column.top() + 9), word);
+        Stretch letters = Stretch.of(label);
+        if (letters.left() - 2 > column.left() && letters.right() + 2 < column.right() && lettering.place(label)) {
+            words.add(letters);
+            marks.add(label);
+            return true;
+        }
+        return false;
+    }
+
+    /** The strips in the foot. */
+    void sun(Lettering lettering, List<Mark> marks) {
+        double middle = frame.floor() + 2 + ROW / 2;
+        List<Stretch> unnamed = new ArrayList<>();
+        for (Interval interval : lowSun) {
+            Stretch column = frame.column(interval);
+            if (!namedWithin(column, middle, lettering, marks)) {
+                unnamed.add(column);
+                strip(column.left(), column.right(), middle, lettering, marks);
+            }
+        }
+        for (Stretch column : unnamed) {
+            nameBeside(column, middle, lettering, marks);
+        }
+        if (!lowSun.isEmpty()) {
+            middle += ROW;
+        }
+        measure(middle, lettering, marks);
+    }
+
+    /** A long strip holds its name. */
+    private static boolean namedWithin(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
+        double centre = (column.left() + column.right()) / 2;
+        double half = Lanes.textWidth(LOW_SUN) / 2 + ASIDE;
+        Label label = new Label("words", Anchor.MIDDLE, new Point(centre, middle + 5), LOW_SUN);
+        if (column.right() - column.left() < 2 * half + LEAST_STRIPS || !lettering.place(label)) {
+            return false;
+        }
+        marks.add(label);
+        strip(column.left(), centre - half, middle, lettering, marks);
+        strip(centre + half, column.right(), middle, lettering, marks);
+        return true;
+    }
+
+    /** Towards the middle of the day first. */
+    private static void nameBeside(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
+        double width = Lanes.textWidth(LOW_SUN);
+        boolean morning = column.left() + column.right() < DayFrame.LEFT + DayFrame.RIGHT;
+        for (boolean right : new boolean[] {morning, !morning}) {
+            for (double aside = ASIDE; aside < FARTHEST_ASIDE; aside += ASIDE) {
+                double x = right ? column.right() + aside : column.left() - aside;
+                boolean within = right ? x + width <= DayFrame.RIGHT : x - width >= DayFrame.LEFT;
+                Label label = new Label("words", right ? Anchor.START : Anchor.END, new Point(x, middle + 5), LOW_SUN);
+                if (within && lettering.place(label)) {
+                    marks.add(label);
+                    return;
+                }
+            }
+        }
+    }
+
+    private static void strip(double left, double right, double middle, Lettering lettering, List<Mark> marks) {
+        marks.add(Hatching.slanted("low-sun", new Stretch(left, middle - HALF, right, middle + HALF), SLANT));
+        lettering.avoid(List.of(new Point(left, middle), new Point(right, middle)));
+    }
+
+    /** A line a stretch, with a tick at each end that falls within the frame, and words upon it where they fit. */
+    private void measure(double middle, Lettering lettering, List<Mark> marks) {
+        List<Point> ends = new ArrayList<>();
+        List<Mark> words = new ArrayList<>();
+        for (Interval interval : overLand) {
+            Stretch column = frame.column(interval);
+            ends.add(new Point(column.left(), middle));
+            ends.add(new Point(column.right(), middle));
+            if (!interval.from().isBefore(frame.from())) {
+                tick(column.left(), middle, ends);
+            }
+            if (!interval.to().isAfter(frame.to())) {
+                tick(column.right(), middle, ends);
+            }
+            Label label = new Label("line-words", Anchor.MIDDLE,
+                    new Point((column.left() + column.right()) / 2, middle + 5), OVER_THE_LAND);
+            if (column.right() - column.left() > Lanes.textWidth(OVER_THE_LAND) + 4 * ASIDE && lettering.place(label)) {
+                words.add(label);
+            }
+        }
+        if (!ends.isEmpty()) {
+            marks.add(new Hatch("over-land", ends));
+        }
+        marks.addAll(words);
+    }
+
+    private static void tick(double x, double middle, List<Point> ends) {
+        ends.add(new Point(x, middle - HALF));
+        ends.add(new Point(x, middle + HALF));
+    }
+}

@@ -1,0 +1,210 @@
+package understorey.scene;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import understorey.light.LightAt;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Label;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+
+/**
+ * Light on the floor as a ribbon: a band from the darkest to the brightest sky, a line for the sky that is
+ * expected as far as anybody said, a broken line where the sun shines through, and the name of each beside it.
+ */
+final class DayRibbon {
+
+    private static final double ABOVE = 7;
+    private static final double UNDER = 17;
+    private static final double BESIDE = 6;
+    /** A band thinner than this shows one line, which no word can tell from its other edge. */
+    private static final double THIN = 5;
+
+    private final DayFrame frame;
+    /** The rows within the frame. */
+    private final List<LightAt> rows = new ArrayList<>();
+    private final List<Point> brightest = new ArrayList<>();
+    private final List<Point> darkest = new ArrayList<>();
+    /** NaN where nobody said what the sky will be. */
+    private final double[] expected;
+    private final List<List<Point>> lines = new ArrayList<>();
+    private final List<List<Point>> flecks = new ArrayList<>();
+
+    DayRibbon(DayFrame frame, List<LightAt> light, ToDoubleFunction<LightAt> sky) {
+        this.frame = frame;
+        for (LightAt row : light) {
+            if (frame.inside(row.sun().time())) {
+                rows.add(row);
+            }
+        }
+        expected = new double[rows.size()];
+        for (int i = 0; i < expected.length; i++) {
+            expected[i] = sky.applyAsDouble(rows.get(i));
+        }
+    }
+
+    /** Once the frame is laid. */
+    void curves(List<Mark> marks) {
+        List<Point> line = new ArrayList<>();
+        List<Point> fleck = new ArrayList<>();
+        for (int i = 0; i < expected.length; i++) {
+            LightAt row = rows.get(i);
+            double x = frame.x(row.sun().time());
+            brightest.add(new Point(x, frame.y(brightest(row))));
+            darkest.add(new Point(x, frame.y(darkest(row))));
+            line = grown(line, expected[i] >= DayFrame.LOWEST_EV ? expected[i] : null, x, lines);
+            fleck = grown(fleck, row.floor().fleck(), x, flecks);
+        }
+        grown(line, null, 0, lines);
+        grown(fleck, null, 0, flecks);
+        List<Point> band = new ArrayList<>(darkest);
+        Collections.reverse(band);
+        band.addAll(0, brightest);
+        marks.add(new Drawing.Area("band", band));
+        for (List<Point> run : lines) {
+            marks.add(new Drawing.Line("light", run));
+        }
+        for (List<Point> run : flecks) {
+            marks.add(new Drawing.Line("fleck", run));
+        }
+    }
+
+    /**
+     * The run with one more point, or a new one where there is none; a run of one point is no line. Level parts
+     * need no points between.
+     */
+    private List<Point> grown(List<Point> run, Double ev, double x, List<List<Point>> runs) {
+        if (ev != null) {
+            Point point = new Point(x, frame.y(ev));
+            int last = run.size() - 1;
+            if (last > 0 && run.get(last).y() == point.y() && run.get(last - 1).y() == point.y()) {
+                run.remove(last);
+            }
+            run.add(point);
+            return run;
+        }
+        if (run.size() > 1) {
+            runs.add(run);
+        }
+        return new ArrayList<>();
+    }
+
+    /** Names the longest fleck line and both edges of the band, where there is room for words beside them. */
+    void names(Lettering lettering, List<Mark> marks) {
+        lines.forEach(lettering::avoid);
+        flecks.forEach(lettering::avoid);
+        lettering.avoid(brightest);
+        lettering.avoid(darkest);
+        List<Point> longest = List.of();
+        for (List<Point> run : flecks) {
+            longest = longest.isEmpty() || width(run) > width(longest) ? run : longest;
+        }
+        if (!longest.isEmpty()) {
+            String words = rows.get(0).plantAreaIndex() > 0 ? "in a fleck of sun" : "in the sun";
+            if (!named(words, "fleck-words", longest, true, lettering, marks)) {
+                named(words, "fleck-words", longest, false, lettering, marks);
+            }
+        }
+        edge(false, lettering, marks);
+        edge(true, lettering, marks);
+    }
+
+    private static double width(List<Point> run) {
+        return run.get(run.size() - 1).x() - run.get(0).x();
+    }
+
+    private void edge(boolean upper, Lettering lettering, List<Mark> marks) {
+        for (String sky : new String[] {"clear, in the shade", "overcast", "broken cloud"}) {
+            List<Point> own = new ArrayList<>();
+            for (int i = 0; i < rows.size(); i++) {
+                if (darkest.get(i).y() - brightest.get(i).y() > THIN && sky.equals(name(rows.get(i), upper))) {
+                    own.add((upper ? brightest : darkest).get(i));
+                }
+            }
+            if (own.size() > 1 && named(sky, "edge-words", own, upper, lettering, marks)) {
+                return;
+            }
+        }
+    }
+
+    /** Puts the words beside a line, as near to its middle as nothing stands in the way. */
+    private static boolean named(String words, String style, List<Point> line, boolean above, Lettering lettering,
+                                 List<Mark> marks) {
+        double half = Lanes.textWidth(words) / 2;
+        int middle = line.size() / 2;
+        for (int step = 0; step <= 2 * middle; step++) {
+            int i = middle + (step % 2 == 0 ? step / 2 : -(step + 1) / 2);
+            if (i < 0 || i >= line.size()) {
+                continue;
+            }
+            double x = Math.max(DayFrame.LEFT + half, Math.min(DayFrame.RIGHT - half, line.get(i).x()));
+            double y = line.get(i).y();
+            for (Point point : line) {
+                if (Math.abs(point.x() - x) < half + BESIDE) {
+                    y = above ? Math.min(y, point.y()) : Math.max(y, point.y());
+                }
+            }
+            Label label = new Label(style, Anchor.MIDDLE, new Point(x, above ? y - ABOVE : y + UNDER), words);
+            if (lettering.place(label)) {
+                marks.add(label);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The row with the most light: under the sky expected as far as that is known, else under any. */
+    LightAt best() {
+        LightAt best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < expected.length; i++) {
+            double ev = known() ? expected[i] : brightest(rows.get(i));
+            if (best == null || ev > most) {
+                best = rows.get(i);
+                most = Double.isNaN(ev) ? Double.NEGATIVE_INFINITY : ev;
+            }
+        }
+        return best;
+    }
+
+    double expectedAt(LightAt row) {
+        return expected[rows.indexOf(row)];
+    }
+
+    /** True when somebody said what the sky will be at any time that is drawn. */
+    boolean known() {
+        return nextKnown(0, 1) >= 0;
+    }
+
+    /** The hours for which somebody said so; nothing to say where these are all. */
+    String knownSpan() {
+        int first = nextKnown(0, 1);
+        int last = nextKnown(expected.length - 1, -1);
+        return first == 0 && last == expected.length - 1 ? "" : " What the sky will be is known from about "
+                + DayFrame.clock(rows.get(first).sun().time()) + " to " + DayFrame.clock(rows.get(last).sun().time()) + ".";
+    }
+
+    private int nextKnown(int from, int step) {
+        for (int i = from; i >= 0 && i < expected.length; i += step) {
+            if (!Double.isNaN(expected[i])) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    static double brightest(LightAt row) {
+        return Math.max(row.floor().shade(), Math.max(row.floor().broken(), row.floor().overcast()));
+    }
+
+    static double darkest(LightAt row) {
+        return Math.min(row.floor().shade(), Math.min(row.floor().broken(), row.floor().overcast()));
+    }
+
+    private static String name(LightAt row, boolean brightest) {
+        double ev = brightest ? brightest(row) : darkest(row);
+        return ev == row.floor().shade() ? "clear, in the shade" : ev == row.floor().overcast() ? "overcast" : "broken cloud";
+    }
+}
