@@ -21,6 +21,10 @@ public enum BriefReason implements Reason.Kind {
     FORECAST_SILENT,
     /** A clearing is of no use without the height of the trees round it. */
     CLEARING_WITHOUT_HEIGHT,
+    /** The light wished for is poor at the time planned, and better at another. */
+    LIGHT_POOR_NOW,
+    /** It is poor all day. */
+    LIGHT_POOR_ALL_DAY,
     SHOT_CANNOT,
     SHOT_COMPROMISE,
     /** The lens fits, but hand or wind leave the time too long. */

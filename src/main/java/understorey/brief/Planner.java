@@ -39,6 +39,8 @@ public final class Planner {
     private final SunDay sun;
     private final List<LightAt> light;
     private final List<Intent> intents;
+    private final SpotPlanner spots;
+    private final List<SpotPlanner.Place> places;
     private final Outing outing;
     private final ExpectedSky sky;
 
@@ -49,7 +51,9 @@ public final class Planner {
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots());
-        this.outing = RunningOrder.of(trip, date, sun, light, intents);
+        this.spots = new SpotPlanner(trip, date, sun);
+        this.places = spots.places(intents, light);
+        this.outing = RunningOrder.of(trip, date, sun, darkest(), intents);
         this.sky = new ExpectedSky(trip);
     }
 
@@ -58,8 +62,6 @@ public final class Planner {
     }
 
     private Brief brief() {
-        SpotPlanner spots = new SpotPlanner(trip, date, sun);
-        List<SpotPlanner.Place> places = spots.places(intents, light);
         Drops drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
         ShotPlanner planner = new ShotPlanner(trip, outing, sky, drops);
         List<ShotBrief> shots = new ArrayList<>();
@@ -68,7 +70,7 @@ public final class Planner {
         }
         List<SpotLight> lit = new ArrayList<>();
         for (SpotPlanner.Place place : places) {
-            lit.add(drawn(place, shotsAt(place, shots, places, spots)));
+            lit.add(drawn(place, shotsAt(place, shots)));
         }
         Story story = Story.of(intents);
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
@@ -76,8 +78,19 @@ public final class Planner {
                 Cautions.of(trip, outing, intents), remarks(story, shots).all(), assumed());
     }
 
-    private static List<ShotBrief> shotsAt(SpotPlanner.Place place, List<ShotBrief> shots,
-                                           List<SpotPlanner.Place> places, SpotPlanner spots) {
+    /** Row by row the light of the site or of the place visited that is darkest under an overcast sky: for the way. */
+    private List<LightAt> darkest() {
+        List<LightAt> darkest = new ArrayList<>(light);
+        for (SpotPlanner.Place place : places) {
+            for (int i = 0; i < darkest.size(); i++) {
+                LightAt there = place.light().get(i);
+                darkest.set(i, there.floor().overcast() < darkest.get(i).floor().overcast() ? there : darkest.get(i));
+            }
+        }
+        return darkest;
+    }
+
+    private List<ShotBrief> shotsAt(SpotPlanner.Place place, List<ShotBrief> shots) {
         List<ShotBrief> here = new ArrayList<>();
         for (ShotBrief shot : shots) {
             if (spots.of(places, shot.intent().shot()) == place) {
@@ -164,6 +177,7 @@ public final class Planner {
         remarks.canopy();
         remarks.clocks();
         shots.forEach(remarks::shot);
+        shots.forEach(remarks::light);
         remarks.outing(outing, story);
         return remarks;
     }

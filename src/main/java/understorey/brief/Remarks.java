@@ -13,6 +13,7 @@ import java.util.Set;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
+import understorey.light.Outlook;
 import understorey.outing.Outing;
 import understorey.outing.OutingReason;
 import understorey.outing.Story;
@@ -23,6 +24,7 @@ import understorey.plan.When;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 import understorey.season.Flowering;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
@@ -127,6 +129,22 @@ final class Remarks {
                     .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
         } else if (shot.verdict() == Verdict.COMPROMISE) {
             note(Reason.of(BriefReason.SHOT_AT_ITS_LIMIT).with("shot", name));
+        }
+    }
+
+    /** On light that is not what a picture hopes for. */
+    void light(ShotBrief shot) {
+        Outlook outlook = shot.time() == null ? null : shot.outlook();
+        String name = shot.intent().shot().name();
+        if (outlook == null || outlook.grade() != Outlook.Grade.POOR) {
+            return;
+        }
+        if (outlook.windows().isEmpty()) {
+            note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
+        } else {
+            Interval best = outlook.windows().get(0);
+            note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
+                    .with("to", new Figure(best.to(), CLOCK)));
         }
     }
 

@@ -25,6 +25,7 @@ import understorey.light.WhiteBalance;
 import understorey.optics.Projection;
 import understorey.outing.Outing;
 import understorey.plan.Companion;
+import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -40,6 +41,11 @@ final class ShotPlanner {
     private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
     /** From here on the subject is as likely in the sun as out of it. */
     private static final double MOSTLY_SUN = 0.4;
+    /** Below this part of the floor a fleck is a chance find. */
+    private static final double LEAST_SUN = 0.01;
+    private static final double OVERCAST_OKTA = 7.5;
+    /** Civil twilight is brighter than any moon. */
+    private static final double NIGHT_DEG = -6;
 
     private final Trip trip;
     private final Site site;
@@ -63,7 +69,7 @@ final class ShotPlanner {
         ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
         Position position = site.positionOf(site.spot(shot.spot()));
         SunAt sun = SunAt.of(position, middle);
-        LightAt light = LightAt.of(sun, place.stand(), MoonAt.of(position, middle));
+        LightAt light = LightAt.of(sun, place.stand(), sun.altitudeDeg() < NIGHT_DEG ? MoonAt.of(position, middle) : null);
         Weather weather = sky.weather(middle);
         ShotFit fit = ShotFit.of(intent, trip.gear());
         LensFit best = fit.best();
@@ -77,13 +83,13 @@ final class ShotPlanner {
             settings = settings(best, light, orMiddle(weather.okta()), wind);
             for (SkyWord word : SKIES) {
                 skies.add(new ShotBrief.InSky(word, settings(best, light, word.okta(), wind),
-                        whiteBalance(light, word.okta())));
+                        whiteBalance(shot, light, word.okta())));
             }
         }
-        return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light),
-                wished(shot, place, light, weather), camera == null || !intent.polariser() ? null
+        return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
+                wished(shot, place, light, weather), camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
-                weather.okta() == null ? null : whiteBalance(light, weather.okta()),
+                weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 settings, List.copyOf(skies), companions(intent));
     }
 
@@ -95,8 +101,25 @@ final class ShotPlanner {
         return okta == null ? ExpectedSky.MIDDLE.okta() : okta;
     }
 
-    private static WhiteBalance whiteBalance(LightAt light, double okta) {
-        return WhiteBalance.of(light.sun().altitudeDeg(), light.fleckShare() >= MOSTLY_SUN, okta, light.plantAreaIndex());
+    /** In the sun where most of the floor is, or where the picture wants it and there are flecks of it. */
+    private static WhiteBalance whiteBalance(Shot shot, LightAt light, double okta) {
+        if (light.moonLux() > 0) {
+            return WhiteBalance.byMoon();
+        }
+        boolean inSun = light.fleckShare() >= (wantsSun(shot.light()) ? LEAST_SUN : MOSTLY_SUN);
+        return WhiteBalance.of(light.sun().altitudeDeg(), inSun, okta, light.plantAreaIndex());
+    }
+
+    private static boolean wantsSun(List<LightWish> wishes) {
+        for (LightWish wish : wishes) {
+            switch (wish) {
+                case LOW_SUN, BACKLIGHT, SIDELIGHT, FRONTLIGHT, OVERHEAD -> {
+                    return true;
+                }
+                default -> { }
+            }
+        }
+        return false;
     }
 
     private static Settings settings(LensFit fit, LightAt light, double okta, Double wind) {
@@ -105,12 +128,12 @@ final class ShotPlanner {
 
     /** Null for a picture that faces nowhere in particular. */
     private static ShotBrief.Sunlight sunlight(Shot shot, SunAt sun, Projection camera, SpotPlanner.Place place,
-                                               LightAt light) {
+                                               LightAt light, Weather weather) {
         if (shot.facingDeg() == null) {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline()),
+        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), light.fleckShare() >= LEAST_SUN && orMiddle(weather.okta()) < OVERCAST_OKTA),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 

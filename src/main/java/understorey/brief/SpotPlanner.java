@@ -24,16 +24,15 @@ final class SpotPlanner {
 
     private static final double NEAR_DEG = 0.01;
 
-    private final Trip trip;
     private final Site site;
     private final LocalDate date;
-    private final SunDay sun;
+    private final Mist mist;
 
     SpotPlanner(Trip trip, LocalDate date, SunDay sun) {
-        this.trip = trip;
         this.site = trip.site();
         this.date = date;
-        this.sun = sun;
+        this.mist = Mist.atDawn(sun, morningSun(sun, Skyline.of(site.skyline()).sunlit(site.position(), date, site.zone())),
+                trip.forecast(), trip.sky());
     }
 
     /** The light at one place, before it is drawn. */
@@ -68,18 +67,18 @@ final class SpotPlanner {
         return of(places, site.spot(shot.spot()));
     }
 
-    private static Place of(List<Place> places, Spot spot) {
+    private Place of(List<Place> places, Spot spot) {
         for (Place place : places) {
-            if (place.first() == spot || plain(place.first()) && plain(spot)) {
+            if (place.first() == spot || like(place.first()) && like(spot)) {
                 return place;
             }
         }
         return null;
     }
 
-    /** Nothing is told of the spot that is not told of the site: it has the site's own light. */
-    private static boolean plain(Spot spot) {
-        return spot == null || spot.canopy() == null && spot.skyline() == null && spot.slope() == null
+    /** Nothing is told of a spot near by that is not told of the site: it has the site's own light. */
+    private boolean like(Spot spot) {
+        return spot == null || near(spot) && spot.canopy() == null && spot.skyline() == null && spot.slope() == null
                 && spot.clearingRadiusM() == null;
     }
 
@@ -91,7 +90,7 @@ final class SpotPlanner {
     }
 
     private Place place(Spot spot, List<LightAt> siteLight) {
-        List<LightAt> light = plain(spot) ? siteLight : near(spot)
+        List<LightAt> light = like(spot) ? siteLight : near(spot)
                 ? LightTable.near(siteLight, Standpoint.of(site, spot, date)) : LightTable.of(site, spot, date);
         Standpoint stand = light.get(0).place();
         List<SunAt> track = new ArrayList<>(light.size());
@@ -107,11 +106,11 @@ final class SpotPlanner {
             names.add(spot.name());
         }
         return new Place(spot, names, stand, light, track, sunlit, overTrees,
-                Mist.atDawn(sun, morningSun(sunlit), trip.forecast(), trip.sky()));
+                mist);
     }
 
-    /** When the sun first reaches the floor after sunrise; null when it does not, or never sets. */
-    private ZonedDateTime morningSun(List<Interval> sunlit) {
+    /** When the sun first reaches the floor of the valley after sunrise; null when it does not, or never sets. */
+    private static ZonedDateTime morningSun(SunDay sun, List<Interval> sunlit) {
         for (Interval stretch : sunlit) {
             if (sun.sunrise() != null && !stretch.from().isBefore(sun.sunrise().minusMinutes(5))) {
                 return stretch.from();

@@ -13,6 +13,8 @@ public enum DirectionReason implements Reason.Kind {
     SUN_OVERHEAD,
     /** Neither direct light nor flare. */
     SUN_HIDDEN_BY_LAND,
+    /** Hardly any direct light. */
+    SUN_VEILED,
     SUN_IN_FRAME,
     /** Near enough to flare. */
     SUN_NEAR_FRAME,
@@ -37,6 +39,7 @@ public enum DirectionReason implements Reason.Kind {
     /** Sun and cloud by turns. */
     WHITE_BALANCE_BROKEN,
     WHITE_BALANCE_CLOUD,
+    WHITE_BALANCE_MOON,
     /** Leaves overhead. */
     GREEN_CAST
 }

@@ -86,21 +86,28 @@ final class DropsReckoning {
         return new Drops(from, shares, losses, reasons, dryBy);
     }
 
+    /** Rain that may not come counts by its chance. */
+    private double likely(double share) {
+        return ofDew || chance == null ? share : share * chance;
+    }
+
     private void step(int step, ZonedDateTime begins, Weather weather) {
         rainTold |= weather.rainMm() != null && !begins.isBefore(dayBegins);
-        if (weather.rainMm() != null && weather.rainMm() > 0) {
+        if (weather.temperatureC() != null && weather.temperatureC() <= 0) {
+            film.clear();
+        } else if (weather.rainMm() != null && weather.rainMm() > 0) {
             wetted(begins, false);
             chance = weather.rainChance() == null ? chance : weather.rainChance();
             film.rain(weather.rainMm() * Drops.STEP_S / ForecastMoment.HOUR_S);
-            shares[step] = film.share();
+            shares[step] = likely(film.share());
         } else if (dewForms(begins, weather)) {
             wetted(begins, true);
             film.dew();
             shares[step] = film.share();
         } else if (film.stands()) {
-            shares[step] = film.share();
+            shares[step] = likely(film.share());
             double lossMm = lossMm(weather, !begins.isBefore(dayBegins));
-            losses[step] = lossMm / film.laidMm();
+            losses[step] = likely(lossMm / film.laidMm());
             double part = lossMm <= film.mm() ? 1 : film.mm() / lossMm;
             film.lose(lossMm);
             if (!film.stands()) {
@@ -110,6 +117,9 @@ final class DropsReckoning {
     }
 
     private void wetted(ZonedDateTime begins, boolean dew) {
+        if (film.stands() && ofDew && !dew && begins.isAfter(dayBegins)) {
+            reasons.add(Reason.of(WeatherReason.DROPS_OF_DEW).with("dry", new Figure(begins, CLOCK)));
+        }
         chance = film.stands() && !dew ? chance : null;
         wetUntil = begins.plusSeconds(Drops.STEP_S);
         ofDew = dew;

@@ -120,10 +120,14 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return ExposureValue.ev100(floor.groundLux(okta, whole) + floor.moonLux(moonLux, okta));
     }
 
-    /** Stops between a fleck of sun and the shade beside it; 0 where clouds or leaves leave no flecks. */
+    /** Stops between a fleck of sun, on what stands or on the ground, and the shade beside it; 0 where clouds or leaves leave no flecks. */
     public double contrastStops(double okta) {
-        boolean flecked = okta < MINGLED_OKTA && floor.fleck() != null && fleckShare >= LEAST_FLECK_SHARE;
-        return flecked ? Math.max(0, floor.fleck() - floor.shade()) : 0;
+        if (okta >= MINGLED_OKTA || floor.fleck() == null || fleckShare < LEAST_FLECK_SHARE) {
+            return 0;
+        }
+        double ground = new Falling(sun, aboveSkyline, place, 1, place.uniformSky(), place.overcastSky())
+                .groundEv(CLEAR_OKTA, 1);
+        return Math.max(0, Math.max(floor.fleck(), ground) - floor.shade());
     }
 
     /**

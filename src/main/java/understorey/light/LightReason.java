@@ -29,6 +29,7 @@ public enum LightReason implements Reason.Kind {
     SOFT_UNDER_LEAVES,
     HARSH,
     MIST_LIKELY,
+    MIST_POSSIBLE,
     MIST_UNLIKELY,
     /** Nobody told how damp the air is. */
     MIST_NOT_JUDGED,

@@ -24,7 +24,7 @@ import understorey.sky.SunDay;
  * tells, the floor of a closed wood less (from memory).
  *
  * @param likelihood null when it cannot be judged
- * @param stands     from two hours before sunrise until it is gone; null when no mist is to be looked for
+ * @param stands     from two hours before sunrise until it is gone, or would be; null when none is to be looked for
  * @param reasons    in the order of telling; never empty
  */
 public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons) {
@@ -57,7 +57,8 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
      * of thumb: a spread of 2.8 °C and less is high with both a wind below 2.2 m/s and 2 okta and less, medium with
      * one of them, low with neither; a spread of up to 5 °C is low with both. What nobody told counts as not met.
      *
-     * @param sunOnFloor first time in the morning at which the sun clears the land there; null when it never does
+     * @param sunOnFloor first time in the morning at which the sun clears the land of the valley; from two hours after
+     *                   sunrise on, and when it never does (null), mist thins all the same
      */
     public static Mist atDawn(SunDay sun, ZonedDateTime sunOnFloor, List<ForecastHour> forecast, SkyWord sky) {
         if (sun.sunrise() == null) {
@@ -65,7 +66,8 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
         }
         DawnAir air = DawnAir.of(sun.sunrise(), forecast, sky);
         if (air == null) {
-            return new Mist(null, null, List.of(Reason.of(WeatherReason.MIST_UNKNOWN)));
+            return new Mist(null, new Interval(sun.sunrise().minus(BEFORE_SUNRISE), sun.sunrise().plus(IN_SHADE)
+                    .plus(THINNING)), List.of(Reason.of(WeatherReason.MIST_UNKNOWN)));
         }
         List<Reason> reasons = new ArrayList<>();
         Likelihood likelihood = air.index() == null ? byRule(air, reasons) : byIndex(air.index());
@@ -79,22 +81,24 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
         if (likelihood == Likelihood.NONE) {
             return new Mist(likelihood, null, reasons);
         }
-        ZonedDateTime thins = sunOnFloor == null ? sun.sunrise().plus(IN_SHADE) : sunOnFloor;
+        ZonedDateTime latest = sun.sunrise().plus(IN_SHADE);
+        boolean inShade = sunOnFloor == null || sunOnFloor.isAfter(latest);
+        ZonedDateTime thins = inShade ? latest : sunOnFloor;
         Interval stands = new Interval(sun.sunrise().minus(BEFORE_SUNRISE), thins.plus(THINNING));
-        reasons.add(clearing(sunOnFloor == null, thins, stands.to()));
+        reasons.add(clearing(inShade, thins, stands.to()));
         return new Mist(likelihood, stands, reasons);
     }
 
     /**
-     * How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands; not a number when it
-     * cannot be judged.
+     * How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands; not a number at a
+     * time of mist where it cannot be judged.
      */
     public double at(ZonedDateTime time) {
-        if (likelihood == null) {
-            return Double.NaN;
-        }
         if (stands == null || !stands.contains(time)) {
             return 0;
+        }
+        if (likelihood == null) {
+            return Double.NaN;
         }
         double left = (double) Duration.between(time, stands.to()).toSeconds() / THINNING.toSeconds();
         return level(likelihood) * Math.min(1, left);

@@ -18,8 +18,8 @@ public record Moment(SunAt sun, boolean clear, double fleckShare, double floorEv
 
     private static final double SUN_SHINES_UP_TO_OKTA = 2;
 
-    /** How far the sun may be counted on: always up to 2 okta, never at 8. */
-    double sunshine() {
-        return clear ? Math.min(1, (8 - okta) / (8 - SUN_SHINES_UP_TO_OKTA)) : 0;
+    /** How far a sun may be counted on to find a gap in the clouds: always up to 2 okta, never at 8. */
+    double openSky() {
+        return Math.min(1, (8 - okta) / (8 - SUN_SHINES_UP_TO_OKTA));
     }
 }

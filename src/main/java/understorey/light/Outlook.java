@@ -40,6 +40,8 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     private static final int MOST_SPOILS = 4;
+    /** Moments in half an hour. */
+    private static final int AWAY = 6;
 
     /**
      * The outlook for one picture.
@@ -101,7 +103,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         }
         List<Reason> reasons = new ArrayList<>();
         for (Wish light : judged) {
-            Reason reason = light.reason(moment, facingDeg);
+            Reason reason = light.because(moment, facingDeg);
             if (!reasons.contains(reason)) {
                 reasons.add(reason);
             }
@@ -110,12 +112,33 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     /**
-     * What spoils a stretch: next to the better light, at the end of the day's first stretch and at the beginning of
-     * the last; at its middle else.
+     * What spoils a stretch: half an hour away from the better light, before it in the day's first stretch and behind it
+     * in the last; what does so most often where the whole day is spoiled or the middle of it.
      */
     private static Reason spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
-        int at = from == 0 && to < day.size() ? to - 1 : from > 0 && to == day.size() ? from : (from + to) / 2;
-        return weakest(wishes, day.get(at), facingDeg).reason(day.get(at), facingDeg);
+        int at = from == 0 && to < day.size() ? Math.max(from, to - AWAY) : from > 0 && to == day.size()
+                ? Math.min(to - 1, from + AWAY - 1) : mostFrequent(wishes, facingDeg, day, from, to);
+        return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
+    }
+
+    private static int mostFrequent(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
+        int[] times = new int[LightReason.values().length];
+        int[] middle = new int[times.length];
+        int most = 0;
+        for (int i = from; i < to; i++) {
+            int kind = weakest(wishes, day.get(i), facingDeg).limits().ordinal();
+            times[kind]++;
+            middle[kind] += i;
+            most = times[kind] > times[most] ? kind : most;
+        }
+        int near = middle[most] / times[most];
+        for (int away = 0; ; away++) {
+            for (int i : new int[] {near - away, near + away}) {
+                if (i >= from && i < to && weakest(wishes, day.get(i), facingDeg).limits().ordinal() == most) {
+                    return i;
+                }
+            }
+        }
     }
 
     private static Wish weakest(List<LightWish> wishes, Moment moment, Double facingDeg) {

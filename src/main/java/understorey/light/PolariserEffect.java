@@ -105,7 +105,7 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Rea
         if (sky.mostStops() < FEW_STOPS) {
             return Reason.of(DirectionReason.POLARISER_SKY_LITTLE).with("angle", sky.fromSunDeg, DEGREES);
         }
-        return Reason.of(DirectionReason.POLARISER_SKY).with("stops", sky.middleStops, STOPS)
+        return Reason.of(DirectionReason.POLARISER_SKY).with("stops", sky.mostStops(), STOPS)
                 .with("angle", sky.fromSunDeg, DEGREES);
     }
 

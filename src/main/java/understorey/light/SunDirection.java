@@ -101,11 +101,20 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
         return offFrameDeg <= FLARE_DEG ? Where.JUST_OUTSIDE : Where.AWAY;
     }
 
-    /** Where the light comes from and whether it flares; a sun that the land hides, not {@code clear}, does neither. */
-    public List<Reason> reasons(boolean clear) {
+    /**
+     * Where the light comes from and whether it flares; a sun that the land hides, not {@code clear}, does neither.
+     *
+     * @param shines cloud and leaves let it through
+     */
+    public List<Reason> reasons(boolean clear, boolean shines) {
         List<Reason> reasons = new ArrayList<>();
         if (!clear) {
             reasons.add(Reason.of(DirectionReason.SUN_HIDDEN_BY_LAND).with("bearing", Math.abs(bearingDeg), DEGREES)
+                    .with("hand", hand()));
+            return List.copyOf(reasons);
+        }
+        if (!shines) {
+            reasons.add(Reason.of(DirectionReason.SUN_VEILED).with("bearing", Math.abs(bearingDeg), DEGREES)
                     .with("hand", hand()));
             return List.copyOf(reasons);
         }

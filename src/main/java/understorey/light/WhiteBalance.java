@@ -20,6 +20,7 @@ public record WhiteBalance(int kelvin, boolean green, List<Reason> reasons) {
     /** The altitude at which {@link ColourTemperature} has the blue sky alone: 9900 to 11 500 K in published lists. */
     private static final double SKY_ALONE_DEG = -4;
     private static final double STEP_K = 100;
+    private static final int MOON_K = 4100;
     /** WMO: up to 4 okta the sky is clear or scattered, 8 is overcast. */
     private static final double SCATTERED_OKTA = 4;
     private static final double OVERCAST_OKTA = 7.5;
@@ -45,6 +46,12 @@ public record WhiteBalance(int kelvin, boolean green, List<Reason> reasons) {
             reasons.add(Reason.of(DirectionReason.GREEN_CAST));
         }
         return new WhiteBalance(kelvin, green, List.copyOf(reasons));
+    }
+
+    /** By the light of the moon: 4100 K in one published list, 4200 K in another. */
+    public static WhiteBalance byMoon() {
+        return new WhiteBalance(MOON_K, false, List.of(Reason.of(DirectionReason.WHITE_BALANCE_MOON)
+                .with("kelvin", MOON_K, KELVIN)));
     }
 
     private static Reason light(int kelvin, double altitudeDeg, boolean sun, double okta) {

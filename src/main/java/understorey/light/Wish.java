@@ -12,21 +12,28 @@ import understorey.reason.Reason;
 /**
  * How far one instant gives the light that a picture wishes for, 0 to 1, and the one thing that most decides it. The
  * edges are common practice, no source: low sun is the sun's centre up to 6°, fading out at 10°, and the glow before
- * it clears the land counts little; light comes from ahead, aside or behind within 45° of that side; it has a side at
- * all up to 35°, and none from 65° on; high sun begins at 30° and is full at 45°; soft light has flecks up to a stop
+ * it clears the land counts little; light comes from ahead, aside or behind within 45° of that side, and quite so within 32°; it has a side at
+ * all up to 35°, and none from 65° on, the sun through at least a twentieth of the floor; high sun begins at 30° and is full at 45°; soft light has flecks up to a stop
  * over the shade, harsh light from three; twilight is fullest with the sun from −6° to −3°.
  *
- * @param value 0 never, 1 just as wished
- * @param kind  what decides it
+ * @param value  0 never, 1 just as wished: a product of factors
+ * @param there  what the light is when it is as wished
+ * @param limits the smallest factor's name; {@code there} when none is under one
+ * @param least  the smallest factor
  */
-record Wish(double value, LightReason kind) {
+record Wish(double value, LightReason there, LightReason limits, double least) {
 
     /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
-    private static final double GLOW = 0.3;
+    private static final double GLOW = 0.2;
     private static final double FLECKS_ENOUGH = 0.05;
     private static final double NO_FLECKS_OKTA = 4;
     private static final double OPEN_SHARE = 0.9;
+    private static final double LOW_DEG = 10;
     private static final double HALF_CIRCLE = 180;
+
+    private Wish(LightReason there) {
+        this(1, there, there, 1);
+    }
 
     /**
      * The wish at a moment.
@@ -40,35 +47,36 @@ record Wish(double value, LightReason kind) {
             case SIDELIGHT -> from(moment, facingDeg, 90, LightReason.ASIDE_AS_WISHED, LightReason.FACE_ACROSS_SUN);
             case FRONTLIGHT -> from(moment, facingDeg, HALF_CIRCLE, LightReason.BEHIND_YOU_AS_WISHED,
                     LightReason.FACE_AWAY_FROM_SUN);
-            case OVERHEAD -> overhead(moment);
+            case OVERHEAD -> sun(new Wish(LightReason.SUN_IS_HIGH), moment, 0)
+                    .and(ramp(moment.sun().altitudeDeg(), 30, 45), LightReason.SUN_NOT_HIGH);
             case SOFT -> soft(moment);
-            case MIST -> likelihood(moment.mist(), LightReason.MIST_LIKELY, LightReason.MIST_UNLIKELY,
-                    LightReason.MIST_NOT_JUDGED);
-            case AFTER_RAIN -> likelihood(moment.drops(), moment.drops() > 0.6 ? LightReason.DROPS_THERE
-                    : LightReason.DROPS_DRYING, LightReason.DROPS_GONE, LightReason.DROPS_NOT_JUDGED);
+            case MIST -> likelihood(moment.mist(), LightReason.MIST_LIKELY, LightReason.MIST_POSSIBLE,
+                    LightReason.MIST_UNLIKELY, LightReason.MIST_NOT_JUDGED);
+            case AFTER_RAIN -> likelihood(moment.drops(), LightReason.DROPS_THERE, LightReason.DROPS_DRYING,
+                    LightReason.DROPS_GONE, LightReason.DROPS_NOT_JUDGED);
             case TWILIGHT -> twilight(moment);
         };
-        return light.and(wish == LightWish.TWILIGHT ? 1 : ramp(moment.floorEv(), -4, 0), LightReason.LIGHT_GONE);
+        return wish == LightWish.TWILIGHT ? light : light.and(ramp(moment.floorEv(), -4, 0), LightReason.LIGHT_GONE);
     }
 
     /** What nobody can judge stands in the middle. */
-    private static Wish likelihood(double share, LightReason likely, LightReason unlikely, LightReason notJudged) {
-        return Double.isNaN(share) ? new Wish(0.5, notJudged) : new Wish(share, share > 0.2 ? likely : unlikely);
+    private static Wish likelihood(double share, LightReason likely, LightReason possible, LightReason unlikely,
+                                   LightReason notJudged) {
+        return Double.isNaN(share) ? new Wish(likely).and(0.5, notJudged)
+                : new Wish(likely).and(share, share >= 0.2 ? possible : unlikely);
     }
 
     private static Wish lowSun(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
-        Wish height = new Wish(1, LightReason.SUN_IS_LOW).and(ramp(altitude, -4, 0), LightReason.SUN_NOT_YET_UP)
-                .and(ramp(altitude, 10, 6), LightReason.SUN_TOO_HIGH);
-        return sun(height, moment, GLOW);
+        return sun(new Wish(LightReason.SUN_IS_LOW), moment, GLOW)
+                .and(ramp(altitude, -4, 0), LightReason.SUN_NOT_YET_UP).and(ramp(altitude, 10, 6), LightReason.SUN_TOO_HIGH);
     }
 
     private static Wish from(Moment moment, Double facingDeg, double sideDeg, LightReason there, LightReason turn) {
-        Wish side = facingDeg == null ? new Wish(1, turn) : new Wish(1, there).and(
-                ramp(Math.abs(offAxisDeg(moment, facingDeg) - sideDeg), 80, 45), LightReason.SUN_OFF_THE_SIDE_WISHED);
-        Wish sided = side.and(ramp(moment.sun().altitudeDeg(), 65, 35), LightReason.SUN_TOO_STEEP);
-        return sun(sided, moment, 0).and(!moment.clear() ? 1 : GLOW + (1 - GLOW)
-                * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH), LightReason.FLECKS_TOO_FEW);
+        Wish sided = sun(new Wish(facingDeg == null ? turn : there), moment, 0)
+                .and(ramp(moment.sun().altitudeDeg(), 65, 35), LightReason.SUN_TOO_STEEP);
+        return facingDeg == null ? sided : sided.and(
+                ramp(Math.abs(offAxisDeg(moment, facingDeg) - sideDeg), 65, 32), LightReason.SUN_OFF_THE_SIDE_WISHED);
     }
 
     /** Bearing between the axis and the sun, 0 ahead to 180 behind. */
@@ -77,37 +85,33 @@ record Wish(double value, LightReason kind) {
         return Math.min(apart, 360 - apart);
     }
 
-    private static Wish overhead(Moment moment) {
-        Wish height = new Wish(1, LightReason.SUN_IS_HIGH)
-                .and(ramp(moment.sun().altitudeDeg(), 30, 45), LightReason.SUN_NOT_HIGH);
-        return sun(height, moment, GLOW);
-    }
-
     private static Wish soft(Moment moment) {
         LightReason why = !moment.clear() ? LightReason.SOFT_WITHOUT_SUN
                 : moment.okta() >= NO_FLECKS_OKTA ? LightReason.SOFT_UNDER_CLOUD
-                : moment.fleckShare() < OPEN_SHARE ? LightReason.SOFT_UNDER_LEAVES : LightReason.SUN_IS_LOW;
-        return new Wish(1, why).and(ramp(moment.contrastStops(), 3, 1), LightReason.HARSH);
+                : moment.fleckShare() >= OPEN_SHARE && moment.sun().altitudeDeg() < LOW_DEG ? LightReason.SUN_IS_LOW
+                : LightReason.SOFT_UNDER_LEAVES;
+        return new Wish(why).and(ramp(moment.contrastStops(), 3, 1), LightReason.HARSH);
     }
 
     private static Wish twilight(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
-        return new Wish(1, LightReason.TWILIGHT_NOW)
+        return new Wish(LightReason.TWILIGHT_NOW)
                 .and(Math.min(ramp(altitude, -8, -6), ramp(altitude, 0, -3)), LightReason.NOT_TWILIGHT);
     }
 
-    /** The sun itself must be seen; without it something of the light may be left. */
+    /** The sun itself must be seen, through cloud and leaves; without it something of the light may be left. */
     private static Wish sun(Wish light, Moment moment, double left) {
+        Wish open = light.and(moment.openSky(), LightReason.SUN_BEHIND_CLOUD);
         if (!moment.clear()) {
-            return light.and(left, moment.sun().apparentAltitudeDeg() > 0 ? LightReason.SUN_BEHIND_LAND
+            return open.and(left, moment.sun().apparentAltitudeDeg() > 0 ? LightReason.SUN_BEHIND_LAND
                     : LightReason.SUN_NOT_YET_UP);
         }
-        return light.and(left + (1 - left) * moment.sunshine(), LightReason.SUN_BEHIND_CLOUD);
+        return open.and(GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH), LightReason.FLECKS_TOO_FEW);
     }
 
-    /** Both together; the weaker of them decides. */
+    /** Both together. */
     Wish and(double factor, LightReason otherwise) {
-        return new Wish(value * factor, factor < Math.min(value, 0.7) ? otherwise : kind);
+        return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor));
     }
 
     /** From 0 at one edge to 1 at the other, whichever is the larger. */
@@ -115,8 +119,17 @@ record Wish(double value, LightReason kind) {
         return Math.max(0, Math.min(1, (x - nought) / (one - nought)));
     }
 
-    /** The deciding thing with its figures. */
-    Reason reason(Moment moment, Double facingDeg) {
+    /** What the light is where that is good, else what most speaks against it. */
+    Reason because(Moment moment, Double facingDeg) {
+        return reason(Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits, moment, facingDeg);
+    }
+
+    /** What most speaks against it. */
+    Reason against(Moment moment, Double facingDeg) {
+        return reason(limits, moment, facingDeg);
+    }
+
+    private static Reason reason(LightReason kind, Moment moment, Double facingDeg) {
         double altitude = moment.sun().altitudeDeg();
         double bearing = moment.sun().azimuthDeg();
         return switch (kind) {

@@ -67,7 +67,7 @@ public final class RunningOrder {
     /**
      * The visit.
      *
-     * @param light on the site's floor over the whole date
+     * @param light on the darkest floor visited, over the whole date
      */
     public static Outing of(Trip trip, LocalDate date, SunDay sun, List<LightAt> light, List<Intent> intents) {
         List<Intent> order = inOrder(intents);

@@ -9,6 +9,7 @@ import understorey.brief.Brief;
 import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
 import understorey.kit.Verdict;
+import understorey.light.Outlook;
 import understorey.outing.Leg;
 import understorey.packing.Packing;
 import understorey.plan.Season;
@@ -130,12 +131,16 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         List<String> compromises = new ArrayList<>();
+        List<String> poorLight = new ArrayList<>();
         for (ShotBrief shot : brief.shots()) {
             if (shot.intent().shot().spot() != null) {
                 spots.add(shot.intent().shot().spot());
             }
             if (shot.verdict() == Verdict.COMPROMISE) {
                 compromises.add(String.valueOf(shot.number()));
+            }
+            if (shot.outlook() != null && shot.outlook().grade() == Outlook.Grade.POOR) {
+                poorLight.add(String.valueOf(shot.number()));
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
@@ -146,6 +151,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         if (!compromises.isEmpty()) {
             spoilers.add((compromises.size() == 1 ? "Picture " : "Pictures ") + String.join(", ", compromises)
                     + (compromises.size() == 1 ? " is a compromise." : " are compromises."));
+        }
+        if (!poorLight.isEmpty()) {
+            spoilers.add("Poor light for " + (poorLight.size() == 1 ? "picture " : "pictures ")
+                    + String.join(", ", poorLight) + " at the time planned.");
         }
         rows.add(new Row("What could spoil it", spoilers.isEmpty()
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"

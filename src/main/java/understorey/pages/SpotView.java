@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
-import understorey.light.WeatherReason;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
 
@@ -15,7 +14,7 @@ import understorey.sky.Interval;
  * @param name      of its spots, or of the site
  * @param sunlit    when the sun clears the land there
  * @param overTrees when it stands over the tree tops of the clearing; null without one
- * @param mist      how likely it lies there at dawn, and why; of all places but the first only when it clears
+ * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
 public record SpotView(String name, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
                        TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
@@ -33,11 +32,8 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
         if (number == 1 && spot.mist().likelihood() != null) {
             mist.add("Mist at dawn: likelihood " + Words.word(spot.mist().likelihood()) + ".");
         }
-        for (Reason reason : spot.mist().reasons()) {
-            if (number == 1 || reason.kind() == WeatherReason.MIST_CLEARS
-                    || reason.kind() == WeatherReason.MIST_CLEARS_IN_SHADE) {
-                mist.add(sentences.of(reason));
-            }
+        for (Reason reason : number == 1 ? spot.mist().reasons() : List.<Reason>of()) {
+            mist.add(sentences.of(reason));
         }
         return new SpotView(name(brief, spot), spans(spot.sunlit()), spot.overTrees() == null ? null
                 : spot.overTrees().isEmpty() ? "never" : spans(spot.overTrees()), mist,

@@ -196,15 +196,20 @@ final class DayRibbon {
     }
 
     static double brightest(LightAt row) {
-        return Math.max(row.floor().shade(), Math.max(row.floor().broken(), row.floor().overcast()));
+        return Math.max(Math.max(clear(row), row.floor().shade()), Math.max(row.floor().broken(), row.floor().overcast()));
     }
 
     static double darkest(LightAt row) {
         return Math.min(row.floor().shade(), Math.min(row.floor().broken(), row.floor().overcast()));
     }
 
+    /** As it is metered: the shade, or the floor as a whole where much of it is in sun. */
+    private static double clear(LightAt row) {
+        return row.floorEv(0);
+    }
+
     private static String name(LightAt row, boolean brightest) {
         double ev = brightest ? brightest(row) : darkest(row);
-        return ev == row.floor().shade() ? "clear, in the shade" : ev == row.floor().overcast() ? "overcast" : "broken cloud";
+        return ev == row.floor().shade() ? "clear, in the shade" : ev == clear(row) ? "clear" : ev == row.floor().overcast() ? "overcast" : "broken cloud";
     }
 }

@@ -239,8 +239,7 @@ public final class SkylineChart {
     }
 
     private static String fromTo(List<LightAt> ends) {
-        return "from about " + DayFrame.clock(ends.get(0).sun().time()) + " at bearing " + bearingOf(ends.get(0))
-                + "° to about " + DayFrame.clock(ends.get(1).sun().time()) + " at bearing " + bearingOf(ends.get(1)) + "°";
+        return "from about bearing " + bearingOf(ends.get(0)) + "° to about bearing " + bearingOf(ends.get(1)) + "°";
     }
 
     private static long bearingOf(LightAt row) {

@@ -80,6 +80,30 @@ class SpotLightTest {
         assertEquals(List.of(), brief("shots: [{name: Anywhere, subject: ramsons}]\n").places().get(0).spots());
     }
 
+    /** A spot 30 km off has its own sun, though nothing else is told of it. */
+    @Test
+    void aFarSpotHasLightOfItsOwn() throws IOException {
+        String far = SITE.replace("- {name: Stile}", "- {name: Stile, at: [52.337, -3.1]}");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + far + shots("Ford", "Stile"));
+        Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
+        assertEquals(List.of(List.of("Ford"), List.of("Stile")), brief.places().stream().map(SpotLight::spots).toList());
+        assertTrue(at(brief, "Stile").sunlit().get(0).from().isBefore(at(brief, "Ford").sunlit().get(0).from()));
+    }
+
+    /** The way leads under the darkest of the places visited, and mist clears with the valley, not with the bank. */
+    @Test
+    void takesTheDarkestPlaceForTheLampAndTheValleyForTheMist() throws IOException {
+        String open = SITE.replace("canopy: {trees: deciduous, stage: half-leaf, height: 18 m}", "canopy: none")
+                .replace("- {name: Stile}", "- {name: Stile, canopy: {trees: evergreen, plant_area_index: 4}}")
+                .replace("leave: \"12:00\"", "leave: \"21:25\"");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + open + shots("Top"));
+        ZonedDateTime without = Planner.brief(PlansReader.read(folder).trips().get(0)).outing().lamp().from();
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + open + shots("Top", "Stile", "Bank"));
+        Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
+        assertTrue(without == null || brief.outing().lamp().from().isBefore(without));
+        assertSame(at(brief, "Top").mist(), at(brief, "Bank").mist());
+    }
+
     @Test
     void eachSpotSeesTheSunOverItsOwnLand() throws IOException {
         Brief brief = brief(shots("Ford", "Bank", "Top", "Glade"));
@@ -133,6 +157,7 @@ class SpotLightTest {
         ShotBrief away = brief.shots().get(1);
         assertEquals(Side.FRONT, away.sunlight().now().side());
         assertEquals(Outlook.Grade.POOR, away.outlook().grade());
+        assertTrue(kinds(brief).contains("LIGHT_POOR_NOW"));
         assertTrue(away.outlook().windows().get(0).from().getHour() >= 15, away.outlook().windows().toString());
     }
 

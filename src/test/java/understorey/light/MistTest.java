@@ -117,7 +117,7 @@ class MistTest {
         for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), rows(at("05:00").wind(1).cloud(1)))) {
             Mist mist = Mist.atDawn(SUN, ON_FLOOR, forecast, SkyWord.CLEAR);
             assertNull(mist.likelihood());
-            assertNull(mist.stands());
+            assertEquals(0, mist.at(SUNRISE.plusHours(8)));
             assertEquals(List.of("MIST_UNKNOWN"), kinds(mist.reasons()));
             assertEquals(Double.NaN, mist.at(SUNRISE));
         }
@@ -150,7 +150,7 @@ class MistTest {
             Mist mist = Mist.atDawn(sun(place), null, rows(at("05:00").damp(6, 1).wind(1).cloud(1)), null);
             assertNull(mist.likelihood());
             assertEquals(List.of("MIST_NO_SUNRISE"), kinds(mist.reasons()));
-            assertEquals(Double.NaN, mist.at(place.date().atTime(5, 0).atZone(place.zone())));
+            assertEquals(0, mist.at(place.date().atTime(5, 0).atZone(place.zone())));
         }
     }
 

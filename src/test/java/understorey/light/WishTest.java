@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.plan.LightWish;
 import understorey.reason.Figure;
+import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 
 /** Edges of the wishes: common practice, no source, as the documentation of {@link Wish} states them. */
@@ -33,22 +35,20 @@ class WishTest {
     void takesLowSunForTheFirstSixDegrees(double altitudeDeg, double value, LightReason kind) {
         Wish wish = Wish.of(LightWish.LOW_SUN, clear(altitudeDeg), null);
         assertEquals(value, wish.value(), 1e-9);
-        if (altitudeDeg > -1) {
-            assertEquals(kind, wish.kind());
-        }
+        assertEquals(kind, wish.limits());
     }
 
     @Test
     void countsLittleOnALowSunBehindTheHill() {
         Wish wish = Wish.of(LightWish.LOW_SUN, moment(4, false, 0, 0, 0), null);
-        assertEquals(0.3, wish.value(), 1e-9);
-        assertEquals(LightReason.SUN_BEHIND_LAND, wish.kind());
-        assertEquals(LightReason.SUN_BEHIND_CLOUD, Wish.of(LightWish.LOW_SUN, moment(4, true, 7, 0, 0), null).kind());
+        assertEquals(0.2, wish.value(), 1e-9);
+        assertEquals(LightReason.SUN_BEHIND_LAND, wish.limits());
+        assertEquals(LightReason.SUN_BEHIND_CLOUD, Wish.of(LightWish.LOW_SUN, moment(4, true, 7, 0, 0), null).limits());
     }
 
     /** The sun stands in the east: what a picture meets by the way it faces. */
     @ParameterizedTest
-    @CsvSource({"90,1,0,0", "130,1,0.857,0", "180,0,1,0", "0,0,1,0", "270,0,0,1", "230,0,0.857,1", "110,1,0.286,0"})
+    @CsvSource({"90,1,0,0", "120,1,0.152,0", "135,0.606,0.606,0", "180,0,1,0", "0,0,1,0", "270,0,0,1", "225,0,0.606,0.606", "110,1,0,0"})
     void tellsFrontSideAndBackByTheWayThePictureFaces(double facingDeg, double back, double side, double front) {
         assertEquals(back, Wish.of(LightWish.BACKLIGHT, clear(20), facingDeg).value(), 0.001);
         assertEquals(side, Wish.of(LightWish.SIDELIGHT, clear(20), facingDeg).value(), 0.001);
@@ -59,9 +59,9 @@ class WishTest {
     void turnsAPictureThatFacesNowhere() {
         Wish back = Wish.of(LightWish.BACKLIGHT, clear(20), null);
         assertEquals(1, back.value(), 0);
-        assertEquals(new Figure(90.0, Figure.Measure.DEGREES), back.reason(clear(20), null).figures().get("bearing"));
+        assertEquals(new Figure(90.0, Figure.Measure.DEGREES), back.because(clear(20), null).figures().get("bearing"));
         Wish front = Wish.of(LightWish.FRONTLIGHT, clear(20), null);
-        assertEquals(new Figure(270.0, Figure.Measure.DEGREES), front.reason(clear(20), null).figures().get("bearing"));
+        assertEquals(new Figure(270.0, Figure.Measure.DEGREES), front.because(clear(20), null).figures().get("bearing"));
         assertEquals(0, Wish.of(LightWish.SIDELIGHT, clear(70), null).value(), 0);
         assertEquals(0, Wish.of(LightWish.BACKLIGHT, moment(20, false, 0, 0, 0), 90.0).value(), 0);
     }
@@ -69,9 +69,9 @@ class WishTest {
     @Test
     void isSoftWithoutSunAndHarshInFlecks() {
         assertEquals(0, Wish.of(LightWish.SOFT, clear(40), null).value(), 0);
-        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, clear(40), null).kind());
-        assertEquals(LightReason.SOFT_WITHOUT_SUN, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).kind());
-        assertEquals(LightReason.SOFT_UNDER_CLOUD, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).kind());
+        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, clear(40), null).limits());
+        assertEquals(LightReason.SOFT_WITHOUT_SUN, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).limits());
+        assertEquals(LightReason.SOFT_UNDER_CLOUD, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).limits());
         assertEquals(1, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).value(), 0);
     }
 
@@ -85,7 +85,7 @@ class WishTest {
     void takesMistAndDropsAsTheyAre() {
         assertEquals(0.6, Wish.of(LightWish.MIST, moment(2, false, 1, 0.6, 0), null).value(), 0);
         assertEquals(0.4, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 0.4), null).value(), 0);
-        assertEquals(LightReason.DROPS_GONE, Wish.of(LightWish.AFTER_RAIN, clear(20), null).kind());
+        assertEquals(LightReason.DROPS_GONE, Wish.of(LightWish.AFTER_RAIN, clear(20), null).limits());
         assertEquals(0, Wish.of(LightWish.MIST, moment(-8, false, 1, 1, 0), null).value(), 0);
     }
 
@@ -100,6 +100,30 @@ class WishTest {
         boolean wantsSun = wish == LightWish.LOW_SUN || wish == LightWish.BACKLIGHT || wish == LightWish.SIDELIGHT
                 || wish == LightWish.FRONTLIGHT || wish == LightWish.OVERHEAD;
         assertTrue(!wantsSun || Wish.of(wish, thick, facingDeg).value() <= value + 1e-12);
-        assertTrue(Wish.of(wish, thin, facingDeg).reason(thin, facingDeg) != null);
+        assertTrue(Wish.of(wish, thin, facingDeg).because(thin, facingDeg) != null
+                && Wish.of(wish, thin, facingDeg).against(thin, facingDeg) != null);
+    }
+
+    /** Nothing that wants the sun is even fair under a closed cloud, and nothing is soft in the sun of the zenith. */
+    @Test
+    void isPoorWithoutSunAndHarshInAHighOne() {
+        for (LightWish wish : List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT, LightWish.FRONTLIGHT, LightWish.OVERHEAD)) {
+            for (double altitude : new double[] {2, 20, 60}) {
+                assertEquals(0, Wish.of(wish, moment(altitude, true, 8, 0, 0), 90.0).value(), 0);
+                assertEquals(0, Wish.of(wish, moment(altitude, false, 8, 0, 0), 90.0).value(), 0);
+            }
+        }
+        SunAt zenith = new SunAt(LocalDate.of(2027, 4, 16).atTime(12, 0).atZone(ZoneOffset.UTC), 180, 89);
+        LightAt open = LightAt.of(zenith, Standpoint.of(Skyline.ring(0), CanopyLight.NONE, LocalDate.of(2027, 4, 16)));
+        assertTrue(open.contrastStops(0) > 2.5, "" + open.contrastStops(0));
+        Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0);
+        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, noon, null).limits());
+    }
+
+    @Test
+    void lowSunThatNoLeafLetsThroughIsNone() {
+        Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0);
+        assertEquals(0.2, Wish.of(LightWish.LOW_SUN, closed, null).value(), 1e-9);
+        assertEquals(LightReason.FLECKS_TOO_FEW, Wish.of(LightWish.LOW_SUN, closed, null).limits());
     }
 }

@@ -48,7 +48,8 @@ class DirectionSentencesTest {
 
     private void tell(Sentences sentences, SunAt sun, Projection camera, double okta) {
         SunDirection direction = SunDirection.of(sun, camera);
-        for (List<Reason> reasons : List.of(direction.reasons(true), direction.reasons(false),
+        for (List<Reason> reasons : List.of(direction.reasons(true, true), direction.reasons(false, true),
+                direction.reasons(true, false), WhiteBalance.byMoon().reasons(),
                 PolariserEffect.of(sun, camera, okta, 1.5).reasons(),
                 WhiteBalance.of(sun.altitudeDeg(), true, okta, 0).reasons(),
                 WhiteBalance.of(sun.altitudeDeg(), false, okta, 2.1).reasons())) {
