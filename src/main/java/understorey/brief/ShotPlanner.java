@@ -133,7 +133,8 @@ final class ShotPlanner {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), light.fleckShare() >= LEAST_SUN && orMiddle(weather.okta()) < OVERCAST_OKTA),
+        boolean shines = light.fleckShare() >= LEAST_SUN && orMiddle(weather.okta()) < OVERCAST_OKTA;
+        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 

@@ -4,8 +4,8 @@ import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
 /**
- * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100, on the ground
- * as it lies: level, or a bank.
+ * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100, on the ground as
+ * it lies: level, or a bank.
  *
  * @param sun                where the sun stands
  * @param shadowPerHeight    length of a shadow on level ground over the height that throws it; null when the sun's centre is not up

@@ -10,11 +10,13 @@ import understorey.plan.LightWish;
 import understorey.reason.Reason;
 
 /**
- * How far one instant gives the light that a picture wishes for, 0 to 1, and the one thing that most decides it. The
- * edges are common practice, no source: low sun is the sun's centre up to 6°, fading out at 10°, and the glow before
- * it clears the land counts little; light comes from ahead, aside or behind within 45° of that side, and quite so within 32°; it has a side at
- * all up to 35°, and none from 65° on, the sun through at least a twentieth of the floor; high sun begins at 30° and is full at 45°; soft light has flecks up to a stop
- * over the shade, harsh light from three; twilight is fullest with the sun from −6° to −3°.
+ * How far one instant gives the light that a picture wishes for, 0 to 1, and the one thing that most decides it.
+ *
+ * <p>The edges are common practice, no source. Low sun is the sun's centre up to 6°, fading out at 10°, and the glow
+ * before it clears the land counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
+ * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun want it through the clouds, and
+ * through the leaves to a twentieth of the floor at least. High sun begins at 30° and is full at 45°. Soft light has
+ * flecks up to a stop over the shade, harsh light from three. Twilight is fullest with the sun from −6° to −3°.
  *
  * @param value  0 never, 1 just as wished: a product of factors
  * @param there  what the light is when it is as wished

@@ -97,13 +97,21 @@ class YearOfLightTest {
     /** What people meter, front lit at midday: bright sun 15, open shade about 12, a leafed floor 8 to 10; common practice, no source. */
     @Test
     void theDemoComesOutAtWhatPeopleMeter() {
+        int rows = 0;
+        int leafed = 0;
         for (Trip trip : Briefs.demo().trips()) {
             for (LightAt row : Trips.brief(trip).light()) {
                 if (row.sun().altitudeDeg() > 35) {
                     assertEquals(15, row.open().sun(), 0.6);
                     assertEquals(12.2, row.open().shade(), 0.6);
+                    rows++;
+                    if (row.plantAreaIndex() > 2) {
+                        assertEquals(9.5, row.floor().shade(), 1);
+                        leafed++;
+                    }
                 }
             }
         }
+        assertTrue(rows > 60 && leafed > 20, rows + " " + leafed);
     }
 }
