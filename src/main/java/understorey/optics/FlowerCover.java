@@ -19,11 +19,14 @@ package understorey.optics;
 public record FlowerCover(double cover, double near, double middle, double far, double ground, double flowers,
                           double nearestM, double farthestM) {
 
-    /** Gauss and Legendre's rule of five points on −1 to 1, for a mean: Abramowitz and Stegun, 1964, table 25.4. */
+    /** Gauss and Legendre's rule on −1 to 1, for a mean: Abramowitz and Stegun, 1964, table 25.4. Five points up. */
     private static final double[] POINTS = {-0.906179845938664, -0.538469310105683, 0, 0.538469310105683,
         0.906179845938664};
     private static final double[] WEIGHTS = {0.118463442528095, 0.239314335249683, 0.284444444444444,
         0.239314335249683, 0.118463442528095};
+    /** Three points from the middle of a row to its end, along which little changes. */
+    private static final double[] SIDE_POINTS = {-0.774596669241483, 0, 0.774596669241483};
+    private static final double[] SIDE_WEIGHTS = {0.277777777777778, 0.444444444444444, 0.277777777777778};
 
     /**
      * The cover of one picture, averaged over its area: 1 − exp(−density × way through the layer) for each point.
@@ -104,9 +107,9 @@ public record FlowerCover(double cover, double near, double middle, double far, 
                 return 0;
             }
             double bare = 0;
-            for (int i = 0; i < POINTS.length; i++) {
-                double side = sideEdge * (1 + POINTS[i]) / 2;
-                bare += WEIGHTS[i] * FlowerLayer.bare(1, passed * Math.sqrt(1 + row * row + side * side));
+            for (int i = 0; i < SIDE_POINTS.length; i++) {
+                double side = sideEdge * (1 + SIDE_POINTS[i]) / 2;
+                bare += SIDE_WEIGHTS[i] * FlowerLayer.bare(1, passed * Math.sqrt(1 + row * row + side * side));
             }
             return Math.max(0, 1 - bare);
         }

@@ -22,6 +22,26 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         }
     }
 
+    /**
+     * Another lens from the same height, aimed so that level ground would vanish at the same height in the frame (of
+     * the frame's height): tan τ′ = tan τ · tan(v′/2) / tan(v/2), τ to the ground. Where the camera is tilted little,
+     * the nearest flowers, on the bottom edge, then fill the frame as before: a longer lens stands further back by
+     * as much as it is longer, and looks flatter. A wide one that would have to come nearer than its own feet looks
+     * down steeply instead.
+     */
+    public GroundView through(AngleOfView other, double otherClosestM) {
+        double times = Math.tan(Math.toRadians(other.verticalDeg() / 2)) / topEdge();
+        double alikeDeg = Math.toDegrees(Math.atan(times * vanishingRow()));
+        double pastDeg = tiltDeg + slopeDeg;
+        double axisDeg = pastDeg > 90 ? 180 - alikeDeg : pastDeg < -90 ? -180 - alikeDeg : alikeDeg;
+        return new GroundView(heightM, Math.max(-90, Math.min(90, axisDeg - slopeDeg)), slopeDeg, other, otherClosestM);
+    }
+
+    /** The same camera at another height, its axis along the ground. */
+    public GroundView along(double otherHeightM) {
+        return new GroundView(otherHeightM, -slopeDeg, slopeDeg, angle, closestM);
+    }
+
     /** From the lens square to the ground, metres. */
     public double aboveM() {
         return heightM * cosSlope();
