@@ -27,14 +27,18 @@ public record LampHours(ZonedDateTime arrive, ZonedDateTime until, ZonedDateTime
                 allDay || from.equals(leave) ? null : from, leave, allDay);
     }
 
-    /** How long after arriving a lamp is needed. */
-    public Duration in() {
-        return until == null ? Duration.ZERO : Duration.between(arrive, until);
+    /** How many minutes after arriving a lamp is needed, to the minute of the clock. */
+    public long minutesIn() {
+        return until == null ? 0 : minutes(arrive, until);
     }
 
-    /** How long before leaving it is needed again. */
-    public Duration out() {
-        return from == null ? Duration.ZERO : Duration.between(from, leave);
+    /** How many minutes before leaving it is needed again. */
+    public long minutesOut() {
+        return from == null ? 0 : minutes(from, leave);
+    }
+
+    private static long minutes(ZonedDateTime from, ZonedDateTime to) {
+        return Math.round(Duration.between(from, to).toSeconds() / 60.0);
     }
 
     /** The first time from then on at which the floor is light; null when none comes. */

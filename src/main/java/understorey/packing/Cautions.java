@@ -84,11 +84,11 @@ public final class Cautions {
         }
         if (lamp.until() != null) {
             cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(lamp.until(), CLOCK))
-                    .with("minutes", lamp.in().toMinutes(), MINUTES));
+                    .with("minutes", lamp.minutesIn(), MINUTES));
         }
         if (lamp.from() != null) {
             cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(lamp.from(), CLOCK))
-                    .with("minutes", lamp.out().toMinutes(), MINUTES));
+                    .with("minutes", lamp.minutesOut(), MINUTES));
         }
     }
 }

@@ -77,9 +77,9 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
             return "for the whole visit";
         }
         String in = lamp.until() == null ? null : "until " + Words.clock(lamp.until()) + ", the first "
-                + lamp.in().toMinutes() + " min";
+                + lamp.minutesIn() + " min";
         String out = lamp.from() == null ? null : "from " + Words.clock(lamp.from()) + ", the last "
-                + lamp.out().toMinutes() + " min";
+                + lamp.minutesOut() + " min";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 
