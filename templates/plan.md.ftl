@@ -123,6 +123,18 @@ What would help:
 | ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} |
 </#list>
 </#if>
+<#if shot.cover??>
+
+<#list shot.cover.reasons as reason>
+- ${reason}
+</#list>
+
+| Lens | Nearest flowers | Of the floor | near, middle, far | Of the frame | Depth of floor | Trunk 10 m behind, of their scale |
+|---|--:|--:|--:|--:|--:|--:|
+<#list shot.cover.lenses as lens>
+| ${cell(lens.lens)}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
+</#list>
+</#if>
 <#if (shot.tried?size > 1)>
 
 | Lens | On this picture | Because |

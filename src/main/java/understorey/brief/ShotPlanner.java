@@ -10,6 +10,7 @@ import java.util.Map;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.exposure.StemSway;
+import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -29,6 +30,7 @@ import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
+import understorey.plan.Spot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.sky.MoonAt;
@@ -61,7 +63,8 @@ final class ShotPlanner {
         Shot shot = intent.shot();
         Interval time = outing.timeOf(shot.name());
         ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
-        Position position = site.positionOf(site.spot(shot.spot()));
+        Spot spot = site.spot(shot.spot());
+        Position position = site.positionOf(spot);
         SunAt sun = SunAt.of(position, middle);
         LightAt light = LightAt.of(sun, place.stand(), MoonAt.of(position, middle));
         Weather weather = sky.weather(middle);
@@ -83,7 +86,7 @@ final class ShotPlanner {
                 wished(shot, place, light, weather), camera == null || !intent.polariser() ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 WhiteBalance.of(sun.altitudeDeg(), light.fleckShare() >= MOSTLY_SUN, orMiddle(weather.okta()),
-                        light.plantAreaIndex()),
+                        light.plantAreaIndex()), CoverTrade.of(fit, spot == null ? null : spot.slope()),
                 settings, List.copyOf(skies), companions(intent));
     }
 

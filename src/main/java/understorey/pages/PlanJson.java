@@ -25,8 +25,8 @@ import understorey.sky.SunDay;
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
  * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
  *
- * <p>No estimate is made yet of flower cover, of the days of full flower, nor of the chance of meeting them: their
- * keys are there and null.
+ * <p>No estimate is made yet of the days of full flower, nor of the chance of meeting them: their keys are there and
+ * null.
  */
 final class PlanJson {
 

@@ -32,7 +32,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
-                       List<Row> companions, List<Row> defaults, ShotLightView light, String notes, String otherwise,
+                       List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover, String notes, String otherwise,
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
 
     /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
@@ -71,7 +71,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
                 reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
-                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences),
+                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())));
     }
