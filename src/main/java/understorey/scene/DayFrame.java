@@ -25,8 +25,10 @@ final class DayFrame {
     static final int LOWEST_EV = -4;
     /** Brighter than any light in the open, with room for a word above it. */
     private static final int HIGHEST_EV = 18;
-    private static final double EV = 9;
+    private static final double EV = 8;
     private static final double SCALE = (HIGHEST_EV - LOWEST_EV) * EV;
+    /** From the upper edge to the base line of the unit, which clears the first figure beneath. */
+    static final double EV_RAISED = 3;
     private static final double LEAST_WIDTH = 3;
     private static final double BESIDE_WORDS = 3;
 
@@ -116,7 +118,7 @@ final class DayFrame {
 
     /** The figures of the scale. */
     void figures(List<Mark> marks) {
-        marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, top + 5), "EV"));
+        marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, top + EV_RAISED), "EV"));
         for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
             marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5),
                     String.valueOf(ev).replace('-', '−')));

@@ -23,15 +23,16 @@ final class DayHatching {
     private static final String LOW_SUN = "low sun";
     private static final String OVER_THE_LAND = "sun over the land";
     private static final Duration NO_GAP = Duration.ofMinutes(5);
-    private static final double ROW = 22;
+    private static final double ROW = 20;
     /** Half the height of a hatched strip, and of the ticks that end a measure line. */
     private static final double HALF = 6;
-    private static final double NIGHT_RULE = 4.5;
-    private static final double DUSK_RULE = 12;
+    private static final double NIGHT_RULE = 4;
+    private static final double DUSK_RULE = 32 / 3.0;
     private static final double SLANT = 5;
     private static final double ASIDE = 6;
+    private static final double BESIDE = 2.2;
     /** A hanging line may stand between a strip and its word. */
-    private static final double FARTHEST_ASIDE = 48;
+    private static final double FARTHEST_ASIDE = 60;
     /** Of strip on both sides of a word in it, px. */
     private static final double LEAST_STRIPS = 48;
 
@@ -112,7 +113,7 @@ final class DayHatching {
 
     /** Between the hairlines of 16 and 12 EV, and of 12 and 8 where others stand there. */
     private static void across(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
-        for (double y = column.top() + 41; y < column.top() + 80; y += 36) {
+        for (double y = column.top() + 37; y < column.top() + 80; y += 32) {
             Label label = new Label("words", Anchor.MIDDLE, new Point((column.left() + column.right()) / 2, y), word);
             if (lettering.place(label)) {
                 words.add(Stretch.of(label));
@@ -126,7 +127,7 @@ final class DayHatching {
     private static boolean upwards(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
         Upright label = new Upright("words", new Point((column.left() + column.right()) / 2 + 5, column.top() + 9), word);
         Stretch letters = Stretch.of(label);
-        if (letters.left() - 2 > column.left() && letters.right() + 2 < column.right() && lettering.place(label)) {
+        if (letters.left() - BESIDE > column.left() && letters.right() + BESIDE < column.right() && lettering.place(label)) {
             words.add(letters);
             marks.add(label);
             return true;

@@ -68,10 +68,10 @@ public final class DayLightChart {
         hatching.sun(lettering, marks);
         ribbon.names(lettering, marks);
         List<Mark> pictures = new ArrayList<>();
-        double axis = frame.bottom() + pictures(outing, order, pictures) * LANE + 24;
+        double axis = frame.bottom() + pictures(outing, order, pictures) * LANE + 23;
         frame.hours(axis, marks);
         marks.addAll(pictures);
-        return new Drawing(DayFrame.WIDTH, axis + 10, title, says(), List.copyOf(marks));
+        return new Drawing(DayFrame.WIDTH, axis + 7, title, says(), List.copyOf(marks));
     }
 
     /** Sunrise, sunset and the sun's times over the skyline. */
@@ -110,7 +110,7 @@ public final class DayLightChart {
             return List.of();
         }
         return List.of(new Drawing.Label("words", Anchor.MIDDLE, new Point((DayFrame.LEFT + DayFrame.RIGHT) / 2,
-                sun.upAllDay() ? frame.floor() - 12 : frame.top() + 41), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE));
+                sun.upAllDay() ? frame.floor() - 11 : frame.top() + 37), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE));
     }
 
     private static List<Stretch> places(List<Drawing.Label> labels) {

@@ -87,6 +87,11 @@ final class Panorama {
         return LEFT + (offset + halfDeg) / (2 * halfDeg) * (RIGHT - LEFT);
     }
 
+    /** The offset that stands at x. */
+    double offsetAt(double x) {
+        return (x - LEFT) / (RIGHT - LEFT) * 2 * halfDeg - halfDeg;
+    }
+
     double y(double degrees) {
         return bottom() - PLOT * Math.max(-1, degrees) / highestDeg;
     }

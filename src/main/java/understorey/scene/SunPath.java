@@ -18,6 +18,8 @@ final class SunPath {
     private static final double NO_WAY = 1e-3;
     private static final double RAISED = 9;
     private static final double STEEPEST = 5;
+    /** Half the width of two digits, and nearly their height. */
+    private static final int FIGURE = 10;
     private static final double RUNS_UP = 2.5;
 
     /** What stands before the sun. */
@@ -156,8 +158,18 @@ final class SunPath {
                     new Point(dot.x() + (left ? RAISED : -RAISED), dot.y() + 5), hour);
         }
         double x = Math.max(Panorama.LEFT + 10, Math.min(Panorama.RIGHT - 10, dot.x()));
-        return new Drawing.Label(sight.figure, Anchor.MIDDLE, new Point(x, dot.y() - RAISED - STEEPEST * Math.min(1, slope)),
-                hour);
+        Point foot = new Point(x, dot.y() - RAISED - STEEPEST * Math.min(1, slope));
+        return new Drawing.Label(withinLand(foot) ? "figure-in-land" : sight.figure, Anchor.MIDDLE, foot, hour);
+    }
+
+    /** True when no part of a figure looks over the land. */
+    private boolean withinLand(Point foot) {
+        for (int aside = -FIGURE; aside <= FIGURE; aside += FIGURE) {
+            if (panorama.y(skyline.angleDeg(panorama.bearing(panorama.offsetAt(foot.x() + aside)))) > foot.y() - FIGURE - 4) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Degrees up or down per degree across. */

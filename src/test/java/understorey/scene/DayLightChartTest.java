@@ -34,7 +34,7 @@ class DayLightChartTest {
     void hatchingStaysInsideThePlot() {
         int strokes = 0;
         for (Drawing drawing : Charts.daysOfLight()) {
-            double top = labels(drawing).stream().filter(label -> label.text().equals("EV")).findFirst().orElseThrow().at().y() - 5;
+            double top = labels(drawing).stream().filter(label -> label.text().equals("EV")).findFirst().orElseThrow().at().y() - DayFrame.EV_RAISED;
             Drawing.Line axis = lines(drawing, "axis").get(0);
             for (String texture : TEXTURES) {
                 for (Point end : strokes(drawing, texture)) {
