@@ -15,7 +15,7 @@ class SubjectsPageTest {
         String page = SitePagesTest.page(Briefs.pages(List.of(), List.of()), "subjects.html");
         assertEquals(33, subjects.size());
         for (Subject subject : subjects) {
-            assertTrue(page.contains("<h3 id=\"" + subject.key() + "\">"), subject.key());
+            assertTrue(page.contains("<h2 id=\"" + subject.key() + "\">"), subject.key());
             assertTrue(page.contains("stems " + Svg.escape(subject.marks().stems())), subject.key());
         }
         // The table has ramsons at 0.088 and 0.277, 25 to 50 cm, April to June.
