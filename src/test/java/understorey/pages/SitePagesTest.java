@@ -178,7 +178,7 @@ class SitePagesTest {
                 seen++;
             }
         }
-        assertEquals(6, seen);
+        assertEquals(7, seen);
         String plan = page(pages, trip.slug() + "/index.html");
         assertTrue(count("&lt;script&gt;alert", plan) > 25, "only " + count("&lt;script&gt;alert", plan));
     }
