@@ -117,10 +117,10 @@ What would help:
 </#if>
 <#if shot.skies?has_content>
 
-| If the sky is | EV | Aperture | Time | ISO |
-|---|--:|--:|--:|--:|
+| If the sky is | EV | Aperture | Time | ISO | White balance |
+|---|--:|--:|--:|--:|--:|
 <#list shot.skies as sky>
-| ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} |
+| ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} |
 </#list>
 </#if>
 <#if shot.cover??>

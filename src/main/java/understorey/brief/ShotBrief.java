@@ -28,6 +28,7 @@ import understorey.sky.Interval;
  * @param wished       how far the light is what it wished for, in the sky expected or, where nobody said, in each;
  *                     empty without a wish
  * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
+ * @param whiteBalance for the sky expected; null where nobody said
  * @param cover        how thick the flowers look, through this lens and the bag's others; null where nobody knows
  * @param settings     for the sky expected, and for a broken one where nobody said; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
@@ -51,8 +52,8 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
     public record Wished(SkyWord sky, Outlook outlook) {
     }
 
-    /** Settings for one sky. */
-    public record InSky(SkyWord sky, Settings settings) {
+    /** Settings and a white balance to begin with, for one sky. */
+    public record InSky(SkyWord sky, Settings settings, WhiteBalance whiteBalance) {
     }
 
     /** The best lens of someone else's bag; null when that bag holds no camera. */

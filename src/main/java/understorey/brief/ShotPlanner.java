@@ -79,14 +79,15 @@ final class ShotPlanner {
                     : StemSway.windAtFlowersMs(weather.windMs(), light.plantAreaIndex());
             settings = settings(best, light, orMiddle(weather.okta()), wind);
             for (SkyWord word : SKIES) {
-                skies.add(new ShotBrief.InSky(word, settings(best, light, word.okta(), wind)));
+                skies.add(new ShotBrief.InSky(word, settings(best, light, word.okta(), wind),
+                        whiteBalance(light, word.okta())));
             }
         }
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), camera == null || !intent.polariser() ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
-                WhiteBalance.of(sun.altitudeDeg(), light.fleckShare() >= MOSTLY_SUN, orMiddle(weather.okta()),
-                        light.plantAreaIndex()), CoverTrade.of(fit, spot == null ? null : spot.slope()),
+                weather.okta() == null ? null : whiteBalance(light, weather.okta()),
+                CoverTrade.of(fit, spot == null ? null : spot.slope()),
                 settings, List.copyOf(skies), companions(intent));
     }
 
@@ -96,6 +97,10 @@ final class ShotPlanner {
 
     private static double orMiddle(Double okta) {
         return okta == null ? ExpectedSky.MIDDLE.okta() : okta;
+    }
+
+    private static WhiteBalance whiteBalance(LightAt light, double okta) {
+        return WhiteBalance.of(light.sun().altitudeDeg(), light.fleckShare() >= MOSTLY_SUN, okta, light.plantAreaIndex());
     }
 
     private static Settings settings(LensFit fit, LightAt light, double okta, Double wind) {

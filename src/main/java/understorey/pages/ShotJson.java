@@ -140,6 +140,7 @@ final class ShotJson {
     private void inSky(Json json, ShotBrief.InSky in) throws IOException {
         json.word("sky", in.sky());
         settings(json, in.settings());
+        json.count("white_balance_k", in.whiteBalance().kelvin());
         sharp(json, in.settings());
         json.word("verdict", in.settings().verdict()).texts("reasons", words(in.settings().reasons().stream()));
     }

@@ -37,8 +37,8 @@ final class ShotLightJson {
                         : brief.sunlight().overDay(), ShotLightJson::side)
                 .objects("light_wished", brief.wished(), this::wished)
                 .texts("polariser_reasons", brief.polariser() == null ? List.of() : told(brief.polariser().reasons()))
-                .count("white_balance_k", brief.whiteBalance().kelvin())
-                .truth("green_cast", brief.whiteBalance().green())
+                .count("white_balance_k", brief.whiteBalance() == null ? null : brief.whiteBalance().kelvin())
+                .truth("green_cast", brief.whiteBalance() == null ? null : brief.whiteBalance().green())
                 .object("weather", weather -> weather(weather, brief.weather()));
     }
 

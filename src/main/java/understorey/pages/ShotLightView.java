@@ -37,7 +37,9 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         if (shot.polariser() != null) {
             add(rows, "Polariser", shot.polariser().reasons(), sentences);
         }
-        add(rows, "White balance", shot.whiteBalance().reasons(), sentences);
+        if (shot.whiteBalance() != null) {
+            add(rows, "White balance", shot.whiteBalance().reasons(), sentences);
+        }
         String weather = WeatherView.inOneLine(shot.weather());
         if (weather != null) {
             rows.add(new Row("Weather", weather));

@@ -36,7 +36,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
 
     /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
-    public record Sky(String sky, String ev, String fNumber, String shutter, String iso, boolean otherIso) {
+    public record Sky(String sky, String ev, String fNumber, String shutter, String iso, boolean otherIso, String kelvin) {
     }
 
     /** One lens of the bag on this picture. */
@@ -140,7 +140,7 @@ public record ShotView(int number, String name, String role, String subject, Str
             boolean inShade = in.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
             skies.add(new Sky(inShade ? "clear, in the shade" : Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
                     Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
-                    settings.iso() != shot.settings().iso()));
+                    settings.iso() != shot.settings().iso(), in.whiteBalance().kelvin() + " K"));
         }
         return skies;
     }
