@@ -104,6 +104,10 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 | ${row.name} | ${cell(row.text)} |
 </#list>
 
+<#if shot.sketchSays??>
+${shot.sketchSays} ${shot.sideViewSays}
+
+</#if>
 <#list shot.reasons as reason>
 - ${reason}
 </#list>

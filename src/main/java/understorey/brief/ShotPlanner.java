@@ -32,6 +32,9 @@ import understorey.plan.Site;
 import understorey.plan.SkyWord;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
+import understorey.scene.SideView;
+import understorey.scene.Setup;
+import understorey.scene.ViewfinderSketch;
 import understorey.sky.Interval;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
@@ -83,12 +86,21 @@ final class ShotPlanner {
                         whiteBalance(light, word.okta())));
             }
         }
+        Setup setup = best == null ? null : setup(best, settings, spot, light);
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), camera == null || !intent.polariser() ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(light, weather.okta()),
                 CoverTrade.of(fit, spot == null ? null : spot.slope()),
-                settings, List.copyOf(skies), companions(intent));
+                settings, List.copyOf(skies), companions(intent), setup == null ? null : ViewfinderSketch.of(setup),
+                setup == null ? null : SideView.of(setup));
+    }
+
+    /** What is drawn of a picture; without a sun that the land hides. */
+    private Setup setup(LensFit fit, Settings settings, Spot spot, LightAt light) {
+        return new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
+                spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
+                light.aboveSkyline() ? light.sun() : null);
     }
 
     private static ZonedDateTime middle(Interval time) {
