@@ -24,13 +24,12 @@ final class Svg {
         return svg.append("</svg>").toString();
     }
 
-    /** The element, its marks in a group of that id, so that the page can show them {@link #again}; a frame cuts them off. */
+    /** The element of a sketch, with its id, so that the page can show it {@link #again}. */
     static String shared(Drawing drawing, String id) {
         StringBuilder svg = new StringBuilder(16_384);
-        head(drawing, id, size(drawing), svg);
-        svg.append("<g id=\"").append(id).append("\">\n");
+        head(drawing, id, " id=\"" + id + '"' + size(drawing), svg);
         marks(drawing, id, svg);
-        return svg.append("</g></svg>").toString();
+        return svg.append("</svg>").toString();
     }
 
     /** What {@link #shared} drew under that id on the same page, once more. */

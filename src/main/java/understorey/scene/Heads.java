@@ -22,8 +22,11 @@ final class Heads {
     private static final double EYE_PX = 15;
     /** From here on the flowers of a head are told apart. */
     private static final double FLOWERS_PX = 40;
-    /** How near to the middle the notches reach, share of the petals' length. */
+    /** How near to the middle the notches reach, share of the petals' length; half as far in a small head. */
     private static final double NOTCH = 0.34;
+    private static final double STALKS_PX = 100;
+    /** Of one size; among more of them flowers are not told apart, which keeps a drawing small. */
+    private static final int MOST_HEADS = 9;
     private static final int MOST_FLOWERS = 16;
     private static final int OUTER_FLOWERS = 9;
 
@@ -59,7 +62,7 @@ final class Heads {
             marks.add(new Spots("spot" + tone.suffix, Math.max(LEAST_PX, px), at));
         } else if (px < PETALS_PX) {
             marks.add(new Stamps("head" + petals() + tone.suffix, ring(px), at));
-        } else if (flowers > 1 && px >= FLOWERS_PX) {
+        } else if (flowers > 1 && px >= FLOWERS_PX && at.size() <= MOST_HEADS) {
             umbel(px, at, tone, marks);
         } else {
             marks.add(new Stamps("head" + petals() + tone.suffix, rosette(px, flowers > 1 && px >= EYE_PX ? 8 : 6), at));
@@ -86,11 +89,12 @@ final class Heads {
 
     /** Rounded petals with a notch between each two; a large one has more corners. */
     static List<Point> rosette(double px, int petals) {
-        int corners = px >= FLOWERS_PX ? 14 : px >= EYE_PX ? 6 : 4;
+        int corners = px >= 2 * FLOWERS_PX ? 14 : px >= FLOWERS_PX ? 8 : px >= EYE_PX ? 5 : 4;
+        double notch = px >= EYE_PX ? NOTCH : 2 * NOTCH;
         List<Point> outline = new ArrayList<>(corners * petals);
         for (int i = 0; i < corners * petals; i++) {
             double swell = Math.pow(Math.abs(Math.cos(Math.PI * (i % corners - corners / 2) / corners)), 0.6);
-            polar(px / 2 * (NOTCH + (1 - NOTCH) * swell), 2 * Math.PI * i / (corners * petals) + 0.3, outline);
+            polar(px / 2 * (notch + (1 - notch) * swell), 2 * Math.PI * i / (corners * petals) + 0.3, outline);
         }
         return outline;
     }
@@ -111,7 +115,9 @@ final class Heads {
                 double radius = (px - flower) / 2 * (i < outer ? 1 : number == 1 ? 0 : 0.45);
                 double angle = 2 * Math.PI * i / number + 0.4;
                 Point place = new Point(head.x() + radius * Math.cos(angle), head.y() + radius * Math.sin(angle));
-                clip.stroke(head.x(), head.y(), place.x(), place.y(), stalks);
+                if (px >= STALKS_PX) {
+                    clip.stroke(head.x(), head.y(), place.x(), place.y(), stalks);
+                }
                 places.add(place);
             }
         }

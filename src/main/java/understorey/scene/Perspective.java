@@ -73,11 +73,6 @@ final class Perspective {
         return Math.hypot(aheadM, belowLensM(aheadM, aboveM));
     }
 
-    /** Height above the ground there of the lens axis, metres. */
-    double axisAboveM(double aheadM) {
-        return heightM - aheadM * (rise + sine / cosine);
-    }
-
     /** Ahead along the level where the axis has run so far, metres. */
     double aheadOnAxisM(double distanceM) {
         return distanceM * cosine;

@@ -17,8 +17,6 @@ final class Scatter {
     record Plant(double x, double y, double footX, double footY, double depthM, boolean head) {
     }
 
-    /** As many as a small drawing holds, if flowers stood on every cell. */
-    private static final int MOST = 950;
     private static final double BAND = 0.04;
     private static final double LEAST_GAP_PX = 3.6;
     private static final double HEADS_APART = 0.7;
@@ -40,7 +38,12 @@ final class Scatter {
     private boolean[] taken;
     private int count;
 
-    Scatter(Setup setup, double stemsPerM2, Perspective perspective, Trunks trunks, Seed seed) {
+    /**
+     * Scatters stems.
+     *
+     * @param most as many flowers as there may be if one stood on every cell
+     */
+    Scatter(Setup setup, double stemsPerM2, int most, Perspective perspective, Trunks trunks, Seed seed) {
         this.setup = setup;
         this.perspective = perspective;
         this.trunks = trunks;
@@ -48,8 +51,8 @@ final class Scatter {
         meanM = (setup.lowM() + setup.highM()) / 2;
         gapPx = LEAST_GAP_PX;
         walk(Double.POSITIVE_INFINITY, false);
-        for (int i = 0; i < 4 && count > MOST; i++) {
-            gapPx *= Math.sqrt((double) count / MOST) * 1.05;
+        for (int i = 0; i < 4 && count > most; i++) {
+            gapPx *= Math.sqrt((double) count / most) * 1.05;
             walk(Double.POSITIVE_INFINITY, false);
         }
         walk(stemsPerM2, true);

@@ -22,7 +22,7 @@ public final class SideView {
     private static final double WIDTH = 720;
     private static final double FOOT_X = 124;
     private static final double RIGHT_X = 704;
-    private static final double HIGHEST_PX = 190;
+    private static final double HIGHEST_PX = 110;
     /** For two lines of words beside the camera. */
     private static final double LEAST_PX = 44;
     private static final double BEYOND = 1.6;
@@ -41,6 +41,7 @@ public final class SideView {
     private final double farM;
     private final double reachM;
     private final double scale;
+    private final double groundToM;
     private final List<Mark> marks = new ArrayList<>();
     private double topY;
     private double levelY;
@@ -58,6 +59,7 @@ public final class SideView {
         reachM = Math.max(1.1 * least, Math.min(1.04 * farM, BEYOND * least));
         double highest = Math.max(Math.max(heightM, plantM), rise * plantAtM + plantM) + Math.max(0, -rise * reachM);
         scale = Math.min((RIGHT_X - FOOT_X) / reachM, HIGHEST_PX / Math.max(highest, rise * reachM));
+        groundToM = rise == 0 ? (RIGHT_X - FOOT_X) / scale : Math.min(reachM, (RIGHT_X - FOOT_X) / scale);
     }
 
     public static Drawing of(Setup setup) {
@@ -88,12 +90,12 @@ public final class SideView {
         double farthest = (RIGHT_X - FOOT_X) / scale;
         hang(signs);
         marks.add(new Line("ground-line", List.of(new Point(8, levelY),
-                new Point(FOOT_X, levelY), new Point(RIGHT_X, clamp(y(farthest, 0), height)))));
+                new Point(FOOT_X, levelY), new Point(FOOT_X + scale * groundToM, y(groundToM, 0)))));
         field(farthest, height);
-        sharp(farthest);
+        sharp();
         plant();
         camera();
-        return new Drawing(WIDTH, Math.round(height), "The side view of " + setup.fit().intent().shot().name(), says(),
+        return new Drawing(WIDTH, Math.ceil(height), "The side view of " + setup.fit().intent().shot().name(), says(),
                 List.copyOf(marks));
     }
 
@@ -114,10 +116,6 @@ public final class SideView {
         }
     }
 
-    private static double clamp(double y, double height) {
-        return Math.max(0, Math.min(height, y));
-    }
-
     private boolean narrow() {
         return (farM - nearM) * scale < NARROW_PX
                 || Lengths.of(setup.sharpFromM()).equals(Lengths.of(setup.sharpToM()));
@@ -132,7 +130,7 @@ public final class SideView {
         }
         signs.add(x(nearM), "sharp from " + Lengths.of(setup.sharpFromM()));
         signs.add(x(plantAtM), framed);
-        signs.add(x(farM), "sharp to " + Lengths.of(setup.sharpToM()));
+        signs.add(x(Math.min(farM, groundToM)), "sharp to " + Lengths.of(setup.sharpToM()));
         return signs;
     }
 
@@ -169,8 +167,8 @@ public final class SideView {
         ends.add(new Point(FOOT_X + share * (endX - FOOT_X), lensY + share * (endY - lensY)));
     }
 
-    private void sharp(double farthestM) {
-        double to = Math.min(farM, farthestM);
+    private void sharp() {
+        double to = Math.min(farM, groundToM);
         double from = Math.min(nearM, to);
         double left = x(from);
         double right = Math.max(left + 2, x(to));
@@ -178,7 +176,7 @@ public final class SideView {
         double rightY = y(to, 0);
         marks.add(new Area("sharp-ground", List.of(new Point(left, leftY), new Point(left, leftY + BAR_PX),
                 new Point(right, rightY + BAR_PX), new Point(right, rightY))));
-        if (farM > farthestM) {
+        if (farM > groundToM) {
             marks.add(new Area("sharp-ground", List.of(new Point(right - 1, rightY - 4), new Point(right + 11, rightY + BAR_PX / 2),
                     new Point(right - 1, rightY + BAR_PX + 4))));
         }

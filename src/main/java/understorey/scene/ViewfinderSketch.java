@@ -22,15 +22,20 @@ public final class ViewfinderSketch {
     private static final double RAY_PX = 7;
     /** From here on a stem is told from its head. */
     private static final double STEM_PX = 8;
-    private static final int MOST_STEMS = 95;
+    /** Without words and frame. */
+    private static final double MOST_BYTES = 18_500;
+    private static final int MOST_HEADS = 800;
+    private static final int MOST_STEMS = 85;
     private static final double LEAF_PX = 17;
     /** Stems of heads so wide, px, and of twice as wide ones, are drawn broader. */
     private static final double BROAD_PX = 26;
     private static final List<String> BREADTHS = List.of("", " broad", " broader");
-    private static final int MOST_LEAVES = 28;
+    private static final int MOST_LEAVES = 22;
 
     private final Setup setup;
     private final double stemsPerM2;
+    /** Of the flowers and stems that an ordinary sketch has room for. */
+    private final double share;
     private final Perspective perspective;
     private final Clip clip;
     private final Seed seed;
@@ -38,7 +43,8 @@ public final class ViewfinderSketch {
     private final List<Mark> marks = new ArrayList<>();
     private int heads;
 
-    private ViewfinderSketch(Setup setup, double stemsPerM2) {
+    private ViewfinderSketch(Setup setup, double stemsPerM2, double share) {
+        this.share = share;
         this.setup = setup;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
@@ -53,7 +59,26 @@ public final class ViewfinderSketch {
     }
 
     static Drawing of(Setup setup, double stemsPerM2) {
-        return new ViewfinderSketch(setup, stemsPerM2).drawing();
+        Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, 1).drawing();
+        for (double share = 0.7; share > 0.1 && bytes(drawing) > MOST_BYTES; share *= 0.7) {
+            drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
+        }
+        return drawing;
+    }
+
+    /** What the marks take as text, roughly. */
+    private static double bytes(Drawing drawing) {
+        double bytes = 0;
+        for (Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Stamps stamps) {
+                bytes += 175 + 7 * stamps.outline().size() + 9 * stamps.at().size();
+            } else if (mark instanceof Drawing.Spots spots) {
+                bytes += 60 + 10 * spots.at().size();
+            } else {
+                bytes += mark instanceof Hatch hatch ? 40 + 11 * hatch.ends().size() : 85;
+            }
+        }
+        return bytes;
     }
 
     private Drawing drawing() {
@@ -61,7 +86,7 @@ public final class ViewfinderSketch {
         double horizonY = groundY();
         ground(horizonY);
         Projection.Place sun = sun();
-        hatch("far-trunks", trunks.far());
+        hatch("far-trunks", setup.closest() ? List.of() : trunks.far());
         marks.addAll(trunks.areas());
         flowers();
         if (setup.close()) {
@@ -88,7 +113,7 @@ public final class ViewfinderSketch {
         if (top < perspective.height) {
             marks.add(new Box("ground", 0, top, perspective.width, perspective.height - top));
         }
-        if (top > 0 && top < perspective.height) {
+        if (top > 0 && top < perspective.height && !setup.closest()) {
             marks.add(new Hatch("horizon", List.of(new Point(0, top), new Point(perspective.width, top))));
         }
     }
@@ -118,7 +143,7 @@ public final class ViewfinderSketch {
 
     /** Far ones first: spots, then stems, then heads that are large enough to have one. */
     private void flowers() {
-        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, perspective, trunks, seed).plants();
+        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, (int) (MOST_HEADS * share), perspective, trunks, seed).plants();
         List<List<Point>> bySize = new ArrayList<>();
         for (Scatter.Plant plant : plants) {
             if (!plant.head()) {
@@ -153,13 +178,13 @@ public final class ViewfinderSketch {
         int number = 0;
         for (Scatter.Plant plant : plants) {
             double px = setup.headM() * perspective.pxPerM(plant.depthM());
-            if (px < STEM_PX || number == MOST_STEMS) {
+            if (px < STEM_PX || number >= MOST_STEMS * share) {
                 break;
             }
             int broad = px < BROAD_PX ? 0 : px < 2 * BROAD_PX ? 1 : 2;
             List<Point> ends = stems.get(3 * Tone.of(setup, plant.depthM()).ordinal() + broad);
             clip.stroke(plant.footX(), plant.footY(), plant.x(), plant.y(), ends);
-            if (px > LEAF_PX && number < MOST_LEAVES) {
+            if (px > LEAF_PX && number < MOST_LEAVES * share) {
                 leaf(plant, -0.06 - 0.14 * seed.share(number, 31), ends);
                 leaf(plant, 0.06 + 0.14 * seed.share(number, 32), ends);
             }
@@ -184,18 +209,17 @@ public final class ViewfinderSketch {
         clip.stroke(kneeX, kneeY, plant.footX() + 0.7 * upX - lean * upY, plant.footY() + 0.7 * upY + lean * upX, ends);
     }
 
-    /** The plant that is framed: its head as high as it grows, or in the middle where it would be cut off. */
+    /** The plant that is framed: its head as high as it grows, or as nearly as it is not cut off. */
     private void subject() {
         double distance = setup.fit().distanceM();
         double ahead = perspective.aheadOnAxisM(distance);
         double above = (setup.lowM() + setup.highM()) / 2;
         double px = setup.headM() * perspective.pxPerM(distance);
         double y = perspective.y(ahead, above, perspective.depthM(ahead, above));
-        double room = px < perspective.height ? px / 2 : 0;
-        if (!(y > room && y < perspective.height - room)) {
-            y = perspective.height / 2;
-            above = perspective.axisAboveM(ahead);
-        }
+        double room = Math.min(px, perspective.height) / 2 * 0.999;
+        double whole = Math.max(room, Math.min(perspective.height - room, y));
+        above += (y - whole) / perspective.pxPerM(distance);
+        y = whole;
         double x = perspective.width / 2;
         double footDepth = Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, 0));
         double footY = perspective.y(ahead, Math.min(0, above - setup.lowM()), footDepth);
