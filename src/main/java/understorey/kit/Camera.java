@@ -46,6 +46,19 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
         }
     }
 
+    /** Body, lens and attachment; a built-in lens comes with its body. */
+    List<Object> parts() {
+        List<Object> parts = new ArrayList<>(3);
+        parts.add(body);
+        if (!lens.builtIn()) {
+            parts.add(lens);
+        }
+        if (attachment != null) {
+            parts.add(attachment);
+        }
+        return parts;
+    }
+
     /** Body, lens and attachment on the scales, grams; what is not given counts nothing. */
     double weightG() {
         return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()))

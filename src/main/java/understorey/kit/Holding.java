@@ -23,25 +23,63 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
 
     static Holding of(Bag bag, Camera camera, Intent intent) {
+        return of(bag, bag, camera, intent);
+    }
+
+    /**
+     * What holds the camera, of the supports that are carried.
+     *
+     * @param whole   every support there is: what speaks against each is told
+     * @param carried a part of it
+     */
+    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent) {
         List<Reason> against = new ArrayList<>();
         double wantedM = Intent.nominalHeightM(intent.viewpoint());
-        for (Support.Kind kind : ORDER) {
-            for (Support support : bag.supports()) {
-                if (support.kind() != kind) {
-                    continue;
-                }
-                double heightM = reach(support, intent.viewpoint(), wantedM);
-                Reason obstacle = obstacle(support, camera, heightM);
-                if (obstacle == null) {
-                    return new Holding(support, heightM, List.copyOf(against));
-                }
+        for (Support support : inOrder(whole)) {
+            double heightM = reach(support, intent.viewpoint(), wantedM);
+            Reason obstacle = obstacle(support, camera, heightM);
+            if (obstacle != null) {
                 against.add(obstacle);
+            } else if (whole == carried || Things.among(carried.supports(), support)) {
+                return new Holding(support, heightM, List.copyOf(against));
+            } else {
+                against.add(Reason.of(FitReason.SUPPORT_AT_HOME).with("support", support.name()));
             }
         }
-        if (bag.supports().isEmpty()) {
+        if (whole.supports().isEmpty()) {
             against.add(Reason.of(FitReason.NO_SUPPORT));
         }
         return new Holding(null, wantedM, List.copyOf(against));
+    }
+
+    /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
+    static List<Holding> all(Bag bag, Camera camera, Intent intent) {
+        List<Holding> all = new ArrayList<>();
+        double wantedM = Intent.nominalHeightM(intent.viewpoint());
+        for (Support support : inOrder(bag)) {
+            double heightM = reach(support, intent.viewpoint(), wantedM);
+            if (obstacle(support, camera, heightM) == null) {
+                all.add(new Holding(support, heightM, List.of()));
+            }
+        }
+        return all;
+    }
+
+    private static List<Support> inOrder(Bag bag) {
+        List<Support> supports = new ArrayList<>();
+        for (Support.Kind kind : ORDER) {
+            for (Support support : bag.supports()) {
+                if (support.kind() == kind) {
+                    supports.add(support);
+                }
+            }
+        }
+        return supports;
+    }
+
+    /** 2 for what stands by itself, 1 for a monopod, 0 for the hands. */
+    static int steadiness(Support support) {
+        return support == null ? 0 : steady(support) ? 2 : 1;
     }
 
     /** True when it keeps the camera still for seconds; hands and a monopod do not. */
