@@ -37,9 +37,9 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
         double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(whole)) {
             double heightM = reach(support, intent.viewpoint(), wantedM);
-            Reason obstacle = obstacle(support, camera, heightM);
+            FitReason obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
-                against.add(obstacle);
+                against.add(told(obstacle, support, camera, heightM));
             } else if (whole == carried || Things.among(carried.supports(), support)) {
                 return new Holding(support, heightM, List.copyOf(against));
             } else {
@@ -98,21 +98,23 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
         return wantedM;
     }
 
-    private static Reason obstacle(Support support, Camera camera, double heightM) {
-        double loadKg = camera.weightG() / 1000;
-        if (heightM < lowestM(support) - 1e-9) {
-            return Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
+    /** What keeps the support from holding the camera there; null when nothing does. */
+    private static FitReason obstacle(Support support, Camera camera, double heightM) {
+        return heightM < lowestM(support) - 1e-9 ? FitReason.SUPPORT_TOO_TALL
+                : heightM > highestM(support) + 1e-9 ? FitReason.SUPPORT_TOO_SHORT
+                : support.carriesKg() != null && camera.weightG() / 1000 > support.carriesKg()
+                        ? FitReason.SUPPORT_OVERLOADED : null;
+    }
+
+    private static Reason told(FitReason obstacle, Support support, Camera camera, double heightM) {
+        return switch (obstacle) {
+            case SUPPORT_TOO_TALL -> Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
                     .with("lowest", lowestM(support), METRES).with("asked", heightM, METRES);
-        }
-        if (heightM > highestM(support) + 1e-9) {
-            return Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
+            case SUPPORT_TOO_SHORT -> Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
                     .with("highest", highestM(support), METRES).with("asked", heightM, METRES);
-        }
-        if (support.carriesKg() != null && loadKg > support.carriesKg()) {
-            return Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
-                    .with("load", loadKg, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
-        }
-        return null;
+            default -> Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
+                    .with("load", camera.weightG() / 1000, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
+        };
     }
 
     /** Where the bag does not say: common practice, no source. */

@@ -74,10 +74,13 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
     List<Object> useful() {
         List<Object> useful = new ArrayList<>();
         for (Way way : ways) {
-            if (standard.metBy(way)) {
-                useful.addAll(way.parts());
+            if (!standard.metBy(way)) {
+                continue;
+            }
+            useful.addAll(way.parts());
+            if (!standard.handsWillDo()) {
                 for (Holding holding : holdings(way)) {
-                    if (!standard.handsWillDo() && standard.heldBy(holding.support(), holding.heightM())) {
+                    if (standard.heldBy(holding.support(), holding.heightM())) {
                         useful.add(holding.support());
                     }
                 }
