@@ -19,6 +19,7 @@ import understorey.exposure.StemSway;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
+import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
@@ -30,6 +31,7 @@ import understorey.outing.OutingReason;
 import understorey.outing.RunningOrder;
 import understorey.outing.Story;
 import understorey.packing.Cautions;
+import understorey.packing.Cold;
 import understorey.packing.Packing;
 import understorey.plan.Canopy;
 import understorey.plan.Position;
@@ -60,6 +62,7 @@ public final class Planner {
     private final SunDay sun;
     private final List<LightAt> light;
     private final List<Intent> intents;
+    private final SmallestBag bag;
     private final Outing outing;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -69,6 +72,7 @@ public final class Planner {
         this.date = day(trip.when());
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.intents = Intent.of(trip.shots());
+        this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
         this.light = LightTable.of(site, null, date);
         this.outing = RunningOrder.of(trip, date, sun, light, intents);
     }
@@ -167,7 +171,7 @@ public final class Planner {
         Canopy canopy = site.canopyAt(spot);
         Position place = site.positionOf(spot);
         LightAt light = LightAt.of(SunAt.of(place, middle), Standpoint.of(site, spot, date), MoonAt.of(place, middle));
-        ShotFit fit = ShotFit.of(intent, trip.gear());
+        ShotFit fit = bag.fits().get(number - 1);
         List<ShotBrief.InSky> skies = new ArrayList<>();
         Settings settings = null;
         if (fit.best() != null) {
@@ -212,17 +216,12 @@ public final class Planner {
         return trip.sky() == null ? SkyWord.BROKEN : trip.sky();
     }
 
-    /** For the pictures that can be taken; what would help the others is said all the same. */
     private Packing packing(List<ShotBrief> shots) {
         List<Packing.Use> uses = new ArrayList<>();
-        List<Reason> helps = new ArrayList<>();
         for (ShotBrief shot : shots) {
-            helps.addAll(shot.helps());
-            if (shot.verdict() != Verdict.CANNOT) {
-                uses.add(new Packing.Use(shot.fit().best(), shot.settings()));
-            }
+            uses.add(new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps()));
         }
-        return Packing.of(trip.gear(), uses, helps);
+        return Packing.of(bag, uses, Cold.coldestC(trip.forecast(), outing), outing.lamp());
     }
 
     private void remark(Story story, List<ShotBrief> shots) {
@@ -264,7 +263,7 @@ public final class Planner {
         String name = shot.intent().shot().name();
         if (shot.verdict() == Verdict.CANNOT) {
             find(Finding.Level.WARNING, Reason.of(BriefReason.SHOT_CANNOT).with("shot", name));
-        } else if (shot.verdict() == Verdict.COMPROMISE && best.objection() != null) {
+        } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             find(Finding.Level.NOTE, Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", name)
                     .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
         } else if (shot.verdict() == Verdict.COMPROMISE) {

@@ -5,6 +5,7 @@ import java.util.List;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
+import understorey.plan.Support;
 import understorey.reason.Reason;
 
 /** Why each thing that is not carried stays at home. */
@@ -50,7 +51,7 @@ final class Leaving {
                 String shot = picture.intent().shot().name();
                 return Things.among(lost, picture.intent()) ? Reason.of(FitReason.LEFT_TOO_HEAVY).with("shot", shot)
                         : Reason.of(FitReason.LEFT_SPARED).with("shot", shot)
-                                .with("instead", Things.name(instead(thing, picture)));
+                                .with("instead", instead(thing, picture));
             }
         }
         return Reason.of(FitReason.LEFT_UNASKED);
@@ -65,19 +66,21 @@ final class Leaving {
         return false;
     }
 
-    /** What of the lens carried for the picture does the thing's work: of its own kind if there is one. */
-    private Object instead(Object thing, Picture picture) {
+    /** What is carried for the picture that the whole bag would not take for it; the lens where there is nothing more. */
+    private String instead(Object thing, Picture picture) {
         LensFit best = null;
         for (ShotFit fit : fits) {
             best = fit.intent() == picture.intent() ? fit.best() : best;
         }
-        Object instead = null;
+        List<String> names = new ArrayList<>();
         for (Object other : best.things()) {
-            boolean added = !Things.among(picture.chosen(), other);
-            if (added && (instead == null || other.getClass() == thing.getClass())) {
-                instead = other;
+            if (thing instanceof Support == other instanceof Support && !Things.among(picture.chosen(), other)) {
+                names.add(Things.name(other));
             }
         }
-        return instead == null ? best.camera().lens().builtIn() ? best.camera().body() : best.camera().lens() : instead;
+        if (names.isEmpty()) {
+            names.add(best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name());
+        }
+        return String.join(" + ", names);
     }
 }

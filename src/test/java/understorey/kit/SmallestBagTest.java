@@ -104,6 +104,14 @@ class SmallestBagTest {
     }
 
     @Test
+    void namesAllThatDoesTheWorkOfAThingAtHome() {
+        Lens tele = new Lens("Tele", "A", null, 70, 70, 4, 4, 22.0, 0.5, 0.3, 72.0, 0, 430.0);
+        SmallestBag smallest = smallest(with(Samples.bag(fullFrame(24), MACRO, tele), Samples.tube(50)), STAR);
+        assertEquals(List.of("Main body", "Tele", "Tube 50.0"), carried(smallest));
+        assertEquals("Tele + Tube 50.0", smallest.left().get(0).why().figures().get("instead").value());
+    }
+
+    @Test
     void stillTellsHowTheLensesAtHomeWouldDo() {
         ShotFit fit = smallest(Samples.bag(fullFrame(24), heavy(50), prime(50)), VIEW).fits().get(0);
         assertEquals(2, fit.tried().size());
