@@ -8,6 +8,8 @@ import static understorey.reason.Figure.Measure.TIMES;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Filter;
 import understorey.plan.Sharp;
 import understorey.reason.Reason;
 
@@ -15,10 +17,12 @@ import understorey.reason.Reason;
 final class Helps {
 
     private final LensFit best;
+    private final Bag bag;
     private final List<Reason> helps = new ArrayList<>();
 
-    private Helps(LensFit best) {
+    private Helps(LensFit best, Bag bag) {
         this.best = best;
+        this.bag = bag;
     }
 
     /**
@@ -26,11 +30,11 @@ final class Helps {
      *
      * @param best null where there is no camera
      */
-    static List<Reason> of(LensFit best) {
+    static List<Reason> of(LensFit best, Bag bag) {
         if (best == null) {
             return List.of(Reason.of(FitReason.NO_CAMERA));
         }
-        Helps helps = new Helps(best);
+        Helps helps = new Helps(best, bag);
         for (Reason reason : best.reasons()) {
             helps.against(reason);
         }
@@ -83,12 +87,25 @@ final class Helps {
 
     /** A tube of f·(m − m₀), or a close-up lens of power (m − m₀)/((1 + m₀)·f), makes up what is missing. */
     private void closer() {
+        rings();
         double missing = best.magnification() * (best.cropTimes() - 1);
         if (!best.camera().lens().builtIn()) {
             wanting(Reason.of(FitReason.HELP_TUBE).with("length", best.focalMm() * missing, MILLIMETRES));
         }
         wanting(Reason.of(FitReason.HELP_CLOSE_UP_LENS)
                 .with("power", missing / ((1 + best.magnification()) * best.focalMm() / 1000), DIOPTRES));
+    }
+
+    /** A close-up lens in the bag that only its thread keeps off. */
+    private void rings() {
+        Double thread = best.camera().lens().threadMm();
+        for (Filter filter : bag.filters()) {
+            if (filter.kind() == Filter.Kind.CLOSE_UP_LENS && filter.threadMm() != null && thread != null
+                    && filter.threadMm() > thread && best.camera().attachment() == null) {
+                wanting(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
+                        .with("lens", thread, MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
+            }
+        }
     }
 
     /** A frame keeps its size when it is taken from farther off and cropped in proportion. */

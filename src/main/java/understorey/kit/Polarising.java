@@ -61,13 +61,18 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
         }
         for (Filter filter : polarisers) {
             for (Filter ring : bag.filters()) {
-                if (ring.kind() == Filter.Kind.STEP_UP_RING && ring.lensThreadMm() != null
-                        && ring.lensThreadMm().equals(lens.threadMm()) && filter.threadMm().equals(ring.filterThreadMm())) {
+                if (joins(ring, lens.threadMm(), filter.threadMm())) {
                     ways.add(List.of(ring, filter));
                 }
             }
         }
         return ways;
+    }
+
+    /** Whether it is a ring that puts a filter of one thread on a lens of another; null for a lens without thread. */
+    static boolean joins(Filter ring, Double lensThreadMm, Double filterThreadMm) {
+        return ring.kind() == Filter.Kind.STEP_UP_RING && ring.lensThreadMm() != null
+                && ring.lensThreadMm().equals(lensThreadMm) && filterThreadMm.equals(ring.filterThreadMm());
     }
 
     private static Reason byRing(Filter polariser, Filter ring) {

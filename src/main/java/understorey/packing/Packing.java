@@ -178,6 +178,9 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         if (fit.camera().attachment() != null) {
             names.add(fit.camera().attachment().name());
         }
+        if (fit.camera().ring() != null) {
+            names.add(fit.camera().ring().name());
+        }
         if (fit.support() != null) {
             names.add(fit.support().name());
         }

@@ -12,9 +12,12 @@ import static understorey.Samples.picture;
 import static understorey.Samples.prime;
 import static understorey.Samples.with;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.plan.Filter;
 import understorey.plan.Frame;
+import understorey.plan.Lens;
 import understorey.plan.Support;
 
 class HelpsTest {
@@ -68,5 +71,22 @@ class HelpsTest {
         ShotFit fit = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), with(bag(fullFrame(24), ZOOM), frail));
         assertEquals(1.09, figure(fit.helps(), FitReason.HELP_STRONGER_SUPPORT, "load"), 1e-9);
         assertFalse(kinds(fit.helps()).contains("HELP_SUPPORT"));
+    }
+
+    /** The ring asked for, once in the bag, puts the close-up lens on. */
+    @Test
+    void asksForTheRingThatACloseUpLensWants() {
+        Lens small = new Lens("Small zoom", "A", null, 24, 70, 4, 4, 22.0, 0.38, 0.3, 62.0, 0, 430.0);
+        Intent intent = picture("a").wide(0.07).deep(0.002).intent();
+        Filter closeUp = Samples.closeUpLens(72, 5);
+        ShotFit without = ShotFit.of(intent, with(bag(fullFrame(24), small), closeUp));
+        assertEquals(72, figure(without.helps(), FitReason.HELP_STEP_UP_RING, "thread"));
+        SmallestBag packed = SmallestBag.of(with(bag(fullFrame(24), small), closeUp, Samples.RING, Samples.tube(5)),
+                List.of(), List.of(intent));
+        LensFit best = packed.fits().get(0).best();
+        assertEquals(closeUp, best.camera().attachment());
+        assertEquals(Samples.RING, best.camera().ring());
+        assertTrue(best.penalty() < without.best().penalty());
+        assertEquals(List.of(closeUp, Samples.RING), packed.kept().filters());
     }
 }
