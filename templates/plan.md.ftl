@@ -192,11 +192,15 @@ ${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighe
 </#list>
 <#if page.kit.leave?has_content>
 
-Leave at home: <#list page.kit.leave as item>${item.name}<#sep>, </#list>.
+| Stays at home | Why | Weight |
+|---|---|--:|
+<#list page.kit.leave as item>
+| ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
+</#list>
 </#if>
 <#if page.kit.missing?has_content>
 
-What the bag lacks:
+What the bag lacks, to buy, to borrow, or to do without:
 
 <#list page.kit.missing as help>
 - ${help}

@@ -62,7 +62,12 @@ final class ShotPlanner {
         this.drops = drops;
     }
 
-    ShotBrief shot(int number, Intent intent, SpotPlanner.Place place) {
+    /**
+     * One picture.
+     *
+     * @param fit of its lenses, the carried ones first
+     */
+    ShotBrief shot(int number, Intent intent, ShotFit fit, SpotPlanner.Place place) {
         Shot shot = intent.shot();
         Interval time = outing.timeOf(shot.name());
         ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
@@ -71,7 +76,6 @@ final class ShotPlanner {
         SunAt sun = SunAt.of(position, middle);
         LightAt light = LightAt.of(sun, place.stand(), MoonAt.of(position, middle));
         Weather weather = sky.weather(middle);
-        ShotFit fit = ShotFit.of(intent, trip.gear());
         LensFit best = fit.best();
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
