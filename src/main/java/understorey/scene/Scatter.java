@@ -34,14 +34,13 @@ final class Scatter {
     private final Seed seed;
     private final double meanM;
     private final List<Plant> plants = new ArrayList<>();
-    private double gapPx;
-    private boolean[] taken;
-    private int count;
+    private final double gapPx;
+    private final boolean[] taken;
 
     /**
      * Scatters stems.
      *
-     * @param most as many flowers as there may be if one stood on every cell
+     * @param most about as many flowers as there may be if one stood on every cell
      */
     Scatter(Setup setup, double stemsPerM2, int most, Perspective perspective, Trunks trunks, Seed seed) {
         this.setup = setup;
@@ -49,23 +48,27 @@ final class Scatter {
         this.trunks = trunks;
         this.seed = seed;
         meanM = (setup.lowM() + setup.highM()) / 2;
-        gapPx = LEAST_GAP_PX;
-        walk(Double.POSITIVE_INFINITY, false);
-        for (int i = 0; i < 4 && count > most; i++) {
-            gapPx *= Math.sqrt((double) count / most) * 1.05;
-            walk(Double.POSITIVE_INFINITY, false);
-        }
-        walk(stemsPerM2, true);
+        gapPx = Math.max(LEAST_GAP_PX, Math.sqrt(perspective.width * (perspective.height - topPx()) / most));
+        taken = new boolean[columns() * (int) (perspective.height / gapPx + 2)];
+        walk(stemsPerM2);
     }
+
+    /** The upper edge of what the flowers may cover, px: a camera among them sees them up to the top. */
+    private double topPx() {
+        double depth = perspective.depthM(FlowerLayer.FAR_M, setup.highM());
+        if (setup.fit().heightM() <= setup.highM() || depth < Perspective.LEAST_DEPTH_M) {
+            return 0;
+        }
+        return Math.max(0, Math.min(perspective.height - 10 * LEAST_GAP_PX, perspective.y(FlowerLayer.FAR_M, setup.highM(), depth)));
+    }
+
 
     /** Near ones first. */
     List<Plant> plants() {
         return plants;
     }
 
-    private void walk(double stemsPerM2, boolean keep) {
-        taken = new boolean[columns() * (int) (perspective.height / gapPx + 2)];
-        count = 0;
+    private void walk(double stemsPerM2) {
         double ahead = perspective.nearestAheadM();
         for (int band = 0; band < BANDS && ahead < FlowerLayer.FAR_M; band++) {
             double thick = BAND * Math.max(0.1, perspective.distanceM(ahead, meanM));
@@ -74,7 +77,7 @@ final class Scatter {
             }
             double depth = perspective.depthM(ahead + thick / 2, meanM);
             if (depth > leastDepthM()) {
-                row(band, ahead, thick, depth, stemsPerM2, keep);
+                row(band, ahead, thick, depth, stemsPerM2);
             }
             ahead += thick;
         }
@@ -90,7 +93,7 @@ final class Scatter {
                 : setup.close() ? setup.sharpFromM() : Math.max(Perspective.LEAST_DEPTH_M, setup.headM());
     }
 
-    private void row(int band, double ahead, double thick, double depth, double stemsPerM2, boolean keep) {
+    private void row(int band, double ahead, double thick, double depth, double stemsPerM2) {
         double pxPerM = perspective.pxPerM(depth);
         double wide = setup.headM() * pxPerM;
         double blur = setup.sharp(depth) ? 0 : setup.blurShare(depth) * perspective.width;
@@ -111,12 +114,12 @@ final class Scatter {
         for (int column = -side; column < side; column++) {
             int index = band * 1021 + column;
             if (seed.share(index, 21) < share) {
-                plant(index, column * cell, cell, ahead, thick, beyond, keep);
+                plant(index, column * cell, cell, ahead, thick, beyond);
             }
         }
     }
 
-    private void plant(int index, double left, double cell, double from, double thick, double beyond, boolean keep) {
+    private void plant(int index, double left, double cell, double from, double thick, double beyond) {
         double right = left + seed.share(index, 22) * cell;
         double ahead = from + seed.share(index, 23) * thick;
         double above = setup.lowM() + seed.share(index, 24) * (setup.highM() - setup.lowM());
@@ -138,10 +141,7 @@ final class Scatter {
             return;
         }
         taken[place] = true;
-        count++;
-        if (keep) {
-            plants.add(new Plant(x, y, perspective.x(right, footDepth), footY, depth, !stemOnly));
-        }
+        plants.add(new Plant(x, y, perspective.x(right, footDepth), footY, depth, !stemOnly));
     }
 
     private boolean besideSubject(double x, double depth) {

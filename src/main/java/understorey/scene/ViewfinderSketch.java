@@ -59,8 +59,10 @@ public final class ViewfinderSketch {
     }
 
     static Drawing of(Setup setup, double stemsPerM2) {
-        Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, 1).drawing();
-        for (double share = 0.7; share > 0.1 && bytes(drawing) > MOST_BYTES; share *= 0.7) {
+        double share = 1;
+        Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
+        while (share > 0.1 && bytes(drawing) > MOST_BYTES) {
+            share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes(drawing));
             drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
         }
         return drawing;
