@@ -104,6 +104,10 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 | ${row.name} | ${cell(row.text)} |
 </#list>
 
+<#if shot.sketchSays??>
+${shot.sketchSays} ${shot.sideViewSays}
+
+</#if>
 <#list shot.reasons as reason>
 - ${reason}
 </#list>
@@ -121,6 +125,18 @@ What would help:
 |---|--:|--:|--:|--:|--:|
 <#list shot.skies as sky>
 | ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} |
+</#list>
+</#if>
+<#if shot.cover??>
+
+<#list shot.cover.reasons as reason>
+- ${reason}
+</#list>
+
+| Lens | Nearest flowers | Of the floor | near, middle, far | Of the frame | Depth of floor | Trunk 10 m behind, of their scale |
+|---|--:|--:|--:|--:|--:|--:|
+<#list shot.cover.lenses as lens>
+| ${cell(lens.lens)}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
 </#list>
 </#if>
 <#if (shot.tried?size > 1)>
@@ -176,11 +192,15 @@ ${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighe
 </#list>
 <#if page.kit.leave?has_content>
 
-Leave at home: <#list page.kit.leave as item>${item.name}<#sep>, </#list>.
+| Stays at home | Why | Weight |
+|---|---|--:|
+<#list page.kit.leave as item>
+| ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
+</#list>
 </#if>
 <#if page.kit.missing?has_content>
 
-What the bag lacks:
+What the bag lacks, to buy, to borrow, or to do without:
 
 <#list page.kit.missing as help>
 - ${help}

@@ -9,7 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import understorey.kit.Intent;
-import understorey.kit.Verdict;
+import understorey.kit.SmallestBag;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
@@ -17,12 +17,12 @@ import understorey.outing.Outing;
 import understorey.outing.RunningOrder;
 import understorey.outing.Story;
 import understorey.packing.Cautions;
+import understorey.packing.Cold;
 import understorey.packing.Packing;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.plan.When;
-import understorey.reason.Reason;
 import understorey.scene.DayLightChart;
 import understorey.scene.Drawing;
 import understorey.scene.SkylineChart;
@@ -41,6 +41,7 @@ public final class Planner {
     private final List<Intent> intents;
     private final SpotPlanner spots;
     private final List<SpotPlanner.Place> places;
+    private final SmallestBag bag;
     private final Outing outing;
     private final ExpectedSky sky;
 
@@ -51,6 +52,7 @@ public final class Planner {
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots());
+        this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
         this.spots = new SpotPlanner(trip, date, sun);
         this.places = spots.places(intents, light);
         this.outing = RunningOrder.of(trip, date, sun, darkest(), intents);
@@ -66,7 +68,7 @@ public final class Planner {
         ShotPlanner planner = new ShotPlanner(trip, outing, sky, drops);
         List<ShotBrief> shots = new ArrayList<>();
         for (Intent intent : intents) {
-            shots.add(planner.shot(shots.size() + 1, intent, spots.of(places, intent.shot())));
+            shots.add(planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()), spots.of(places, intent.shot())));
         }
         List<SpotLight> lit = new ArrayList<>();
         for (SpotPlanner.Place place : places) {
@@ -156,17 +158,12 @@ public final class Planner {
         return null;
     }
 
-    /** For the pictures that can be taken; what would help the others is said all the same. */
     private Packing packing(List<ShotBrief> shots) {
         List<Packing.Use> uses = new ArrayList<>();
-        List<Reason> helps = new ArrayList<>();
         for (ShotBrief shot : shots) {
-            helps.addAll(shot.helps());
-            if (shot.verdict() != Verdict.CANNOT) {
-                uses.add(new Packing.Use(shot.fit().best(), shot.settings()));
-            }
+            uses.add(new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps()));
         }
-        return Packing.of(trip.gear(), uses, helps);
+        return Packing.of(bag, uses, Cold.coldestC(trip.forecast(), outing), outing.lamp());
     }
 
     private Remarks remarks(Story story, List<ShotBrief> shots) {

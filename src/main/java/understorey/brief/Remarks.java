@@ -124,7 +124,7 @@ final class Remarks {
         String name = shot.intent().shot().name();
         if (shot.verdict() == Verdict.CANNOT) {
             warn(Reason.of(BriefReason.SHOT_CANNOT).with("shot", name));
-        } else if (shot.verdict() == Verdict.COMPROMISE && best.objection() != null) {
+        } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             note(Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", name)
                     .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
         } else if (shot.verdict() == Verdict.COMPROMISE) {

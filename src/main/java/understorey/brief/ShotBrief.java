@@ -2,6 +2,7 @@ package understorey.brief;
 
 import java.util.List;
 import understorey.exposure.Settings;
+import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -14,6 +15,7 @@ import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.plan.SkyWord;
 import understorey.reason.Reason;
+import understorey.scene.Drawing;
 import understorey.sky.Interval;
 
 /**
@@ -28,13 +30,17 @@ import understorey.sky.Interval;
  *                     empty without a wish
  * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
  * @param whiteBalance for the sky expected; null where nobody said
+ * @param cover        how thick the flowers look, through this lens and the bag's others; null where nobody knows
  * @param settings     for the sky expected, and for a broken one where nobody said; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
  * @param companions   how each companion's bag serves it
+ * @param sketch       the frame as its lens would draw it; null when no camera can take it
+ * @param sideView     camera, subject and what is sharp, from the side; null with the sketch
  */
 public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, LightAt light, Weather weather,
                         Sunlight sunlight, List<Wished> wished, PolariserEffect polariser, WhiteBalance whiteBalance,
-                        Settings settings, List<InSky> otherSkies, List<ForCompanion> companions) {
+                        CoverTrade cover, Settings settings, List<InSky> otherSkies, List<ForCompanion> companions,
+                        Drawing sketch, Drawing sideView) {
 
     /**
      * The sun as a picture meets it.

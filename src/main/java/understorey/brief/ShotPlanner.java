@@ -10,6 +10,7 @@ import java.util.Map;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.exposure.StemSway;
+import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -30,7 +31,11 @@ import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
+import understorey.plan.Spot;
 import understorey.plan.Trip;
+import understorey.scene.SideView;
+import understorey.scene.Setup;
+import understorey.scene.ViewfinderSketch;
 import understorey.sky.Interval;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
@@ -63,15 +68,20 @@ final class ShotPlanner {
         this.drops = drops;
     }
 
-    ShotBrief shot(int number, Intent intent, SpotPlanner.Place place) {
+    /**
+     * One picture.
+     *
+     * @param fit of its lenses, the carried ones first
+     */
+    ShotBrief shot(int number, Intent intent, ShotFit fit, SpotPlanner.Place place) {
         Shot shot = intent.shot();
         Interval time = outing.timeOf(shot.name());
         ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
-        Position position = site.positionOf(site.spot(shot.spot()));
+        Spot spot = site.spot(shot.spot());
+        Position position = site.positionOf(spot);
         SunAt sun = SunAt.of(position, middle);
         LightAt light = LightAt.of(sun, place.stand(), sun.altitudeDeg() < NIGHT_DEG ? MoonAt.of(position, middle) : null);
         Weather weather = sky.weather(middle);
-        ShotFit fit = ShotFit.of(intent, trip.gear());
         LensFit best = fit.best();
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
@@ -86,11 +96,21 @@ final class ShotPlanner {
                         whiteBalance(shot, light, word.okta())));
             }
         }
+        Setup setup = best == null ? null : setup(best, settings, spot, light);
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
                 wished(shot, place, light, weather), camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
-                settings, List.copyOf(skies), companions(intent));
+                CoverTrade.of(fit, spot == null ? null : spot.slope()),
+                settings, List.copyOf(skies), companions(intent), setup == null ? null : ViewfinderSketch.of(setup),
+                setup == null ? null : SideView.of(setup));
+    }
+
+    /** What is drawn of a picture; without a sun that the land hides. */
+    private Setup setup(LensFit fit, Settings settings, Spot spot, LightAt light) {
+        return new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
+                spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
+                light.aboveSkyline() ? light.sun() : null);
     }
 
     private static ZonedDateTime middle(Interval time) {

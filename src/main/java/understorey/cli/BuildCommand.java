@@ -107,7 +107,7 @@ final class BuildCommand implements Command {
                 site.findings(brief).stream().filter(line -> line.startsWith("warning"))
                         .forEach(line -> terminal.err().println(brief.trip().slug() + ": " + line));
             }
-            List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs));
+            List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs), plans.subjects());
             List<String> broken = Links.broken(pages);
             broken.forEach(terminal.err()::println);
             Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),

@@ -13,8 +13,13 @@ import understorey.plan.Sensor;
  *
  * @param sensor     the body's, or that of a built-in lens
  * @param attachment an extension tube or a close-up lens; null for none
+ * @param ring       the step-up ring by which a close-up lens goes on; null where none is needed
  */
-public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
+public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Filter ring) {
+
+    Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
+        this(body, lens, sensor, attachment, null);
+    }
 
     /** Every way to put the bag together, in file order: plain lenses first, then those with attachments. */
     static List<Camera> of(Bag bag) {
@@ -39,17 +44,39 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
         for (Filter filter : filters) {
             boolean tube = filter.kind() == Filter.Kind.EXTENSION_TUBE && filter.lengthMm() != null;
             boolean closeUp = filter.kind() == Filter.Kind.CLOSE_UP_LENS && filter.dioptres() != null
-                    && filter.threadMm() != null && filter.threadMm().equals(lens.threadMm());
-            if (tube || closeUp) {
+                    && filter.threadMm() != null && lens.threadMm() != null;
+            if (tube || closeUp && filter.threadMm().equals(lens.threadMm())) {
                 cameras.add(new Camera(body, lens, body.sensor(), filter));
+            } else if (closeUp) {
+                for (Filter ring : filters) {
+                    if (Polarising.joins(ring, lens.threadMm(), filter.threadMm())) {
+                        cameras.add(new Camera(body, lens, body.sensor(), filter, ring));
+                    }
+                }
             }
         }
     }
 
-    /** Body, lens and attachment on the scales, grams; what is not given counts nothing. */
+    /** Body, lens, attachment and its ring; a built-in lens comes with its body. */
+    List<Object> parts() {
+        List<Object> parts = new ArrayList<>(3);
+        parts.add(body);
+        if (!lens.builtIn()) {
+            parts.add(lens);
+        }
+        if (attachment != null) {
+            parts.add(attachment);
+        }
+        if (ring != null) {
+            parts.add(ring);
+        }
+        return parts;
+    }
+
+    /** All of it on the scales, grams; what is not given counts nothing. */
     double weightG() {
         return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()))
-                + (attachment == null ? 0 : grams(attachment.weightG()));
+                + (attachment == null ? 0 : grams(attachment.weightG())) + (ring == null ? 0 : grams(ring.weightG()));
     }
 
     /** How many times the close-up lens shortens a focal length, 1 + f·D; 1 without one. */

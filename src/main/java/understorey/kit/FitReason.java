@@ -42,6 +42,10 @@ public enum FitReason implements Reason.Kind {
     SUPPORT_TOO_TALL,
     SUPPORT_TOO_SHORT,
     SUPPORT_OVERLOADED,
+    /** It would hold the camera, and is left at home. */
+    SUPPORT_AT_HOME,
+    /** Left at home: a lighter bag takes the picture as well. */
+    LENS_AT_HOME(true),
     HELP_LONGER,
     HELP_WIDER,
     HELP_TUBE,
@@ -50,8 +54,26 @@ public enum FitReason implements Reason.Kind {
     HELP_STEP_UP_RING(true),
     HELP_POLARISER,
     HELP_SUPPORT,
+    /** Legs that carry more. */
+    HELP_STRONGER_SUPPORT,
+    /** From the distance asked the lens does not focus: step back, and crop. */
+    HELP_CROP,
+    /** Another spot: nearer, farther, or with nothing so near. */
+    HELP_SPOT_NEARER,
+    HELP_SPOT_FARTHER,
+    HELP_SPOT_CLEAR,
+    HELP_SMALLER_PRINT,
+    /** A companion has what is missing. */
+    BORROW,
+    /** A companion's own camera takes it. */
+    BORROW_CAMERA,
     /** There is no body that takes the lens. */
-    NO_CAMERA;
+    NO_CAMERA,
+    /** Why a thing stays at home: no body takes it, no picture asks for it, a lighter one does, it weighs too much. */
+    LEFT_NO_BODY,
+    LEFT_UNASKED,
+    LEFT_SPARED,
+    LEFT_TOO_HEAVY;
 
     private final boolean against;
 

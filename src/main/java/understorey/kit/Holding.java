@@ -23,25 +23,63 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
 
     static Holding of(Bag bag, Camera camera, Intent intent) {
+        return of(bag, bag, camera, intent);
+    }
+
+    /**
+     * What holds the camera, of the supports that are carried.
+     *
+     * @param whole   every support there is: what speaks against each is told
+     * @param carried a part of it
+     */
+    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent) {
         List<Reason> against = new ArrayList<>();
         double wantedM = Intent.nominalHeightM(intent.viewpoint());
-        for (Support.Kind kind : ORDER) {
-            for (Support support : bag.supports()) {
-                if (support.kind() != kind) {
-                    continue;
-                }
-                double heightM = reach(support, intent.viewpoint(), wantedM);
-                Reason obstacle = obstacle(support, camera, heightM);
-                if (obstacle == null) {
-                    return new Holding(support, heightM, List.copyOf(against));
-                }
-                against.add(obstacle);
+        for (Support support : inOrder(whole)) {
+            double heightM = reach(support, intent.viewpoint(), wantedM);
+            FitReason obstacle = obstacle(support, camera, heightM);
+            if (obstacle != null) {
+                against.add(told(obstacle, support, camera, heightM));
+            } else if (whole == carried || Things.among(carried.supports(), support)) {
+                return new Holding(support, heightM, List.copyOf(against));
+            } else {
+                against.add(Reason.of(FitReason.SUPPORT_AT_HOME).with("support", support.name()));
             }
         }
-        if (bag.supports().isEmpty()) {
+        if (whole.supports().isEmpty()) {
             against.add(Reason.of(FitReason.NO_SUPPORT));
         }
         return new Holding(null, wantedM, List.copyOf(against));
+    }
+
+    /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
+    static List<Holding> all(Bag bag, Camera camera, Intent intent) {
+        List<Holding> all = new ArrayList<>();
+        double wantedM = Intent.nominalHeightM(intent.viewpoint());
+        for (Support support : inOrder(bag)) {
+            double heightM = reach(support, intent.viewpoint(), wantedM);
+            if (obstacle(support, camera, heightM) == null) {
+                all.add(new Holding(support, heightM, List.of()));
+            }
+        }
+        return all;
+    }
+
+    private static List<Support> inOrder(Bag bag) {
+        List<Support> supports = new ArrayList<>();
+        for (Support.Kind kind : ORDER) {
+            for (Support support : bag.supports()) {
+                if (support.kind() == kind) {
+                    supports.add(support);
+                }
+            }
+        }
+        return supports;
+    }
+
+    /** 2 for what stands by itself, 1 for a monopod, 0 for the hands. */
+    static int steadiness(Support support) {
+        return support == null ? 0 : steady(support) ? 2 : 1;
     }
 
     /** True when it keeps the camera still for seconds; hands and a monopod do not. */
@@ -60,21 +98,23 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
         return wantedM;
     }
 
-    private static Reason obstacle(Support support, Camera camera, double heightM) {
-        double loadKg = camera.weightG() / 1000;
-        if (heightM < lowestM(support) - 1e-9) {
-            return Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
+    /** What keeps the support from holding the camera there; null when nothing does. */
+    private static FitReason obstacle(Support support, Camera camera, double heightM) {
+        return heightM < lowestM(support) - 1e-9 ? FitReason.SUPPORT_TOO_TALL
+                : heightM > highestM(support) + 1e-9 ? FitReason.SUPPORT_TOO_SHORT
+                : support.carriesKg() != null && camera.weightG() / 1000 > support.carriesKg()
+                        ? FitReason.SUPPORT_OVERLOADED : null;
+    }
+
+    private static Reason told(FitReason obstacle, Support support, Camera camera, double heightM) {
+        return switch (obstacle) {
+            case SUPPORT_TOO_TALL -> Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
                     .with("lowest", lowestM(support), METRES).with("asked", heightM, METRES);
-        }
-        if (heightM > highestM(support) + 1e-9) {
-            return Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
+            case SUPPORT_TOO_SHORT -> Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
                     .with("highest", highestM(support), METRES).with("asked", heightM, METRES);
-        }
-        if (support.carriesKg() != null && loadKg > support.carriesKg()) {
-            return Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
-                    .with("load", loadKg, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
-        }
-        return null;
+            default -> Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
+                    .with("load", camera.weightG() / 1000, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
+        };
     }
 
     /** Where the bag does not say: common practice, no source. */

@@ -42,7 +42,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double DETAIL_FILLS = 0.5;
     private static final double HEAD_FILLS = 0.6;
     private static final double UNKNOWN_HEAD_M = 0.04;
-    private static final double UNKNOWN_PLANT_M = 0.3;
+    static final double UNKNOWN_PLANT_M = 0.3;
 
     /** The intents of all shots; a first shot without a role opens the story, any other is an extra. */
     public static List<Intent> of(List<Shot> shots) {

@@ -1,5 +1,6 @@
 package understorey.kit;
 
+import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
 import understorey.optics.Bellows;
@@ -33,6 +34,31 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                       double fNumberUseful, Support support, double heightM, double tiltDeg,
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
                       List<Reason> reasons) {
+
+    /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
+    static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
+        int verdicts = one.compareTo(other);
+        return verdicts != 0 ? verdicts : Long.compare(Math.round(penalty * 100), Math.round(otherPenalty * 100));
+    }
+
+    /** The same lens, left at home: for its sake alone the bag would not have to be heavier. */
+    LensFit leftAtHome(Object thing, Verdict as) {
+        List<Reason> told = new ArrayList<>(reasons);
+        told.add(Reason.of(FitReason.LENS_AT_HOME).with("item", Things.name(thing)));
+        return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
+                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty,
+                List.copyOf(told));
+    }
+
+    /** Everything that has to be carried for it. */
+    List<Object> things() {
+        List<Object> things = camera.parts();
+        things.addAll(filters);
+        if (support != null) {
+            things.add(support);
+        }
+        return things;
+    }
 
     /** What most speaks against the lens; null when nothing does. */
     public Reason objection() {

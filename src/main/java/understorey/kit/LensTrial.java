@@ -35,7 +35,11 @@ final class LensTrial {
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
+    /** What a picture loses that goes without the polariser it asks for, stops: common practice, no source. */
+    static final double WITHOUT_POLARISER = 0.5;
+
     private final Bag bag;
+    private final Bag carried;
     private final Camera camera;
     private final Intent intent;
     private final Framing framing;
@@ -43,8 +47,9 @@ final class LensTrial {
     private Verdict verdict;
     private double penalty;
 
-    private LensTrial(Bag bag, Camera camera, Intent intent) {
+    private LensTrial(Bag bag, Bag carried, Camera camera, Intent intent) {
         this.bag = bag;
+        this.carried = carried;
         this.camera = camera;
         this.intent = intent;
         this.framing = Framing.of(camera, intent);
@@ -54,7 +59,16 @@ final class LensTrial {
     }
 
     static LensFit of(Bag bag, Camera camera, Intent intent) {
-        return new LensTrial(bag, camera, intent).fit();
+        return of(bag, bag, camera, intent);
+    }
+
+    /**
+     * The camera with the supports and filters that are carried.
+     *
+     * @param bag     of which {@code carried} is a part
+     */
+    static LensFit of(Bag bag, Bag carried, Camera camera, Intent intent) {
+        return new LensTrial(bag, carried, camera, intent).fit();
     }
 
     private LensFit fit() {
@@ -66,13 +80,13 @@ final class LensTrial {
         double useful = usefulFNumber(cocMm, widest);
         depth(needed, useful, cocMm);
         print();
-        Polarising polarising = Polarising.of(bag, camera.lens(), intent.polariser());
+        Polarising polarising = Polarising.of(carried, camera.lens(), intent.polariser());
         reasons.addAll(polarising.reasons());
         if (polarising.missing()) {
             verdict = verdict.and(Verdict.COMPROMISE);
-            penalty += 0.5;
+            penalty += WITHOUT_POLARISER;
         }
-        Holding holding = Holding.of(bag, camera, intent);
+        Holding holding = Holding.of(bag, carried, camera, intent);
         reasons.addAll(holding.reasons());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import static understorey.reason.Figure.Measure.MILLIMETRES;
 
+import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
@@ -24,22 +25,15 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
         if (lens.threadMm() == null) {
             return none(Reason.of(FitReason.POLARISER_NO_THREAD).with("lens", lens.name()));
         }
-        List<Filter> polarisers = bag.filters().stream()
-                .filter(filter -> filter.kind() == Filter.Kind.POLARISER && filter.threadMm() != null).toList();
-        for (Filter filter : polarisers) {
-            if (filter.threadMm().equals(lens.threadMm())) {
-                return new Polarising(List.of(filter), filter.lossStops(),
-                        List.of(Reason.of(FitReason.POLARISER_ON).with("filter", filter.name())));
-            }
+        List<List<Filter>> ways = ways(bag, lens);
+        if (!ways.isEmpty()) {
+            List<Filter> first = ways.get(0);
+            Filter polariser = first.get(first.size() - 1);
+            return new Polarising(first, polariser.lossStops(), List.of(first.size() == 1
+                    ? Reason.of(FitReason.POLARISER_ON).with("filter", polariser.name())
+                    : byRing(polariser, first.get(0))));
         }
-        for (Filter filter : polarisers) {
-            Filter ring = ring(bag, lens.threadMm(), filter.threadMm());
-            if (ring != null) {
-                return new Polarising(List.of(ring, filter), filter.lossStops(), List.of(
-                        Reason.of(FitReason.POLARISER_BY_RING).with("filter", filter.name()).with("ring", ring.name())));
-            }
-        }
-        for (Filter filter : polarisers) {
+        for (Filter filter : polarisers(bag)) {
             if (filter.threadMm() > lens.threadMm()) {
                 return none(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
                         .with("lens", lens.threadMm(), MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
@@ -56,14 +50,42 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
         return new Polarising(List.of(), 0, List.of(reason));
     }
 
-    private static Filter ring(Bag bag, double lensThreadMm, double filterThreadMm) {
-        for (Filter filter : bag.filters()) {
-            if (filter.kind() == Filter.Kind.STEP_UP_RING && filter.lensThreadMm() != null
-                    && filter.filterThreadMm() != null && filter.lensThreadMm() == lensThreadMm
-                    && filter.filterThreadMm() == filterThreadMm) {
-                return filter;
+    /** What to put on, nearest the lens first: every polariser that goes straight on, then each with each ring. */
+    static List<List<Filter>> ways(Bag bag, Lens lens) {
+        List<List<Filter>> ways = new ArrayList<>();
+        List<Filter> polarisers = polarisers(bag);
+        for (Filter filter : polarisers) {
+            if (filter.threadMm().equals(lens.threadMm())) {
+                ways.add(List.of(filter));
             }
         }
-        return null;
+        for (Filter filter : polarisers) {
+            for (Filter ring : bag.filters()) {
+                if (joins(ring, lens.threadMm(), filter.threadMm())) {
+                    ways.add(List.of(ring, filter));
+                }
+            }
+        }
+        return ways;
+    }
+
+    /** Whether it is a ring that puts a filter of one thread on a lens of another; null for a lens without thread. */
+    static boolean joins(Filter ring, Double lensThreadMm, Double filterThreadMm) {
+        return ring.kind() == Filter.Kind.STEP_UP_RING && ring.lensThreadMm() != null
+                && ring.lensThreadMm().equals(lensThreadMm) && filterThreadMm.equals(ring.filterThreadMm());
+    }
+
+    private static Reason byRing(Filter polariser, Filter ring) {
+        return Reason.of(FitReason.POLARISER_BY_RING).with("filter", polariser.name()).with("ring", ring.name());
+    }
+
+    private static List<Filter> polarisers(Bag bag) {
+        List<Filter> polarisers = new ArrayList<>();
+        for (Filter filter : bag.filters()) {
+            if (filter.kind() == Filter.Kind.POLARISER && filter.threadMm() != null) {
+                polarisers.add(filter);
+            }
+        }
+        return polarisers;
     }
 }

@@ -1,15 +1,20 @@
 package understorey.packing;
 
+import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
+
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import understorey.exposure.Settings;
 import understorey.kit.FitReason;
 import understorey.kit.LensFit;
+import understorey.kit.SmallestBag;
+import understorey.kit.Verdict;
+import understorey.outing.LampHours;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
@@ -20,65 +25,136 @@ import understorey.reason.Reason;
 /**
  * What the pictures need of the bag, and what can stay at home.
  *
- * @param take      in the order of the bag; extras are always taken
- * @param leave     not needed for any picture
- * @param missing   what would have helped
+ * @param take      in the order of the bag; extras are the author's choice and are always taken
+ * @param leave     not needed for any picture, each with why
+ * @param missing   what would have helped, or has to be borrowed or bought
  * @param weightG   of what is taken; items whose weight the bag does not give count nothing
  * @param unweighed how many of those there are
- * @param frames    expected, brackets counted
+ * @param frames    expected, brackets and focus stacks counted
  * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
- * @param batteries that they take; null when no body gives the frames a battery lasts
+ * @param batteries that they take, the cold counted; null when no body gives the frames a battery lasts
  */
 public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, double weightG, int unweighed,
                       int frames, Double cardGb, Integer batteries) {
 
-    /** Frames that a picture takes to get right, before brackets: common practice, no source. */
-    static final int FRAMES_A_PICTURE = 20;
+    /** From here on a finger on the release is seen, and a timer misses the lull: common practice, no source. */
+    private static final double LONG_S = 1;
+    /** What an author may call a lamp, in small letters. */
+    private static final List<String> LAMPS = List.of("torch", "lamp", "flashlight");
 
-    /** One thing in the bag; the weight is null when not given. */
-    public record Item(String name, List<String> shots, Double weightG) {
-    }
-
-    /** One picture as it will be taken. */
-    public record Use(LensFit fit, Settings settings) {
+    /** One thing in the bag; the weight is null when not given, the reason for a thing that is taken. */
+    public record Item(String name, List<String> shots, Double weightG, Reason why) {
     }
 
     /**
-     * Packs for the pictures that can be taken.
+     * One picture as it is planned.
      *
-     * @param helps what would help any picture, also those that cannot be taken
+     * @param fit      with the smallest bag; null when there is no camera
+     * @param settings null with it
+     * @param verdict  of lens and light; nothing is packed for what cannot be taken
+     * @param helps    what would help it
      */
-    public static Packing of(Bag bag, List<Use> uses, List<Reason> helps) {
+    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Reason> helps) {
+    }
+
+    /**
+     * Packs for the pictures that can be taken; what would help the others is told all the same.
+     *
+     * @param coldestC while the visit lasts, °C; null when nobody knows
+     */
+    public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, LampHours lamp) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
-        Set<Reason> missing = new LinkedHashSet<>();
-        for (Reason help : helps) {
-            if (missing.stream().noneMatch(had -> same(had, help))) {
-                missing.add(help);
+        List<Reason> missing = new ArrayList<>();
+        List<Use> uses = new ArrayList<>();
+        for (Use use : all) {
+            for (Reason help : use.helps()) {
+                add(help, missing);
+            }
+            if (use.verdict() != Verdict.CANNOT) {
+                uses.add(use);
+                need(use.fit(), needed);
             }
         }
-        int frames = 0;
-        double gigabytes = 0;
-        Map<Body, Integer> framesByBody = new IdentityHashMap<>();
-        boolean sized = false;
-        for (Use use : uses) {
-            need(use.fit(), needed);
-            int here = FRAMES_A_PICTURE * use.settings().bracketStops().size();
-            Body body = use.fit().camera().body();
-            frames += here;
-            sized |= body.rawSizeMb() != null;
-            gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
-            framesByBody.merge(body, here, Integer::sum);
+        Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
+        missing.addAll(supplies.lacking());
+        release(uses, missing);
+        if (dark(lamp) && !hasLamp(bag.whole())) {
+            missing.add(Reason.of(PackingReason.HELP_LAMP));
         }
         List<Item> take = new ArrayList<>();
         List<Item> leave = new ArrayList<>();
-        for (Item item : items(bag)) {
+        for (Item item : items(bag.whole())) {
             Set<String> shots = needed.get(item.name());
             if (shots != null) {
-                take.add(new Item(item.name(), List.copyOf(shots), item.weightG()));
+                take.add(new Item(item.name(), List.copyOf(shots), item.weightG(), null));
             } else {
-                leave.add(item);
+                leave.add(new Item(item.name(), List.of(), item.weightG(), why(item, bag)));
             }
         }
+        others(bag.whole(), uses, take);
+        double weightG = 0;
+        int unweighed = 0;
+        for (Item item : take) {
+            weightG += item.weightG() == null ? 0 : item.weightG();
+            unweighed += item.weightG() == null ? 1 : 0;
+        }
+        return new Packing(List.copyOf(take), List.copyOf(leave), List.copyOf(missing), weightG, unweighed,
+                supplies.frames(), supplies.cardGb(), supplies.batteries());
+    }
+
+    /** One support is enough, at whatever height it is wanted. */
+    private static void add(Reason help, List<Reason> missing) {
+        for (Reason had : missing) {
+            if (had.equals(help) || had.kind() == FitReason.HELP_SUPPORT && help.kind() == FitReason.HELP_SUPPORT) {
+                return;
+            }
+        }
+        missing.add(help);
+    }
+
+    /** For the longest time that a camera stands alone with nothing to let go with. */
+    private static void release(List<Use> uses, List<Reason> missing) {
+        Use longest = null;
+        for (Use use : uses) {
+            if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
+                    && (longest == null || use.settings().shutterS() > longest.settings().shutterS())) {
+                longest = use;
+            }
+        }
+        if (longest != null) {
+            missing.add(Reason.of(PackingReason.HELP_RELEASE)
+                    .with("time", longest.settings().shutterS(), SHUTTER_SECONDS)
+                    .with("shot", longest.fit().intent().shot().name()));
+        }
+    }
+
+    private static boolean dark(LampHours lamp) {
+        return lamp.allDay() || lamp.until() != null || lamp.from() != null;
+    }
+
+    private static boolean hasLamp(Bag bag) {
+        for (Bag.Extra extra : bag.extras()) {
+            String name = extra.name().toLowerCase(Locale.ROOT);
+            for (String lamp : LAMPS) {
+                if (name.contains(lamp)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Reason why(Item item, SmallestBag bag) {
+        for (SmallestBag.Left left : bag.left()) {
+            if (left.name().equals(item.name())) {
+                return left.why();
+            }
+        }
+        return Reason.of(PackingReason.LEFT_NO_LIGHT);
+    }
+
+    /** The release for what stands by itself, and the extras. */
+    private static void others(Bag bag, List<Use> uses, List<Item> take) {
         List<String> steady = new ArrayList<>();
         for (Use use : uses) {
             if (bag.remoteRelease() && use.fit().steady()) {
@@ -86,34 +162,11 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             }
         }
         if (!steady.isEmpty()) {
-            take.add(new Item("Remote release", List.copyOf(steady), null));
+            take.add(new Item("Remote release", List.copyOf(steady), null, null));
         }
         for (Bag.Extra extra : bag.extras()) {
-            take.add(new Item(extra.name(), List.of(), extra.weightG()));
+            take.add(new Item(extra.name(), List.of(), extra.weightG(), null));
         }
-        return new Packing(List.copyOf(take), List.copyOf(leave), List.copyOf(missing),
-                take.stream().mapToDouble(item -> item.weightG() == null ? 0 : item.weightG()).sum(),
-                (int) take.stream().filter(item -> item.weightG() == null).count(), frames,
-                sized ? Double.valueOf(gigabytes) : null, batteries(framesByBody));
-    }
-
-    /** Each body takes batteries of its own. */
-    private static Integer batteries(Map<Body, Integer> frames) {
-        int batteries = 0;
-        boolean known = false;
-        for (Map.Entry<Body, Integer> body : frames.entrySet()) {
-            Integer lasts = body.getKey().batteryFrames();
-            if (lasts != null) {
-                known = true;
-                batteries += (body.getValue() + lasts - 1) / lasts;
-            }
-        }
-        return known ? Integer.valueOf(batteries) : null;
-    }
-
-    /** One support is enough, at whatever height it is wanted. */
-    private static boolean same(Reason had, Reason help) {
-        return had.equals(help) || had.kind() == FitReason.HELP_SUPPORT && help.kind() == FitReason.HELP_SUPPORT;
     }
 
     private static void need(LensFit fit, Map<String, Set<String>> needed) {
@@ -125,10 +178,15 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         if (fit.camera().attachment() != null) {
             names.add(fit.camera().attachment().name());
         }
+        if (fit.camera().ring() != null) {
+            names.add(fit.camera().ring().name());
+        }
         if (fit.support() != null) {
             names.add(fit.support().name());
         }
-        fit.filters().forEach(filter -> names.add(filter.name()));
+        for (Filter filter : fit.filters()) {
+            names.add(filter.name());
+        }
         for (String name : names) {
             needed.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(fit.intent().shot().name());
         }
@@ -137,16 +195,16 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
     private static List<Item> items(Bag bag) {
         List<Item> items = new ArrayList<>();
         for (Body body : bag.bodies()) {
-            items.add(new Item(body.name(), List.of(), body.weightG()));
+            items.add(new Item(body.name(), List.of(), body.weightG(), null));
         }
         for (Lens lens : bag.lenses()) {
-            items.add(new Item(lens.name(), List.of(), lens.weightG()));
+            items.add(new Item(lens.name(), List.of(), lens.weightG(), null));
         }
         for (Support support : bag.supports()) {
-            items.add(new Item(support.name(), List.of(), support.weightG()));
+            items.add(new Item(support.name(), List.of(), support.weightG(), null));
         }
         for (Filter filter : bag.filters()) {
-            items.add(new Item(filter.name(), List.of(), filter.weightG()));
+            items.add(new Item(filter.name(), List.of(), filter.weightG(), null));
         }
         return items;
     }

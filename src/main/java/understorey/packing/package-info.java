@@ -1,5 +1,5 @@
 /**
  * What to carry and what to leave at home, and the cautions that fit the day. Weights are grams, cards
- * gigabytes.
+ * gigabytes, temperatures °C. Which things are needed is {@link understorey.kit.SmallestBag SmallestBag}'s answer.
  */
 package understorey.packing;

@@ -25,8 +25,8 @@ import understorey.sky.SunDay;
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
  * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
  *
- * <p>No estimate is made yet of flower cover, of the days of full flower, nor of the chance of meeting them: their
- * keys are there and null.
+ * <p>No estimate is made yet of the days of full flower, nor of the chance of meeting them: their keys are there and
+ * null.
  */
 final class PlanJson {
 
@@ -150,7 +150,7 @@ final class PlanJson {
     private void kit(Json json) throws IOException {
         Packing packing = brief.packing();
         json.objects("take", packing.take(), PlanJson::item)
-                .objects("leave", packing.leave(), PlanJson::item)
+                .objects("leave", packing.leave(), this::left)
                 .texts("missing", packing.missing().stream().map(sentences).toList())
                 .number("weight_g", Figures.grams(packing.weightG()))
                 .number("card_gb", Figures.gigabytes(packing.cardGb()))
@@ -161,6 +161,11 @@ final class PlanJson {
 
     private static void item(Json json, Packing.Item item) throws IOException {
         json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
+    }
+
+    private void left(Json json, Packing.Item item) throws IOException {
+        item(json, item);
+        json.text("why", sentences.apply(item.why()));
     }
 
     private void season(Json json) throws IOException {

@@ -47,7 +47,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                       String cards, String batteries) {
     }
 
-    /** One thing. */
+    /** One thing; for what stays at home, {@code uses} says why. */
     public record Item(String name, String uses, String weight) {
     }
 
@@ -205,7 +205,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
-        return new Kit(items(packing.take(), brief), items(packing.leave(), brief),
+        return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
                 packing.missing().stream().map(sentences::of).toList(), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
@@ -213,12 +213,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 packing.batteries() == null ? null : String.valueOf(packing.batteries()));
     }
 
-    private static List<Item> items(List<Packing.Item> items, Brief brief) {
+    private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
         List<Item> worded = new ArrayList<>();
         for (Packing.Item item : items) {
             List<String> numbers = new ArrayList<>();
             item.shots().forEach(shot -> numbers.add(String.valueOf(brief.shot(shot).number())));
-            String uses = numbers.isEmpty() ? "" : (numbers.size() == 1 ? "picture " : "pictures ")
+            String uses = item.why() != null ? sentences.of(item.why()) : numbers.isEmpty() ? "" : (numbers.size() == 1 ? "picture " : "pictures ")
                     + String.join(", ", numbers);
             worded.add(new Item(item.name(), uses, item.weightG() == null ? Words.NONE : Words.weight(item.weightG())));
         }

@@ -8,11 +8,13 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import understorey.brief.ShotBrief;
 import understorey.exposure.Settings;
+import understorey.kit.CoverChoice;
 import understorey.kit.FitReason;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.AngleOfView;
+import understorey.optics.FlowerCover;
 import understorey.outing.Leg;
 import understorey.outing.Outing;
 import understorey.plan.Filter;
@@ -52,7 +54,8 @@ final class ShotJson {
         json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
         sharp(json, settings);
         json.count("stack_frames", best == null ? null : stackFrames(best));
-        json.absent("flower_cover");
+        json.number("flower_cover", brief.cover() == null ? null
+                : Figures.share(brief.cover().planned().typical().cover()));
         light.quality(json, brief);
         json.ends(brief.time());
         more(json, brief);
@@ -120,6 +123,8 @@ final class ShotJson {
                 .number("f_number_useful", none ? null : Figures.ratio(best.fNumberUseful()))
                 .object("light", light -> LightJson.write(light, brief.light()))
                 .objects("settings_by_sky", brief.otherSkies(), this::inSky)
+                .objects("cover_by_lens", brief.cover() == null ? List.<CoverChoice>of() : brief.cover().choices(),
+                        ShotJson::cover)
                 .objects("lenses_tried", brief.fit().tried(), this::tried)
                 .texts("helps", words(brief.fit().helps().stream()))
                 .objects("companions", brief.companions(), this::companion)
@@ -138,6 +143,19 @@ final class ShotJson {
         json.count("white_balance_k", in.whiteBalance().kelvin());
         sharp(json, in.settings());
         json.word("verdict", in.settings().verdict()).texts("reasons", words(in.settings().reasons().stream()));
+    }
+
+    private static void cover(Json json, CoverChoice choice) throws IOException {
+        FlowerCover typical = choice.typical();
+        json.text("lens", choice.fit().camera().lens().name())
+                .number("equivalent_mm", Figures.millimetres(choice.equivalentMm()))
+                .truth("planned", choice.planned()).number("nearest_m", Figures.metres(typical.nearestM()))
+                .number("farthest_m", Figures.metres(typical.farthestM()))
+                .number("cover", Figures.share(typical.cover())).number("cover_near", Figures.share(typical.near()))
+                .number("cover_middle", Figures.share(typical.middle())).number("cover_far", Figures.share(typical.far()))
+                .number("cover_thick", Figures.share(choice.thick().cover()))
+                .number("ground_share", Figures.share(typical.ground()))
+                .number("trunk_scale", Figures.share(choice.trunkScale()));
     }
 
     private void tried(Json json, LensFit fit) throws IOException {

@@ -27,13 +27,17 @@ import understorey.reason.Reason;
  * @param skies    the same in the other skies
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
+ * @param sketchAgain the sketch once more on the same page, without its marks
  */
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
-                       List<Row> companions, List<Row> defaults, ShotLightView light, String notes, String otherwise,
-                       TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml) {
+                       List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
+                       String notes, String otherwise,
+                       TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml,
+                       TemplateHTMLOutputModel sketch, TemplateHTMLOutputModel sketchAgain,
+                       TemplateHTMLOutputModel sideView, String sketchSays, String sideViewSays) {
 
     /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
     public record Sky(String sky, String ev, String fNumber, String shutter, String iso, boolean otherIso, String kelvin) {
@@ -71,9 +75,14 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
                 reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
-                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences),
+                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
-                Templates.html(prose.html(written.otherwise())));
+                Templates.html(prose.html(written.otherwise())),
+                shot.sketch() == null ? null : Templates.html(Svg.shared(shot.sketch(), "sketch" + shot.number())),
+                shot.sketch() == null ? null : Templates.html(Svg.again(shot.sketch(), "sketch" + shot.number())),
+                shot.sideView() == null ? null : Templates.html(Svg.of(shot.sideView(), "side" + shot.number())),
+                shot.sketch() == null ? null : shot.sketch().says(),
+                shot.sideView() == null ? null : shot.sideView().says());
     }
 
     private static List<Row> facts(ShotBrief shot, LensFit fit) {

@@ -14,6 +14,7 @@ import understorey.brief.Brief;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
+import understorey.plan.Subject;
 
 /**
  * Every page of a folder of plans: the index, and for each trip the plan, the field sheet and its dark twin,
@@ -44,6 +45,10 @@ public final class SitePages {
 
     /** A bag. */
     public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Row> trips) {
+    }
+
+    /** The built-in subjects. */
+    public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
     }
 
     /** Pictures that have room for a second line on the field sheet. */
@@ -88,13 +93,17 @@ public final class SitePages {
      * @param briefs    of every trip, ready for its audience
      * @param idleSites that no trip goes to, ready for theirs
      * @param bags      with a file of their own
+     * @param subjects  of the built-in catalogue
      * @throws TemplateFault when a template cannot be filled in
      */
-    public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags) {
+    public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
+        CompletableFuture<List<Page>> catalogue = CompletableFuture.supplyAsync(() -> List.of(new Page("subjects.html",
+                templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects))))));
         briefs.forEach(this::trip);
         sites(briefs, idleSites);
         bags.forEach(bag -> bag(bag, briefs));
         index(briefs, bags);
+        pages.addAll(joined(catalogue));
         return List.copyOf(pages);
     }
 

@@ -19,14 +19,49 @@ final class Svg {
      */
     static String of(Drawing drawing, String id) {
         StringBuilder svg = new StringBuilder(4096);
+        head(drawing, id, "", svg);
+        marks(drawing, id, svg);
+        return svg.append("</svg>").toString();
+    }
+
+    /** The element of a sketch, with its id, so that the page can show it {@link #again}. */
+    static String shared(Drawing drawing, String id) {
+        StringBuilder svg = new StringBuilder(16_384);
+        head(drawing, id, " id=\"" + id + '"' + size(drawing), svg);
+        marks(drawing, id, svg);
+        return svg.append("</svg>").toString();
+    }
+
+    /** What {@link #shared} drew under that id on the same page, once more. */
+    static String again(Drawing drawing, String id) {
+        StringBuilder svg = new StringBuilder(256);
         svg.append("<svg viewBox=\"0 0 ").append(px(drawing.width())).append(' ').append(px(drawing.height()))
-                .append("\" role=\"img\" aria-labelledby=\"").append(id).append("-t ").append(id).append("-d\">\n");
+                .append('"').append(size(drawing)).append(" aria-hidden=\"true\"><use href=\"#").append(id)
+                .append("\"/></svg>");
+        return svg.toString();
+    }
+
+    private static String size(Drawing drawing) {
+        return " class=\"sketch\" width=\"" + px(drawing.width()) + "\" height=\"" + px(drawing.height()) + '"';
+    }
+
+    private static void head(Drawing drawing, String id, String more, StringBuilder svg) {
+        svg.append("<svg viewBox=\"0 0 ").append(px(drawing.width())).append(' ').append(px(drawing.height()))
+                .append('"').append(more).append(" role=\"img\" aria-labelledby=\"").append(id).append("-t ").append(id)
+                .append("-d\">\n");
         svg.append("<title id=\"").append(id).append("-t\">").append(escape(drawing.title())).append("</title>\n");
         svg.append("<desc id=\"").append(id).append("-d\">").append(escape(drawing.says())).append("</desc>\n");
+    }
+
+    private static void marks(Drawing drawing, String id, StringBuilder svg) {
+        int stamps = 0;
         for (Drawing.Mark mark : drawing.marks()) {
-            mark(mark, svg);
+            if (mark instanceof Drawing.Stamps many) {
+                stamps(many, id + "-" + ++stamps, svg);
+            } else {
+                mark(mark, svg);
+            }
         }
-        return svg.append("</svg>").toString();
     }
 
     private static void mark(Drawing.Mark mark, StringBuilder svg) {
@@ -41,6 +76,11 @@ final class Svg {
         } else if (mark instanceof Drawing.Hatch hatch) {
             svg.append("<path class=\"").append(hatch.style()).append("\" d=\"");
             strokes(hatch.ends(), svg);
+            svg.append("\"/>\n");
+        } else if (mark instanceof Drawing.Spots spots) {
+            svg.append("<path class=\"").append(spots.style()).append("\" stroke-width=\"")
+                    .append(px(spots.diameter())).append("\" d=\"");
+            steps('m', "h0", spots.at(), svg);
             svg.append("\"/>\n");
         } else if (mark instanceof Drawing.Box box) {
             svg.append("<rect class=\"").append(box.style()).append("\" x=\"").append(px(box.x())).append("\" y=\"")
@@ -85,7 +125,8 @@ final class Svg {
             } else if (from.x() == to.x()) {
                 svg.append('V').append(px(to.y()));
             } else {
-                svg.append('L').append(px(to.x())).append(' ').append(px(to.y()));
+                svg.append('l');
+                step(from, to, svg);
             }
         }
     }
@@ -98,8 +139,62 @@ final class Svg {
         }
     }
 
+    /** As a marker on the corners of a path that is not drawn itself: a few bytes a place. */
+    private static void stamps(Drawing.Stamps stamps, String id, StringBuilder svg) {
+        svg.append("<marker id=\"").append(id)
+                .append("\" markerUnits=\"userSpaceOnUse\" overflow=\"visible\"><path class=\"")
+                .append(stamps.style()).append("\" d=\"");
+        steps('l', "", stamps.outline(), svg);
+        svg.append("Z\"/></marker>\n<path class=\"stamps\" style=\"marker:url(#").append(id).append(")\" d=\"");
+        steps('l', "", stamps.at(), svg);
+        svg.append("\"/>\n");
+    }
+
+    /** From place to place by steps, each a command and what is done there. */
+    private static void steps(char command, String there, List<Drawing.Point> at, StringBuilder svg) {
+        long x = 0;
+        long y = 0;
+        for (Drawing.Point point : at) {
+            long toX = Math.round(point.x() * 10);
+            long toY = Math.round(point.y() * 10);
+            svg.append(svg.charAt(svg.length() - 1) == '"' ? 'M' : command);
+            step(toX - x, toY - y, svg);
+            svg.append(there);
+            x = toX;
+            y = toY;
+        }
+    }
+
+    private static void step(Drawing.Point from, Drawing.Point to, StringBuilder svg) {
+        step(Math.round(to.x() * 10) - Math.round(from.x() * 10), Math.round(to.y() * 10) - Math.round(from.y() * 10), svg);
+    }
+
+    private static void step(long right, long down, StringBuilder svg) {
+        tenths(right, svg);
+        if (down >= 0) {
+            svg.append(' ');
+        }
+        tenths(down, svg);
+    }
+
+    private static void tenths(long tenths, StringBuilder svg) {
+        if (tenths < 0) {
+            svg.append('-');
+        }
+        long size = Math.abs(tenths);
+        if (size >= 10 || size == 0) {
+            svg.append(size / 10);
+        }
+        if (size % 10 != 0) {
+            svg.append('.').append((char) ('0' + size % 10));
+        }
+    }
+
     private static String px(double value) {
-        return Words.plain(Words.number(value, 1)).replace('−', '-');
+        StringBuilder px = new StringBuilder(7);
+        long tenths = Math.round(value * 10);
+        tenths(tenths, px);
+        return px.toString();
     }
 
     static String escape(String text) {

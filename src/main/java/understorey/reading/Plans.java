@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import understorey.plan.Bag;
 import understorey.plan.Site;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 
 /**
@@ -14,9 +15,10 @@ import understorey.plan.Trip;
  * @param findings    by file and place
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
+ * @param subjects    of the built-in catalogue
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips) {
+                    List<Path> faultyTrips, List<Subject> subjects) {
 
     /** True when anything stops the build of a page. */
     public boolean hasErrors() {

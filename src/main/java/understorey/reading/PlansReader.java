@@ -51,7 +51,7 @@ public final class PlansReader {
         sorted.sort(Comparator.comparing(Finding::file).thenComparingInt(Finding::line)
                 .thenComparingInt(Finding::column));
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty));
+                List.copyOf(faulty), library.catalogue().all());
     }
 
     private void site(PlanFolder.Entry file) {

@@ -33,6 +33,14 @@ public record Drawing(double width, double height, String title, String says, Li
     public record Dot(String style, Point at, double radius) implements Mark {
     }
 
+    /** Many round spots of one look and one diameter, laid down as one. */
+    public record Spots(String style, double diameter, List<Point> at) implements Mark {
+    }
+
+    /** One outline round the origin, laid down at many places, in their order. */
+    public record Stamps(String style, List<Point> outline, List<Point> at) implements Mark {
+    }
+
     /** A word; x and y are its anchor on the base line. */
     public record Label(String style, Anchor anchor, Point at, String text) implements Mark {
     }

@@ -20,12 +20,12 @@ final class TreeTops {
     private static final double LEAST_TRUNK_PX = 8;
 
     private final double meanDeg;
-    private final int seed;
+    private final Seed seed;
     private final Panorama panorama;
 
     TreeTops(double meanDeg, int seed, Panorama panorama) {
         this.meanDeg = meanDeg;
-        this.seed = seed;
+        this.seed = new Seed(seed);
         this.panorama = panorama;
     }
 
@@ -45,7 +45,7 @@ final class TreeTops {
         double sum = 0;
         for (int i = 0; i < SAMPLES; i++) {
             double offset = -panorama.halfDeg() + i * step;
-            heights[i] = crowns(offset) + 0.35 * share(i, 3);
+            heights[i] = crowns(offset) + 0.35 * seed.share(i, 3);
             sum += heights[i];
         }
         List<Point> outline = new ArrayList<>();
@@ -63,9 +63,9 @@ final class TreeTops {
         int near = (int) Math.floor(offset / CROWN_DEG);
         double highest = -2;
         for (int crown = near - 1; crown <= near + 2; crown++) {
-            double centre = (crown + 0.7 * share(crown, 1) - 0.35) * CROWN_DEG;
+            double centre = (crown + 0.7 * seed.share(crown, 1) - 0.35) * CROWN_DEG;
             double aside = (offset - centre) / CROWN_DEG;
-            highest = Math.max(highest, 1.6 * share(crown, 2) - 2.2 * aside * aside);
+            highest = Math.max(highest, 1.6 * seed.share(crown, 2) - 2.2 * aside * aside);
         }
         return highest;
     }
@@ -75,9 +75,9 @@ final class TreeTops {
         List<Point> ends = new ArrayList<>();
         double step = 2 * panorama.halfDeg() / TRUNKS;
         for (int i = 1; i < TRUNKS; i++) {
-            double offset = (i + 0.8 * share(i, 4) - 0.4) * step - panorama.halfDeg();
+            double offset = (i + 0.8 * seed.share(i, 4) - 0.4) * step - panorama.halfDeg();
             double foot = Math.max(0, skyline.angleDeg(panorama.bearing(offset)));
-            double up = meanDeg * (TRUNK_SHARE - 0.35 * share(i, 5));
+            double up = meanDeg * (TRUNK_SHARE - 0.35 * seed.share(i, 5));
             Point from = panorama.at(offset, foot);
             Point to = panorama.at(offset, up);
             if (from.y() - to.y() > LEAST_TRUNK_PX) {
@@ -86,12 +86,5 @@ final class TreeTops {
             }
         }
         return ends;
-    }
-
-    /** A share from 0 to 1 that the seed, an index and a purpose give, evenly spread (multiply and fold, 32 bits). */
-    private double share(int index, int purpose) {
-        int mixed = (seed ^ index * 0x9E3779B1 ^ purpose * 0x85EBCA6B) * 0xC2B2AE35;
-        mixed = (mixed ^ mixed >>> 15) * 0x27D4EB2F;
-        return ((mixed ^ mixed >>> 13) & 0xFFFF) / 65535.0;
     }
 }

@@ -9,7 +9,12 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.kit.FitReason;
 import understorey.kit.Verdict;
+import understorey.packing.Packing;
+import understorey.plan.Bag;
+import understorey.plan.Companion;
+import understorey.plan.Trip;
 
 class PlannerTest {
 
@@ -60,5 +65,19 @@ class PlannerTest {
         assertTrue(kinds(brief).contains("SKY_UNKNOWN") && brief.assumed().contains("sky"));
         ShotBrief shot = brief.shots().get(0);
         assertEquals(shot.otherSkies().get(1).settings().ev100(), shot.settings().ev100(), 1e-12);
+    }
+
+    @Test
+    void plansWithTheSmallestBagAndPacksWhatThePlanUses() {
+        Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(),
+                picture("a").equivalent(50).sharp(10, 40).shot());
+        Bag bag = Samples.bag(Samples.fullFrame(24), Samples.ZOOM, Samples.prime(50));
+        Companion friend = new Companion("A friend", Samples.with(bag, Samples.LEGS));
+        Brief brief = Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(),
+                trip.leave(), bag, List.of(friend), null, null, List.of(), null, trip.shots(), null));
+        assertEquals("Prime 50.0", brief.shots().get(0).fit().best().camera().lens().name());
+        assertEquals(List.of("Main body", "Prime 50.0"), brief.packing().take().stream().map(Packing.Item::name).toList());
+        assertEquals("Short zoom", brief.packing().leave().get(0).name());
+        assertTrue(brief.shots().get(0).fit().helps().stream().anyMatch(help -> help.kind() == FitReason.BORROW));
     }
 }

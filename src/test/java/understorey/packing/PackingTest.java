@@ -1,6 +1,7 @@
 package understorey.packing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.LEGS;
@@ -11,17 +12,23 @@ import static understorey.Samples.ZOOM;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.picture;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.exposure.Exposure;
+import understorey.exposure.Settings;
+import understorey.kit.FitReason;
+import understorey.kit.Intent;
 import understorey.kit.ShotFit;
+import understorey.kit.SmallestBag;
+import understorey.outing.LampHours;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
-import understorey.reason.Reason;
+import understorey.plan.Viewpoint;
 
 class PackingTest {
 
@@ -35,15 +42,27 @@ class PackingTest {
                 List.of(new Bag.Extra("Mat", 200.0), new Bag.Extra("Torch", null)));
     }
 
+    private static final ZonedDateTime NOON = ZonedDateTime.of(2027, 5, 8, 12, 0, 0, 0, Samples.zone());
+    private static final LampHours LIGHT = new LampHours(NOON, null, null, NOON.plusHours(3), false);
+    private static final LampHours DARK = new LampHours(NOON, NOON.plusHours(1), null, NOON.plusHours(3), false);
+
     private static Packing pack(Bag bag, double contrastStops, Samples.Picture... pictures) {
-        List<Packing.Use> uses = new ArrayList<>();
-        List<Reason> helps = new ArrayList<>();
+        return pack(bag, 9, contrastStops, null, LIGHT, pictures);
+    }
+
+    private static Packing pack(Bag bag, double ev, double contrastStops, Double celsius, LampHours lamp,
+                                Samples.Picture... pictures) {
+        List<Intent> intents = new ArrayList<>();
         for (Samples.Picture picture : pictures) {
-            ShotFit fit = ShotFit.of(picture.intent(), bag);
-            uses.add(new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, contrastStops, null)));
-            helps.addAll(fit.helps());
+            intents.add(picture.intent());
         }
-        return Packing.of(bag, uses, helps);
+        SmallestBag smallest = SmallestBag.of(bag, List.of(), intents);
+        List<Packing.Use> uses = new ArrayList<>();
+        for (ShotFit fit : smallest.fits()) {
+            Settings settings = Exposure.of(fit.best(), ev, contrastStops, null);
+            uses.add(new Packing.Use(fit.best(), settings, fit.best().verdict().and(settings.verdict()), fit.helps()));
+        }
+        return Packing.of(smallest, uses, celsius, lamp);
     }
 
     private static List<String> names(List<Packing.Item> items) {
@@ -58,7 +77,7 @@ class PackingTest {
         assertEquals(List.of("Prime 135.0", "Beanbag", "Tube 12.0"), names(packing.leave()));
         assertEquals(List.of("Star", "View"), packing.take().get(0).shots());
         assertEquals(List.of("Star"), packing.take().get(2).shots());
-        assertTrue(packing.missing().isEmpty());
+        assertEquals(List.of("HELP_RELEASE"), Samples.kinds(packing.missing()));
     }
 
     @Test
@@ -93,17 +112,78 @@ class PackingTest {
     @Test
     void takesABatteryForEachBody() {
         Body second = new Body("Second body", Sensor.FULL_FRAME, 24, "B", 100, 3200, 0, 20.0, 300, null, List.of());
-        Packing.Use one = use(Samples.bag(fullFrame(24), ZOOM));
-        Packing.Use two = use(Samples.bag(second, new Lens("Other zoom", "B", null, 24, 70, 4, 4, 22.0,
-                0.38, 0.3, null, 0, null)));
-        Packing packing = Packing.of(full(), List.of(one, two), List.of());
+        Lens only = new Lens("Other macro", "B", null, 90, 90, 2.8, 2.8, 22.0, 0.28, 1.0, null, 0, null);
+        Bag bag = new Bag("Two", null, List.of(fullFrame(24), second), List.of(ZOOM, only), List.of(), List.of(), false,
+                List.of(), 0, List.of());
+        Packing packing = pack(bag, 0, VIEW, picture("Star").wide(0.036).deep(0.001));
         assertEquals(2, packing.batteries());
         assertEquals(20 * 0.028 + 20 * 0.020, packing.cardGb(), 1e-9);
     }
 
-    private static Packing.Use use(Bag bag) {
-        ShotFit fit = ShotFit.of(VIEW.intent(), bag);
-        return new Packing.Use(fit.best(), Exposure.of(fit.best(), 9, 0, null));
+    /** Five runs of every frame of the stack: common practice, no source. */
+    @Test
+    void countsTheFramesOfAStackWhereTheCameraStands() {
+        Samples.Picture deep = picture("Deep star").wide(0.036).deep(0.01).from(Viewpoint.Stance.GROUND);
+        Packing stacked = pack(full(), 0, deep);
+        int stack = (int) Samples.figure(ShotFit.of(deep.intent(), full()).best().reasons(), FitReason.HELP_STACK, "frames");
+        assertTrue(stack > 2);
+        assertEquals(5 * stack, stacked.frames());
+        assertEquals(20, pack(Samples.bag(fullFrame(24), MACRO), 0, deep).frames());
+    }
+
+    /** A hundredth a degree below 20 °C: from memory and common practice. */
+    @Test
+    void countsTheColdAgainstTheBatteries() {
+        Samples.Picture[] pictures = new Samples.Picture[17];
+        for (int i = 0; i < pictures.length; i++) {
+            pictures[i] = picture("View " + i).equivalent(50).sharp(10, 40);
+        }
+        Bag bag = supplied(List.of(8.0), 1);
+        assertEquals(1, pack(bag, 9, 0, 20.0, LIGHT, pictures).batteries());
+        Packing cold = pack(bag, 9, 0, 0.0, LIGHT, pictures);
+        assertEquals(2, cold.batteries());
+        assertEquals(List.of("HELP_CARDS", "BATTERIES_COLD"), supplies(cold));
+        assertEquals(10, Samples.figure(cold.missing(), PackingReason.HELP_CARDS, "needed"));
+        assertEquals(List.of("HELP_CARDS", "HELP_BATTERIES"), supplies(pack(bag, 9, 5, 20.0, LIGHT, pictures)));
+        assertEquals(List.of(), supplies(pack(supplied(List.of(8.0, 8.0), 2), 9, 0, 0.0, LIGHT, pictures)));
+        assertEquals(List.of(), supplies(pack(supplied(List.of(), 0), 9, 0, 0.0, LIGHT, pictures)));
+    }
+
+    private static Bag supplied(List<Double> cardsGb, int batteries) {
+        return new Bag("Bag", null, List.of(fullFrame(24)), List.of(ZOOM), List.of(LEGS), List.of(), true, cardsGb,
+                batteries, List.of());
+    }
+
+    private static List<String> supplies(Packing packing) {
+        List<String> kinds = new ArrayList<>(Samples.kinds(packing.missing()));
+        kinds.retainAll(List.of("HELP_CARDS", "HELP_BATTERIES", "BATTERIES_COLD"));
+        return kinds;
+    }
+
+    @Test
+    void asksForAReleaseWhereALongTimeStandsOnLegs() {
+        Bag bag = Samples.with(Samples.bag(fullFrame(24), ZOOM), LEGS);
+        assertTrue(Samples.kinds(pack(bag, 2, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
+        assertFalse(Samples.kinds(pack(Samples.released(bag), 2, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
+        assertFalse(Samples.kinds(pack(bag, 12, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
+    }
+
+    @Test
+    void asksForALampOnlyWhereAWayIsDarkAndNoExtraIsOne() {
+        Bag none = Samples.bag(fullFrame(24), ZOOM);
+        assertTrue(Samples.kinds(pack(none, 9, 0, null, DARK, VIEW).missing()).contains("HELP_LAMP"));
+        assertFalse(Samples.kinds(pack(none, 9, 0, null, LIGHT, VIEW).missing()).contains("HELP_LAMP"));
+        assertFalse(Samples.kinds(pack(full(), 9, 0, null, DARK, VIEW).missing()).contains("HELP_LAMP"));
+    }
+
+    @Test
+    void saysWhyEachThingStaysAtHome() {
+        for (Packing.Item item : pack(full(), 0, STAR, VIEW).leave()) {
+            assertEquals("LEFT_UNASKED", item.why().kind().name());
+        }
+        Packing dark = pack(Samples.bag(fullFrame(24), ZOOM), -8, 0, null, LIGHT, VIEW);
+        assertEquals(List.of("Main body", "Short zoom"), names(dark.leave()));
+        assertEquals("LEFT_NO_LIGHT", dark.leave().get(0).why().kind().name());
     }
 
     @Test
@@ -123,7 +203,7 @@ class PackingTest {
 
     @Test
     void takesOnlyTheExtrasWhenNothingIsToBePhotographed() {
-        Packing packing = Packing.of(full(), List.of(), List.of());
+        Packing packing = Packing.of(SmallestBag.of(full(), List.of(), List.of()), List.of(), null, LIGHT);
         assertEquals(List.of("Mat", "Torch"), names(packing.take()));
         assertEquals(0, packing.frames());
         assertNull(packing.batteries());

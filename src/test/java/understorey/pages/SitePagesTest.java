@@ -45,7 +45,7 @@ class SitePagesTest {
             assertFalse(Pattern.compile("<(?:link|iframe|object|embed|base|meta http)", Pattern.CASE_INSENSITIVE).matcher(text)
                     .find(), page.path());
             assertFalse(Pattern.compile("\\bsrc(?:set)?=|\\bposter=|xlink:href|<image").matcher(text).find(), page.path());
-            assertFalse(text.contains("@import") || text.contains("url("), page.path());
+            assertFalse(text.contains("@import") || Pattern.compile("url\\((?!#)").matcher(text).find(), page.path());
             assertFalse(Pattern.compile("<[^>]*\\son\\w+=").matcher(text).find(), page.path());
         }
     }
@@ -173,12 +173,12 @@ class SitePagesTest {
                 String text = page.content();
                 assertFalse(text.contains("<script"), page.path());
                 assertFalse(text.contains("<img"), page.path());
-                assertTrue(text.contains("&lt;script&gt;"), page.path());
+                assertTrue(text.contains("&lt;script&gt;") || page.path().equals("subjects.html"), page.path());
                 assertFalse(text.contains("&amp;lt;"), page.path());
                 seen++;
             }
         }
-        assertEquals(6, seen);
+        assertEquals(7, seen);
         String plan = page(pages, trip.slug() + "/index.html");
         assertTrue(count("&lt;script&gt;alert", plan) > 25, "only " + count("&lt;script&gt;alert", plan));
     }
@@ -219,9 +219,9 @@ class SitePagesTest {
         if (pages == null) {
             List<Page> all = new ArrayList<>();
             for (Brief brief : Briefs.all()) {
-                all.addAll(SitePages.open(null).of(List.of(brief), List.of(), List.of()));
+                all.addAll(SitePages.open(null).of(List.of(brief), List.of(), List.of(), List.of()));
             }
-            all.addAll(SitePages.open(null).of(List.of(), Briefs.demo().sites(), Briefs.demo().bags()));
+            all.addAll(SitePages.open(null).of(List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
             pages = List.copyOf(all);
         }
         return pages;

@@ -100,7 +100,7 @@ class SvgTest {
         assertEquals("M0 0L1 0L1 1Z", ((Element) svg.getElementsByTagName("path").item(1)).getAttribute("d"));
         assertEquals("3.5", only(svg, "rect").getAttribute("width"));
         assertEquals("4", only(svg, "circle").getAttribute("r"));
-        assertEquals("M0 1H5M2 0V9M0 0L3 3", ((Element) svg.getElementsByTagName("path").item(2)).getAttribute("d"));
+        assertEquals("M0 1H5M2 0V9M0 0l3 3", ((Element) svg.getElementsByTagName("path").item(2)).getAttribute("d"));
         NodeList texts = svg.getElementsByTagName("text");
         assertEquals("middle", ((Element) texts.item(0)).getAttribute("text-anchor"));
         assertEquals("<script>", texts.item(0).getTextContent());

@@ -153,7 +153,8 @@ class ViewsTest {
         for (Places place : Places.ALL) {
             for (Page page : Briefs.pages(List.of(Trips.full(place, Trips.EXACT), Trips.bare(place, Trips.phone())),
                     List.of(Trips.dayBag()))) {
-                if (page.path().endsWith(".html")) {
+                // The subjects' places and cautions stand as the catalogue has them.
+                if (page.path().endsWith(".html") && !page.path().equals("subjects.html")) {
                     String text = page.content().replaceAll("(?s)<style>.*?</style>|<[^>]*>", "");
                     assertFalse(parted.matcher(text).find(), () -> page.path() + ": "
                             + parted.matcher(text).results().map(found -> found.group()).toList());

@@ -1,0 +1,100 @@
+package understorey.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Companion;
+import understorey.plan.Support;
+import understorey.reason.Reason;
+
+/** What a companion could lend for a picture that the author's whole bag does not take as asked. */
+final class Borrowing {
+
+    private final Intent intent;
+    private final Bag own;
+    private final LensFit best;
+    private final Companion companion;
+
+    private Borrowing(Intent intent, Bag own, LensFit best, Companion companion) {
+        this.intent = intent;
+        this.own = own;
+        this.best = best;
+        this.companion = companion;
+    }
+
+    /**
+     * A reason for each companion who helps.
+     *
+     * @param best lens of the author's; null when there is none
+     */
+    static List<Reason> of(Intent intent, Bag own, LensFit best, List<Companion> companions) {
+        List<Reason> offers = new ArrayList<>();
+        for (Companion companion : companions) {
+            Borrowing borrowing = new Borrowing(intent, own, best, companion);
+            Reason offer = best == null || best.verdict() != Verdict.FITS ? borrowing.camera() : null;
+            offer = offer == null && best != null && best.support() == null ? borrowing.support() : offer;
+            if (offer != null) {
+                offers.add(offer);
+            }
+        }
+        return offers;
+    }
+
+    /** The fewest things that make the picture better, the best lens among equals; null when none do. */
+    private Reason camera() {
+        Bag theirs = companion.gear();
+        Bag both = new Bag(own.name(), null, joined(own.bodies(), theirs.bodies()), joined(own.lenses(), theirs.lenses()),
+                own.supports(), joined(own.filters(), theirs.filters()), own.remoteRelease(), List.of(), 0, List.of());
+        LensFit better = null;
+        List<Object> lent = List.of();
+        for (Camera camera : Camera.of(both)) {
+            LensFit fit = LensTrial.of(both, camera, intent);
+            Verdict verdict = better != null ? better.verdict() : best == null ? Verdict.CANNOT : best.verdict();
+            int verdicts = fit.verdict().compareTo(verdict);
+            List<Object> wanted = theirs(fit);
+            if (verdicts < 0 || verdicts == 0 && better != null && (wanted.size() < lent.size()
+                    || wanted.size() == lent.size() && fit.penalty() < better.penalty())) {
+                better = fit;
+                lent = wanted;
+            }
+        }
+        return better == null ? null : offer(better, lent);
+    }
+
+    private Reason offer(LensFit fit, List<Object> lent) {
+        List<String> names = new ArrayList<>();
+        for (Object thing : lent) {
+            names.add(Things.name(thing));
+        }
+        boolean whole = Things.firstNotAmong(lent, fit.camera().parts()) == null;
+        return Reason.of(whole ? FitReason.BORROW_CAMERA : FitReason.BORROW).with("item", String.join(", ", names))
+                .with("whose", companion.name());
+    }
+
+    private List<Object> theirs(LensFit fit) {
+        List<Object> theirs = new ArrayList<>();
+        List<Object> things = Things.of(companion.gear());
+        for (Object thing : fit.things()) {
+            if (Things.among(things, thing)) {
+                theirs.add(thing);
+            }
+        }
+        return theirs;
+    }
+
+    private Reason support() {
+        for (Holding holding : Holding.all(companion.gear(), best.camera(), intent)) {
+            Support support = holding.support();
+            if (Holding.steady(support)) {
+                return Reason.of(FitReason.BORROW).with("item", support.name()).with("whose", companion.name());
+            }
+        }
+        return null;
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> others) {
+        List<T> joined = new ArrayList<>(some);
+        joined.addAll(others);
+        return joined;
+    }
+}

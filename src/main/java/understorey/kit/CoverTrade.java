@@ -1,0 +1,176 @@
+package understorey.kit;
+
+import static understorey.reason.Figure.Measure.METRES;
+import static understorey.reason.Figure.Measure.MILLIMETRES;
+import static understorey.reason.Figure.Measure.SHARE;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import understorey.optics.AngleOfView;
+import understorey.optics.FlowerCover;
+import understorey.optics.FlowerLayer;
+import understorey.optics.GroundView;
+import understorey.plan.Lens;
+import understorey.plan.Slope;
+import understorey.plan.Subject;
+import understorey.reason.Reason;
+
+/**
+ * What the lenses of a bag make of one picture's flower floor: how thick it looks, how deep it runs, how large the
+ * trees stand behind it.
+ *
+ * <p>Each lens is compared, its frame whole, at the focal length it would use and at its ends; one that shows no
+ * ground in focus is left out. All are aimed from the planned camera's height as {@link GroundView#through} says: the
+ * nearest flowers on the bottom edge as large in the frame as planned, so a longer lens stands further back and
+ * looks flatter. The planned lens stands as planned, crop and tilt and all.
+ *
+ * @param choices  by rising equivalent focal length; equals in order of fit
+ * @param loweredM height a hand's breadth over the flower heads; null when the camera is hardly higher
+ * @param lowered  the planned lens from there, its axis along the ground, in a good stand; null with the height
+ */
+public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover lowered) {
+
+    private static final double HAND_M = 0.1;
+    /** A camera less than half as high again is low already: common practice, no source. */
+    private static final double WORTH_LOWERING = 1.5;
+    /** A tenth more flower is hardly seen: common practice, no source. */
+    private static final double WORTH_TELLING = 1.1;
+
+    /**
+     * The lenses of a bag on one picture; null where the subject's flower area is not known, no lens is there, or the
+     * picture shows no ground.
+     *
+     * @param slope of the spot; null for level ground
+     */
+    public static CoverTrade of(ShotFit shot, Slope slope) {
+        Subject subject = shot.intent().shot().subject();
+        if (shot.best() == null || subject.flowerAreaIndex() == null) {
+            return null;
+        }
+        Floor floor = new Floor(shot.best(), subject, alongViewDeg(slope, shot.intent().shot().facingDeg()));
+        if (floor.typical(floor.planned).ground() == 0) {
+            return null;
+        }
+        List<CoverChoice> choices = new ArrayList<>();
+        Set<Lens> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (LensFit fit : shot.tried()) {
+            if (seen.add(fit.camera().lens())) {
+                floor.choose(fit, choices);
+            }
+        }
+        choices.sort(Comparator.comparingDouble(CoverChoice::equivalentMm));
+        double loweredM = floor.headsM + HAND_M;
+        return floor.planned.heightM() < WORTH_LOWERING * loweredM
+                ? new CoverTrade(List.copyOf(choices), null, null)
+                : new CoverTrade(List.copyOf(choices), loweredM, floor.typical(floor.planned.along(loweredM)));
+    }
+
+    /**
+     * Rise of a slope along a bearing, degrees: tan = −tan(angle) · cos(facing − faces). Positive rises away; 0 where
+     * there is no slope or nobody said where the lens looks. How the ground leans sideways is left out.
+     */
+    public static double alongViewDeg(Slope slope, Double facingDeg) {
+        return slope == null || facingDeg == null ? 0 : Math.toDegrees(Math.atan(
+                -Math.tan(Math.toRadians(slope.angleDeg())) * Math.cos(Math.toRadians(facingDeg - slope.facesDeg()))));
+    }
+
+    /** The lens and focal length that serve the picture best. */
+    public CoverChoice planned() {
+        return choices.stream().filter(CoverChoice::planned).findFirst().orElseThrow();
+    }
+
+    /** How thick the flowers look as planned, and what the longest lens, the widest and a lower camera change. */
+    public List<Reason> reasons() {
+        CoverChoice planned = planned();
+        CoverChoice longest = choices.get(choices.size() - 1);
+        CoverChoice widest = choices.get(0);
+        List<Reason> reasons = new ArrayList<>();
+        reasons.add(Reason.of(CoverReason.COVER_PLANNED).with("typical", planned.typical().cover(), SHARE)
+                .with("thick", planned.thick().cover(), SHARE).with("nearest", planned.nearestM(), METRES)
+                .with("farthest", planned.typical().farthestM(), METRES));
+        if (thicker(longest.typical(), planned.typical())) {
+            reasons.add(Reason.of(CoverReason.COVER_LONGER).with("focal", longest.equivalentMm(), MILLIMETRES)
+                    .with("nearest", longest.nearestM(), METRES).with("cover", longest.typical().cover(), SHARE)
+                    .with("behind", CoverChoice.TRUNK_BEHIND_M, METRES)
+                    .with("before", planned.trunkScale(), SHARE).with("trunk", longest.trunkScale(), SHARE));
+        }
+        if (thicker(planned.typical(), widest.typical())) {
+            reasons.add(Reason.of(CoverReason.COVER_WIDER).with("focal", widest.equivalentMm(), MILLIMETRES)
+                    .with("nearest", widest.nearestM(), METRES).with("cover", widest.typical().cover(), SHARE)
+                    .with("behind", CoverChoice.TRUNK_BEHIND_M, METRES)
+                    .with("before", planned.trunkScale(), SHARE).with("trunk", widest.trunkScale(), SHARE));
+        }
+        if (lowered != null && thicker(lowered, planned.typical())) {
+            reasons.add(Reason.of(CoverReason.COVER_LOWERED).with("height", loweredM, METRES)
+                    .with("cover", lowered.cover(), SHARE));
+        }
+        return List.copyOf(reasons);
+    }
+
+    private static boolean thicker(FlowerCover one, FlowerCover other) {
+        return one.cover() > WORTH_TELLING * other.cover();
+    }
+
+    /** The flowers before the planned camera. */
+    private static final class Floor {
+        private final LensFit best;
+        private final double headsM;
+        private final FlowerLayer typical;
+        private final FlowerLayer thick;
+        private final GroundView planned;
+
+        Floor(LensFit best, Subject subject, double slopeDeg) {
+            this.best = best;
+            headsM = subject.heightM() == null ? Intent.UNKNOWN_PLANT_M : subject.heightM();
+            typical = FlowerLayer.of(headsM, subject.flowerAreaIndex().typical());
+            thick = FlowerLayer.of(headsM, subject.flowerAreaIndex().thick());
+            planned = new GroundView(best.heightM(), Math.max(-90, Math.min(90, best.tiltDeg())), slopeDeg,
+                    best.view(), closestM(best, best.focalMm()));
+        }
+
+        FlowerCover typical(GroundView view) {
+            return FlowerCover.of(view, typical);
+        }
+
+        void choose(LensFit fit, List<CoverChoice> choices) {
+            Lens lens = fit.camera().lens();
+            double servesMm = fit.focalMm();
+            if (fit == best) {
+                choices.add(new CoverChoice(fit, fit.focalMm(), fit.cropTimes(), true, planned, typical(planned),
+                        FlowerCover.of(planned, thick)));
+                servesMm *= fit.cropTimes();
+            } else {
+                whole(fit, fit.focalMm(), choices);
+            }
+            if (!same(lens.shortestMm(), servesMm)) {
+                whole(fit, lens.shortestMm(), choices);
+            }
+            if (!same(lens.longestMm(), servesMm) && !same(lens.longestMm(), lens.shortestMm())) {
+                whole(fit, lens.longestMm(), choices);
+            }
+        }
+
+        private void whole(LensFit fit, double focalMm, List<CoverChoice> choices) {
+            double actingMm = focalMm == fit.focalMm() ? fit.actingFocalMm() : focalMm;
+            AngleOfView view = AngleOfView.of(actingMm, fit.usedWidthMm() * fit.cropTimes(),
+                    fit.usedHeightMm() * fit.cropTimes(), fit.magnification());
+            GroundView ground = planned.through(view, closestM(fit, focalMm));
+            FlowerCover cover = typical(ground);
+            if (cover.ground() > 0) {
+                choices.add(new CoverChoice(fit, focalMm, 1, false, ground, cover, FlowerCover.of(ground, thick)));
+            }
+        }
+
+        private static boolean same(double oneMm, double otherMm) {
+            return oneMm < otherMm * Framing.SAME_FOCAL && otherMm < oneMm * Framing.SAME_FOCAL;
+        }
+
+        private static double closestM(LensFit fit, double focalMm) {
+            return Reach.of(fit.camera(), focalMm).nearestMm() / 1000;
+        }
+    }
+}

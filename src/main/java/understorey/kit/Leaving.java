@@ -1,0 +1,86 @@
+package understorey.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Lens;
+import understorey.plan.Support;
+import understorey.reason.Reason;
+
+/** Why each thing that is not carried stays at home. */
+final class Leaving {
+
+    private final Bag bag;
+    private final List<Picture> pictures;
+    private final List<ShotFit> fits;
+    private final List<Intent> lost;
+
+    private Leaving(Bag bag, List<Picture> pictures, List<ShotFit> fits, List<Intent> lost) {
+        this.bag = bag;
+        this.pictures = pictures;
+        this.fits = fits;
+        this.lost = lost;
+    }
+
+    /**
+     * What stays at home, in file order.
+     *
+     * @param carried  things
+     * @param pictures that the whole bag takes
+     * @param fits     of all pictures, with what is carried
+     */
+    static List<SmallestBag.Left> of(Bag bag, List<Object> carried, List<Picture> pictures, List<ShotFit> fits,
+                                     List<Intent> lost) {
+        Leaving leaving = new Leaving(bag, pictures, fits, lost);
+        List<SmallestBag.Left> left = new ArrayList<>();
+        for (Object thing : Things.of(bag)) {
+            if (!Things.among(carried, thing)) {
+                left.add(new SmallestBag.Left(Things.name(thing), Things.weightG(thing), leaving.why(thing)));
+            }
+        }
+        return List.copyOf(left);
+    }
+
+    private Reason why(Object thing) {
+        if (thing instanceof Lens lens && !mounts(lens)) {
+            return Reason.of(FitReason.LEFT_NO_BODY).with("mount", lens.mount());
+        }
+        for (Picture picture : pictures) {
+            if (Things.among(picture.chosen(), thing)) {
+                String shot = picture.intent().shot().name();
+                return Things.among(lost, picture.intent()) ? Reason.of(FitReason.LEFT_TOO_HEAVY).with("shot", shot)
+                        : Reason.of(FitReason.LEFT_SPARED).with("shot", shot)
+                                .with("instead", instead(thing, picture));
+            }
+        }
+        return Reason.of(FitReason.LEFT_UNASKED);
+    }
+
+    private boolean mounts(Lens lens) {
+        for (Body body : bag.bodies()) {
+            if (lens.mount().equals(body.mount())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What is carried for the picture that the whole bag would not take for it; the lens where there is nothing more. */
+    private String instead(Object thing, Picture picture) {
+        LensFit best = null;
+        for (ShotFit fit : fits) {
+            best = fit.intent() == picture.intent() ? fit.best() : best;
+        }
+        List<String> names = new ArrayList<>();
+        for (Object other : best.things()) {
+            if (thing instanceof Support == other instanceof Support && !Things.among(picture.chosen(), other)) {
+                names.add(Things.name(other));
+            }
+        }
+        if (names.isEmpty()) {
+            names.add(best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name());
+        }
+        return String.join(" + ", names);
+    }
+}

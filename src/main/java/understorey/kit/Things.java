@@ -1,0 +1,72 @@
+package understorey.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Support;
+
+/** The things in a bag, told apart by which they are, not by what they look like: two may be alike. */
+final class Things {
+
+    private Things() {
+    }
+
+    /** Bodies, lenses, supports, filters: what pictures choose from, in file order. */
+    static List<Object> of(Bag bag) {
+        List<Object> things = new ArrayList<>(bag.bodies());
+        things.addAll(bag.lenses());
+        things.addAll(bag.supports());
+        things.addAll(bag.filters());
+        return things;
+    }
+
+    /** The bag with those things only; what is no such thing stays as it is. */
+    static Bag only(Bag bag, List<Object> things) {
+        return new Bag(bag.name(), bag.slug(), both(bag.bodies(), things), both(bag.lenses(), things),
+                both(bag.supports(), things), both(bag.filters(), things), bag.remoteRelease(), bag.cardsGb(),
+                bag.batteries(), bag.extras());
+    }
+
+    private static <T> List<T> both(List<T> some, List<Object> others) {
+        List<T> both = new ArrayList<>();
+        for (T one : some) {
+            if (among(others, one)) {
+                both.add(one);
+            }
+        }
+        return List.copyOf(both);
+    }
+
+    static boolean among(List<?> things, Object thing) {
+        for (Object one : things) {
+            if (one == thing) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The first of some that is not among the things; null when all are. */
+    static Object firstNotAmong(List<?> things, List<?> some) {
+        for (Object one : some) {
+            if (!among(things, one)) {
+                return one;
+            }
+        }
+        return null;
+    }
+
+    static String name(Object thing) {
+        return thing instanceof Body body ? body.name() : thing instanceof Lens lens ? lens.name()
+                : thing instanceof Support support ? support.name() : ((Filter) thing).name();
+    }
+
+    /** Null when not given. */
+    static Double weightG(Object thing) {
+        return thing instanceof Body body ? body.weightG() : thing instanceof Lens lens ? lens.weightG()
+                : thing instanceof Support support ? support.weightG() : ((Filter) thing).weightG();
+    }
+}

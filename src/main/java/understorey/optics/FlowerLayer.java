@@ -1,0 +1,55 @@
+package understorey.optics;
+
+/**
+ * Flowers on the ground as a layer: petals at random, evenly from the ground up to the heads, at all angles.
+ *
+ * <p>Evenly from the ground is an assumption: where all heads stand at one height, a camera under them sees fewer
+ * against the ground than this says, and more against the sky. Clumps (which leave more ground bare), relief and
+ * leaves in front of the flowers are not covered; the index itself is known to a factor of two.
+ *
+ * @param headsM    height of the flower heads above the ground, above 0
+ * @param areaIndex square metres of petal above a square metre of ground, 0 or more
+ * @param farM      how far ahead of the camera the flowers go on, along the ground, above 0
+ */
+public record FlowerLayer(double headsM, double areaIndex, double farM) {
+
+    /** Beyond it trunks hide the floor of most woods: common practice, no source. */
+    public static final double FAR_M = 60;
+    /** Share of its area that a petal shows, the mean of all angles at which it may stand. */
+    public static final double SPHERICAL = 0.5;
+
+    public FlowerLayer {
+        if (!(headsM > 0) || !(areaIndex >= 0) || !(farM > 0)) {
+            throw new IllegalArgumentException(
+                    "no such flowers: " + headsM + " m high, index " + areaIndex + ", as far as " + farM + " m");
+        }
+    }
+
+    /** Flowers as far as one sees between the trunks of most woods, {@value #FAR_M} m. */
+    public static FlowerLayer of(double headsM, double areaIndex) {
+        return new FlowerLayer(headsM, areaIndex, FAR_M);
+    }
+
+    /**
+     * Share of the ground left bare to a look through the whole layer: exp(−G·A / sin ε). Nilson 1971 (from memory);
+     * Campbell and Norman, <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, with the camera in
+     * place of the sun.
+     *
+     * @param projection G, share of its area that a petal shows in that direction: {@link #SPHERICAL} for petals at
+     *                   all angles
+     * @param grazingDeg ε, from the ground up to the look, above 0 to 90
+     */
+    public static double bareShare(double areaIndex, double projection, double grazingDeg) {
+        return bare(projection, areaIndex / Math.sin(Math.toRadians(grazingDeg)));
+    }
+
+    /** Petal area that a look meets on each metre of its way through the layer, times the projection, 1/m. */
+    double densityPerM(double cosSlope) {
+        return SPHERICAL * areaIndex / (headsM * cosSlope);
+    }
+
+    /** Share that is bare after so much petal area, square metres a square metre, on the way of a look. */
+    static double bare(double projection, double passed) {
+        return Math.exp(-projection * passed);
+    }
+}

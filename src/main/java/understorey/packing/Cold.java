@@ -1,0 +1,56 @@
+package understorey.packing;
+
+import java.time.LocalTime;
+import java.util.List;
+import understorey.outing.Outing;
+import understorey.plan.ForecastHour;
+
+/** How cold it gets, and what that takes from a battery. */
+public final class Cold {
+
+    /** The maker's count of frames is taken in a warm room. */
+    static final double WARM_C = 20;
+    private static final double LESS_A_DEGREE = 0.01;
+    private static final double LEAST = 0.6;
+
+    private Cold() {
+    }
+
+    /**
+     * The coldest of the forecast while the visit lasts, °C, each row holding until the next; before the first row
+     * that row. Null when the forecast gives no temperature for the day.
+     */
+    public static Double coldestC(List<ForecastHour> forecast, Outing outing) {
+        LocalTime arrive = outing.arrive().toLocalTime();
+        LocalTime leave = outing.leave().toLocalDate().equals(outing.arrive().toLocalDate())
+                ? outing.leave().toLocalTime() : LocalTime.MAX;
+        Double coldest = null;
+        ForecastHour before = null;
+        for (ForecastHour hour : forecast) {
+            if (hour.temperatureC() == null || hour.date() != null && !hour.date().equals(outing.arrive().toLocalDate())) {
+                continue;
+            }
+            boolean begun = !hour.time().isAfter(arrive);
+            if (!begun && (hour.time().isBefore(leave) || before == null && coldest == null)) {
+                coldest = colder(coldest, hour);
+            }
+            before = begun ? hour : before;
+        }
+        return before == null ? coldest : colder(coldest, before);
+    }
+
+    private static Double colder(Double coldest, ForecastHour hour) {
+        return coldest == null || hour.temperatureC() < coldest ? hour.temperatureC() : coldest;
+    }
+
+    /**
+     * Share of its frames that a lithium-ion battery gives at a temperature: 1 from 20 °C up, a hundredth less a degree
+     * below, so four fifths at freezing; no less than 0.6, at −20 °C, below which cameras are not made to work. From
+     * memory of makers' discharge curves, and common practice; batteries differ by a tenth, old ones by much more.
+     *
+     * @param celsius null, for a temperature that nobody knows, counts as warm
+     */
+    static double batteryShare(Double celsius) {
+        return celsius == null || celsius >= WARM_C ? 1 : Math.max(LEAST, 1 - LESS_A_DEGREE * (WARM_C - celsius));
+    }
+}

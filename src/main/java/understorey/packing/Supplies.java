@@ -1,0 +1,101 @@
+package understorey.packing;
+
+import static understorey.reason.Figure.Measure.COUNT;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import understorey.exposure.ExposureReason;
+import understorey.kit.FitReason;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.reason.Reason;
+
+/**
+ * How many frames the pictures take, and what those fill and drain.
+ *
+ * @param frames    tries × frames of a bracket × frames of a focus stack, over all pictures
+ * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
+ * @param batteries that they take, each body its own; null when no body gives the frames a battery lasts
+ * @param lacking   what the bag has too little of; nothing where it does not say what it has
+ */
+record Supplies(int frames, Double cardGb, Integer batteries, List<Reason> lacking) {
+
+    /** Frames that a picture takes to get right, before brackets: common practice, no source. */
+    static final int FRAMES_A_PICTURE = 20;
+    /** Times that a stack is run through: common practice, no source. */
+    static final int RUNS_A_STACK = 5;
+
+    static Supplies of(Bag bag, List<Packing.Use> uses, Double coldestC) {
+        int frames = 0;
+        double gigabytes = 0;
+        boolean sized = false;
+        Map<Body, Integer> byBody = new IdentityHashMap<>();
+        List<Body> bodies = new ArrayList<>();
+        for (Packing.Use use : uses) {
+            int here = frames(use);
+            Body body = use.fit().camera().body();
+            frames += here;
+            sized |= body.rawSizeMb() != null;
+            gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
+            if (byBody.merge(body, here, Integer::sum) == here) {
+                bodies.add(body);
+            }
+        }
+        Double cards = sized ? Double.valueOf(gigabytes) : null;
+        Integer warm = batteries(bodies, byBody, null);
+        Integer batteries = batteries(bodies, byBody, coldestC);
+        return new Supplies(frames, cards, batteries, lacking(bag, cards, warm, batteries, coldestC));
+    }
+
+    private static int frames(Packing.Use use) {
+        int stack = stackFrames(use);
+        int tries = stack > 1 ? RUNS_A_STACK : FRAMES_A_PICTURE;
+        return tries * use.settings().bracketStops().size() * stack;
+    }
+
+    /** A stack wants something that holds the camera, and flowers that stand. */
+    private static int stackFrames(Packing.Use use) {
+        boolean still = use.fit().steady();
+        for (Reason reason : use.settings().reasons()) {
+            still &= reason.kind() != ExposureReason.ISO_FOR_WIND && reason.kind() != ExposureReason.WIND_TOO_STRONG;
+        }
+        for (Reason reason : use.fit().reasons()) {
+            if (still && reason.kind() == FitReason.HELP_STACK) {
+                return ((Number) reason.figures().get("frames").value()).intValue();
+            }
+        }
+        return 1;
+    }
+
+    private static Integer batteries(List<Body> bodies, Map<Body, Integer> frames, Double celsius) {
+        int batteries = 0;
+        boolean known = false;
+        for (Body body : bodies) {
+            if (body.batteryFrames() != null) {
+                known = true;
+                batteries += (int) Math.ceil(frames.get(body) / (body.batteryFrames() * Cold.batteryShare(celsius)));
+            }
+        }
+        return known ? Integer.valueOf(batteries) : null;
+    }
+
+    private static List<Reason> lacking(Bag bag, Double cardGb, Integer warm, Integer batteries, Double celsius) {
+        List<Reason> lacking = new ArrayList<>();
+        double haveGb = 0;
+        for (double card : bag.cardsGb()) {
+            haveGb += card;
+        }
+        if (cardGb != null && haveGb > 0 && cardGb > haveGb) {
+            lacking.add(Reason.of(PackingReason.HELP_CARDS).with("needed", Math.ceil(cardGb), COUNT)
+                    .with("have", haveGb, COUNT));
+        }
+        if (batteries != null && bag.batteries() > 0 && batteries > bag.batteries()) {
+            lacking.add(Reason.of(batteries > warm ? PackingReason.BATTERIES_COLD : PackingReason.HELP_BATTERIES)
+                    .with("needed", batteries, COUNT).with("have", bag.batteries(), COUNT)
+                    .with("celsius", celsius == null ? Cold.WARM_C : celsius, COUNT));
+        }
+        return lacking;
+    }
+}

@@ -1,0 +1,30 @@
+package understorey.scene;
+
+/** Lengths as they are lettered: millimetres below 10 cm, centimetres below a metre, a decimal below 10 m; the space before a unit does not break. */
+final class Lengths {
+
+    /** Beyond it nobody tells it from the horizon. */
+    private static final double FAR_M = 1000;
+
+    private Lengths() {
+    }
+
+    static String of(double m) {
+        if (m > FAR_M) {
+            return "the horizon";
+        }
+        if (m < 0.0995) {
+            return tenths(m * 1000) + " mm";
+        }
+        return m < 0.995 ? Math.round(m * 100) + " cm" : tenths(m) + " m";
+    }
+
+    private static String tenths(double value) {
+        long tenths = Math.round(value * 10);
+        return tenths >= 100 ? String.valueOf(Math.round(value)) : tenths / 10 + "." + tenths % 10;
+    }
+
+    static String percent(double share) {
+        return Math.round(share * 100) + " %";
+    }
+}

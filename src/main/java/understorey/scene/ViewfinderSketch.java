@@ -1,0 +1,273 @@
+package understorey.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.optics.FlowerLayer;
+import understorey.optics.Projection;
+import understorey.plan.Shot;
+import understorey.scene.Drawing.Box;
+import understorey.scene.Drawing.Dot;
+import understorey.scene.Drawing.Hatch;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+
+/**
+ * A picture as its lens would draw it, from the camera's height, tilt, angle of view and the rise of the ground:
+ * flowers at the subject's usual density and trunks, both to scale and placed by a seed, sharp in full ink and soft
+ * in faint ink; the sun where it stands. Leaves are left out, and so are clumps and relief.
+ */
+public final class ViewfinderSketch {
+
+    private static final double SUN_PX = 9;
+    private static final double RAY_PX = 7;
+    /** From here on a stem is told from its head. */
+    private static final double STEM_PX = 8;
+    /** Without words and frame. */
+    private static final double MOST_BYTES = 18_500;
+    private static final int MOST_HEADS = 800;
+    private static final int MOST_STEMS = 85;
+    private static final double LEAF_PX = 17;
+    /** Stems of heads so wide, px, and of twice as wide ones, are drawn broader. */
+    private static final double BROAD_PX = 26;
+    private static final List<String> BREADTHS = List.of("", " broad", " broader");
+    private static final int MOST_LEAVES = 22;
+
+    private final Setup setup;
+    private final double stemsPerM2;
+    /** Of the flowers and stems that an ordinary sketch has room for. */
+    private final double share;
+    private final Perspective perspective;
+    private final Clip clip;
+    private final Seed seed;
+    private final Trunks trunks;
+    private final List<Mark> marks = new ArrayList<>();
+    private int heads;
+
+    private ViewfinderSketch(Setup setup, double stemsPerM2, double share) {
+        this.share = share;
+        this.setup = setup;
+        this.stemsPerM2 = stemsPerM2;
+        perspective = Perspective.of(setup);
+        clip = new Clip(perspective.width, perspective.height);
+        seed = new Seed(setup.fit().intent().shot().name().hashCode());
+        trunks = new Trunks(setup, perspective, seed);
+    }
+
+    /** At the density of a good stand. */
+    public static Drawing of(Setup setup) {
+        return of(setup, setup.stemsPerM2());
+    }
+
+    static Drawing of(Setup setup, double stemsPerM2) {
+        double share = 1;
+        Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
+        while (share > 0.1 && bytes(drawing) > MOST_BYTES) {
+            share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes(drawing));
+            drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
+        }
+        return drawing;
+    }
+
+    /** What the marks take as text, roughly. */
+    private static double bytes(Drawing drawing) {
+        double bytes = 0;
+        for (Mark mark : drawing.marks()) {
+            if (mark instanceof Drawing.Stamps stamps) {
+                bytes += 175 + 7 * stamps.outline().size() + 9 * stamps.at().size();
+            } else if (mark instanceof Drawing.Spots spots) {
+                bytes += 60 + 10 * spots.at().size();
+            } else {
+                bytes += mark instanceof Hatch hatch ? 40 + 11 * hatch.ends().size() : 85;
+            }
+        }
+        return bytes;
+    }
+
+    private Drawing drawing() {
+        marks.add(new Box("sheet", 0, 0, perspective.width, perspective.height));
+        double horizonY = groundY();
+        ground(horizonY);
+        Projection.Place sun = sun();
+        hatch("far-trunks", setup.closest() ? List.of() : trunks.far());
+        marks.addAll(trunks.areas());
+        flowers();
+        if (setup.close()) {
+            subject();
+        }
+        if (sun != null) {
+            sun(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y()));
+        }
+        thirds();
+        marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
+        return new Drawing(perspective.width, perspective.height,
+                "The frame of " + setup.fit().intent().shot().name(), says(horizonY, sun), List.copyOf(marks));
+    }
+
+    /** Where the ground ends: in a wood among the trunks, in the open where it vanishes. */
+    private double groundY() {
+        double depth = perspective.depthM(FlowerLayer.FAR_M, 0);
+        return !setup.trees() ? perspective.vanishingY()
+                : depth < 1 ? Double.NEGATIVE_INFINITY : perspective.y(FlowerLayer.FAR_M, 0, depth);
+    }
+
+    private void ground(double horizonY) {
+        double top = clip.y(horizonY);
+        if (top < perspective.height) {
+            marks.add(new Box("ground", 0, top, perspective.width, perspective.height - top));
+        }
+        if (top > 0 && top < perspective.height && !setup.closest()) {
+            marks.add(new Hatch("horizon", List.of(new Point(0, top), new Point(perspective.width, top))));
+        }
+    }
+
+    /** Null when it is not in the frame. */
+    private Projection.Place sun() {
+        Shot shot = setup.fit().intent().shot();
+        if (setup.sun() == null || shot.facingDeg() == null) {
+            return null;
+        }
+        Projection.Place place = Projection.of(shot.facingDeg(), setup.fit().tiltDeg(), setup.fit().view())
+                .place(setup.sun().azimuthDeg(), setup.sun().apparentAltitudeDeg());
+        return place != null && place.inFrame() ? place : null;
+    }
+
+    private void sun(double x, double y) {
+        List<Point> rays = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            double cosine = Math.cos(i * Math.PI / 4);
+            double sine = Math.sin(i * Math.PI / 4);
+            clip.stroke(x + (SUN_PX + 4) * cosine, y + (SUN_PX + 4) * sine, x + (SUN_PX + 4 + RAY_PX) * cosine,
+                    y + (SUN_PX + 4 + RAY_PX) * sine, rays);
+        }
+        hatch("sun-rays", rays);
+        marks.add(new Dot("sun-ring", new Point(x, y), SUN_PX));
+    }
+
+    /** Far ones first: spots, then stems, then heads that are large enough to have one. */
+    private void flowers() {
+        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, (int) (MOST_HEADS * share), perspective, trunks, seed).plants();
+        List<List<Point>> bySize = new ArrayList<>();
+        for (Scatter.Plant plant : plants) {
+            if (!plant.head()) {
+                continue;
+            }
+            int step = Heads.step(setup.headM() * perspective.pxPerM(plant.depthM()));
+            while (bySize.size() <= step) {
+                bySize.add(new ArrayList<>());
+            }
+            bySize.get(step).add(new Point(plant.x(), plant.y()));
+            heads++;
+        }
+        Heads drawn = new Heads(setup, perspective);
+        int stemmed = Math.min(bySize.size(), Heads.step(STEM_PX));
+        for (int step = 0; step < bySize.size(); step++) {
+            if (step == stemmed) {
+                stems(plants);
+            }
+            if (!bySize.get(step).isEmpty()) {
+                double px = Heads.size(step);
+                drawn.draw(px, setup.headM() * perspective.pxPerM(1) / px, bySize.get(step), marks);
+            }
+        }
+    }
+
+    /** The nearest plants with their stems, the very nearest with two leaves, over half as long as the stem. */
+    private void stems(List<Scatter.Plant> plants) {
+        List<List<Point>> stems = new ArrayList<>();
+        for (int i = 0; i < 3 * Tone.values().length; i++) {
+            stems.add(new ArrayList<>());
+        }
+        int number = 0;
+        for (Scatter.Plant plant : plants) {
+            double px = setup.headM() * perspective.pxPerM(plant.depthM());
+            if (px < STEM_PX || number >= MOST_STEMS * share) {
+                break;
+            }
+            int broad = px < BROAD_PX ? 0 : px < 2 * BROAD_PX ? 1 : 2;
+            List<Point> ends = stems.get(3 * Tone.of(setup, plant.depthM()).ordinal() + broad);
+            clip.stroke(plant.footX(), plant.footY(), plant.x(), plant.y(), ends);
+            if (px > LEAF_PX && number < MOST_LEAVES * share) {
+                leaf(plant, -0.06 - 0.14 * seed.share(number, 31), ends);
+                leaf(plant, 0.06 + 0.14 * seed.share(number, 32), ends);
+            }
+            number++;
+        }
+        for (Tone tone : Tone.values()) {
+            if (setup.closest() && tone == Tone.FAINT) {
+                continue;
+            }
+            for (int broad = 0; broad < BREADTHS.size(); broad++) {
+                hatch("stems" + tone.suffix + BREADTHS.get(broad), stems.get(3 * tone.ordinal() + broad));
+            }
+        }
+    }
+
+    private void leaf(Scatter.Plant plant, double lean, List<Point> ends) {
+        double upX = plant.x() - plant.footX();
+        double upY = plant.y() - plant.footY();
+        double kneeX = plant.footX() + 0.42 * upX - 0.35 * lean * upY;
+        double kneeY = plant.footY() + 0.42 * upY + 0.35 * lean * upX;
+        clip.stroke(plant.footX(), plant.footY(), kneeX, kneeY, ends);
+        clip.stroke(kneeX, kneeY, plant.footX() + 0.7 * upX - lean * upY, plant.footY() + 0.7 * upY + lean * upX, ends);
+    }
+
+    /** The plant that is framed: its head as high as it grows, or as nearly as it is not cut off. */
+    private void subject() {
+        double distance = setup.fit().distanceM();
+        double ahead = perspective.aheadOnAxisM(distance);
+        double above = (setup.lowM() + setup.highM()) / 2;
+        double px = setup.headM() * perspective.pxPerM(distance);
+        double y = perspective.y(ahead, above, perspective.depthM(ahead, above));
+        double room = Math.min(px, perspective.height) / 2 * 0.999;
+        double whole = Math.max(room, Math.min(perspective.height - room, y));
+        above += (y - whole) / perspective.pxPerM(distance);
+        y = whole;
+        double x = perspective.width / 2;
+        double footDepth = Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, 0));
+        double footY = perspective.y(ahead, Math.min(0, above - setup.lowM()), footDepth);
+        List<Point> stem = new ArrayList<>();
+        clip.stroke(x, y, x + 0.06 * (footY - y), footY, stem);
+        hatch(setup.closest() ? "stem" : "stems broader", stem);
+        new Heads(setup, perspective).draw(px, distance, List.of(new Point(x, y)), marks);
+    }
+
+    private void hatch(String style, List<Point> ends) {
+        if (!ends.isEmpty()) {
+            marks.add(new Hatch(style, ends));
+        }
+    }
+
+    private void thirds() {
+        List<Point> ends = new ArrayList<>();
+        for (int i = 1; i < 3; i++) {
+            ends.add(new Point(perspective.width * i / 3, 0));
+            ends.add(new Point(perspective.width * i / 3, perspective.height));
+            ends.add(new Point(0, perspective.height * i / 3));
+            ends.add(new Point(perspective.width, perspective.height * i / 3));
+        }
+        marks.add(new Hatch("thirds", ends));
+    }
+
+    private String says(double horizonY, Projection.Place sun) {
+        StringBuilder says = new StringBuilder("The frame takes in ");
+        says.append(Lengths.of(setup.fit().frameWidthM())).append(" by ").append(Lengths.of(setup.fit().frameHeightM()))
+                .append(" at ").append(Lengths.of(setup.fit().distanceM())).append(", where a head of ")
+                .append(Lengths.of(setup.headM())).append(" fills ")
+                .append(Lengths.percent(setup.headM() / setup.fit().frameWidthM())).append(" of its width. ");
+        double ground = 1 - clip.y(horizonY) / perspective.height;
+        says.append(ground >= 1 ? "The ground fills it. " : ground <= 0 ? "No ground is seen. "
+                : (setup.trees() ? "The ground rises to the foot of the wood at " : "The ground reaches the horizon at ")
+                + Lengths.percent(ground) + " of its height. ");
+        if (!trunks.areas().isEmpty()) {
+            says.append("Trunks are drawn as they stand in many a tall wood, some 6 m apart. ");
+        }
+        if (sun != null) {
+            says.append("The sun stands in it, ").append(Lengths.percent((1 + sun.x()) / 2)).append(" from the left and ")
+                    .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
+        }
+        if (heads > 0) {
+            says.append("Flowers at ").append(Math.round(stemsPerM2)).append(" stems a square metre. ");
+        }
+        return says.append("Full ink is sharp, faint ink soft.").toString();
+    }
+}

@@ -1,0 +1,92 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.ZOOM;
+import static understorey.Samples.bag;
+import static understorey.Samples.figure;
+import static understorey.Samples.fullFrame;
+import static understorey.Samples.kinds;
+import static understorey.Samples.picture;
+import static understorey.Samples.prime;
+import static understorey.Samples.with;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.plan.Filter;
+import understorey.plan.Frame;
+import understorey.plan.Lens;
+import understorey.plan.Support;
+
+class HelpsTest {
+
+    /** Held by taking the advice. */
+    @Test
+    void namesTheDistanceFromWhichTheSharpnessWouldDo() {
+        for (double far : new double[] {30, Double.POSITIVE_INFINITY}) {
+            ShotFit short1 = ShotFit.of(picture("a").equivalent(70).sharp(2, far).intent(), bag(fullFrame(24), ZOOM));
+            double near = figure(short1.helps(), FitReason.HELP_SPOT_CLEAR, "near");
+            LensFit there = ShotFit.of(picture("a").equivalent(70).sharp(near, far).intent(), bag(fullFrame(24), ZOOM)).best();
+            assertEquals(1, there.fNumberNeeded() / there.fNumberUseful(), 0.02);
+            assertEquals(Verdict.FITS, there.verdict());
+        }
+    }
+
+    @Test
+    void offersAnotherSpotWhereTheLensIsTooShortOrTooLong() {
+        ShotFit tooShort = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(35)));
+        assertEquals(50 / 35.0, figure(tooShort.helps(), FitReason.HELP_SPOT_NEARER, "times"), 1e-9);
+        ShotFit tooLong = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(75)));
+        assertEquals(1.5, figure(tooLong.helps(), FitReason.HELP_SPOT_FARTHER, "times"), 1e-9);
+        assertFalse(kinds(ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(54)))
+                .helps()).contains("HELP_SPOT_FARTHER"));
+    }
+
+    @Test
+    void stepsBackAndCropsWhereTheDistanceAskedIsTooNear() {
+        ShotFit fit = ShotFit.of(picture("a").framed(new Frame(0.2, null, null, 0.15)).deep(0.002).intent(),
+                bag(fullFrame(24), prime(50)));
+        double distance = figure(fit.helps(), FitReason.HELP_CROP, "distance");
+        assertEquals(distance / 0.15, figure(fit.helps(), FitReason.HELP_CROP, "times"), 1e-9);
+        LensFit there = ShotFit.of(picture("a").framed(new Frame(0.2, null, null, distance)).deep(0.002).intent(),
+                bag(fullFrame(24), prime(50))).best();
+        assertFalse(kinds(there.reasons()).contains("TOO_NEAR"));
+    }
+
+    @Test
+    void namesThePrintThatThePixelsAreEnoughFor() {
+        Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40).print(0.6);
+        double print = figure(ShotFit.of(picture.intent(), bag(fullFrame(6), ZOOM)).helps(),
+                FitReason.HELP_SMALLER_PRINT, "print");
+        assertTrue(print < 0.6);
+        Samples.Picture smaller = picture("a").equivalent(50).sharp(10, 40).print(print - 1e-9);
+        assertFalse(kinds(ShotFit.of(smaller.intent(), bag(fullFrame(6), ZOOM)).best().reasons()).contains("PRINT_SOFT"));
+    }
+
+    @Test
+    void asksForSomethingThatCarriesWhatOverloadsTheLegs() {
+        Support frail = new Support("Frail legs", Support.Kind.TRIPOD, 0.1, 1.6, 1.0, 300.0);
+        ShotFit fit = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), with(bag(fullFrame(24), ZOOM), frail));
+        assertEquals(1.09, figure(fit.helps(), FitReason.HELP_STRONGER_SUPPORT, "load"), 1e-9);
+        assertFalse(kinds(fit.helps()).contains("HELP_SUPPORT"));
+    }
+
+    /** The ring asked for, once in the bag, puts the close-up lens on. */
+    @Test
+    void asksForTheRingThatACloseUpLensWants() {
+        Lens small = new Lens("Small zoom", "A", null, 24, 70, 4, 4, 22.0, 0.38, 0.3, 62.0, 0, 430.0);
+        Intent intent = picture("a").wide(0.07).deep(0.002).intent();
+        Filter closeUp = Samples.closeUpLens(72, 5);
+        ShotFit without = ShotFit.of(intent, with(bag(fullFrame(24), small), closeUp));
+        assertEquals(72, figure(without.helps(), FitReason.HELP_STEP_UP_RING, "thread"));
+        SmallestBag packed = SmallestBag.of(with(bag(fullFrame(24), small), closeUp, Samples.RING, Samples.tube(5)),
+                List.of(), List.of(intent));
+        LensFit best = packed.fits().get(0).best();
+        assertEquals(closeUp, best.camera().attachment());
+        assertEquals(Samples.RING, best.camera().ring());
+        assertTrue(best.penalty() < without.best().penalty());
+        assertEquals(List.of(closeUp, Samples.RING), packed.kept().filters());
+    }
+}

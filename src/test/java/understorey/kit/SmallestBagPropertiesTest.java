@@ -1,0 +1,264 @@
+package understorey.kit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AfterContainer;
+import understorey.Samples;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Role;
+import understorey.plan.Sensor;
+import understorey.plan.Support;
+import understorey.plan.Viewpoint;
+
+/** Random small bags against every one of their parts, planned for as if it were the whole bag. */
+class SmallestBagPropertiesTest {
+
+    private static final Set<Role> ROLES = EnumSet.noneOf(Role.class);
+    private static int limited;
+    private static int lighter;
+    private static int gaveUp;
+
+    /** What a part of the bag does. */
+    private record Part(List<Integer> things, List<Integer> keptByPriority, double grams, int changes, List<Intent> lost) {
+
+        static final Comparator<Part> BEST_FIRST = Comparator
+                .comparing((Part part) -> part.keptByPriority.get(2)).reversed()
+                .thenComparing(part -> -part.keptByPriority.get(1)).thenComparing(part -> -part.keptByPriority.get(0))
+                .thenComparing(Part::grams).thenComparing(Part::changes).thenComparing(part -> part.things.size())
+                .thenComparing(Part::things, SmallestBagPropertiesTest::fileOrder);
+    }
+
+    private static int fileOrder(List<Integer> one, List<Integer> other) {
+        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+            if (!one.get(i).equals(other.get(i))) {
+                return Integer.compare(one.get(i), other.get(i));
+            }
+        }
+        return Integer.compare(one.size(), other.size());
+    }
+
+    @Property(tries = 200, shrinking = ShrinkingMode.OFF)
+    void carriesWhatBruteForceCarries(@ForAll long seed) {
+        Random random = new Random(seed);
+        Bag bag = bag(random);
+        List<Intent> intents = intents(random);
+        double most = random.nextInt(3) == 0 ? 300 + random.nextInt(700) : Double.POSITIVE_INFINITY;
+        SmallestBag smallest = SmallestBag.within(most, bag, List.of(), intents);
+        Part expected = bruteForce(bag, intents, most);
+        assertEquals(names(part(bag, expected.things())), names(smallest.kept()), () -> bag + "\n" + intents);
+        assertEquals(expected.lost(), smallest.lost());
+        assertTrue(smallest.exact());
+        for (int i = 0; i < intents.size(); i++) {
+            assertTheSame(ShotFit.of(intents.get(i), smallest.kept()).best(), smallest.fits().get(i).best(),
+                    ShotFit.of(intents.get(i), bag).best());
+        }
+        intents.forEach(intent -> ROLES.add(intent.role()));
+        limited += Double.isInfinite(most) ? 0 : 1;
+        lighter += !expected.things().isEmpty() && expected.things().size() < items(bag).size() ? 1 : 0;
+        gaveUp += expected.lost().isEmpty() ? 0 : 1;
+    }
+
+    /** So that the property is seen to try what it claims. */
+    @AfterContainer
+    static void triesEveryKindOfBag() {
+        assertEquals(EnumSet.allOf(Role.class), ROLES);
+        assertTrue(limited > 30 && lighter > 80 && gaveUp > 5, () -> limited + " " + lighter + " " + gaveUp);
+    }
+
+    private static void assertTheSame(LensFit alone, LensFit chosen, LensFit whole) {
+        if (alone == null || whole.verdict() == Verdict.CANNOT) {
+            assertTrue(chosen == null || chosen.verdict() == Verdict.CANNOT);
+            return;
+        }
+        assertEquals(alone.verdict(), chosen.verdict());
+        assertEquals(alone.camera(), chosen.camera());
+        assertSame(alone.support(), chosen.support());
+        assertEquals(alone.filters(), chosen.filters());
+        assertEquals(alone.heightM(), chosen.heightM());
+    }
+
+    private static Part bruteForce(Bag bag, List<Intent> intents, double most) {
+        List<LensFit> goals = new ArrayList<>();
+        intents.forEach(intent -> goals.add(ShotFit.of(intent, bag).best()));
+        int count = items(bag).size();
+        Part best = null;
+        for (int set = 0; set < 1 << count; set++) {
+            List<Integer> things = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                if ((set >> i) % 2 == 1) {
+                    things.add(i);
+                }
+            }
+            Part part = judged(bag, things, intents, goals);
+            if (part.grams() <= most && (best == null || Part.BEST_FIRST.compare(part, best) < 0)) {
+                best = part;
+            }
+        }
+        return best;
+    }
+
+    private static Part judged(Bag bag, List<Integer> things, List<Intent> intents, List<LensFit> goals) {
+        Bag part = part(bag, things);
+        Map<Body, String> mounted = new HashMap<>();
+        List<Integer> kept = new ArrayList<>(List.of(0, 0, 0));
+        List<Intent> lost = new ArrayList<>();
+        int changes = 0;
+        for (int i = 0; i < intents.size(); i++) {
+            LensFit goal = goals.get(i);
+            if (goal == null || goal.verdict() == Verdict.CANNOT) {
+                continue;
+            }
+            LensFit best = ShotFit.of(intents.get(i), part).best();
+            if (best == null || !matches(best, goal)) {
+                lost.add(intents.get(i));
+                continue;
+            }
+            int at = intents.get(i).priority() - 1;
+            kept.set(at, kept.get(at) + 1);
+            if (best.camera().lens().mount() != null) {
+                Filter tube = best.camera().tubeMm() > 0 ? best.camera().attachment() : null;
+                String now = best.camera().lens().name() + tube;
+                String before = mounted.put(best.camera().body(), now);
+                changes += before == null || before.equals(now) ? 0 : 1;
+            }
+        }
+        double grams = things.stream().map(items(bag)::get).map(SmallestBagPropertiesTest::grams)
+                .filter(Objects::nonNull).mapToDouble(weight -> weight).sum();
+        return new Part(things, kept, grams, changes, lost);
+    }
+
+    private static boolean matches(LensFit best, LensFit goal) {
+        boolean lens = best.verdict() == Verdict.FITS || best.verdict() == Verdict.COMPROMISE
+                && goal.verdict() == Verdict.COMPROMISE && best.penalty() - goal.penalty() <= 1;
+        boolean polariser = goal.filters().isEmpty() || !best.filters().isEmpty();
+        boolean held = goal.support() == null || best.steady()
+                || !goal.steady() && best.support() != null;
+        return lens && polariser && held && Math.abs(best.heightM() - goal.heightM()) <= 0.1;
+    }
+
+    private static Bag part(Bag bag, List<Integer> things) {
+        List<Object> all = items(bag);
+        List<Body> bodies = new ArrayList<>();
+        List<Lens> lenses = new ArrayList<>();
+        List<Support> supports = new ArrayList<>();
+        List<Filter> filters = new ArrayList<>();
+        for (int i : things) {
+            Object thing = all.get(i);
+            if (thing instanceof Body body) {
+                bodies.add(body);
+            } else if (thing instanceof Lens lens) {
+                lenses.add(lens);
+            } else if (thing instanceof Support support) {
+                supports.add(support);
+            } else {
+                filters.add((Filter) thing);
+            }
+        }
+        return new Bag(bag.name(), null, bodies, lenses, supports, filters, false, List.of(), 0, List.of());
+    }
+
+    private static List<Object> items(Bag bag) {
+        List<Object> items = new ArrayList<>();
+        items.addAll(bag.bodies());
+        items.addAll(bag.lenses());
+        items.addAll(bag.supports());
+        items.addAll(bag.filters());
+        return items;
+    }
+
+    private static List<String> names(Bag bag) {
+        return items(bag).stream().map(Things::name).toList();
+    }
+
+    private static Double grams(Object thing) {
+        return thing instanceof Body body ? body.weightG() : thing instanceof Lens lens ? lens.weightG()
+                : thing instanceof Support support ? support.weightG() : ((Filter) thing).weightG();
+    }
+
+    private static Bag bag(Random random) {
+        List<Body> bodies = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(2); i++) {
+            Body camera = new Body("Body " + i, random.nextBoolean() ? Sensor.FULL_FRAME : Sensor.APS_C, 24,
+                    random.nextInt(4) == 0 ? "B" : "A", 100, 3200, 0, null, null, weight(random), List.of());
+            bodies.add(random.nextInt(5) == 0 ? Samples.phone() : camera);
+        }
+        List<Lens> lenses = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(4); i++) {
+            double shortest = List.of(16, 24, 35, 50, 70, 90, 105).get(random.nextInt(7));
+            double thread = random.nextBoolean() ? 62 : 72;
+            lenses.add(new Lens("Lens " + i, random.nextInt(4) == 0 ? "B" : "A", null, shortest,
+                    random.nextBoolean() ? shortest : 3 * shortest, 2.8, 4, 22.0, 0.3,
+                    List.of(0.15, 0.3, 0.5, 1.0).get(random.nextInt(4)), random.nextInt(5) == 0 ? null : thread, 0,
+                    weight(random)));
+        }
+        List<Support> supports = new ArrayList<>();
+        List<Filter> filters = new ArrayList<>();
+        for (int i = 0; i < random.nextInt(3); i++) {
+            Support.Kind kind = Support.Kind.values()[random.nextInt(4)];
+            boolean stands = kind == Support.Kind.TRIPOD || kind == Support.Kind.MONOPOD;
+            supports.add(new Support("Support " + i, kind, stands ? 0.1 + random.nextInt(4) * 0.1 : null,
+                    stands ? 1 + random.nextInt(7) * 0.1 : null, random.nextInt(3) == 0 ? 0.9 : null, weight(random)));
+        }
+        for (int i = 0; i < random.nextInt(4); i++) {
+            double thread = random.nextBoolean() ? 62 : 72;
+            filters.add(switch (random.nextInt(4)) {
+                case 0 -> new Filter("Ring " + i, Filter.Kind.STEP_UP_RING, null, 0, 62.0, 72.0, null, null, weight(random));
+                case 1 -> new Filter("Tube " + i, Filter.Kind.EXTENSION_TUBE, null, 0, null, null, null,
+                        List.of(12.0, 36.0).get(random.nextInt(2)), weight(random));
+                case 2 -> new Filter("Close-up " + i, Filter.Kind.CLOSE_UP_LENS, thread, 0, null, null, 3.0, null,
+                        weight(random));
+                default -> new Filter("Polariser " + i, Filter.Kind.POLARISER, thread, 1.5, null, null, null, null,
+                        weight(random));
+            });
+        }
+        return new Bag("Bag", null, bodies, lenses, supports, filters, false, List.of(), 0, List.of());
+    }
+
+    /** Halves of a gram, so that sums are exact; few of them, so that bags weigh the same; some unknown. */
+    private static Double weight(Random random) {
+        return random.nextInt(6) == 0 ? null : Double.valueOf(100.5 * (1 + random.nextInt(8)));
+    }
+
+    private static List<Intent> intents(Random random) {
+        List<Intent> intents = new ArrayList<>();
+        for (int i = 0; i <= random.nextInt(5); i++) {
+            Role role = Role.values()[random.nextInt(5)];
+            Samples.Picture picture = picture("Picture " + i).role(role);
+            if (random.nextBoolean()) {
+                picture.from(List.of(Viewpoint.Stance.STANDING, Viewpoint.Stance.KNEELING, Viewpoint.Stance.GROUND,
+                        new Viewpoint.Height(0.4)).get(random.nextInt(4)));
+            }
+            if (random.nextInt(3) == 0) {
+                picture.polarised();
+            }
+            if (role == Role.DETAIL || role == Role.CLOSING) {
+                picture.wide(List.of(0.04, 0.1, 0.6).get(random.nextInt(3))).deep(0.002);
+            } else {
+                picture.equivalent(List.of(20, 28, 50, 100, 200).get(random.nextInt(5))).sharp(8, 40);
+            }
+            Intent made = picture.intent();
+            intents.add(new Intent(made.shot(), made.role(), made.viewpoint(), made.orientation(), made.sharp(),
+                    made.focalEquivalentMm(), made.frame(), made.polariser(), made.duration(), 1 + random.nextInt(3),
+                    made.assumed()));
+        }
+        return intents;
+    }
+}
