@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import understorey.kit.Intent;
 import understorey.kit.SmallestBag;
 import understorey.light.Drops;
@@ -63,21 +64,33 @@ public final class Planner {
         return new Planner(trip).brief();
     }
 
+    /** Drawings are made on another core while the pictures are planned. */
     private Brief brief() {
+        List<CompletableFuture<Drawing>> days = new ArrayList<>();
+        for (SpotPlanner.Place place : places) {
+            days.add(CompletableFuture.supplyAsync(() -> day(place)));
+        }
         Drops drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
         ShotPlanner planner = new ShotPlanner(trip, outing, sky, drops);
         List<ShotBrief> shots = new ArrayList<>();
         for (Intent intent : intents) {
             shots.add(planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()), spots.of(places, intent.shot())));
         }
-        List<SpotLight> lit = new ArrayList<>();
+        List<CompletableFuture<Drawing>> skylines = new ArrayList<>();
         for (SpotPlanner.Place place : places) {
-            lit.add(drawn(place, shotsAt(place, shots)));
+            List<ShotBrief> here = shotsAt(place, shots);
+            skylines.add(CompletableFuture.supplyAsync(() -> skyline(place, here)));
         }
         Story story = Story.of(intents);
+        Packing packing = packing(shots);
+        List<Finding> findings = remarks(story, shots).all();
+        List<SpotLight> lit = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            lit.add(places.get(i).lit(days.get(i).join(), skylines.get(i).join()));
+        }
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
-                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(shots), outing, story, packing(shots), flowering(),
-                Cautions.of(trip, outing, intents), remarks(story, shots).all(), assumed());
+                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(shots), outing, story, packing, flowering(),
+                Cautions.of(trip, outing, intents), findings, assumed());
     }
 
     /** Row by row the light of the site or of the place visited that is darkest under an overcast sky: for the way. */
@@ -102,21 +115,25 @@ public final class Planner {
         return here;
     }
 
-    private SpotLight drawn(SpotPlanner.Place place, List<ShotBrief> here) {
-        String at = place.spots().isEmpty() ? site.name() : String.join(", ", place.spots());
-        Drawing day = DayLightChart.of(place.light(), sun, place.sunlit(), this::expected, outing, order(here),
-                "The day’s light at " + at);
-        Drawing skyline = SkylineChart.of(place.light(), place.stand().skyline(),
-                place.stand().canopy().treeTopDeg(), site, trip.shots(), fields(here), "The sun over the skyline at " + at);
-        return new SpotLight(List.copyOf(place.spots()), place.stand(), place.light(), place.sunlit(),
-                place.overTrees(), place.mist(), day, skyline);
+    private Drawing day(SpotPlanner.Place place) {
+        return DayLightChart.of(place.light(), sun, place.sunlit(), this::expected, outing, order(place),
+                "The day’s light at " + name(place));
+    }
+
+    private Drawing skyline(SpotPlanner.Place place, List<ShotBrief> here) {
+        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site,
+                trip.shots(), fields(here), "The sun over the skyline at " + name(place));
+    }
+
+    private String name(SpotPlanner.Place place) {
+        return place.spots().isEmpty() ? site.name() : String.join(", ", place.spots());
     }
 
     /** The pictures by number; null for those taken elsewhere. */
-    private List<String> order(List<ShotBrief> here) {
-        List<String> order = new ArrayList<>(Collections.nCopies(trip.shots().size(), null));
-        for (ShotBrief shot : here) {
-            order.set(shot.number() - 1, shot.intent().shot().name());
+    private List<String> order(SpotPlanner.Place place) {
+        List<String> order = new ArrayList<>();
+        for (Shot shot : trip.shots()) {
+            order.add(spots.of(places, shot) == place ? shot.name() : null);
         }
         return order;
     }

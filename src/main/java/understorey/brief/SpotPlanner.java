@@ -14,6 +14,7 @@ import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
+import understorey.scene.Drawing;
 import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
@@ -38,6 +39,9 @@ final class SpotPlanner {
     /** The light at one place, before it is drawn. */
     record Place(Spot first, List<String> spots, Standpoint stand, List<LightAt> light, List<SunAt> track,
                  List<Interval> sunlit, List<Interval> overTrees, Mist mist) {
+        SpotLight lit(Drawing dayLight, Drawing skyline) {
+            return new SpotLight(List.copyOf(spots), stand, light, sunlit, overTrees, mist, dayLight, skyline);
+        }
     }
 
     /**
