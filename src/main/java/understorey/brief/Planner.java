@@ -73,8 +73,12 @@ public final class Planner {
         Drops drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
         ShotPlanner planner = new ShotPlanner(trip, outing, sky, drops);
         List<ShotBrief> shots = new ArrayList<>();
+        List<CompletableFuture<ShotBrief>> drawn = new ArrayList<>();
         for (Intent intent : intents) {
-            shots.add(planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()), spots.of(places, intent.shot())));
+            ShotBrief shot = planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()),
+                    spots.of(places, intent.shot()));
+            shots.add(shot);
+            drawn.add(CompletableFuture.supplyAsync(() -> planner.drawn(shot)));
         }
         List<CompletableFuture<Drawing>> skylines = new ArrayList<>();
         for (SpotPlanner.Place place : places) {
@@ -88,8 +92,10 @@ public final class Planner {
         for (int i = 0; i < places.size(); i++) {
             lit.add(places.get(i).lit(days.get(i).join(), skylines.get(i).join()));
         }
+        List<ShotBrief> withDrawings = new ArrayList<>();
+        drawn.forEach(shot -> withDrawings.add(shot.join()));
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
-                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(shots), outing, story, packing, flowering(),
+                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing, story, packing, flowering(),
                 Cautions.of(trip, outing, intents), findings, assumed());
     }
 

@@ -64,6 +64,12 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
     public record ForCompanion(String name, LensFit best) {
     }
 
+    /** The same picture with other drawings. */
+    ShotBrief with(Drawing otherSketch, Drawing otherSideView) {
+        return new ShotBrief(number, intent, fit, time, light, weather, sunlight, wished, polariser, whiteBalance, cover,
+                settings, otherSkies, companions, otherSketch, otherSideView);
+    }
+
     /** True when the weather at its time is known. */
     public boolean skyKnown() {
         return weather.okta() != null;

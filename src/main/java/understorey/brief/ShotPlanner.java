@@ -96,21 +96,27 @@ final class ShotPlanner {
                         whiteBalance(shot, light, word.okta())));
             }
         }
-        Setup setup = best == null ? null : setup(best, settings, spot, light);
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
                 wished(shot, place, light, weather), camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 CoverTrade.of(fit, spot == null ? null : spot.slope()),
-                settings, List.copyOf(skies), companions(intent), setup == null ? null : ViewfinderSketch.of(setup),
-                setup == null ? null : SideView.of(setup));
+                settings, List.copyOf(skies), companions(intent), null, null);
     }
 
-    /** What is drawn of a picture; without a sun that the land hides. */
-    private Setup setup(LensFit fit, Settings settings, Spot spot, LightAt light) {
-        return new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
+    /** The same picture with its drawings; without a sun that the land hides. */
+    ShotBrief drawn(ShotBrief shot) {
+        LensFit fit = shot.fit().best();
+        if (fit == null) {
+            return shot;
+        }
+        Spot spot = site.spot(shot.intent().shot().spot());
+        Settings settings = shot.settings();
+        LightAt light = shot.light();
+        Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
                 light.aboveSkyline() ? light.sun() : null);
+        return shot.with(ViewfinderSketch.of(setup), SideView.of(setup));
     }
 
     private static ZonedDateTime middle(Interval time) {
