@@ -119,11 +119,11 @@ final class Svg {
         for (int i = 1; i < ends.size(); i += 2) {
             Drawing.Point from = ends.get(i - 1);
             Drawing.Point to = ends.get(i);
-            svg.append('M').append(px(from.x())).append(' ').append(px(from.y()));
+            px(from.y(), px(from.x(), svg.append('M')).append(' '));
             if (from.y() == to.y()) {
-                svg.append('H').append(px(to.x()));
+                px(to.x(), svg.append('H'));
             } else if (from.x() == to.x()) {
-                svg.append('V').append(px(to.y()));
+                px(to.y(), svg.append('V'));
             } else {
                 svg.append('l');
                 step(from, to, svg);
@@ -134,7 +134,7 @@ final class Svg {
     private static void path(List<Drawing.Point> points, StringBuilder svg) {
         char command = 'M';
         for (Drawing.Point point : points) {
-            svg.append(command).append(px(point.x())).append(' ').append(px(point.y()));
+            px(point.y(), px(point.x(), svg.append(command)).append(' '));
             command = 'L';
         }
     }
@@ -191,10 +191,12 @@ final class Svg {
     }
 
     private static String px(double value) {
-        StringBuilder px = new StringBuilder(7);
-        long tenths = Math.round(value * 10);
-        tenths(tenths, px);
-        return px.toString();
+        return px(value, new StringBuilder(7)).toString();
+    }
+
+    private static StringBuilder px(double value, StringBuilder svg) {
+        tenths(Math.round(value * 10), svg);
+        return svg;
     }
 
     static String escape(String text) {

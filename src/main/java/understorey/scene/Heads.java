@@ -16,6 +16,7 @@ import understorey.scene.Drawing.Stamps;
 final class Heads {
 
     static final double STEP = 1.15;
+    private static final double STEPS_PER_E = 1 / Math.log(STEP);
     private static final double LEAST_PX = 1.3;
     private static final double RING_PX = 2.6;
     private static final double PETALS_PX = 8.5;
@@ -33,19 +34,21 @@ final class Heads {
     private final Setup setup;
     private final double framePx;
     private final Clip clip;
+    private final Focus focus;
     private final int flowers;
 
     Heads(Setup setup, Perspective perspective) {
         this.setup = setup;
         framePx = perspective.width;
         clip = new Clip(perspective.width, perspective.height);
+        focus = setup.focus();
         Integer open = setup.subject().flowersOpen();
         flowers = open == null ? 1 : Math.min(MOST_FLOWERS, open);
     }
 
     /** The step of a size, px; what is smaller than a spot can be counts as a spot. */
     static int step(double px) {
-        return (int) Math.round(Math.log(Math.max(LEAST_PX, px)) / Math.log(STEP));
+        return (int) Math.round(Math.log(Math.max(LEAST_PX, px)) * STEPS_PER_E);
     }
 
     static double size(int step) {
@@ -54,8 +57,8 @@ final class Heads {
 
     /** Heads of one size at one depth. */
     void draw(double px, double depthM, List<Point> at, List<Mark> marks) {
-        Tone tone = Tone.of(setup, depthM);
-        double blur = tone == Tone.SHARP ? 0 : setup.blurShare(depthM) * framePx;
+        Tone tone = Tone.of(focus, depthM);
+        double blur = tone == Tone.SHARP ? 0 : focus.blurShare(depthM) * framePx;
         if (tone == Tone.FAINT) {
             marks.add(new Spots("disc" + petals(), px + blur, at));
         } else if (px < RING_PX) {

@@ -29,12 +29,19 @@ final class Scatter {
     private static final double STEM_VEIL = 0.06;
 
     private final Setup setup;
+    private final Focus focus;
+    private final double headM;
+    private final double lowM;
+    private final double highM;
+    private final boolean close;
+    private final double leastDepthM;
     private final Perspective perspective;
     private final Trunks trunks;
     private final Seed seed;
     private final double meanM;
     private final List<Plant> plants = new ArrayList<>();
     private final double gapPx;
+    private final int columns;
     private final boolean[] taken;
 
     /**
@@ -47,21 +54,27 @@ final class Scatter {
         this.perspective = perspective;
         this.trunks = trunks;
         this.seed = seed;
-        meanM = (setup.lowM() + setup.highM()) / 2;
+        focus = setup.focus();
+        headM = setup.headM();
+        lowM = setup.lowM();
+        highM = setup.highM();
+        close = setup.close();
+        leastDepthM = leastDepthM();
+        meanM = (lowM + highM) / 2;
         gapPx = Math.max(LEAST_GAP_PX, Math.sqrt(perspective.width * (perspective.height - topPx()) / most));
-        taken = new boolean[columns() * (int) (perspective.height / gapPx + 2)];
+        columns = (int) (perspective.width / gapPx + 2);
+        taken = new boolean[columns * (int) (perspective.height / gapPx + 2)];
         walk(stemsPerM2);
     }
 
     /** The upper edge of what the flowers may cover, px: a camera among them sees them up to the top. */
     private double topPx() {
-        double depth = perspective.depthM(FlowerLayer.FAR_M, setup.highM());
-        if (setup.fit().heightM() <= setup.highM() || depth < Perspective.LEAST_DEPTH_M) {
+        double depth = perspective.depthM(FlowerLayer.FAR_M, highM);
+        if (setup.fit().heightM() <= highM || depth < Perspective.LEAST_DEPTH_M) {
             return 0;
         }
-        return Math.max(0, Math.min(perspective.height - 10 * LEAST_GAP_PX, perspective.y(FlowerLayer.FAR_M, setup.highM(), depth)));
+        return Math.max(0, Math.min(perspective.height - 10 * LEAST_GAP_PX, perspective.y(FlowerLayer.FAR_M, highM, depth)));
     }
-
 
     /** Near ones first. */
     List<Plant> plants() {
@@ -72,34 +85,30 @@ final class Scatter {
         double ahead = perspective.nearestAheadM();
         for (int band = 0; band < BANDS && ahead < FlowerLayer.FAR_M; band++) {
             double thick = BAND * Math.max(0.1, perspective.distanceM(ahead, meanM));
-            if (setup.blurShare(Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, meanM))) > DISSOLVED) {
+            if (focus.blurShare(Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, meanM))) > DISSOLVED) {
                 thick *= DEEPER;
             }
             double depth = perspective.depthM(ahead + thick / 2, meanM);
-            if (depth > leastDepthM()) {
+            if (depth > leastDepthM) {
                 row(band, ahead, thick, depth, stemsPerM2);
             }
             ahead += thick;
         }
     }
 
-    private int columns() {
-        return (int) (perspective.width / gapPx + 2);
-    }
-
     /** Close up, nothing stands between the lens and its subject, nor beside it where it fills the frame. */
     private double leastDepthM() {
-        return setup.closest() ? Math.max(setup.sharpToM(), setup.fit().distanceM() + setup.headM())
-                : setup.close() ? setup.sharpFromM() : Math.max(Perspective.LEAST_DEPTH_M, setup.headM());
+        return setup.closest() ? Math.max(setup.sharpToM(), setup.fit().distanceM() + headM)
+                : close ? setup.sharpFromM() : Math.max(Perspective.LEAST_DEPTH_M, headM);
     }
 
     private void row(int band, double ahead, double thick, double depth, double stemsPerM2) {
         double pxPerM = perspective.pxPerM(depth);
-        double wide = setup.headM() * pxPerM;
-        double blur = setup.sharp(depth) ? 0 : setup.blurShare(depth) * perspective.width;
+        double wide = headM * pxPerM;
+        double blur = focus.sharp(depth) ? 0 : focus.blurShare(depth) * perspective.width;
         double beyond = (wide + blur) / 2;
-        double lowest = perspective.y(ahead, setup.lowM(), depth);
-        double highest = perspective.y(ahead + thick, setup.highM(), depth);
+        double lowest = perspective.y(ahead, lowM, depth);
+        double highest = perspective.y(ahead + thick, highM, depth);
         boolean before = depth < setup.fit().focusM();
         boolean over = Math.max(lowest, highest) < 0;
         boolean veils = before && (over ? blur > STEM_VEIL * perspective.width : wide + blur > VEIL * perspective.width);
@@ -122,9 +131,9 @@ final class Scatter {
     private void plant(int index, double left, double cell, double from, double thick, double beyond) {
         double right = left + seed.share(index, 22) * cell;
         double ahead = from + seed.share(index, 23) * thick;
-        double above = setup.lowM() + seed.share(index, 24) * (setup.highM() - setup.lowM());
+        double above = lowM + seed.share(index, 24) * (highM - lowM);
         double depth = perspective.depthM(ahead, above);
-        if (depth < leastDepthM()) {
+        if (depth < leastDepthM) {
             return;
         }
         double x = perspective.x(right, depth);
@@ -135,7 +144,7 @@ final class Scatter {
         if (!stemOnly && !perspective.inFrame(x, y, beyond) || trunks.hides(x, y, depth) || besideSubject(x, depth)) {
             return;
         }
-        int place = (int) (Math.max(0, Math.min(perspective.height, y)) / gapPx) * columns()
+        int place = (int) (Math.max(0, Math.min(perspective.height, y)) / gapPx) * columns
                 + (int) (Math.max(0, Math.min(perspective.width, x)) / gapPx);
         if (taken[place]) {
             return;
@@ -145,7 +154,7 @@ final class Scatter {
     }
 
     private boolean besideSubject(double x, double depth) {
-        return setup.close() && depth < setup.sharpToM() + setup.headM()
-                && Math.abs(x - perspective.width / 2) < 1.2 * setup.headM() * perspective.pxPerM(depth);
+        return close && depth < focus.sharpToM() + headM
+                && Math.abs(x - perspective.width / 2) < 1.2 * headM * perspective.pxPerM(depth);
     }
 }

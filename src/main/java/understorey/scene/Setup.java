@@ -2,7 +2,6 @@ package understorey.scene;
 
 import understorey.kit.CoverTrade;
 import understorey.kit.LensFit;
-import understorey.optics.BackgroundBlur;
 import understorey.plan.Canopy;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
@@ -69,13 +68,8 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
         return close() && fit.frameWidthM() < CLOSEST * headM();
     }
 
-    boolean sharp(double depthM) {
-        return depthM >= sharpFromM && depthM <= sharpToM;
-    }
-
-    /** Diameter of the blur of a point, share of the frame's width. */
-    double blurShare(double depthM) {
-        return BackgroundBlur.discMm(fit.actingFocalMm(), fNumber / fit.closeUpTimes(), fit.focusM() * 1000,
-                depthM * 1000) / fit.usedWidthMm();
+    Focus focus() {
+        return new Focus(fit.actingFocalMm(), fNumber / fit.closeUpTimes(), fit.focusM(), fit.usedWidthMm(), sharpFromM,
+                sharpToM);
     }
 }

@@ -13,7 +13,7 @@ enum Tone {
         this.suffix = suffix;
     }
 
-    static Tone of(Setup setup, double depthM) {
-        return setup.sharp(depthM) ? SHARP : setup.blurShare(depthM) < NO_OUTLINE ? SOFT : FAINT;
+    static Tone of(Focus focus, double depthM) {
+        return focus.sharp(depthM) ? SHARP : focus.blurShare(depthM) < NO_OUTLINE ? SOFT : FAINT;
     }
 }

@@ -30,6 +30,7 @@ final class Trunks {
     private final Setup setup;
     private final Perspective perspective;
     private final Clip clip;
+    private final Focus focus;
     private final Seed seed;
     private final double[] depthAt;
     private final double[] footAt;
@@ -41,6 +42,7 @@ final class Trunks {
         this.perspective = perspective;
         this.seed = seed;
         clip = new Clip(perspective.width, perspective.height);
+        focus = setup.focus();
         depthAt = new double[(int) perspective.width + 1];
         footAt = new double[depthAt.length];
         Arrays.fill(depthAt, Double.POSITIVE_INFINITY);
@@ -99,9 +101,9 @@ final class Trunks {
         }
         double half = thickM / 2 * perspective.pxPerM(depth);
         double halfTop = (1 - TAPER) * thickM / 2 * perspective.pxPerM(topDepth);
-        Tone tone = Tone.of(setup, depth);
+        Tone tone = Tone.of(focus, depth);
         if (tone != Tone.SHARP) {
-            double blur = setup.blurShare(depth) * perspective.width;
+            double blur = focus.blurShare(depth) * perspective.width;
             half += blur / 4;
             halfTop += blur / 4;
         }

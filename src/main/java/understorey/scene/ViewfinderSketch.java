@@ -39,18 +39,35 @@ public final class ViewfinderSketch {
     private final Perspective perspective;
     private final Clip clip;
     private final Seed seed;
+    private final Focus focus;
+    private final double headM;
     private final Trunks trunks;
     private final List<Mark> marks = new ArrayList<>();
     private int heads;
 
-    private ViewfinderSketch(Setup setup, double stemsPerM2, double share) {
-        this.share = share;
+    private ViewfinderSketch(Setup setup, double stemsPerM2) {
+        share = 1;
         this.setup = setup;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
         clip = new Clip(perspective.width, perspective.height);
         seed = new Seed(setup.fit().intent().shot().name().hashCode());
         trunks = new Trunks(setup, perspective, seed);
+        focus = setup.focus();
+        headM = setup.headM();
+    }
+
+    /** The same picture with fewer flowers. */
+    private ViewfinderSketch(ViewfinderSketch full, double share) {
+        this.share = share;
+        setup = full.setup;
+        stemsPerM2 = full.stemsPerM2;
+        perspective = full.perspective;
+        clip = full.clip;
+        seed = full.seed;
+        trunks = full.trunks;
+        focus = full.focus;
+        headM = full.headM;
     }
 
     /** At the density of a good stand. */
@@ -60,10 +77,13 @@ public final class ViewfinderSketch {
 
     static Drawing of(Setup setup, double stemsPerM2) {
         double share = 1;
-        Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
-        while (share > 0.1 && bytes(drawing) > MOST_BYTES) {
-            share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes(drawing));
-            drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing();
+        ViewfinderSketch full = new ViewfinderSketch(setup, stemsPerM2);
+        Drawing drawing = full.drawing();
+        double bytes = bytes(drawing);
+        while (share > 0.1 && bytes > MOST_BYTES) {
+            share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes);
+            drawing = new ViewfinderSketch(full, share).drawing();
+            bytes = bytes(drawing);
         }
         return drawing;
     }
@@ -145,13 +165,14 @@ public final class ViewfinderSketch {
 
     /** Far ones first: spots, then stems, then heads that are large enough to have one. */
     private void flowers() {
-        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, (int) (MOST_HEADS * share), perspective, trunks, seed).plants();
+        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, (int) (MOST_HEADS * share), perspective, trunks,
+                seed).plants();
         List<List<Point>> bySize = new ArrayList<>();
         for (Scatter.Plant plant : plants) {
             if (!plant.head()) {
                 continue;
             }
-            int step = Heads.step(setup.headM() * perspective.pxPerM(plant.depthM()));
+            int step = Heads.step(headM * perspective.pxPerM(plant.depthM()));
             while (bySize.size() <= step) {
                 bySize.add(new ArrayList<>());
             }
@@ -166,7 +187,7 @@ public final class ViewfinderSketch {
             }
             if (!bySize.get(step).isEmpty()) {
                 double px = Heads.size(step);
-                drawn.draw(px, setup.headM() * perspective.pxPerM(1) / px, bySize.get(step), marks);
+                drawn.draw(px, headM * perspective.pxPerM(1) / px, bySize.get(step), marks);
             }
         }
     }
@@ -179,12 +200,12 @@ public final class ViewfinderSketch {
         }
         int number = 0;
         for (Scatter.Plant plant : plants) {
-            double px = setup.headM() * perspective.pxPerM(plant.depthM());
+            double px = headM * perspective.pxPerM(plant.depthM());
             if (px < STEM_PX || number >= MOST_STEMS * share) {
                 break;
             }
             int broad = px < BROAD_PX ? 0 : px < 2 * BROAD_PX ? 1 : 2;
-            List<Point> ends = stems.get(3 * Tone.of(setup, plant.depthM()).ordinal() + broad);
+            List<Point> ends = stems.get(3 * Tone.of(focus, plant.depthM()).ordinal() + broad);
             clip.stroke(plant.footX(), plant.footY(), plant.x(), plant.y(), ends);
             if (px > LEAF_PX && number < MOST_LEAVES * share) {
                 leaf(plant, -0.06 - 0.14 * seed.share(number, 31), ends);
@@ -216,7 +237,7 @@ public final class ViewfinderSketch {
         double distance = setup.fit().distanceM();
         double ahead = perspective.aheadOnAxisM(distance);
         double above = (setup.lowM() + setup.highM()) / 2;
-        double px = setup.headM() * perspective.pxPerM(distance);
+        double px = headM * perspective.pxPerM(distance);
         double y = perspective.y(ahead, above, perspective.depthM(ahead, above));
         double room = Math.min(px, perspective.height) / 2 * 0.999;
         double whole = Math.max(room, Math.min(perspective.height - room, y));
@@ -252,8 +273,8 @@ public final class ViewfinderSketch {
         StringBuilder says = new StringBuilder("The frame takes in ");
         says.append(Lengths.of(setup.fit().frameWidthM())).append(" by ").append(Lengths.of(setup.fit().frameHeightM()))
                 .append(" at ").append(Lengths.of(setup.fit().distanceM())).append(", where a head of ")
-                .append(Lengths.of(setup.headM())).append(" fills ")
-                .append(Lengths.percent(setup.headM() / setup.fit().frameWidthM())).append(" of its width. ");
+                .append(Lengths.of(headM)).append(" fills ")
+                .append(Lengths.percent(headM / setup.fit().frameWidthM())).append(" of its width. ");
         double ground = 1 - clip.y(horizonY) / perspective.height;
         says.append(ground >= 1 ? "The ground fills it. " : ground <= 0 ? "No ground is seen. "
                 : (setup.trees() ? "The ground rises to the foot of the wood at " : "The ground reaches the horizon at ")

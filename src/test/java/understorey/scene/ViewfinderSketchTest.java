@@ -188,10 +188,10 @@ class ViewfinderSketchTest {
     @Test
     void whatIsSoftHasFainterInk() {
         Setup setup = Setups.inTheWood(floor(1.5, 50, 20), 0);
-        assertEquals(Tone.SHARP, Tone.of(setup, setup.sharpFromM()));
-        assertEquals(Tone.SOFT, Tone.of(setup, setup.sharpFromM() * 0.99));
+        assertEquals(Tone.SHARP, Tone.of(setup.focus(), setup.sharpFromM()));
+        assertEquals(Tone.SOFT, Tone.of(setup.focus(), setup.sharpFromM() * 0.99));
         Setup close = head();
-        assertEquals(Tone.FAINT, Tone.of(close, 10));
+        assertEquals(Tone.FAINT, Tone.of(close.focus(), 10));
     }
 
     private static Mark mark(Drawing drawing, String style) {

@@ -1,0 +1,60 @@
+package understorey.brief;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import understorey.plan.Trip;
+import understorey.reading.PlansReader;
+import understorey.scene.Drawing;
+import understorey.scene.Setup;
+import understorey.scene.SideView;
+import understorey.scene.ViewfinderSketch;
+import understorey.share.Sharing;
+
+/** The drawings alone of the pictures of the demo's fullest trip, a sketch and a side view each: warm, one core. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class SketchBenchmark {
+
+    private static final double F_NUMBER = 8;
+
+    private final List<Setup> setups = new ArrayList<>();
+
+    /** At one aperture, under the canopy of the spot, sharp from half the distance framed to twice it. */
+    @org.openjdk.jmh.annotations.Setup
+    public void read() {
+        List<Trip> trips = PlansReader.read(Path.of("plans")).trips();
+        Trip trip = Sharing.forAudience(trips.stream().filter(one -> one.shots().size() > 4).findFirst().orElseThrow());
+        for (ShotBrief shot : Planner.brief(trip).shots()) {
+            if (shot.fit().best() != null) {
+                double distanceM = shot.fit().best().distanceM();
+                setups.add(new Setup(shot.fit().best(), F_NUMBER, 0.5 * distanceM, 2 * distanceM, null,
+                        trip.site().canopyAt(trip.site().spot(shot.intent().shot().spot())), null, null));
+            }
+        }
+    }
+
+    @Benchmark
+    public List<Drawing> drawings() {
+        List<Drawing> drawings = new ArrayList<>();
+        for (Setup setup : setups) {
+            drawings.add(ViewfinderSketch.of(setup));
+            drawings.add(SideView.of(setup));
+        }
+        return drawings;
+    }
+}
