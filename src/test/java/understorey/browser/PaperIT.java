@@ -73,7 +73,7 @@ class PaperIT {
         open(name);
         for (Paper paper : Paper.values()) {
             int sides = sides(paper);
-            assertTrue(sides > 1 && sides <= 16, sides + " sides of " + paper);
+            assertTrue(sides > 1 && sides <= 18, sides + " sides of " + paper);
         }
     }
 
