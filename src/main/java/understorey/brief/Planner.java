@@ -54,8 +54,8 @@ public final class Planner {
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots());
         this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
-        this.spots = new SpotPlanner(trip, date, sun);
-        this.places = spots.places(intents, light);
+        this.spots = new SpotPlanner(trip, date, sun, light);
+        this.places = spots.places(intents);
         this.outing = RunningOrder.of(trip, date, sun, darkest(), intents);
         this.sky = new ExpectedSky(trip);
     }

@@ -17,6 +17,7 @@ import understorey.kit.ShotFit;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
+import understorey.light.LightTable;
 import understorey.light.Moment;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
@@ -37,20 +38,13 @@ import understorey.scene.SideView;
 import understorey.scene.Setup;
 import understorey.scene.ViewfinderSketch;
 import understorey.sky.Interval;
-import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
 /** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
 final class ShotPlanner {
 
     private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
-    /** From here on the subject is as likely in the sun as out of it. */
-    private static final double MOSTLY_SUN = 0.4;
-    /** Below this part of the floor a fleck is a chance find. */
-    private static final double LEAST_SUN = 0.01;
     private static final double OVERCAST_OKTA = 7.5;
-    /** Civil twilight is brighter than any moon. */
-    private static final double NIGHT_DEG = -6;
 
     private final Trip trip;
     private final Site site;
@@ -80,7 +74,7 @@ final class ShotPlanner {
         Spot spot = site.spot(shot.spot());
         Position position = site.positionOf(spot);
         SunAt sun = SunAt.of(position, middle);
-        LightAt light = LightAt.of(sun, place.stand(), sun.altitudeDeg() < NIGHT_DEG ? MoonAt.of(position, middle) : null);
+        LightAt light = LightTable.at(position, sun, place.stand());
         Weather weather = sky.weather(middle);
         LensFit best = fit.best();
         Projection camera = best == null || shot.facingDeg() == null ? null
@@ -132,7 +126,7 @@ final class ShotPlanner {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();
         }
-        boolean inSun = light.fleckShare() >= (wantsSun(shot.light()) ? LEAST_SUN : MOSTLY_SUN);
+        boolean inSun = wantsSun(shot.light()) ? light.flecked() : light.mostlySunlit();
         return WhiteBalance.of(light.sun().altitudeDeg(), inSun, okta, light.plantAreaIndex());
     }
 
@@ -159,7 +153,7 @@ final class ShotPlanner {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        boolean shines = light.fleckShare() >= LEAST_SUN && orMiddle(weather.okta()) < OVERCAST_OKTA;
+        boolean shines = light.flecked() && orMiddle(weather.okta()) < OVERCAST_OKTA;
         return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }

@@ -27,13 +27,28 @@ final class SpotPlanner {
 
     private final Site site;
     private final LocalDate date;
+    private final List<LightAt> siteLight;
     private final Mist mist;
 
-    SpotPlanner(Trip trip, LocalDate date, SunDay sun) {
+    /**
+     * For a trip on a date.
+     *
+     * @param siteLight of the site itself, over the whole date
+     */
+    SpotPlanner(Trip trip, LocalDate date, SunDay sun, List<LightAt> siteLight) {
         this.site = trip.site();
         this.date = date;
-        this.mist = Mist.atDawn(sun, morningSun(sun, Skyline.of(site.skyline()).sunlit(site.position(), date, site.zone())),
-                trip.forecast(), trip.sky());
+        this.siteLight = siteLight;
+        this.mist = Mist.atDawn(sun, morningSun(sun, siteLight.get(0).place().skyline().sunlit(site.position(),
+                track(siteLight))), trip.forecast(), trip.sky());
+    }
+
+    private static List<SunAt> track(List<LightAt> rows) {
+        List<SunAt> track = new ArrayList<>(rows.size());
+        for (LightAt row : rows) {
+            track.add(row.sun());
+        }
+        return track;
     }
 
     /** The light at one place, before it is drawn. */
@@ -44,24 +59,20 @@ final class SpotPlanner {
         }
     }
 
-    /**
-     * The places of the pictures in the order in which they come; the site itself where there are none.
-     *
-     * @param siteLight of the site itself, over the whole date
-     */
-    List<Place> places(List<Intent> intents, List<LightAt> siteLight) {
+    /** The places of the pictures in the order in which they come; the site itself where there are none. */
+    List<Place> places(List<Intent> intents) {
         List<Place> places = new ArrayList<>();
         for (Intent intent : intents) {
             Spot spot = site.spot(intent.shot().spot());
             Place known = of(places, spot);
             if (known == null) {
-                places.add(place(spot, siteLight));
+                places.add(place(spot));
             } else if (spot != null && !known.spots().contains(spot.name())) {
                 known.spots().add(spot.name());
             }
         }
         if (places.isEmpty()) {
-            places.add(place(null, siteLight));
+            places.add(place(null));
         }
         return places;
     }
@@ -93,14 +104,11 @@ final class SpotPlanner {
                 && Math.abs(at.longitude() - site.position().longitude()) < NEAR_DEG;
     }
 
-    private Place place(Spot spot, List<LightAt> siteLight) {
+    private Place place(Spot spot) {
         List<LightAt> light = like(spot) ? siteLight : near(spot)
                 ? LightTable.near(siteLight, Standpoint.of(site, spot, date)) : LightTable.of(site, spot, date);
         Standpoint stand = light.get(0).place();
-        List<SunAt> track = new ArrayList<>(light.size());
-        for (LightAt row : light) {
-            track.add(row.sun());
-        }
+        List<SunAt> track = track(light);
         List<Interval> sunlit = stand.skyline().sunlit(site.positionOf(spot), track);
         Double treeTopDeg = stand.canopy().treeTopDeg();
         List<Interval> overTrees = treeTopDeg == null ? null : Interval.common(sunlit,
@@ -109,8 +117,7 @@ final class SpotPlanner {
         if (spot != null) {
             names.add(spot.name());
         }
-        return new Place(spot, names, stand, light, track, sunlit, overTrees,
-                mist);
+        return new Place(spot, names, stand, light, track, sunlit, overTrees, mist);
     }
 
     /** When the sun first reaches the floor of the valley after sunrise; null when it does not, or never sets. */

@@ -90,6 +90,16 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                 place, moonLux);
     }
 
+    /** True where most of what grows there may stand in the sun: from two fifths of the floor on. */
+    public boolean mostlySunlit() {
+        return fleckShare >= MANY_FLECKS;
+    }
+
+    /** True where flecks of sun are more than a chance find: from a hundredth of the floor on. */
+    public boolean flecked() {
+        return fleckShare >= LEAST_FLECK_SHARE;
+    }
+
     /** Effective plant area index of the canopy, 0 for open ground. */
     public double plantAreaIndex() {
         return place.canopy().plantAreaIndex();
@@ -122,7 +132,7 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
 
     /** Stops between a fleck of sun, on what stands or on the ground, and the shade beside it; 0 where clouds or leaves leave no flecks. */
     public double contrastStops(double okta) {
-        if (okta >= MINGLED_OKTA || floor.fleck() == null || fleckShare < LEAST_FLECK_SHARE) {
+        if (okta >= MINGLED_OKTA || floor.fleck() == null || !flecked()) {
             return 0;
         }
         double ground = new Falling(sun, aboveSkyline, place, 1, place.uniformSky(), place.overcastSky())

@@ -43,9 +43,14 @@ public final class LightTable {
     public static List<LightAt> of(Position position, ZoneId zone, Standpoint place) {
         List<LightAt> rows = new ArrayList<>();
         for (SunAt sun : SunTrack.of(position, place.date(), zone, STEP)) {
-            boolean dark = sun.altitudeDeg() < MOON_COUNTS_BELOW_DEG;
-            rows.add(LightAt.of(sun, place, dark ? MoonAt.of(position, sun.time()) : null));
+            rows.add(at(position, sun, place));
         }
         return List.copyOf(rows);
+    }
+
+    /** One row: the moon counts from the end of civil twilight on. */
+    public static LightAt at(Position position, SunAt sun, Standpoint place) {
+        boolean dark = sun.altitudeDeg() < MOON_COUNTS_BELOW_DEG;
+        return LightAt.of(sun, place, dark ? MoonAt.of(position, sun.time()) : null);
     }
 }
