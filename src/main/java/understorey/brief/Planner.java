@@ -2,7 +2,6 @@ package understorey.brief;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -163,11 +162,8 @@ public final class Planner {
 
     /** The middle of several days, until more is known of them. */
     private static LocalDate day(When when) {
-        if (when instanceof When.On on) {
-            return on.date();
-        }
-        When.Between between = (When.Between) when;
-        return between.from().plusDays(ChronoUnit.DAYS.between(between.from(), between.to()) / 2);
+        List<LocalDate> days = when.days();
+        return days.get((days.size() - 1) / 2);
     }
 
     /** Of the first picture whose subject's months are known. */

@@ -47,10 +47,11 @@ final class Remarks {
 
     /** On the day chosen, and on each subject's months. */
     void season(List<Intent> intents) {
-        if (trip.when() instanceof When.Between between) {
+        if (!(trip.when() instanceof When.On)) {
+            List<LocalDate> days = trip.when().days();
             note(Reason.of(BriefReason.MIDDLE_DAY_PLANNED)
-                    .with("date", new Figure(date, DATE)).with("from", new Figure(between.from(), DATE))
-                    .with("to", new Figure(between.to(), DATE)));
+                    .with("date", new Figure(date, DATE)).with("from", new Figure(days.get(0), DATE))
+                    .with("to", new Figure(days.get(days.size() - 1), DATE)));
         }
         Set<String> seen = new LinkedHashSet<>();
         for (Intent intent : intents) {
