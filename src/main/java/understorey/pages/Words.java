@@ -1,8 +1,10 @@
 package understorey.pages;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Month;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
@@ -35,9 +37,15 @@ final class Words {
             return day(date);
         }
         if (figure.value() instanceof Enum<?> constant) {
-            return word(constant);
+            return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
         return String.valueOf(figure.value());
+    }
+
+    /** Whole days: {@code 1 day}, {@code 12 days}. */
+    static String days(double days) {
+        String whole = number(days, 0);
+        return whole + (whole.equals("1") ? " day" : " days");
     }
 
     private static String of(double value, Figure.Measure measure) {
@@ -63,6 +71,8 @@ final class Words {
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
             case MINUTES -> number(value, 0) + " min";
+            case DAYS -> days(value);
+            case DAYS_TO_TENTH -> number(value, 1) + " days";
             case CLOCK, DATE, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }

@@ -41,6 +41,10 @@ public record Figure(Object value, Measure measure) {
         GRAMS,
         KILOGRAMS,
         MINUTES,
+        /** Days, shown whole. */
+        DAYS,
+        /** Days, shown to a tenth. */
+        DAYS_TO_TENTH,
         /** A {@link java.time.ZonedDateTime} or {@link java.time.LocalTime}, shown to the minute. */
         CLOCK,
         /** A {@link java.time.LocalDate}. */

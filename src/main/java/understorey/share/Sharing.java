@@ -140,7 +140,7 @@ public final class Sharing {
                 s.southern(), s.monthFirst(), s.monthLast(), cover.text(s.monthsReference()), s.stemsPerM2(),
                 s.heightLowM(), s.heightHighM(), s.flowerWidthMm(), s.flowersOpen(), s.flowerAreaIndex(),
                 s.reflectance(), s.colour(), cover.text(s.habitat()), cover.text(s.care()), s.marks(),
-                cover.text(s.sources()));
+                cover.text(s.sources()), s.monthsLatitude());
     }
 
     private static <T> List<T> each(List<T> list, UnaryOperator<T> change) {
