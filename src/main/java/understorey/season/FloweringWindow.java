@@ -62,9 +62,14 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
         return new FloweringForecast(site, subject, near, springWarmerC).window();
     }
 
+    /** Whether a day belongs to this season. */
+    public boolean covers(LocalDate date) {
+        return scale.seasonOf(date) == season;
+    }
+
     /** Chance that the stand is in full flower on a day, 0 to 1; 0 on a day of another season. */
     public double chanceOn(LocalDate date) {
-        if (scale.seasonOf(date) != season) {
+        if (!covers(date)) {
             return 0;
         }
         int day = scale.day(season, date);

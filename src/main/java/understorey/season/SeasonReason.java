@@ -31,5 +31,24 @@ public enum SeasonReason implements Reason.Kind {
     /** A later stage seen before an earlier one. */
     SIGHTINGS_DISAGREE,
     /** Two entries for one season. */
-    RECORDS_TWICE
+    RECORDS_TWICE,
+    /** Of a day: how likely the flowers are full, or by how far they are not. */
+    DAY_FULL,
+    DAY_PERHAPS_FULL,
+    DAY_TOO_EARLY,
+    DAY_TOO_LATE,
+    DAY_FLOWERS_UNKNOWN,
+    DAY_AVOIDED,
+    DAY_WRONG_WEEKDAY,
+    /** No hour is left between opening, daylight and the times of the trip. */
+    DAY_CLOSED,
+    DAY_HOURS_SHORT,
+    DAY_RAIN,
+    DAY_WIND,
+    DAY_WITHOUT_FORECAST,
+    /** As good as the best one. */
+    DAY_AS_GOOD_MORE_FLOWERS,
+    DAY_AS_GOOD_EARLIER,
+    /** Every day is avoided or on a weekday that is not wanted. */
+    NO_DAY_WANTED
 }
