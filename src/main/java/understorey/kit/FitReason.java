@@ -46,7 +46,6 @@ public enum FitReason implements Reason.Kind {
     HELP_WIDER,
     HELP_TUBE,
     HELP_CLOSE_UP_LENS,
-    HELP_STACK,
     HELP_STEP_UP_RING(true),
     HELP_POLARISER,
     HELP_SUPPORT,

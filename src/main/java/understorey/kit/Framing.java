@@ -3,6 +3,7 @@ package understorey.kit;
 import static understorey.reason.Figure.Measure.MEGAPIXELS;
 import static understorey.reason.Figure.Measure.METRES;
 import static understorey.reason.Figure.Measure.MILLIMETRES;
+import static understorey.reason.Figure.Measure.SHARE;
 import static understorey.reason.Figure.Measure.TIMES;
 
 import java.util.ArrayList;
@@ -176,7 +177,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             double left = camera.body().pixelsMpx() / (crop * crop);
             Verdict what = crop <= NEAR_ENOUGH ? Verdict.FITS
                     : left >= LEAST_PIXELS_MPX ? Verdict.COMPROMISE : Verdict.CANNOT;
-            against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS));
+            against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS)
+                    .with("share", 1 / crop, SHARE));
         }
 
         private void against(Verdict what, double stops, Reason reason) {

@@ -1,5 +1,6 @@
 package understorey.light;
 
+import java.time.ZonedDateTime;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
@@ -79,6 +80,21 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                         floor.groundEv(BROKEN_OKTA, 1), floor.groundEv(OVERCAST_OKTA, 1)),
                 ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
                 place, moon == null ? 0 : Moonlight.lux(moon));
+    }
+
+    /** The instant. */
+    public ZonedDateTime time() {
+        return sun.time();
+    }
+
+    /** How far the sun stands off a bearing, degrees, −180 to 180; positive to the right. */
+    public double sunAsideDeg(double bearingDeg) {
+        return Math.IEEEremainder(sun.azimuthDeg() - bearingDeg, 360);
+    }
+
+    /** Altitude at which the sun is seen, degrees. */
+    public double sunSeenDeg() {
+        return sun.apparentAltitudeDeg();
     }
 
     /** Effective plant area index of the canopy, 0 for open ground. */

@@ -34,6 +34,30 @@ public record AngleOfView(double horizontalDeg, double verticalDeg, double diago
                 degrees(Math.hypot(widthMm, heightMm), imageMm));
     }
 
+    /**
+     * True when a direction lies within the frame of a level camera that is tilted down: the direction turned into
+     * the lens's axes and projected straight, x / z against tan(angle / 2). Exact for a rectilinear lens, for angles
+     * of view below 180°.
+     *
+     * @param asideDeg    of the lens axis by bearing, either way
+     * @param altitudeDeg above the horizontal
+     * @param tiltDeg     of the lens axis below the horizontal; negative looks up
+     */
+    public boolean holds(double asideDeg, double altitudeDeg, double tiltDeg) {
+        double aside = Math.toRadians(asideDeg);
+        double altitude = Math.toRadians(altitudeDeg);
+        double tilt = Math.toRadians(tiltDeg);
+        double ahead = Math.cos(altitude) * Math.cos(aside);
+        double depth = ahead * Math.cos(tilt) - Math.sin(altitude) * Math.sin(tilt);
+        double up = ahead * Math.sin(tilt) + Math.sin(altitude) * Math.cos(tilt);
+        return depth > 0 && Math.abs(Math.cos(altitude) * Math.sin(aside)) <= depth * halfTangent(horizontalDeg)
+                && Math.abs(up) <= depth * halfTangent(verticalDeg);
+    }
+
+    private static double halfTangent(double viewDeg) {
+        return Math.tan(Math.toRadians(viewDeg / 2));
+    }
+
     private static double degrees(double sideMm, double imageMm) {
         return Math.toDegrees(2 * Math.atan(sideMm / (2 * imageMm)));
     }

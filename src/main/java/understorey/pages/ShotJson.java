@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import understorey.brief.ShotBrief;
 import understorey.exposure.Settings;
-import understorey.kit.FitReason;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -49,7 +48,7 @@ final class ShotJson {
         settings(json, settings);
         json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
         sharp(json, settings);
-        json.count("stack_frames", best == null ? null : stackFrames(best));
+        json.count("stack_frames", settings == null ? null : settings.stackFrames());
         json.absent("flower_cover").number("light_angle_deg", Figures.lensDeg(brief.lightAngleDeg()))
                 .absent("light_quality")
                 .ends(brief.time());
@@ -94,12 +93,6 @@ final class ShotJson {
         json.number("sharp_from_m", none ? null : Figures.metres(settings.sharpFromM()))
                 .number("sharp_to_m", none ? null : Figures.metres(settings.sharpToM()))
                 .number("hyperfocal_m", none ? null : Figures.metres(settings.hyperfocalM()));
-    }
-
-    /** Frames that would hold the depth asked: those of the advice to stack, else the one that is taken. */
-    private static int stackFrames(LensFit fit) {
-        return fit.reasons().stream().filter(reason -> reason.kind() == FitReason.HELP_STACK)
-                .mapToInt(reason -> ((Number) reason.figures().get("frames").value()).intValue()).findFirst().orElse(1);
     }
 
     private void more(Json json, ShotBrief brief) throws IOException {

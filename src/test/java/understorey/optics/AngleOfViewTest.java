@@ -1,6 +1,8 @@
 package understorey.optics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
@@ -40,5 +42,28 @@ class AngleOfViewTest {
     void refusesALensWithoutFocalLength() {
         assertThrows(IllegalArgumentException.class, () -> AngleOfView.of(0, 36, 24));
         assertThrows(IllegalArgumentException.class, () -> AngleOfView.of(50, 36, 24, Double.NaN));
+    }
+
+    /** A corner lies at atan(18 / 50) aside and, seen along that bearing, at atan(12 / hypot(50, 18)) up. */
+    @Test
+    void holdsWhatLiesWithinItsFrame() {
+        AngleOfView view = AngleOfView.of(50, 36, 24);
+        double asideDeg = Math.toDegrees(Math.atan(18 / 50.0));
+        double upDeg = Math.toDegrees(Math.atan(12 / Math.hypot(50, 18)));
+        assertTrue(view.holds(asideDeg - 0.01, upDeg - 0.01, 0));
+        assertTrue(view.holds(0.01 - asideDeg, 0.01 - upDeg, 0));
+        assertFalse(view.holds(asideDeg + 0.01, 0, 0));
+        assertFalse(view.holds(0, view.verticalDeg() / 2 + 0.01, 0));
+        assertFalse(view.holds(180, 0, 0));
+    }
+
+    @Test
+    void losesTheSunOverheadWhenTiltedDown() {
+        AngleOfView view = AngleOfView.of(50, 36, 24);
+        double halfDeg = view.verticalDeg() / 2;
+        assertTrue(view.holds(0, halfDeg - 5.01, 5));
+        assertFalse(view.holds(0, halfDeg - 4.99, 5));
+        assertTrue(view.holds(0, halfDeg + 4.99, -5));
+        assertTrue(view.holds(180, 85, -90), "straight up, behind the head");
     }
 }
