@@ -6,6 +6,12 @@ import understorey.reason.Reason;
 public enum FitReason implements Reason.Kind {
     /** The focal length asked is within the lens. */
     FOCAL_REACHED,
+    /** Nobody asked for a focal length: the one for a floor of flowers, or for the way in. */
+    PROPOSED_FLOOR,
+    PROPOSED_WAY_IN,
+    /** Nobody framed the picture: a plant, or a head of flowers. */
+    PROPOSED_PLANT,
+    PROPOSED_HEAD,
     /** The nearest to a focal length that nobody asked for, on its wide side. */
     PROPOSED_WIDER,
     /** The same on its long side. */

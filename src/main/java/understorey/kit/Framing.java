@@ -13,6 +13,7 @@ import understorey.optics.ThinLens;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Orientation;
+import understorey.plan.Role;
 import understorey.plan.Sharp;
 import understorey.reason.Reason;
 
@@ -132,7 +133,19 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
+            proposal();
             return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons));
+        }
+
+        /** Why the picture is framed so, where nobody said how. */
+        private void proposal() {
+            if (intent.assumed().contains("focal_equivalent")) {
+                reasons.add(Reason.of(intent.role() == Role.APPROACH ? FitReason.PROPOSED_WAY_IN
+                        : FitReason.PROPOSED_FLOOR).with("proposed", intent.focalEquivalentMm(), MILLIMETRES));
+            } else if (intent.assumed().contains("frame")) {
+                reasons.add(Reason.of(intent.role() == Role.CLOSING ? FitReason.PROPOSED_HEAD
+                        : FitReason.PROPOSED_PLANT));
+            }
         }
 
         /**
