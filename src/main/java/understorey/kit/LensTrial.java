@@ -1,10 +1,8 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.COUNT;
 import static understorey.reason.Figure.Measure.F_NUMBER;
 import static understorey.reason.Figure.Measure.MEGAPIXELS;
 import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +10,6 @@ import understorey.optics.AngleOfView;
 import understorey.optics.BackgroundBlur;
 import understorey.optics.CircleOfConfusion;
 import understorey.optics.Diffraction;
-import understorey.optics.FocusStack;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Bag;
@@ -29,7 +26,6 @@ final class LensTrial {
     private static final double HOPELESS_STOPS = 3;
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
-    private static final double STACK_OVERLAP = 0.2;
     /** Close up, depth is worth a little softness all over: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
@@ -78,7 +74,7 @@ final class LensTrial {
         double needed = neededFNumber(cocMm, focusMm);
         double widest = camera.lens().widestAt(framing.reach().focalMm());
         double useful = usefulFNumber(cocMm, widest);
-        depth(needed, useful, cocMm);
+        depth(needed, useful);
         print();
         Polarising polarising = Polarising.of(carried, camera.lens(), intent.polariser());
         reasons.addAll(polarising.reasons());
@@ -134,7 +130,7 @@ final class LensTrial {
         return Math.max(widest, Math.min(stop, closeUp ? limit * CLOSE_UP_GRACE : limit));
     }
 
-    private void depth(double needed, double useful, double cocMm) {
+    private void depth(double needed, double useful) {
         if (needed <= useful * THIRD_STOP) {
             return;
         }
@@ -144,13 +140,6 @@ final class LensTrial {
         penalty += stops / 2;
         reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
-        if (intent.sharp() instanceof Sharp.Depth depth && !camera.lens().builtIn()) {
-            double oneMm = Sharpness.closeUpDepthMm(useful / framing.reach().closeUpTimes(), cocMm,
-                    framing.magnification());
-            reasons.add(Reason.of(FitReason.HELP_STACK)
-                    .with("frames", FocusStack.frames(depth.depthM() * 1000, oneMm, STACK_OVERLAP), COUNT)
-                    .with("depth", oneMm, MILLIMETRES));
-        }
     }
 
     private void print() {
