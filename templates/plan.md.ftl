@@ -20,6 +20,39 @@ ${page.story?trim}
 </#list>
 </#if>
 
+<#if page.season.windows?has_content || page.season.weeks?has_content>
+## The season
+
+<#list page.season.windows as window>
+### ${window.subject?cap_first}
+
+<#list window.rows as row>
+- ${row.name}: ${row.text}
+</#list>
+<#list window.reasons as reason>
+- ${reason}
+</#list>
+
+${window.chartSays}
+
+</#list>
+<#if page.season.reports??>
+${page.season.reports}
+
+</#if>
+<#if page.season.weeks?has_content>
+| Mon | Tue | Wed | Thu | Fri | Sat | Sun |
+|---|---|---|---|---|---|---|
+<#list page.season.weeks as week>
+|<#list week.days as cell> <#if cell.best>**</#if>${cell.day}<#if cell.best>**</#if><#if cell.chance??> ${cell.chance}</#if><#if cell.note??> ${cell.note}</#if> |</#list>
+</#list>
+
+<#list page.season.best as day>
+${day?counter}. **${day.date}**. <#list day.reasons as reason>${reason} </#list>Pictures: ${day.shots?join("; ")}.
+</#list>
+
+</#if>
+</#if>
 ## The light
 
 <#list page.places as place>

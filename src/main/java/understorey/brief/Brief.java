@@ -24,12 +24,13 @@ import understorey.sky.SunDay;
  * @param weather   at every full hour of the visit; empty without a forecast
  * @param drops     of rain and dew on the flowers, over the day
  * @param flowering of the first picture's subject; null when nobody knows its months
+ * @param season    how the day was chosen, and what flowers then
  * @param cautions  gravest first
  * @param assumed   the names, as in the plan's format, of what the author left out
  */
 public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
                     List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing, Story story, Packing packing,
-                    Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
+                    Flowering flowering, SeasonBrief season, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {

@@ -22,7 +22,6 @@ import understorey.packing.Packing;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.plan.When;
 import understorey.scene.DayLightChart;
 import understorey.scene.Drawing;
 import understorey.scene.SkylineChart;
@@ -34,6 +33,7 @@ import understorey.sky.SunDay;
 public final class Planner {
 
     private final Trip trip;
+    private final SeasonPlanner season;
     private final Site site;
     private final LocalDate date;
     private final SunDay sun;
@@ -48,7 +48,8 @@ public final class Planner {
     private Planner(Trip trip) {
         this.trip = trip;
         this.site = trip.site();
-        this.date = day(trip.when());
+        this.season = new SeasonPlanner(trip);
+        this.date = season.date();
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots());
@@ -95,7 +96,7 @@ public final class Planner {
         drawn.forEach(shot -> withDrawings.add(shot.join()));
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing, story, packing, flowering(),
-                Cautions.of(trip, outing, intents), findings, assumed());
+                season.brief(), Cautions.of(trip, outing, intents), findings, assumed());
     }
 
     /** Row by row the light of the site or of the place visited that is darkest under an overcast sky: for the way. */
@@ -160,12 +161,6 @@ public final class Planner {
         return okta == null ? Double.NaN : row.floorEv(okta);
     }
 
-    /** The middle of several days, until more is known of them. */
-    private static LocalDate day(When when) {
-        List<LocalDate> days = when.days();
-        return days.get((days.size() - 1) / 2);
-    }
-
     /** Of the first picture whose subject's months are known. */
     private Flowering flowering() {
         for (Intent intent : intents) {
@@ -187,7 +182,7 @@ public final class Planner {
 
     private Remarks remarks(Story story, List<ShotBrief> shots) {
         Remarks remarks = new Remarks(trip, date);
-        remarks.season(intents);
+        remarks.season(intents, season);
         remarks.sun(sun);
         remarks.sky(sky, shots);
         remarks.canopy();

@@ -12,7 +12,6 @@ import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.outing.Leg;
 import understorey.packing.Packing;
-import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 
@@ -28,6 +27,7 @@ import understorey.plan.Trip;
  * @param shortCautions their first sentences, for the field sheet
  * @param contact    who knows; null when nobody is named or the page is public
  * @param findings   what the author should know before going, warnings first
+ * @param season     when to go, and why
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
@@ -36,7 +36,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
                        Kit kit, PlaceView place, List<String> cautions,
-                       List<String> shortCautions, String contact, List<Remark> findings) {
+                       List<String> shortCautions, String contact, List<Remark> findings,
+                       SeasonView season) {
 
     /** One line of the running order; {@code idle} while setting up or waiting. */
     public record Step(String from, String to, String what, boolean shoot, boolean idle) {
@@ -74,12 +75,13 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, sunlit, kit, findings), light, sky(brief),
+                essentials(brief, sunlit, kit, findings, sentences), light, sky(brief),
                 brief.shots().stream().anyMatch(shot -> shot.light().plantAreaIndex() > 0), places, sunlit,
                 shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
                 Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
-                cautions, cautions.stream().map(PlanView::lead).toList(), contact(trip), findings);
+                cautions, cautions.stream().map(PlanView::lead).toList(), contact(trip), findings,
+                SeasonView.of(brief, sentences));
     }
 
     private static String sky(Brief brief) {
@@ -125,7 +127,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 : tell + (tell.isEmpty() ? "" : "; ") + "back by " + trip.contact().backBy();
     }
 
-    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings) {
+    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings,
+                                        Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
                 + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
@@ -144,7 +147,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
-        rows.add(new Row("Why this day", why(brief)));
+        rows.add(new Row("Why this day", SeasonView.why(brief, sentences)));
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
                 : kit.weight() + ": " + String.join(", ", kit.take().stream().map(Item::name).toList())));
         List<String> spoilers = new ArrayList<>(findings.stream().filter(Remark::warning).map(Remark::text).toList());
@@ -160,31 +163,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
                 : String.join(" ", spoilers)));
         return rows;
-    }
-
-    private static String why(Brief brief) {
-        if (brief.flowering() == null) {
-            return "the author chose it; nobody told when the flowers open";
-        }
-        String subject = brief.flowering().subject().name();
-        return Character.toUpperCase(subject.charAt(0)) + subject.substring(1) + " in flower "
-                + Words.name(brief.flowering().first()) + " to " + Words.name(brief.flowering().last())
-                + " by the catalogue" + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
-                + seenFull(brief) + "; one wood’s peak is much shorter"
-                + (brief.trip().site().reports() == null ? "" : ": ask " + brief.trip().site().reports()
-                + " before you go");
-    }
-
-    /** The days on which the site's own records have the subject in full flower. */
-    private static String seenFull(Brief brief) {
-        List<String> days = new ArrayList<>();
-        for (Season season : brief.trip().site().seasons()) {
-            if (season.subject().equals(brief.flowering().subject().key())) {
-                season.records().stream().filter(year -> year.full() != null)
-                        .forEach(year -> days.add(Words.date(year.full())));
-            }
-        }
-        return days.isEmpty() ? "" : ", seen full here on " + String.join(", ", days);
     }
 
     private static List<Step> order(Brief brief) {

@@ -34,7 +34,7 @@ final class Words {
             return time.truncatedTo(ChronoUnit.MINUTES).toString();
         }
         if (figure.value() instanceof LocalDate date) {
-            return day(date);
+            return figure.measure() == Figure.Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
         }
         if (figure.value() instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
@@ -73,7 +73,7 @@ final class Words {
             case MINUTES -> number(value, 0) + " min";
             case DAYS -> days(value);
             case DAYS_TO_TENTH -> number(value, 1) + " days";
-            case CLOCK, DATE, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
+            case CLOCK, DATE, DAY_OF_YEAR, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }
 
@@ -97,6 +97,17 @@ final class Words {
     /** Without the day of the week. */
     static String date(LocalDate date) {
         return date.getDayOfMonth() + " " + name(date.getMonth()) + " " + date.getYear();
+    }
+
+    /** {@code 8 May}. */
+    static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + name(date.getMonth());
+    }
+
+    /** {@code 1 to 11 May}, {@code 28 April to 8 May}. */
+    static String dates(LocalDate from, LocalDate to) {
+        return (from.getMonth() == to.getMonth() ? String.valueOf(from.getDayOfMonth()) : dayMonth(from)) + " to "
+                + dayMonth(to);
     }
 
     /** An enum constant as a name: {@code APRIL} reads April. */

@@ -49,6 +49,8 @@ public record Figure(Object value, Measure measure) {
         CLOCK,
         /** A {@link java.time.LocalDate}. */
         DATE,
+        /** A {@link java.time.LocalDate} whose year goes without saying. */
+        DAY_OF_YEAR,
         /** A name or a word of the author's. */
         TEXT,
         /** An enum constant, worded by its name. */

@@ -1,6 +1,5 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAYS;
 import static understorey.reason.Figure.Measure.MINUTES;
 import static understorey.reason.Figure.Measure.SHARE;
@@ -84,9 +83,9 @@ final class DayJudge {
     private RankedDay.Promise promise(Shot shot, LocalDate date, DayLights lights) {
         FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
         Double flower = window == null ? null : Double.valueOf(window.chanceOn(date));
-        DayLights.Best best = lights == null ? new DayLights.Best(0, null)
+        DayLights.Best best = lights == null ? new DayLights.Best(0, 0, null)
                 : lights.best(shot, places.of(shot, date));
-        return new RankedDay.Promise(shot, flower, best.light(), Outlook.Grade.of(best.light()),
+        return new RankedDay.Promise(shot, flower, best.light(), Outlook.Grade.of(best.most()),
                 best.moment() == null ? null : best.moment().sun().time(),
                 best.moment() == null ? List.of() : Outlook.because(shot.light(), best.moment(), shot.facingDeg()));
     }

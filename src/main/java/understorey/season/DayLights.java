@@ -37,8 +37,14 @@ final class DayLights {
     /** Without a wish any light will do that a picture can be metered in. */
     private static final double DARK_EV = -2;
 
-    /** The best light of a picture's visit: under each sky the best of its times, and the time that is best of all. */
-    record Best(double light, Moment moment) {
+    /**
+     * The light that a picture finds in its visit.
+     *
+     * @param light  the mean of the skies that may be, under each the best of its times
+     * @param most   under the sky that suits it best
+     * @param moment of that light; null where the visit has none
+     */
+    record Best(double light, double most, Moment moment) {
     }
 
     private final Trip trip;
@@ -77,22 +83,22 @@ final class DayLights {
     /** The best light that a picture finds at its place; a pinned one is not asked at another time. */
     Best best(Shot shot, Standpoint place) {
         Moment[][] skies = moments.computeIfAbsent(place, this::at);
-        double[] total = new double[track.size()];
+        Moment best = null;
+        double most = 0;
         double light = 0;
         for (Moment[] sky : skies) {
-            double most = 0;
+            double here = 0;
             for (int i = 0; i < sky.length; i++) {
                 double quality = inTime(shot, i) ? quality(shot, sky[i]) : 0;
-                total[i] += quality;
-                most = Math.max(most, quality);
+                here = Math.max(here, quality);
+                if (inTime(shot, i) && (best == null || quality > most + 1e-9)) {
+                    most = quality;
+                    best = sky[i];
+                }
             }
-            light += most / skies.length;
+            light += here / skies.length;
         }
-        int best = -1;
-        for (int i = 0; i < total.length; i++) {
-            best = inTime(shot, i) && (best < 0 || total[i] > total[best] + 1e-9) ? i : best;
-        }
-        return new Best(light, best < 0 ? null : skies[skies.length / 2][best]);
+        return new Best(light, most, best);
     }
 
     private boolean inTime(Shot shot, int i) {

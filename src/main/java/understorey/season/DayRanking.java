@@ -1,6 +1,6 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DATE;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -85,7 +85,7 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         RankedDay best = order.get(0);
         List<Reason> findings = new ArrayList<>();
         if (!best.wanted()) {
-            findings.add(Reason.of(SeasonReason.NO_DAY_WANTED).with("date", new Figure(best.date(), DATE)));
+            findings.add(Reason.of(SeasonReason.NO_DAY_WANTED).with("date", new Figure(best.date(), DAY_OF_YEAR)));
         }
         List<RankedDay> ranked = new ArrayList<>();
         for (RankedDay day : days) {
@@ -105,7 +105,7 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         List<Reason> reasons = new ArrayList<>(best.reasons());
         boolean flowers = best.flower() != null && Math.round(best.flower() * 100) > Math.round(next.flower() * 100);
         reasons.add((flowers ? Reason.of(SeasonReason.DAY_AS_GOOD_MORE_FLOWERS)
-                : Reason.of(SeasonReason.DAY_AS_GOOD_EARLIER)).with("other", new Figure(next.date(), DATE)));
+                : Reason.of(SeasonReason.DAY_AS_GOOD_EARLIER)).with("other", new Figure(next.date(), DAY_OF_YEAR)));
         return List.copyOf(reasons);
     }
 

@@ -1,8 +1,8 @@
 package understorey.season;
 
 import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAYS;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -71,7 +71,7 @@ final class FloweringForecast {
         }
         if (past.twice() != null) {
             findings.add(Reason.of(SeasonReason.RECORDS_TWICE).with("subject", subject.name())
-                    .with("date", new Figure(own.anchor().atYear(past.twice()), DATE)));
+                    .with("date", new Figure(own.anchor().atYear(past.twice()), DAY_OF_YEAR)));
         }
         List<Season.Sighting> seen = seen(own, season);
         Prediction peak = past.n() > 0 ? byRecords(past, season) : catalogue != null ? byCatalogue(catalogue)
@@ -148,8 +148,8 @@ final class FloweringForecast {
             Season.Sighting after = seen.get(i);
             if (after.stage().compareTo(before.stage()) < 0) {
                 findings.add(Reason.of(SeasonReason.SIGHTINGS_DISAGREE).with("subject", subject.name())
-                        .with("later", Figure.word(before.stage())).with("date", new Figure(before.date(), DATE))
-                        .with("earlier", Figure.word(after.stage())).with("after", new Figure(after.date(), DATE)));
+                        .with("later", Figure.word(before.stage())).with("date", new Figure(before.date(), DAY_OF_YEAR))
+                        .with("earlier", Figure.word(after.stage())).with("after", new Figure(after.date(), DAY_OF_YEAR)));
             }
         }
     }
@@ -163,7 +163,7 @@ final class FloweringForecast {
         }
         if (!seen.isEmpty()) {
             reasons.add(Reason.of(SeasonReason.SIGHTINGS_USED).with("sightings", seen.size(), COUNT)
-                    .with("date", new Figure(seen.get(seen.size() - 1).date(), DATE))
+                    .with("date", new Figure(seen.get(seen.size() - 1).date(), DAY_OF_YEAR))
                     .with("stage", Figure.word(seen.get(seen.size() - 1).stage())));
         }
         if (course.assumed()) {
@@ -181,7 +181,7 @@ final class FloweringForecast {
                 expected(scale, season, middle + course.fallD(), Math.hypot(middle - early, more),
                         Math.hypot(late - middle, more)),
                 scale.date(season, middle + course.fullFromD()), scale.date(season, middle + course.fullToD()),
-                best(scale, season, updated, course), method, seen.size(), (late - early) / 2,
+                best(scale, season, updated, course), method, List.copyOf(seen), (late - early) / 2,
                 past(scale, season), List.copyOf(reasons), List.copyOf(findings), updated, scale, season, course);
     }
 

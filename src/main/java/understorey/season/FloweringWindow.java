@@ -17,7 +17,7 @@ import understorey.reason.Reason;
  * @param fullTo    expected last day in full flower
  * @param best      the day with the highest chance of full flower
  * @param method    what it rests on
- * @param sightings of this season that went into it
+ * @param seen      this season, and counted in, in order of date
  * @param errorD    half of the peak's likely span, days
  * @param past      the seasons on record that went into it, in order
  * @param reasons   in the order of telling
@@ -28,7 +28,7 @@ import understorey.reason.Reason;
  * @param course    of the flowering
  */
 public record FloweringWindow(Subject subject, Expected first, Expected peak, Expected over, LocalDate fullFrom,
-                              LocalDate fullTo, LocalDate best, Method method, int sightings, double errorD,
+                              LocalDate fullTo, LocalDate best, Method method, List<Season.Sighting> seen, double errorD,
                               List<Past> past, List<Reason> reasons, List<Reason> findings, PeakChances chances,
                               SeasonScale scale, int season, Course course) {
 

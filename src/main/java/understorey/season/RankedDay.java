@@ -28,8 +28,9 @@ public record RankedDay(LocalDate date, int rank, double score, Double flower, d
      * What a day promises one picture.
      *
      * @param flower  chance that its subject is in full flower, 0 to 1; null when nobody knows its season
-     * @param light   at the best time of the visit, 0 to 1
-     * @param at      that time; null when there is none
+     * @param light   at the best time of the visit, 0 to 1: the mean of three skies where nobody said what it will be
+     * @param grade   of the light under the sky that suits it best
+     * @param at      the time of that; null when there is none
      * @param because what decides its light then, the weakest first; empty for a picture without wishes
      */
     public record Promise(Shot shot, Double flower, double light, Outlook.Grade grade, ZonedDateTime at,

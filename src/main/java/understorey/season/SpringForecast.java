@@ -2,9 +2,9 @@ package understorey.season;
 
 import static understorey.reason.Figure.Measure.CELSIUS;
 import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAYS;
 import static understorey.reason.Figure.Measure.DAYS_TO_TENTH;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -95,8 +95,8 @@ final class SpringForecast {
         method = FloweringWindow.Method.TEMPERATURE_WINDOW;
         reasons.add(Reason.of(SeasonReason.BY_WINDOW).with("years", trial.n(), COUNT)
                 .with("error", FloweringForecast.halfWidth(peak), DAYS)
-                .with("from", new Figure(past.scale().date(season, window.from()), DATE))
-                .with("to", new Figure(past.scale().date(season, window.to()), DATE))
+                .with("from", new Figure(past.scale().date(season, window.from()), DAY_OF_YEAR))
+                .with("to", new Figure(past.scale().date(season, window.to()), DAY_OF_YEAR))
                 .with("temperature", celsius, CELSIUS));
         if (!window.line().covers(celsius)) {
             reasons.add(Reason.of(SeasonReason.OUTSIDE_RECORDED_RANGE).with("temperature", celsius, CELSIUS)
@@ -124,7 +124,7 @@ final class SpringForecast {
         reasons.add(Reason.of(SeasonReason.BY_THERMAL_TIME).with("years", trial.n(), COUNT)
                 .with("error", FloweringForecast.halfWidth(peak), DAYS)
                 .with("base", thermal.sum().degreeDays().baseC(), CELSIUS)
-                .with("start", new Figure(past.scale().date(season, thermal.from()), DATE)));
+                .with("start", new Figure(past.scale().date(season, thermal.from()), DAY_OF_YEAR)));
         restAsUsual(open);
         return peak;
     }

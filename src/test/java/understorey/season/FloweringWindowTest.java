@@ -125,7 +125,7 @@ class FloweringWindowTest {
         FloweringWindow over = Woods.ramsons(Woods.season(null, List.of(Woods.seen("2027-05-06", Season.Stage.FADING)),
                 past), "2027-05-05");
         assertTrue(over.peak().day().isBefore(before.peak().day()));
-        assertEquals(1, over.sightings());
+        assertEquals(1, over.seen().size());
         assertTrue(kinds(over.reasons()).contains(SeasonReason.SIGHTINGS_USED));
     }
 
@@ -133,7 +133,7 @@ class FloweringWindowTest {
     void passesOverWhatWasSeenInAnotherYear() {
         Season season = Woods.season(null, List.of(Woods.seen("2026-05-06", Season.Stage.FIRST_FLOWERS)),
                 "2023-05-04", "2024-05-01", "2025-05-07");
-        assertEquals(0, Woods.ramsons(season, "2027-05-05").sightings());
+        assertEquals(0, Woods.ramsons(season, "2027-05-05").seen().size());
     }
 
     @Test
@@ -143,7 +143,7 @@ class FloweringWindowTest {
                 "2023-05-04", "2024-05-01", "2025-05-07", "2026-05-04");
         FloweringWindow window = Woods.ramsons(season, "2027-05-05");
         assertEquals(List.of(SeasonReason.SIGHTINGS_DISAGREE, SeasonReason.SIGHTINGS_DISAGREE), kinds(window.findings()));
-        assertEquals(3, window.sightings());
+        assertEquals(3, window.seen().size());
         assertTrue(window.chanceOn(window.best()) > 0);
     }
 
@@ -165,7 +165,7 @@ class FloweringWindowTest {
     void takesARecordOfThisYearForWhatWasSeenAndNotForThePast() {
         FloweringWindow window = Woods.ramsons(Woods.records("2024-05-04", "2025-05-05", "2026-05-06"), "2026-05-01");
         assertEquals(FloweringWindow.Method.FEW_RECORDS, window.method());
-        assertEquals(3, window.sightings());
+        assertEquals(3, window.seen().size());
         assertEquals(2, window.past().size());
         FloweringWindow only = Woods.ramsons(Woods.records("2026-05-06"), "2026-05-01");
         assertEquals(FloweringWindow.Method.CATALOGUE, only.method());
