@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import understorey.brief.Brief;
 import understorey.reason.Reason;
+import understorey.season.DayRanking;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
@@ -19,15 +20,16 @@ final class SeasonJson {
     private final Function<Reason, String> sentences;
 
     SeasonJson(Brief brief, Function<Reason, String> sentences) {
-        this.brief = brief;
-        this.date = brief.date();
-        this.sentences = sentences;
+        this(brief, brief.date(), sentences);
     }
 
-    /** A document of the days alone. */
-    static String days(List<RankedDay> days, Function<Reason, String> sentences) {
-        SeasonJson season = new SeasonJson(null, null, sentences);
-        return Json.document(json -> json.objects("days", days, season::day));
+    /** A document of the days alone; chances are those of the best day. */
+    static String days(DayRanking ranking, List<RankedDay> ordered, List<String> keep,
+                       Function<Reason, String> sentences) {
+        SeasonJson season = new SeasonJson(null, ranking.best(), sentences);
+        return Json.document(json -> json.text("format", "understorey-days/1").text("best", ranking.best().toString())
+                .objects("windows", ranking.windows(), season::window).objects("days", ordered, season::day)
+                .texts("records_to_add", keep));
     }
 
     private SeasonJson(Brief brief, LocalDate date, Function<Reason, String> sentences) {
