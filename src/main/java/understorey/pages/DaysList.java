@@ -1,5 +1,9 @@
 package understorey.pages;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,9 +27,13 @@ public final class DaysList {
         this.sentences = sentences;
     }
 
-    /** With the built-in sentences. */
+    /** With the built-in sentences, and without the template library, which would take a tenth of a second to load. */
     public static DaysList open() {
-        return new DaysList(Sentences.read(new Templates(null).text("sentences.txt")));
+        try (InputStream in = DaysList.class.getResourceAsStream("/understorey/templates/sentences.txt")) {
+            return new DaysList(Sentences.read(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** What the author should look into, a line each. */

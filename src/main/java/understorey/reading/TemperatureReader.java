@@ -3,6 +3,7 @@ package understorey.reading;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,6 +19,8 @@ final class TemperatureReader {
 
     private final Findings findings;
     private final TreeMap<LocalDate, Double> means = new TreeMap<>();
+    /** Names of columns by what they are without their unit: the same few on each of thousands of rows. */
+    private final Map<String, String> columns = new HashMap<>();
 
     private TemperatureReader(Findings findings) {
         this.findings = findings;
@@ -76,21 +79,24 @@ final class TemperatureReader {
         }
         Node cell = f.take(column);
         Double degrees = f.scalars().number(cell, "'" + column + "'", -100, 140);
-        return degrees == null ? null : Quantity.read(Numeral.show(degrees) + (fahrenheit(column) ? " °F" : " °C"),
-                Dimension.TEMPERATURE).value();
+        return degrees == null || !fahrenheit(column) ? degrees
+                : Quantity.read(Numeral.show(degrees) + " °F", Dimension.TEMPERATURE).value();
     }
 
-    private static String column(Node.Mapping row, String plain) {
-        for (Map.Entry<String, Node.Entry> entry : row.entries().entrySet()) {
-            String name = entry.getKey().toLowerCase(Locale.ROOT);
-            if (name.length() > plain.length() && name.startsWith(plain)) {
-                String unit = name.substring(plain.length()).replaceAll("[ _()°]", "");
-                if (unit.equals("c") || unit.equals("f")) {
-                    return entry.getKey();
-                }
+    /** The column of that name with a unit behind it; the plain name where a row has none. */
+    private String column(Node.Mapping row, String plain) {
+        for (String name : row.entries().keySet()) {
+            if (plain.equals(columns.computeIfAbsent(name, TemperatureReader::withoutUnit))) {
+                return name;
             }
         }
         return plain;
+    }
+
+    /** {@code mean} for {@code Mean (°C)}; the name itself where it carries no unit. */
+    private static String withoutUnit(String name) {
+        String bare = name.toLowerCase(Locale.ROOT).replaceAll("[ _()°]", "");
+        return bare.endsWith("c") || bare.endsWith("f") ? bare.substring(0, bare.length() - 1) : name;
     }
 
     private static boolean fahrenheit(String column) {
