@@ -92,6 +92,13 @@ class FloweringWindowTest {
     }
 
     @Test
+    void claimsNoCertaintyFromYearsThatHappenedToBeAlike() {
+        FloweringWindow window = Woods.ramsons(Woods.records("2024-05-04", "2025-05-04", "2026-05-04"), "2027-05-05");
+        assertTrue(window.errorD() > 1, "error " + window.errorD());
+        assertEquals(day("2027-05-04"), window.peak().day());
+    }
+
+    @Test
     void crossesTheTurnOfTheYear() {
         Season season = Woods.season(null, List.of(), "2023-12-27", "2025-01-02", "2026-01-06", "2026-12-30");
         FloweringWindow window = FloweringWindow.of(Woods.wood(-35, 10.0, season), Woods.RAMSONS, day("2028-01-20"), null);
