@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
@@ -12,23 +13,28 @@ import understorey.scene.SeasonChart;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 
-/** Resolves the days of a trip to one, before anything else is planned. */
+/**
+ * Resolves the days of a trip to one, before anything else is planned. Where the author chose the day nothing waits for
+ * the flowers: they are looked into on another core.
+ */
 final class SeasonPlanner {
 
     private final DayRanking ranking;
     private final LocalDate date;
-    private final List<FloweringWindow> windows;
+    private final CompletableFuture<SeasonBrief> brief;
 
     SeasonPlanner(Trip trip) {
-        if (trip.when() instanceof When.On on) {
-            this.ranking = null;
-            this.date = on.date();
-            this.windows = DayRanking.windows(trip, date);
-        } else {
-            this.ranking = DayRanking.of(trip, trip.when().days());
-            this.date = ranking.best();
-            this.windows = ranking.windows().stream().filter(window -> window.covers(date)).toList();
-        }
+        boolean chosen = trip.when() instanceof When.On;
+        this.ranking = chosen ? null : DayRanking.of(trip, trip.when().days());
+        this.date = chosen ? trip.when().days().get(0) : ranking.best();
+        this.brief = CompletableFuture.supplyAsync(() -> brief(chosen ? DayRanking.windows(trip, date)
+                : ranking.windows().stream().filter(window -> window.covers(date)).toList()));
+    }
+
+    private SeasonBrief brief(List<FloweringWindow> windows) {
+        List<Drawing> charts = new ArrayList<>();
+        windows.forEach(window -> charts.add(SeasonChart.of(window, date)));
+        return new SeasonBrief(windows, List.copyOf(charts), ranking);
     }
 
     LocalDate date() {
@@ -37,7 +43,7 @@ final class SeasonPlanner {
 
     /** Of a subject; null when nobody knows its season. */
     FloweringWindow window(Subject subject) {
-        for (FloweringWindow window : windows) {
+        for (FloweringWindow window : brief().windows()) {
             if (window.subject().key().equals(subject.key())) {
                 return window;
             }
@@ -48,13 +54,11 @@ final class SeasonPlanner {
     /** What the author should look into. */
     List<Reason> findings() {
         List<Reason> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
-        windows.forEach(window -> findings.addAll(window.findings()));
+        brief().windows().forEach(window -> findings.addAll(window.findings()));
         return findings;
     }
 
     SeasonBrief brief() {
-        List<Drawing> charts = new ArrayList<>();
-        windows.forEach(window -> charts.add(SeasonChart.of(window, date)));
-        return new SeasonBrief(windows, List.copyOf(charts), ranking);
+        return brief.join();
     }
 }

@@ -14,6 +14,7 @@ record Course(double riseD, double fallD, boolean assumed) {
 
     /** Spring flowers of woods: bluebell, ramsons, anemones and their like, peak 7 to 14 days after the first, over after four to five weeks (from memory). */
     static final Course USUAL = new Course(10, 22, true);
+    private static final StudentT NORMAL = StudentT.of(Double.POSITIVE_INFINITY);
     private static final double DISPLAY_SHARE = 1 / 3.0;
     /** Edges of a stage as people see them, standard error in days: plants of one stand differ by 2 to 7 days (Ehrlén and Valdés 2020, Tullgarn). */
     private static final double EDGE_D = 3;
@@ -50,6 +51,6 @@ record Course(double riseD, double fallD, boolean assumed) {
     }
 
     private static double past(double edge, double day) {
-        return StudentT.below((day - edge) / EDGE_D, Double.POSITIVE_INFINITY);
+        return NORMAL.below((day - edge) / EDGE_D);
     }
 }

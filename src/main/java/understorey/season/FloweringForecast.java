@@ -176,7 +176,7 @@ final class FloweringForecast {
         double middle = updated.quantile(0.5);
         double early = updated.quantile((1 - FloweringWindow.LIKELY) / 2);
         double late = updated.quantile((1 + FloweringWindow.LIKELY) / 2);
-        double more = StudentT.twoSided(FloweringWindow.LIKELY, Double.POSITIVE_INFINITY) * COURSE_ERROR_D;
+        double more = StudentT.of(Double.POSITIVE_INFINITY).twoSided(FloweringWindow.LIKELY) * COURSE_ERROR_D;
         return new FloweringWindow(subject,
                 expected(scale, season, middle - course.riseD(), Math.hypot(middle - early, more),
                         Math.hypot(late - middle, more)),

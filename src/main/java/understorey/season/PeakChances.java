@@ -10,25 +10,31 @@ final class PeakChances {
     private static final int DAYS = 2 * HALF_YEAR + 1;
 
     private final double[] share;
+    /** Chance that the peak comes before each day. */
+    private final double[] before;
 
     private PeakChances(double[] share) {
         double sum = 0;
         for (double one : share) {
             sum += one;
         }
+        this.share = share;
+        this.before = new double[share.length + 1];
         for (int i = 0; i < share.length; i++) {
             share[i] /= sum;
+            before[i + 1] = before[i] + share[i];
         }
-        this.share = share;
     }
 
     static PeakChances of(Prediction peak) {
+        double[] ends = new double[DAYS + 1];
+        for (int i = 0; i <= DAYS; i++) {
+            ends[i] = i - HALF_YEAR - 0.5;
+        }
+        double[] by = peak.chancesBefore(ends);
         double[] share = new double[DAYS];
-        double before = peak.chanceBefore(-HALF_YEAR - 0.5);
         for (int i = 0; i < DAYS; i++) {
-            double by = peak.chanceBefore(i - HALF_YEAR + 0.5);
-            share[i] = by - before;
-            before = by;
+            share[i] = by[i + 1] - by[i];
         }
         return new PeakChances(share);
     }
@@ -44,12 +50,9 @@ final class PeakChances {
 
     /** Chance that the peak comes before a point of time, days; within a day the chance is even. */
     double before(double day) {
-        double at = day + 0.5 + HALF_YEAR;
-        double sum = 0;
-        for (int i = 0; i < DAYS && i < at; i++) {
-            sum += share[i] * Math.min(1, at - i);
-        }
-        return sum;
+        double at = Math.max(0, Math.min(DAYS, day + 0.5 + HALF_YEAR));
+        int whole = (int) at;
+        return whole == DAYS ? before[DAYS] : before[whole] + share[whole] * (at - whole);
     }
 
     /** Chance that the peak lies between two points of time, 0 to 1. */

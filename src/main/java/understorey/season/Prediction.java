@@ -20,13 +20,18 @@ public record Prediction(double day, double errorD, double freedom) {
 
     /** The two-sided interval that holds a share {@code level} of new years: day ± t·error. */
     public Range range(double level) {
-        double half = StudentT.twoSided(level, freedom) * errorD;
+        double half = StudentT.of(freedom).twoSided(level) * errorD;
         return new Range(day - half, day + half);
     }
 
-    /** Chance that it comes before a day, 0 to 1. */
-    double chanceBefore(double other) {
-        return errorD == 0 ? other > day ? 1 : 0 : StudentT.below((other - day) / errorD, freedom);
+    /** Chance that it comes before each of some days, 0 to 1. */
+    double[] chancesBefore(double[] days) {
+        StudentT law = StudentT.of(freedom);
+        double[] chances = new double[days.length];
+        for (int i = 0; i < days.length; i++) {
+            chances[i] = errorD == 0 ? days[i] > day ? 1 : 0 : law.below((days[i] - day) / errorD);
+        }
+        return chances;
     }
 
     /** The same with one more source of error that does not hang together with the first, days. */

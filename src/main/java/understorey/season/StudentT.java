@@ -10,27 +10,34 @@ import org.apache.commons.statistics.distribution.TDistribution;
  */
 final class StudentT {
 
-    private static final ContinuousDistribution NORMAL = NormalDistribution.of(0, 1);
+    private static final StudentT NORMAL = new StudentT(NormalDistribution.of(0, 1));
 
-    private StudentT() {
+    private final ContinuousDistribution law;
+
+    private StudentT(ContinuousDistribution law) {
+        this.law = law;
+    }
+
+    /**
+     * The law of so many degrees of freedom.
+     *
+     * @param freedom above 0; may be infinite
+     */
+    static StudentT of(double freedom) {
+        return Double.isInfinite(freedom) ? NORMAL : new StudentT(TDistribution.of(freedom));
     }
 
     /**
      * The t that leaves {@code level} of all cases between −t and +t.
      *
-     * @param level   0 to 1, ends excluded
-     * @param freedom degrees of freedom, above 0; may be infinite
+     * @param level 0 to 1, ends excluded
      */
-    static double twoSided(double level, double freedom) {
-        return law(freedom).inverseSurvivalProbability((1 - level) / 2);
+    double twoSided(double level) {
+        return law.inverseSurvivalProbability((1 - level) / 2);
     }
 
     /** The share of all cases below t. */
-    static double below(double t, double freedom) {
-        return law(freedom).cumulativeProbability(t);
-    }
-
-    private static ContinuousDistribution law(double freedom) {
-        return Double.isInfinite(freedom) ? NORMAL : TDistribution.of(freedom);
+    double below(double t) {
+        return law.cumulativeProbability(t);
     }
 }

@@ -57,25 +57,25 @@ class WindowModelTest {
             double error, double low, double high) {
         Prediction next = model(kase).at(x);
         assertEquals(freedom, next.freedom());
-        assertEquals(t, StudentT.twoSided(level, freedom), 0.0001);
+        assertEquals(t, StudentT.of(freedom).twoSided(level), 0.0001);
         assertEquals(day, next.day(), TOLERANCE);
         assertEquals(error, next.errorD(), TOLERANCE);
         assertEquals(low, next.range(level).low(), TOLERANCE);
         assertEquals(high, next.range(level).high(), TOLERANCE);
-        assertEquals((1 + level) / 2, next.chanceBefore(high), TOLERANCE);
+        assertEquals((1 + level) / 2, next.chancesBefore(new double[] {high})[0], TOLERANCE);
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/student-t.csv")
     void knowsStudentsTableOfTwoSidedQuantiles(int freedom, double at80, double at95) {
-        assertEquals(at80, StudentT.twoSided(0.8, freedom), 0.0001);
-        assertEquals(at95, StudentT.twoSided(0.95, freedom), 0.0001);
+        assertEquals(at80, StudentT.of(freedom).twoSided(0.8), 0.0001);
+        assertEquals(at95, StudentT.of(freedom).twoSided(0.95), 0.0001);
     }
 
     /** The normal law's quantile for 95 %, 1.96, as in printed tables. */
     @Test
     void becomesTheNormalLawWithEndlessFreedom() {
-        assertEquals(1.959964, StudentT.twoSided(0.95, Double.POSITIVE_INFINITY), 1e-6);
+        assertEquals(1.959964, StudentT.of(Double.POSITIVE_INFINITY).twoSided(0.95), 1e-6);
     }
 
     /** Fitted to 1987-1996 it foretells 2006-2017, another plot of the same wood, four and a half days late. */
