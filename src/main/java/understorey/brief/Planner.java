@@ -55,7 +55,7 @@ public final class Planner {
         this.date = day(trip.when());
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
-        this.intents = Intent.of(trip.shots());
+        this.intents = Intent.of(trip.shots(), site);
         this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
         for (Companion companion : trip.companions()) {
             companionBags.add(SmallestBag.of(companion.gear(), List.of(), intents));
