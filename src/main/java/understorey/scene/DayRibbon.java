@@ -23,6 +23,7 @@ final class DayRibbon {
     private static final double THIN = 5;
 
     private final DayFrame frame;
+    private final ToDoubleFunction<LightAt> sky;
     /** The rows within the frame. */
     private final List<LightAt> rows = new ArrayList<>();
     private final List<Point> brightest = new ArrayList<>();
@@ -34,6 +35,7 @@ final class DayRibbon {
 
     DayRibbon(DayFrame frame, List<LightAt> light, ToDoubleFunction<LightAt> sky) {
         this.frame = frame;
+        this.sky = sky;
         for (LightAt row : light) {
             if (frame.inside(row.sun().time())) {
                 rows.add(row);
@@ -170,7 +172,7 @@ final class DayRibbon {
     }
 
     double expectedAt(LightAt row) {
-        return expected[rows.indexOf(row)];
+        return sky.applyAsDouble(row);
     }
 
     /** True when somebody said what the sky will be at any time that is drawn. */
