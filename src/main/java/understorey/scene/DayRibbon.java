@@ -95,8 +95,12 @@ final class DayRibbon {
 
     /** Names the longest fleck line and both edges of the band, where there is room for words beside them. */
     void names(Lettering lettering, List<Mark> marks) {
-        lines.forEach(lettering::avoid);
-        flecks.forEach(lettering::avoid);
+        for (List<Point> line : lines) {
+            lettering.avoid(line);
+        }
+        for (List<Point> fleck : flecks) {
+            lettering.avoid(fleck);
+        }
         lettering.avoid(brightest);
         lettering.avoid(darkest);
         List<Point> longest = List.of();
