@@ -164,7 +164,16 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** The blur that still passes for sharp, on the part of the sensor that is used, mm. */
     public double circleOfConfusionMm() {
-        return CircleOfConfusion.mm(usedWidthMm(), usedHeightMm());
+        return circleOfConfusionMm(intent, camera, cropTimes);
+    }
+
+    static double circleOfConfusionMm(Intent intent, Camera camera, double cropTimes) {
+        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
+        double widthMm = (landscape ? camera.sensor().widthMm() : camera.sensor().heightMm()) / cropTimes;
+        double heightMm = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
+        Double printM = intent.shot().printWidthM();
+        return printM == null ? CircleOfConfusion.mm(widthMm, heightMm)
+                : CircleOfConfusion.mm(widthMm, heightMm, printM * 1000);
     }
 
     /** True when a useful aperture holds the sharpness asked, to a third of a stop. */

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
 import understorey.optics.BackgroundBlur;
-import understorey.optics.CircleOfConfusion;
 import understorey.optics.Diffraction;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
@@ -28,6 +27,8 @@ final class LensTrial {
     private static final double PRINT_DPI = 150;
     /** Close up, depth is worth a little softness all over: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
+    /** A frame lower than that share of the plant is for its flowers alone: common practice, no source. */
+    private static final double CLOSE_UP_SHARE = 0.5;
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
@@ -68,8 +69,7 @@ final class LensTrial {
     }
 
     private LensFit fit() {
-        double cocMm = CircleOfConfusion.mm(camera.sensor().widthMm() / framing.cropTimes(),
-                camera.sensor().heightMm() / framing.cropTimes());
+        double cocMm = LensFit.circleOfConfusionMm(intent, camera, framing.cropTimes());
         double focusMm = focusMm();
         double needed = neededFNumber(cocMm, focusMm);
         double widest = camera.lens().widestAt(framing.reach().focalMm());
@@ -164,7 +164,7 @@ final class LensTrial {
 
     /**
      * As written; else such that the nearest sharp ground, that far from the lens, lies on the bottom edge; a framed
-     * picture aims at the flowers, or at the middle of the plant where all of it is in the frame.
+     * picture is aimed at its plant.
      */
     private double tiltDeg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
@@ -178,12 +178,18 @@ final class LensTrial {
         return Math.toDegrees(Math.asin(clamp(heightM / range.nearM()))) - half;
     }
 
+    /**
+     * Height of what is in the middle of a framed picture: of the flowers, close up; with more of the plant in the frame
+     * the flowers come to lie on the upper third (common practice, no source), and with room to spare the middle of
+     * the plant in the middle.
+     */
     private double aimM() {
         Double plantM = intent.shot().subject().heightM();
         if (plantM == null) {
             return Intent.nominalHeightM(intent.viewpoint());
         }
-        return upMm() / framing.magnification() / 1000 >= plantM ? plantM / 2 : plantM;
+        double frameM = upMm() / framing.magnification() / 1000;
+        return frameM < plantM * CLOSE_UP_SHARE ? plantM : Math.max(plantM / 2, plantM - frameM / 6);
     }
 
     /** Height of the picture on the part of the sensor that is used, mm. */
