@@ -7,6 +7,7 @@ import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.outing.Outing;
 import understorey.outing.Story;
+import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
@@ -29,7 +30,7 @@ import understorey.sky.SunDay;
  */
 public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
                     List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing, Story story, Packing packing,
-                    Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
+                    List<CompanionBag> companionBags, Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {
