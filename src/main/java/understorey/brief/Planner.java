@@ -99,7 +99,9 @@ public final class Planner {
             lit.add(places.get(i).lit(days.get(i).join(), skylines.get(i).join()));
         }
         List<ShotBrief> withDrawings = new ArrayList<>();
-        drawn.forEach(shot -> withDrawings.add(shot.join()));
+        for (CompletableFuture<ShotBrief> shot : drawn) {
+            withDrawings.add(shot.join());
+        }
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing, story, packing,
                 carriedByCompanions(), flowering(),
@@ -220,8 +222,12 @@ public final class Planner {
         remarks.sky(sky, shots);
         remarks.canopy();
         remarks.clocks();
-        shots.forEach(remarks::shot);
-        shots.forEach(remarks::light);
+        for (ShotBrief shot : shots) {
+            remarks.shot(shot);
+        }
+        for (ShotBrief shot : shots) {
+            remarks.light(shot);
+        }
         remarks.outing(outing, story);
         return remarks;
     }
