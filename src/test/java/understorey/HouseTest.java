@@ -62,7 +62,7 @@ class HouseTest {
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
-            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "com.vladsch.flexmark..")).toList(),
+            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "org.commonmark..")).toList(),
             "cli", Stream.concat(JACKSON.stream(), Stream.of("picocli..")).toList());
 
     @TestFactory

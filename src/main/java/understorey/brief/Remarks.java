@@ -60,7 +60,9 @@ final class Remarks {
                     .with("date", new Figure(date, DATE)).with("from", new Figure(days.get(0), DATE))
                     .with("to", new Figure(days.get(days.size() - 1), DATE)));
         }
-        season.findings().forEach(this::warn);
+        for (Reason finding : season.findings()) {
+            warn(finding);
+        }
         Set<String> seen = new LinkedHashSet<>();
         for (Intent intent : intents) {
             if (seen.add(intent.shot().subject().key())) {
@@ -171,7 +173,9 @@ final class Remarks {
                 warn(remark);
             }
         }
-        story.gaps().forEach(this::note);
+        for (Reason gap : story.gaps()) {
+            note(gap);
+        }
     }
 
     private void note(Reason reason) {

@@ -27,13 +27,24 @@ final class SeasonPlanner {
         boolean chosen = trip.when() instanceof When.On;
         this.ranking = chosen ? null : DayRanking.of(trip, trip.when().days());
         this.date = chosen ? trip.when().days().get(0) : ranking.best();
-        this.brief = CompletableFuture.supplyAsync(() -> brief(chosen ? DayRanking.windows(trip, date)
-                : ranking.windows().stream().filter(window -> window.covers(date)).toList()));
+        this.brief = CompletableFuture.supplyAsync(() -> brief(chosen ? DayRanking.windows(trip, date) : covering()));
+    }
+
+    private List<FloweringWindow> covering() {
+        List<FloweringWindow> covering = new ArrayList<>();
+        for (FloweringWindow window : ranking.windows()) {
+            if (window.covers(date)) {
+                covering.add(window);
+            }
+        }
+        return List.copyOf(covering);
     }
 
     private SeasonBrief brief(List<FloweringWindow> windows) {
         List<Drawing> charts = new ArrayList<>();
-        windows.forEach(window -> charts.add(SeasonChart.of(window, date)));
+        for (FloweringWindow window : windows) {
+            charts.add(SeasonChart.of(window, date));
+        }
         return new SeasonBrief(windows, List.copyOf(charts), ranking);
     }
 
@@ -54,7 +65,9 @@ final class SeasonPlanner {
     /** What the author should look into. */
     List<Reason> findings() {
         List<Reason> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
-        brief().windows().forEach(window -> findings.addAll(window.findings()));
+        for (FloweringWindow window : brief().windows()) {
+            findings.addAll(window.findings());
+        }
         return findings;
     }
 

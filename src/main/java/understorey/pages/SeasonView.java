@@ -55,7 +55,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         for (int i = 0; i < season.windows().size(); i++) {
             FloweringWindow window = season.windows().get(i);
             windows.add(new Window(window.subject().name(), rows(window, brief.date()),
-                    window.reasons().stream().map(sentences::of).toList(),
+                    sentences.of(window.reasons()),
                     Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
@@ -96,7 +96,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
             shots.add(promise.shot().name() + light);
         }
         return new Day(Words.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
-                day.reasons().stream().map(sentences::of).toList(), shots);
+                sentences.of(day.reasons()), shots);
     }
 
     /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */

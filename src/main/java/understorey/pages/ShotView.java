@@ -59,8 +59,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         Settings settings = shot.settings();
         List<String> reasons = new ArrayList<>();
         if (fit != null) {
-            fit.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
-            settings.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
+            reasons.addAll(sentences.of(fit.reasons()));
+            reasons.addAll(sentences.of(settings.reasons()));
         }
         String fNumber = settings == null ? null : SkySpan.fNumber(shot);
         String shutter = settings == null ? null : SkySpan.shutter(shot);
@@ -77,7 +77,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot), hours(shot),
+                reasons, sentences.of(shot.helps()), skies(shot), hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
@@ -140,8 +140,10 @@ public record ShotView(int number, String name, String role, String subject, Str
         if (settings == null || settings.bracketStops().size() < 2) {
             return null;
         }
-        List<String> steps = settings.bracketStops().stream()
-                .map(stops -> (stops > 0 ? "+" : "") + Words.number(stops, 0)).toList();
+        List<String> steps = new ArrayList<>();
+        for (int stops : settings.bracketStops()) {
+            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
+        }
         return String.join(", ", steps) + " stops";
     }
 

@@ -6,7 +6,6 @@ import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import understorey.plan.Season;
 import understorey.plan.Site;
@@ -133,7 +132,6 @@ final class FloweringForecast {
             add(seen, scale, season, record.full(), Season.Stage.FULL_FLOWER);
             add(seen, scale, season, record.over(), Season.Stage.OVER);
         }
-        seen.sort(Comparator.comparing(Season.Sighting::date).thenComparing(Season.Sighting::stage));
         disagreeing(seen);
         return seen;
     }
@@ -141,8 +139,18 @@ final class FloweringForecast {
     private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, LocalDate date,
                             Season.Stage stage) {
         if (date != null && scale.seasonOf(date) == season) {
-            seen.add(new Season.Sighting(date, stage));
+            int at = 0;
+            while (at < seen.size() && !later(seen.get(at), date, stage)) {
+                at++;
+            }
+            seen.add(at, new Season.Sighting(date, stage));
         }
+    }
+
+    /** By date, and by stage on one date. */
+    private static boolean later(Season.Sighting sighting, LocalDate date, Season.Stage stage) {
+        return sighting.date().isAfter(date)
+                || sighting.date().equals(date) && sighting.stage().compareTo(stage) > 0;
     }
 
     private void disagreeing(List<Season.Sighting> seen) {
@@ -217,11 +225,15 @@ final class FloweringForecast {
         for (Season.Flowering record : records) {
             int own = scale.seasonOf(PastYears.peak(record, Course.USUAL));
             if (own != season) {
-                past.add(new FloweringWindow.Past(record, moved(scale, own, season, record.first()),
+                LocalDate peak = PastYears.peak(record, Course.USUAL);
+                int at = 0;
+                while (at < past.size() && !PastYears.peak(past.get(at).record(), Course.USUAL).isAfter(peak)) {
+                    at++;
+                }
+                past.add(at, new FloweringWindow.Past(record, moved(scale, own, season, record.first()),
                         moved(scale, own, season, record.full()), moved(scale, own, season, record.over())));
             }
         }
-        past.sort(Comparator.comparing(year -> PastYears.peak(year.record(), Course.USUAL)));
         return List.copyOf(past);
     }
 

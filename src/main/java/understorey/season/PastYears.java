@@ -3,6 +3,7 @@ package understorey.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import understorey.plan.Season;
 
@@ -32,18 +33,21 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
             LocalDate peak = peak(record, course);
             int season = own.seasonOf(peak);
             if (without == null || season != without) {
-                double[] sum = peaks.computeIfAbsent(season, year -> new double[2]);
+                peaks.putIfAbsent(season, new double[2]);
+                double[] sum = peaks.get(season);
                 twice = sum[1] > 0 ? Integer.valueOf(season) : twice;
                 sum[0] += own.day(season, peak);
                 sum[1]++;
             }
         }
         double[] days = new double[peaks.size()];
+        int[] seasons = new int[days.length];
         int i = 0;
-        for (double[] sum : peaks.values()) {
-            days[i++] = sum[0] / sum[1];
+        for (Map.Entry<Integer, double[]> peak : peaks.entrySet()) {
+            seasons[i] = peak.getKey();
+            days[i++] = peak.getValue()[0] / peak.getValue()[1];
         }
-        return new PastYears(own, peaks.keySet().stream().mapToInt(Integer::intValue).toArray(), days, course, twice);
+        return new PastYears(own, seasons, days, course, twice);
     }
 
     int n() {

@@ -118,7 +118,7 @@ final class SpringModels {
         mostYears = Math.max(mostYears, days.size());
         if (days.size() >= LEAST_YEARS) {
             double[] peaks = column(days, 0);
-            ThermalTime sum = ThermalTime.of(degreeDays, means.toArray(DailyMeans[]::new), peaks);
+            ThermalTime sum = ThermalTime.of(degreeDays, means.toArray(new DailyMeans[0]), peaks);
             if (sum != null) {
                 trials.add(new Trial(sum.n(), sum.leftOut().rmseD(), PlainMean.of(peaks).leftOut().rmseD(),
                         new Model.Thermal(sum, from, to)));
@@ -127,6 +127,10 @@ final class SpringModels {
     }
 
     private static double[] column(List<double[]> rows, int column) {
-        return rows.stream().mapToDouble(row -> row[column]).toArray();
+        double[] values = new double[rows.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = rows.get(i)[column];
+        }
+        return values;
     }
 }

@@ -84,7 +84,11 @@ final class Springs {
                 sums.add(sum / (to - from + 1));
             }
         }
-        return sums.size() < 2 ? 0 : PlainMean.of(sums.stream().mapToDouble(Double::doubleValue).toArray()).deviation();
+        double[] values = new double[sums.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = sums.get(i);
+        }
+        return values.length < 2 ? 0 : PlainMean.of(values).deviation();
     }
 
     private double usual(int without, int day) {
@@ -106,6 +110,10 @@ final class Springs {
         }
         int first = scale.seasonOf(LocalDate.ofEpochDay(means.firstDay()));
         int last = scale.seasonOf(LocalDate.ofEpochDay(means.lastDay()));
-        return java.util.stream.IntStream.rangeClosed(first, last).toArray();
+        int[] seasons = new int[last - first + 1];
+        for (int i = 0; i < seasons.length; i++) {
+            seasons[i] = first + i;
+        }
+        return seasons;
     }
 }

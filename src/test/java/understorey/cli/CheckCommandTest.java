@@ -34,7 +34,6 @@ class CheckCommandTest {
         assertEquals(new Run(0, "", """
                 a-weekend-for-the-anemones: note: 38 days are open (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best of them, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no word on the sky: light and settings are given for clear, broken and overcast.
-                a-weekend-for-the-anemones: note: “A closed flower” is a compromise: the sharpness asked needs f/32; past f/16 diffraction or the lens itself takes more than it gives.
                 a-weekend-for-the-anemones: note: No picture plays the part “detail” in the story.
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
                 4 trips, nothing to find fault with
