@@ -16,7 +16,7 @@ import understorey.plan.Trip;
 record Ground(Site site, Walking walking, List<String> spots, Ways ways) {
 
     /** What a walk takes that nobody timed and no positions give, minutes. */
-    private static final int UNKNOWN_WALK = 5;
+    static final int UNKNOWN_WALK = 5;
 
     static Ground of(Trip trip, List<LightAt> light, VisitHours hours, List<Intent> intents) {
         List<String> spots = new ArrayList<>();

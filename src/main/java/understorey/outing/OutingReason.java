@@ -27,6 +27,14 @@ public enum OutingReason implements Reason.Kind {
     BEFORE_OPENING,
     AFTER_CLOSING,
     CAR_PARK_CLOSES,
+    /** Whoever waits for word would wait in vain. */
+    BACK_TOO_LATE,
     /** A role that no picture plays. */
-    ROLE_MISSING
+    ROLE_MISSING,
+    HEIGHTS_ALIKE,
+    DISTANCES_ALIKE,
+    VIEWS_ALIKE,
+    ORIENTATIONS_ALIKE,
+    /** Two pictures of one role, subject and spot that differ in nothing. */
+    PICTURES_ALIKE
 }

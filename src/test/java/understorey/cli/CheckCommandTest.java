@@ -33,6 +33,7 @@ class CheckCommandTest {
     void findsNoFaultWithTheDemoAndTellsWhatItsPlansFound() {
         assertEquals(new Run(0, "", """
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
+                anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
                 first-light-in-the-ramsons: note: “One head, one drop” is a compromise: hands or wind leave its time \
                 too long.
                 3 trips, nothing to find fault with
