@@ -121,10 +121,10 @@ What would help:
 </#if>
 <#if shot.skies?has_content>
 
-| If the sky is | EV | Aperture | Time | ISO | White balance |
+| If the sky or the hour is | EV | Aperture | Time | ISO | White balance |
 |---|--:|--:|--:|--:|--:|
-<#list shot.skies as sky>
-| ${sky.sky} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} |
+<#list shot.skies + shot.hours as sky>
+| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} |
 </#list>
 </#if>
 <#if shot.cover??>

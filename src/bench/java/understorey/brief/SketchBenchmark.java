@@ -1,6 +1,5 @@
 package understorey.brief;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -14,14 +13,12 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Trip;
-import understorey.reading.PlansReader;
 import understorey.scene.Drawing;
 import understorey.scene.Setup;
 import understorey.scene.SideView;
 import understorey.scene.ViewfinderSketch;
-import understorey.share.Sharing;
 
-/** The drawings alone of the pictures of the demo's fullest trip, a sketch and a side view each: warm, one core. */
+/** The drawings alone of six pictures, a sketch and a side view each: warm, one core. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -37,8 +34,7 @@ public class SketchBenchmark {
     /** At one aperture, under the canopy of the spot, sharp from half the distance framed to twice it. */
     @org.openjdk.jmh.annotations.Setup
     public void read() {
-        List<Trip> trips = PlansReader.read(Path.of("plans")).trips();
-        Trip trip = Sharing.forAudience(trips.stream().filter(one -> one.shots().size() > 4).findFirst().orElseThrow());
+        Trip trip = SixPictures.trip();
         for (ShotBrief shot : Planner.brief(trip).shots()) {
             if (shot.fit().best() != null) {
                 double distanceM = shot.fit().best().distanceM();

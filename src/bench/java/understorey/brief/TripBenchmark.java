@@ -1,7 +1,5 @@
 package understorey.brief;
 
-import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -14,14 +12,15 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Trip;
-import understorey.reading.PlansReader;
-import understorey.share.Sharing;
 
-/** The fullest trip of the demo, from the plan that was read to the brief with its drawings: warm, one core. */
+/**
+ * A trip of six pictures, from the plan that was read to the brief with its drawings, all on one core: warm. Less the
+ * time of {@link SketchBenchmark} it is what the figures take.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-XX:ActiveProcessorCount=1")
 @Warmup(iterations = 5, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class TripBenchmark {
@@ -30,8 +29,7 @@ public class TripBenchmark {
 
     @Setup
     public void read() {
-        List<Trip> trips = PlansReader.read(Path.of("plans")).trips();
-        trip = Sharing.forAudience(trips.stream().filter(one -> one.shots().size() > 4).findFirst().orElseThrow());
+        trip = SixPictures.trip();
     }
 
     @Benchmark

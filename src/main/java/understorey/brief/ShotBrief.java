@@ -1,5 +1,6 @@
 package understorey.brief;
 
+import java.time.ZonedDateTime;
 import java.util.List;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
@@ -33,13 +34,15 @@ import understorey.sky.Interval;
  * @param cover        how thick the flowers look, through this lens and the bag's others; null where nobody knows
  * @param settings     for the sky expected, and for a broken one where nobody said; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
+ * @param otherHours   the same picture an hour earlier and an hour later, under the sky expected then, or a broken one
  * @param companions   how each companion's bag serves it
  * @param sketch       the frame as its lens would draw it; null when no camera can take it
  * @param sideView     camera, subject and what is sharp, from the side; null with the sketch
  */
 public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, LightAt light, Weather weather,
                         Sunlight sunlight, List<Wished> wished, PolariserEffect polariser, WhiteBalance whiteBalance,
-                        CoverTrade cover, Settings settings, List<InSky> otherSkies, List<ForCompanion> companions,
+                        CoverTrade cover, Settings settings, List<Other> otherSkies, List<Other> otherHours,
+                        List<ForCompanion> companions,
                         Drawing sketch, Drawing sideView) {
 
     /**
@@ -56,8 +59,8 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
     public record Wished(SkyWord sky, Outlook outlook) {
     }
 
-    /** Settings and a white balance to begin with, for one sky. */
-    public record InSky(SkyWord sky, Settings settings, WhiteBalance whiteBalance) {
+    /** Settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
+    public record Other(SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
     }
 
     /** The best lens of someone else's bag; null when that bag holds no camera. */
@@ -67,7 +70,7 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
     /** The same picture with other drawings. */
     ShotBrief with(Drawing otherSketch, Drawing otherSideView) {
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight, wished, polariser, whiteBalance, cover,
-                settings, otherSkies, companions, otherSketch, otherSideView);
+                settings, otherSkies, otherHours, companions, otherSketch, otherSideView);
     }
 
     /** True when the weather at its time is known. */

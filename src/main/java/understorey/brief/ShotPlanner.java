@@ -7,9 +7,9 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
-import understorey.exposure.StemSway;
 import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
@@ -44,6 +44,7 @@ import understorey.sky.SunAt;
 final class ShotPlanner {
 
     private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
+    private static final int[] EACH_WAY_HOURS = {-1, 1};
     private static final double OVERCAST_OKTA = 7.5;
 
     private final Trip trip;
@@ -80,14 +81,16 @@ final class ShotPlanner {
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
         Settings settings = null;
-        List<ShotBrief.InSky> skies = new ArrayList<>();
+        List<ShotBrief.Other> skies = new ArrayList<>();
+        List<ShotBrief.Other> hours = new ArrayList<>();
         if (best != null) {
-            Double wind = weather.windMs() == null ? null
-                    : StemSway.windAtFlowersMs(weather.windMs(), light.plantAreaIndex());
-            settings = settings(best, light, orMiddle(weather.okta()), wind);
+            settings = settings(best, light, orMiddle(weather.okta()), weather, camera);
             for (SkyWord word : SKIES) {
-                skies.add(new ShotBrief.InSky(word, settings(best, light, word.okta(), wind),
+                skies.add(new ShotBrief.Other(word, middle, settings(best, light, word.okta(), weather, camera),
                         whiteBalance(shot, light, word.okta())));
+            }
+            for (int step : EACH_WAY_HOURS) {
+                hours.add(at(middle.plusHours(step), shot, best, position, place, camera));
             }
         }
         return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
@@ -95,7 +98,7 @@ final class ShotPlanner {
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 CoverTrade.of(fit, spot == null ? null : spot.slope()),
-                settings, List.copyOf(skies), companions(intent), null, null);
+                settings, List.copyOf(skies), List.copyOf(hours), companions(intent), null, null);
     }
 
     /** The same picture with its drawings; without a sun that the land hides. */
@@ -142,8 +145,19 @@ final class ShotPlanner {
         return false;
     }
 
-    private static Settings settings(LensFit fit, LightAt light, double okta, Double wind) {
-        return Exposure.of(fit, light.floorEv(okta), light.contrastStops(okta), wind);
+    /** Should the picture be taken at another time than planned. */
+    private ShotBrief.Other at(ZonedDateTime time, Shot shot, LensFit fit, Position position, SpotPlanner.Place place,
+                               Projection camera) {
+        LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
+        Weather weather = sky.weather(time);
+        double okta = orMiddle(weather.okta());
+        return new ShotBrief.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
+                settings(fit, light, okta, weather, camera), whiteBalance(shot, light, okta));
+    }
+
+    private static Settings settings(LensFit fit, LightAt light, double okta, Weather weather, Projection camera) {
+        SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
+        return Exposure.of(fit, Conditions.of(light, okta, weather, sun));
     }
 
     /** Null for a picture that faces nowhere in particular. */

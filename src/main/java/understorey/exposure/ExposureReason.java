@@ -6,12 +6,30 @@ import understorey.reason.Reason;
 public enum ExposureReason implements Reason.Kind {
     /** The aperture that holds the sharpness asked. */
     APERTURE_FOR_DEPTH,
+    /** Further down than the sharpness asked needs: both of its ends gain. */
+    APERTURE_BALANCED,
+    /** Opened from there for a shorter time, within the sharpness asked. */
+    APERTURE_OPENED,
     /** The lens is sharp enough wide open. */
     APERTURE_WIDE_OPEN,
     /** Smaller would blur everything by diffraction. */
     APERTURE_AT_LIMIT,
+    /** Each frame of a stack at its sharpest. */
+    APERTURE_FOR_STACK,
     /** There is one aperture only. */
     APERTURE_FIXED,
+    /** One frame cannot hold the depth, these can: even steps. */
+    STACK,
+    /** The same over a view, whose steps grow with distance. */
+    STACK_VIEW,
+    /** Gusts shift the frames of a stack. */
+    ONE_FRAME_IN_WIND,
+    /** Hands shift them. */
+    ONE_FRAME_BY_HAND,
+    BACKGROUND_MELTS,
+    BACKGROUND_SHOWS,
+    /** It shows though the lens is open all the way. */
+    BACKGROUND_SHOWS_WIDE_OPEN,
     /** Steady, so the lowest ISO. */
     ISO_BASE_STEADY,
     /** Fast enough for the hand at the lowest ISO. */
@@ -22,6 +40,8 @@ public enum ExposureReason implements Reason.Kind {
     HAND_TOO_SLOW,
     /** Raised until the stems stand. */
     ISO_FOR_WIND,
+    /** Raised until the stems stand in a lull. */
+    ISO_FOR_LULL,
     /** Light wind: wait until the stems stand, the time is longer than their sway allows. */
     WAIT_FOR_LULL,
     /** Even the highest ISO leaves a time too long for the stems. */
@@ -30,11 +50,25 @@ public enum ExposureReason implements Reason.Kind {
     STEMS_STILL,
     FILTER_TAKES,
     CLOSENESS_TAKES,
+    /** Shorter than a shutter goes. */
+    TOO_BRIGHT,
     /** Longer than any frame makes sense. */
     TOO_DARK,
     /** Longer than the camera's own scale. */
     BULB,
+    /** The same, and nothing in the bag keeps the shutter open. */
+    BULB_WITHOUT_RELEASE,
     LET_GO_BY_REMOTE,
     LET_GO_BY_TIMER,
-    BRACKET
+    /** A time in which the shake of putting the camera up still shows. */
+    SETTLE_FIRST,
+    FRAME_HOLDS_SUN,
+    BRACKET,
+    /** One frame holds flecks and shade when it is exposed for the flecks. */
+    EXPOSE_FOR_FLECKS,
+    /** Where the petals stand in the histogram. */
+    PETALS_BRIGHT,
+    PETALS_MIDDLE,
+    PETALS_DARK,
+    NO_RAW
 }

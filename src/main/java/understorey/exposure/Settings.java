@@ -12,14 +12,23 @@ import understorey.reason.Reason;
  * @param shutterS     as marked, seconds
  * @param iso          as marked
  * @param lossStops    that filters and closeness take
- * @param bracketStops one frame each; {@code [0]} for a single frame
+ * @param bracketStops against the light metered, one frame each, the darkest first; {@code [0]} for a single frame
  * @param hyperfocalM  at this aperture
- * @param sharpFromM   nearest sharp point, from the lens
+ * @param sharpFromM   nearest sharp point, from the lens; of all frames of a stack together
  * @param sharpToM     farthest sharp point; positive infinity for the horizon
+ * @param stack        null where one frame is taken
+ * @param background   null for a view, which has none
+ * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
  * @param verdict      whether light and wind allow the picture
- * @param reasons      in the order aperture, ISO, time, bracket
+ * @param reasons      in the order aperture and depth, ISO, time, light
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
-                       Verdict verdict, List<Reason> reasons) {
+                       Stack stack, Background background, double swayBlurMm, Verdict verdict,
+                       List<Reason> reasons) {
+
+    /** Frames focused one behind the other; 1 where no stack is taken. */
+    public int stackFrames() {
+        return stack == null ? 1 : stack.frames();
+    }
 }

@@ -20,9 +20,4 @@ public final class Shutter {
     public static double iso(double fNumber, double ev100, double seconds, double lossStops) {
         return 100 * seconds(fNumber, ev100, 100, lossStops) / seconds;
     }
-
-    /** The light that settings suit: EV100 = log2(N²/t) − log2(S/100) + loss. */
-    public static double ev100(double fNumber, double seconds, double iso, double lossStops) {
-        return Math.log(seconds(fNumber, 0, iso, lossStops) / seconds) / Math.log(2);
-    }
 }

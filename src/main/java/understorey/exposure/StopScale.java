@@ -55,9 +55,9 @@ public final class StopScale {
         return Double.POSITIVE_INFINITY;
     }
 
-    /** What the marked f-number nearest to this one exactly means: 5.657 for f/5.6. */
-    public static double exactFNumber(double marked) {
-        return Math.pow(2, within(Math.round(6 * log2(marked)), F_NUMBERS.length) / 6.0);
+    /** The marked f-number a third of a stop wider than this marked one; f/1 from f/1. */
+    static double thirdWider(double marked) {
+        return F_NUMBERS[within(Math.round(6 * log2(marked)) - 1, F_NUMBERS.length)];
     }
 
     /**
@@ -75,16 +75,6 @@ public final class StopScale {
         return markedShutterS(shortest <= atMostSeconds * (1 + ROUNDING) ? step : step + 1);
     }
 
-    /** What the marked shutter time nearest to this one exactly means, seconds: 1/128 for 1/125. */
-    public static double exactShutterS(double markedSeconds) {
-        return exactShutterS(stepOfShutter(markedSeconds));
-    }
-
-    /** The marked ISO nearest in stops; within ISO 25 to 102 400, the end of the scale beyond. */
-    public static int snapIso(double exact) {
-        return ISO[within(stepOfIso(exact) - STEP_OF_ISO_25, ISO.length)];
-    }
-
     /** The lowest marked ISO that is at least so high, by its marking or by what it exactly means; at most 102 400. */
     public static int nextIsoUp(double atLeast) {
         for (int i = 0; i < ISO.length; i++) {
@@ -97,10 +87,6 @@ public final class StopScale {
 
     private static int stepOfShutter(double seconds) {
         return (int) Math.round(-3 * log2(seconds));
-    }
-
-    private static long stepOfIso(double iso) {
-        return Math.round(3 * log2(iso / 100));
     }
 
     private static double exactShutterS(int step) {

@@ -6,6 +6,12 @@ import understorey.reason.Reason;
 public enum FitReason implements Reason.Kind {
     /** The focal length asked is within the lens. */
     FOCAL_REACHED,
+    /** Nobody asked for a focal length: the one for a floor of flowers, or for the way in. */
+    PROPOSED_FLOOR,
+    PROPOSED_WAY_IN,
+    /** Nobody framed the picture: a plant, or a head of flowers. */
+    PROPOSED_PLANT,
+    PROPOSED_HEAD,
     /** The nearest to a focal length that nobody asked for, on its wide side. */
     PROPOSED_WIDER,
     /** The same on its long side. */
@@ -50,7 +56,6 @@ public enum FitReason implements Reason.Kind {
     HELP_WIDER,
     HELP_TUBE,
     HELP_CLOSE_UP_LENS,
-    HELP_STACK,
     HELP_STEP_UP_RING(true),
     HELP_POLARISER,
     HELP_SUPPORT,

@@ -3,6 +3,7 @@ package understorey.kit;
 import static understorey.reason.Figure.Measure.MEGAPIXELS;
 import static understorey.reason.Figure.Measure.METRES;
 import static understorey.reason.Figure.Measure.MILLIMETRES;
+import static understorey.reason.Figure.Measure.SHARE;
 import static understorey.reason.Figure.Measure.TIMES;
 
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import understorey.optics.ThinLens;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Orientation;
+import understorey.plan.Role;
 import understorey.plan.Sharp;
 import understorey.reason.Reason;
 
@@ -131,7 +133,19 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
+            proposal();
             return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons));
+        }
+
+        /** Why the picture is framed so, where nobody said how. */
+        private void proposal() {
+            if (intent.assumed().contains("focal_equivalent")) {
+                reasons.add(Reason.of(intent.role() == Role.APPROACH ? FitReason.PROPOSED_WAY_IN
+                        : FitReason.PROPOSED_FLOOR).with("proposed", intent.focalEquivalentMm(), MILLIMETRES));
+            } else if (intent.assumed().contains("frame")) {
+                reasons.add(Reason.of(intent.role() == Role.CLOSING ? FitReason.PROPOSED_HEAD
+                        : FitReason.PROPOSED_PLANT));
+            }
         }
 
         /**
@@ -176,7 +190,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             double left = camera.body().pixelsMpx() / (crop * crop);
             Verdict what = crop <= NEAR_ENOUGH ? Verdict.FITS
                     : left >= LEAST_PIXELS_MPX ? Verdict.COMPROMISE : Verdict.CANNOT;
-            against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS));
+            against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS)
+                    .with("share", 1 / crop, SHARE));
         }
 
         private void against(Verdict what, double stops, Reason reason) {

@@ -3,8 +3,12 @@ package understorey.kit;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
+import understorey.optics.BackgroundBlur;
 import understorey.optics.Bellows;
 import understorey.optics.CircleOfConfusion;
+import understorey.optics.DepthOfField;
+import understorey.optics.Diffraction;
+import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Filter;
 import understorey.plan.Orientation;
@@ -112,9 +116,40 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return (subjectMm + 1 / (1 / actingFocalMm() - 1 / subjectMm)) / 1000;
     }
 
+    /** Magnification that the lens reaches by standing off the sensor, without what a close-up lens adds. */
+    private double bellowsMagnification() {
+        return (1 + magnification) / closeUpTimes() - 1;
+    }
+
     /** What standing off the sensor costs in light, stops; a close-up lens costs nothing. */
     public double closenessStops() {
-        return Bellows.stops((1 + magnification) / closeUpTimes() - 1);
+        return Bellows.stops(bellowsMagnification());
+    }
+
+    /** What an f-number set on the lens is worth so close, in light and in diffraction: N·(1 + m). */
+    public double workingFNumber(double fNumber) {
+        return fNumber * (1 + bellowsMagnification());
+    }
+
+    /** The f-number, as set on the lens, that makes both ends of the sharpness asked as sharp as they get. */
+    public double fNumberBalanced() {
+        return Sharpness.balancedFNumber(fNumberNeeded, circleOfConfusionMm(), bellowsMagnification());
+    }
+
+    /** The largest f-number at which the plane of focus itself stays sharp; no more than {@link #fNumberUseful}. */
+    public double fNumberUnsoftened() {
+        return Math.max(fNumberWidest, Math.min(fNumberUseful,
+                Diffraction.largestUsefulFNumber(circleOfConfusionMm(), bellowsMagnification())));
+    }
+
+    /** What is sharp at an f-number set on the lens, mm from the lens, when it is focused there. */
+    public DepthOfField depthOfField(double fNumber, double focusMm) {
+        return DepthOfField.of(actingFocalMm(), fNumber / closeUpTimes(), circleOfConfusionMm(), focusMm);
+    }
+
+    /** Disc on the sensor of a point that lies so far from the lens, mm, at an f-number set on it. */
+    public double blurDiscMm(double fNumber, double pointMm) {
+        return BackgroundBlur.discMm(actingFocalMm(), fNumber / closeUpTimes(), focusM * 1000, pointMm);
     }
 
     /** Width of the picture at the distance framed, metres. */
@@ -129,7 +164,16 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** The blur that still passes for sharp, on the part of the sensor that is used, mm. */
     public double circleOfConfusionMm() {
-        return CircleOfConfusion.mm(usedWidthMm(), usedHeightMm());
+        return circleOfConfusionMm(intent, camera, cropTimes);
+    }
+
+    static double circleOfConfusionMm(Intent intent, Camera camera, double cropTimes) {
+        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
+        double widthMm = (landscape ? camera.sensor().widthMm() : camera.sensor().heightMm()) / cropTimes;
+        double heightMm = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
+        Double printM = intent.shot().printWidthM();
+        return printM == null ? CircleOfConfusion.mm(widthMm, heightMm)
+                : CircleOfConfusion.mm(widthMm, heightMm, printM * 1000);
     }
 
     /** True when a useful aperture holds the sharpness asked, to a third of a stop. */

@@ -1,18 +1,14 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.COUNT;
 import static understorey.reason.Figure.Measure.F_NUMBER;
 import static understorey.reason.Figure.Measure.MEGAPIXELS;
 import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
 
 import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
 import understorey.optics.BackgroundBlur;
-import understorey.optics.CircleOfConfusion;
 import understorey.optics.Diffraction;
-import understorey.optics.FocusStack;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Bag;
@@ -29,9 +25,10 @@ final class LensTrial {
     private static final double HOPELESS_STOPS = 3;
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
-    private static final double STACK_OVERLAP = 0.2;
     /** Close up, depth is worth a little softness all over: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
+    /** A frame lower than that share of the plant is for its flowers alone: common practice, no source. */
+    private static final double CLOSE_UP_SHARE = 0.5;
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
@@ -72,13 +69,12 @@ final class LensTrial {
     }
 
     private LensFit fit() {
-        double cocMm = CircleOfConfusion.mm(camera.sensor().widthMm() / framing.cropTimes(),
-                camera.sensor().heightMm() / framing.cropTimes());
+        double cocMm = LensFit.circleOfConfusionMm(intent, camera, framing.cropTimes());
         double focusMm = focusMm();
         double needed = neededFNumber(cocMm, focusMm);
         double widest = camera.lens().widestAt(framing.reach().focalMm());
         double useful = usefulFNumber(cocMm, widest);
-        depth(needed, useful, cocMm);
+        depth(needed, useful);
         print();
         Polarising polarising = Polarising.of(carried, camera.lens(), intent.polariser());
         reasons.addAll(polarising.reasons());
@@ -134,7 +130,7 @@ final class LensTrial {
         return Math.max(widest, Math.min(stop, closeUp ? limit * CLOSE_UP_GRACE : limit));
     }
 
-    private void depth(double needed, double useful, double cocMm) {
+    private void depth(double needed, double useful) {
         if (needed <= useful * THIRD_STOP) {
             return;
         }
@@ -144,13 +140,6 @@ final class LensTrial {
         penalty += stops / 2;
         reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
-        if (intent.sharp() instanceof Sharp.Depth depth && !camera.lens().builtIn()) {
-            double oneMm = Sharpness.closeUpDepthMm(useful / framing.reach().closeUpTimes(), cocMm,
-                    framing.magnification());
-            reasons.add(Reason.of(FitReason.HELP_STACK)
-                    .with("frames", FocusStack.frames(depth.depthM() * 1000, oneMm, STACK_OVERLAP), COUNT)
-                    .with("depth", oneMm, MILLIMETRES));
-        }
     }
 
     private void print() {
@@ -175,7 +164,7 @@ final class LensTrial {
 
     /**
      * As written; else such that the nearest sharp ground, that far from the lens, lies on the bottom edge; a framed
-     * picture aims at the flowers, or at the middle of the plant where all of it is in the frame.
+     * picture is aimed at its plant.
      */
     private double tiltDeg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
@@ -189,12 +178,18 @@ final class LensTrial {
         return Math.toDegrees(Math.asin(clamp(heightM / range.nearM()))) - half;
     }
 
+    /**
+     * Height of what is in the middle of a framed picture: of the flowers, close up; with more of the plant in the frame
+     * the flowers come to lie on the upper third (common practice, no source), and with room to spare the middle of
+     * the plant in the middle.
+     */
     private double aimM() {
         Double plantM = intent.shot().subject().heightM();
         if (plantM == null) {
             return Intent.nominalHeightM(intent.viewpoint());
         }
-        return upMm() / framing.magnification() / 1000 >= plantM ? plantM / 2 : plantM;
+        double frameM = upMm() / framing.magnification() / 1000;
+        return frameM < plantM * CLOSE_UP_SHARE ? plantM : Math.max(plantM / 2, plantM - frameM / 6);
     }
 
     /** Height of the picture on the part of the sensor that is used, mm. */

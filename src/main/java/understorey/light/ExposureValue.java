@@ -16,9 +16,4 @@ public final class ExposureValue {
     public static double ev100(double lux) {
         return Math.log(lux * ISO / INCIDENT_CONSTANT) / Math.log(2);
     }
-
-    /** Illuminance, lux, of an exposure value at ISO 100. */
-    public static double lux(double ev100) {
-        return Math.pow(2, ev100) * INCIDENT_CONSTANT / ISO;
-    }
 }

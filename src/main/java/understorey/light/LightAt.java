@@ -1,5 +1,6 @@
 package understorey.light;
 
+import java.time.ZonedDateTime;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
@@ -98,6 +99,11 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     /** True where flecks of sun are more than a chance find: from a hundredth of the floor on. */
     public boolean flecked() {
         return fleckShare >= LEAST_FLECK_SHARE;
+    }
+
+    /** The instant. */
+    public ZonedDateTime time() {
+        return sun.time();
     }
 
     /** Effective plant area index of the canopy, 0 for open ground. */

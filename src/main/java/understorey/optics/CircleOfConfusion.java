@@ -3,6 +3,12 @@ package understorey.optics;
 /** How large a blur may be on the sensor and still pass for a point. */
 public final class CircleOfConfusion {
 
+    /** On a print seen from the least distance of distinct vision: five line pairs a millimetre. */
+    private static final double ON_PRINT_MM = 0.2;
+    private static final double DISTINCT_VISION_MM = 250;
+    /** A large print is looked at from no nearer: common practice, no source. */
+    private static final double ARMS_LENGTH_MM = 600;
+
     private CircleOfConfusion() {
     }
 
@@ -13,5 +19,19 @@ public final class CircleOfConfusion {
      */
     public static double mm(double widthMm, double heightMm) {
         return Math.hypot(widthMm, heightMm) / 1500;
+    }
+
+    /**
+     * The same for a print that people step up to, to arm's length: 0.2 mm in a print at 25 cm (S. F. Ray, <cite>Applied
+     * Photographic Optics</cite>, 2000, p. 52, through a secondary copy), more from farther off, over the enlargement.
+     * Never more than for a whole frame, so that only a print wider than some 60 cm asks for a smaller circle.
+     *
+     * @param widthMm      of the part of the sensor that is printed
+     * @param heightMm     of that part
+     * @param printWidthMm of the print, above 0
+     */
+    public static double mm(double widthMm, double heightMm, double printWidthMm) {
+        double onPrintMm = ON_PRINT_MM * ARMS_LENGTH_MM / DISTINCT_VISION_MM;
+        return Math.min(mm(widthMm, heightMm), onPrintMm * widthMm / printWidthMm);
     }
 }

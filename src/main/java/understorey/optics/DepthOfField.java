@@ -49,8 +49,11 @@ public record DepthOfField(double hyperfocalMm, double nearMm, double farMm) {
         return farMm - nearMm;
     }
 
-    /** True when both distances, mm, lie within the limits, a billionth aside for rounding. */
-    public boolean covers(double fromMm, double toMm) {
-        return nearMm <= fromMm * (1 + ROUNDING) && farMm >= toMm * (1 - ROUNDING);
+    /**
+     * The same in dioptres per mm, 1/near − 1/far, which is 2·N·c·(1 − f/s) / f²: nearly the same wherever far
+     * subjects are focused, so that frames of a stack add up in it.
+     */
+    public double depthPerMm() {
+        return 1 / nearMm - 1 / farMm;
     }
 }

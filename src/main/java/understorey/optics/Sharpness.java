@@ -22,7 +22,7 @@ public final class Sharpness {
      * The smallest f-number that holds a range when focused at {@link #focusMm}:
      * N = f²·(D − d) / (c·(s − f)·(D + d)), for infinity f² / (c·(s − f)). Solved from the limits of
      * {@link DepthOfField}, hence exact for the thin lens; 0 for a range without depth. Diffraction is not
-     * weighed, see {@link #bestFNumber} and {@link Diffraction}.
+     * weighed, see {@link #balancedFNumber} and {@link Diffraction}.
      *
      * @param nearMm above the focal length
      * @param farMm  from near to infinity
@@ -47,20 +47,26 @@ public final class Sharpness {
     }
 
     /**
-     * How far the lens travels between the focus for near and for far: v(d) − v(D) with v = s·f / (s − f), mm,
-     * so f²·(1/(d − f) − 1/(D − f)). For both beyond the focal length, far up to infinity; thin lens.
+     * The f-number, as marked, at which the ends of a range are sharpest: {@link #bestFNumber} of the focus spread
+     * 2·N·c·(1 + m) of a range that the f-number N just holds. It lies between N and the f-number whose Airy disc
+     * fills the circle, so it stops down further where that sharpens the ends and less far where diffraction would
+     * take more than it gives.
+     *
+     * @param fNumber       that just holds the range at the circle, as marked; 0 for a range without depth
+     * @param magnification 0 or more
      */
-    public static double focusSpreadMm(double focalMm, double nearMm, double farMm) {
-        return focalMm * focalMm * (1 / (nearMm - focalMm) - 1 / (farMm - focalMm));
+    public static double balancedFNumber(double fNumber, double cocMm, double magnification) {
+        return bestFNumber(2 * fNumber * cocMm * (1 + magnification)) / (1 + magnification);
     }
 
     /**
-     * The f-number that balances defocus and diffraction over a focus spread: N = √(375·spread), spread in mm.
+     * The working f-number that balances defocus and diffraction over a focus spread: N = √(375·spread), the
+     * spread in mm between the focus for near and that for far, at the sensor.
      * Fits the table printed by Q.-T. Luong, <cite>How to select the f-stop</cite>, within 0.15 stop for 1 to
      * 10 mm (the formula itself, of P. Hansma, 1996, from memory). It asks for no circle of confusion: it is
      * where the ends of the range are sharpest, which is often further stopped down than they need to be.
      */
-    public static double bestFNumber(double focusSpreadMm) {
+    static double bestFNumber(double focusSpreadMm) {
         return Math.sqrt(375 * focusSpreadMm);
     }
 }

@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import understorey.exposure.ExposureReason;
-import understorey.kit.FitReason;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.reason.Reason;
@@ -50,23 +48,9 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Reason> lacki
     }
 
     private static int frames(Packing.Use use) {
-        int stack = stackFrames(use);
+        int stack = use.settings().stackFrames();
         int tries = stack > 1 ? RUNS_A_STACK : FRAMES_A_PICTURE;
         return tries * use.settings().bracketStops().size() * stack;
-    }
-
-    /** A stack wants something that holds the camera, and flowers that stand. */
-    private static int stackFrames(Packing.Use use) {
-        boolean still = use.fit().steady();
-        for (Reason reason : use.settings().reasons()) {
-            still &= reason.kind() != ExposureReason.ISO_FOR_WIND && reason.kind() != ExposureReason.WIND_TOO_STRONG;
-        }
-        for (Reason reason : use.fit().reasons()) {
-            if (still && reason.kind() == FitReason.HELP_STACK) {
-                return ((Number) reason.figures().get("frames").value()).intValue();
-            }
-        }
-        return 1;
     }
 
     private static Integer batteries(List<Body> bodies, Map<Body, Integer> frames, Double celsius) {

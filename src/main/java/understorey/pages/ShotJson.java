@@ -29,36 +29,39 @@ final class ShotJson {
     private final Outing outing;
     private final Function<Reason, String> sentences;
     private final ShotLightJson light;
+    private final SettingsJson settings;
 
     ShotJson(Site site, Outing outing, Function<Reason, String> sentences) {
         this.site = site;
         this.outing = outing;
         this.sentences = sentences;
         this.light = new ShotLightJson(sentences);
+        this.settings = new SettingsJson(sentences);
     }
 
     void write(Json json, ShotBrief brief) throws IOException {
         Intent intent = brief.intent();
         Shot shot = intent.shot();
         LensFit best = brief.fit().best();
-        Settings settings = brief.settings();
+        Settings planned = brief.settings();
         json.text("name", shot.name()).word("role", intent.role()).text("subject", shot.subject().name())
                 .text("spot", shot.spot() == null ? site.name() : shot.spot())
                 .number("viewpoint_m", best == null ? null : Figures.metres(best.heightM()))
                 .word("verdict", brief.verdict())
                 .texts("reasons", best == null ? List.of()
-                        : words(Stream.concat(best.reasons().stream(), settings.reasons().stream())));
+                        : words(Stream.concat(best.reasons().stream(), planned.reasons().stream())));
         camera(json, best);
         lens(json, best);
-        settings(json, settings);
+        SettingsJson.exposure(json, planned);
         json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
-        sharp(json, settings);
-        json.count("stack_frames", best == null ? null : stackFrames(best));
+        SettingsJson.sharp(json, planned);
+        json.count("stack_frames", planned == null ? null : planned.stackFrames());
         json.number("flower_cover", brief.cover() == null ? null
                 : Figures.share(brief.cover().planned().typical().cover()));
         light.quality(json, brief);
         json.ends(brief.time());
         more(json, brief);
+        SettingsJson.more(json, planned);
         light.more(json, brief);
     }
 
@@ -86,28 +89,6 @@ final class ShotJson {
                 .number("magnification", none ? null : Figures.magnification(fit.magnification()));
     }
 
-    private static void settings(Json json, Settings settings) throws IOException {
-        boolean none = settings == null;
-        json.number("f_number", none ? null : Figures.ratio(settings.fNumber()))
-                .number("shutter_s", none ? null : Figures.seconds(settings.shutterS()))
-                .count("iso", none ? null : settings.iso())
-                .number("ev100", none ? null : Figures.ev100(settings.ev100()))
-                .counts("bracket_stops", none ? List.of() : settings.bracketStops());
-    }
-
-    private static void sharp(Json json, Settings settings) throws IOException {
-        boolean none = settings == null;
-        json.number("sharp_from_m", none ? null : Figures.metres(settings.sharpFromM()))
-                .number("sharp_to_m", none ? null : Figures.metres(settings.sharpToM()))
-                .number("hyperfocal_m", none ? null : Figures.metres(settings.hyperfocalM()));
-    }
-
-    /** Frames that would hold the depth asked: those of the advice to stack, else the one that is taken. */
-    private static int stackFrames(LensFit fit) {
-        return fit.reasons().stream().filter(reason -> reason.kind() == FitReason.HELP_STACK)
-                .mapToInt(reason -> ((Number) reason.figures().get("frames").value()).intValue()).findFirst().orElse(1);
-    }
-
     private void more(Json json, ShotBrief brief) throws IOException {
         Intent intent = brief.intent();
         LensFit best = brief.fit().best();
@@ -118,11 +99,11 @@ final class ShotJson {
                 .time("ready", ready(intent.shot().name()))
                 .text("attachment", none ? null : attachment(best))
                 .number("crop_times", none ? null : Figures.ratio(best.cropTimes()))
-                .number("loss_stops", none ? null : Figures.stops(brief.settings().lossStops()))
                 .number("f_number_needed", none ? null : Figures.ratio(best.fNumberNeeded()))
                 .number("f_number_useful", none ? null : Figures.ratio(best.fNumberUseful()))
                 .object("light", light -> LightJson.write(light, brief.light()))
-                .objects("settings_by_sky", brief.otherSkies(), this::inSky)
+                .objects("settings_by_sky", brief.otherSkies(), settings::inSky)
+                .objects("settings_by_hour", brief.otherHours(), settings::atHour)
                 .objects("cover_by_lens", brief.cover() == null ? List.<CoverChoice>of() : brief.cover().choices(),
                         ShotJson::cover)
                 .objects("lenses_tried", brief.fit().tried(), this::tried)
@@ -135,14 +116,6 @@ final class ShotJson {
     private ZonedDateTime ready(String shot) {
         return outing.legs().stream().filter(leg -> leg.what() == Leg.What.SET_UP && shot.equals(leg.shot()))
                 .map(Leg::to).findFirst().orElse(null);
-    }
-
-    private void inSky(Json json, ShotBrief.InSky in) throws IOException {
-        json.word("sky", in.sky());
-        settings(json, in.settings());
-        json.count("white_balance_k", in.whiteBalance().kelvin());
-        sharp(json, in.settings());
-        json.word("verdict", in.settings().verdict()).texts("reasons", words(in.settings().reasons().stream()));
     }
 
     private static void cover(Json json, CoverChoice choice) throws IOException {

@@ -25,6 +25,7 @@ import understorey.reason.Reason;
  * @param reasons  why so
  * @param helps    what would help
  * @param skies    the same in the other skies
+ * @param hours    the same an hour earlier and an hour later
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
  * @param sketchAgain the sketch once more on the same page, without its marks
@@ -32,15 +33,17 @@ import understorey.reason.Reason;
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
-                       List<String> reasons, List<String> helps, List<Sky> skies, List<Tried> tried,
+                       List<String> reasons, List<String> helps, List<OtherLight> skies,
+                       List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
                        String notes, String otherwise,
                        TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml,
                        TemplateHTMLOutputModel sketch, TemplateHTMLOutputModel sketchAgain,
                        TemplateHTMLOutputModel sideView, String sketchSays, String sideViewSays) {
 
-    /** Settings in one sky; {@code otherIso} where its ISO is not that of the sky expected. */
-    public record Sky(String sky, String ev, String fNumber, String shutter, String iso, boolean otherIso, String kelvin) {
+    /** Settings if the light differs; {@code otherIso} where its ISO is not that of the light expected. */
+    public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherIso,
+                             String kelvin) {
     }
 
     /** One lens of the bag on this picture. */
@@ -74,7 +77,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 settings == null ? null : sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot),
+                reasons, shot.helps().stream().map(sentences::of).toList(), skies(shot), hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
@@ -142,16 +145,28 @@ public record ShotView(int number, String name, String role, String subject, Str
         return String.join(", ", steps) + " stops";
     }
 
-    private static List<Sky> skies(ShotBrief shot) {
-        List<Sky> skies = new ArrayList<>();
-        for (ShotBrief.InSky in : shot.otherSkies()) {
-            Settings settings = in.settings();
-            boolean inShade = in.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
-            skies.add(new Sky(inShade ? "clear, in the shade" : Words.word(in.sky()), Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
-                    Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
-                    settings.iso() != shot.settings().iso(), in.whiteBalance().kelvin() + " K"));
+    private static List<OtherLight> skies(ShotBrief shot) {
+        List<OtherLight> skies = new ArrayList<>();
+        for (ShotBrief.Other other : shot.otherSkies()) {
+            boolean inShade = other.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
+            skies.add(otherLight(inShade ? "clear, in the shade" : Words.word(other.sky()), other, shot));
         }
         return skies;
+    }
+
+    private static List<OtherLight> hours(ShotBrief shot) {
+        List<OtherLight> hours = new ArrayList<>();
+        for (ShotBrief.Other other : shot.otherHours()) {
+            hours.add(otherLight(Words.clock(other.time()), other, shot));
+        }
+        return hours;
+    }
+
+    private static OtherLight otherLight(String when, ShotBrief.Other other, ShotBrief shot) {
+        Settings settings = other.settings();
+        return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
+                Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
+                settings.iso() != shot.settings().iso(), other.whiteBalance().kelvin() + " K");
     }
 
     private static List<Tried> tried(ShotBrief shot, Sentences sentences) {

@@ -55,7 +55,7 @@ final class SkySpan {
             return List.of(shot.settings());
         }
         List<Settings> all = new ArrayList<>();
-        for (ShotBrief.InSky in : shot.otherSkies()) {
+        for (ShotBrief.Other in : shot.otherSkies()) {
             all.add(in.settings());
         }
         return all;

@@ -20,21 +20,13 @@ public final class ViewfinderSketch {
 
     private static final double SUN_PX = 9;
     private static final double RAY_PX = 7;
-    /** From here on a stem is told from its head. */
-    private static final double STEM_PX = 8;
     /** Without words and frame. */
     private static final double MOST_BYTES = 18_500;
-    private static final int MOST_HEADS = 800;
-    private static final int MOST_STEMS = 85;
-    private static final double LEAF_PX = 17;
-    /** Stems of heads so wide, px, and of twice as wide ones, are drawn broader. */
-    private static final double BROAD_PX = 26;
-    private static final List<String> BREADTHS = List.of("", " broad", " broader");
-    private static final int MOST_LEAVES = 22;
+    private static final int MOST_HEADS = 2400;
 
     private final Setup setup;
     private final double stemsPerM2;
-    /** Of the flowers and stems that an ordinary sketch has room for. */
+    /** Of the flowers; fewer than all where they would make the drawing too large. */
     private final double share;
     private final Perspective perspective;
     private final Clip clip;
@@ -42,6 +34,7 @@ public final class ViewfinderSketch {
     private final Focus focus;
     private final double headM;
     private final Trunks trunks;
+    private final List<Scatter.Plant> plants;
     private final List<Mark> marks = new ArrayList<>();
     private int heads;
 
@@ -55,9 +48,10 @@ public final class ViewfinderSketch {
         trunks = new Trunks(setup, perspective, seed);
         focus = setup.focus();
         headM = setup.headM();
+        plants = new Scatter(setup, stemsPerM2, MOST_HEADS, perspective, trunks, seed).plants();
     }
 
-    /** The same picture with fewer flowers. */
+    /** The same picture with a share of its flowers, near and far alike. */
     private ViewfinderSketch(ViewfinderSketch full, double share) {
         this.share = share;
         setup = full.setup;
@@ -68,6 +62,12 @@ public final class ViewfinderSketch {
         trunks = full.trunks;
         focus = full.focus;
         headM = full.headM;
+        plants = new ArrayList<>();
+        for (int i = 0; i < full.plants.size(); i++) {
+            if (seed.share(i, 41) < share) {
+                plants.add(full.plants.get(i));
+            }
+        }
     }
 
     /** At the density of a good stand. */
@@ -165,8 +165,6 @@ public final class ViewfinderSketch {
 
     /** Far ones first: spots, then stems, then heads that are large enough to have one. */
     private void flowers() {
-        List<Scatter.Plant> plants = new Scatter(setup, stemsPerM2, (int) (MOST_HEADS * share), perspective, trunks,
-                seed).plants();
         List<List<Point>> bySize = new ArrayList<>();
         for (Scatter.Plant plant : plants) {
             if (!plant.head()) {
@@ -180,56 +178,16 @@ public final class ViewfinderSketch {
             heads++;
         }
         Heads drawn = new Heads(setup, perspective);
-        int stemmed = Math.min(bySize.size(), Heads.step(STEM_PX));
+        int stemmed = Math.min(bySize.size(), Heads.step(Stems.LEAST_PX));
         for (int step = 0; step < bySize.size(); step++) {
             if (step == stemmed) {
-                stems(plants);
+                new Stems(setup, perspective, seed, share).draw(plants, marks);
             }
             if (!bySize.get(step).isEmpty()) {
                 double px = Heads.size(step);
                 drawn.draw(px, headM * perspective.pxPerM(1) / px, bySize.get(step), marks);
             }
         }
-    }
-
-    /** The nearest plants with their stems, the very nearest with two leaves, over half as long as the stem. */
-    private void stems(List<Scatter.Plant> plants) {
-        List<List<Point>> stems = new ArrayList<>();
-        for (int i = 0; i < 3 * Tone.values().length; i++) {
-            stems.add(new ArrayList<>());
-        }
-        int number = 0;
-        for (Scatter.Plant plant : plants) {
-            double px = headM * perspective.pxPerM(plant.depthM());
-            if (px < STEM_PX || number >= MOST_STEMS * share) {
-                break;
-            }
-            int broad = px < BROAD_PX ? 0 : px < 2 * BROAD_PX ? 1 : 2;
-            List<Point> ends = stems.get(3 * Tone.of(focus, plant.depthM()).ordinal() + broad);
-            clip.stroke(plant.footX(), plant.footY(), plant.x(), plant.y(), ends);
-            if (px > LEAF_PX && number < MOST_LEAVES * share) {
-                leaf(plant, -0.06 - 0.14 * seed.share(number, 31), ends);
-                leaf(plant, 0.06 + 0.14 * seed.share(number, 32), ends);
-            }
-            number++;
-        }
-        for (Tone tone : Tone.values()) {
-            if (setup.closest() && tone == Tone.FAINT) {
-                continue;
-            }
-            for (int broad = 0; broad < BREADTHS.size(); broad++) {
-                hatch("stems" + tone.suffix + BREADTHS.get(broad), stems.get(3 * tone.ordinal() + broad));
-            }
-        }
-    }
-
-    private void leaf(Scatter.Plant plant, double lean, List<Point> ends) {
-        double upX = plant.x() - plant.footX();
-        double upY = plant.y() - plant.footY();
-        double kneeX = plant.footX() + 0.42 * upX - 0.35 * lean * upY;
-        double kneeY = plant.footY() + 0.42 * upY + 0.35 * lean * upX;
-        clip.stroke(plant.footX(), plant.footY(), kneeX, kneeY, ends);
-        clip.stroke(kneeX, kneeY, plant.footX() + 0.7 * upX - lean * upY, plant.footY() + 0.7 * upY + lean * upX, ends);
     }
 
     /** The plant that is framed: its head as high as it grows, or as nearly as it is not cut off. */
@@ -287,7 +245,8 @@ public final class ViewfinderSketch {
                     .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
         }
         if (heads > 0) {
-            says.append("Flowers at ").append(Math.round(stemsPerM2)).append(" stems a square metre. ");
+            says.append("Flowers at ").append(Math.round(stemsPerM2)).append(" stems a square metre")
+                    .append(share < 1 ? ", of which " + Lengths.percent(share) + " are drawn. " : ". ");
         }
         return says.append("Full ink is sharp, faint ink soft.").toString();
     }

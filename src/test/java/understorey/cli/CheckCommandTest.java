@@ -34,8 +34,6 @@ class CheckCommandTest {
         assertEquals(new Run(0, "", """
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
                 anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
-                first-light-in-the-ramsons: note: “One head, one drop” is a compromise: hands or wind leave its time \
-                too long.
                 3 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }

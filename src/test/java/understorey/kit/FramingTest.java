@@ -5,15 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MACRO;
 import static understorey.Samples.ZOOM;
+import static understorey.Samples.figure;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
 import static understorey.Samples.prime;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
+import understorey.plan.Role;
 import understorey.plan.Sensor;
 
 class FramingTest {
@@ -90,5 +93,24 @@ class FramingTest {
         assertTrue(kinds(framing.reasons()).contains("PROPOSED_WIDER"));
         assertEquals(Verdict.COMPROMISE, framing(prime(16), picture("a")).verdict());
         assertTrue(framing(prime(35), picture("a")).penalty() < framing.penalty());
+    }
+
+    /** What is proposed is common practice, no source; that it is said, and only then, is not. */
+    @Test
+    void saysWhyItProposesAFocalLengthOrAFrame() {
+        assertEquals(List.of("FOCAL_REACHED", "PROPOSED_FLOOR"), kinds(framing(ZOOM, picture("a")).reasons()));
+        assertEquals(List.of("FOCAL_REACHED", "PROPOSED_WAY_IN"),
+                kinds(framing(ZOOM, picture("a").role(Role.APPROACH)).reasons()));
+        assertTrue(kinds(framing(MACRO, picture("a").role(Role.CLOSING)).reasons()).contains("PROPOSED_HEAD"));
+        assertTrue(kinds(framing(ZOOM, picture("a").role(Role.DETAIL)).reasons()).contains("PROPOSED_PLANT"));
+        assertEquals(List.of("FOCAL_REACHED"), kinds(framing(ZOOM, picture("a").equivalent(50)).reasons()));
+        assertEquals(List.of("FRAMED_FROM"), kinds(framing(ZOOM, picture("a").wide(3)).reasons()));
+    }
+
+    /** Size in the frame goes with the inverse of the distance, from the thin lens far away. */
+    @Test
+    void saysHowFarToGoInInsteadOfCropping() {
+        Framing framing = framing(prime(50), picture("a").framed(new Frame(1.0, null, null, 4.0)));
+        assertEquals(1 / framing.cropTimes(), figure(framing.reasons(), FitReason.FOCAL_SHORT, "share"), 1e-12);
     }
 }

@@ -67,6 +67,23 @@ class LensFitTest {
         assertEquals(2, best(picture("a").wide(0.036), bag(fullFrame(24), Samples.MACRO)).closenessStops(), 1e-9);
     }
 
+    /** Working f-number N (1 + m): f/8 at life size works as f/16 (teaching texts); the disc of f/21.5 fills the circle. */
+    @Test
+    void countsTheExtensionInLightAndInDiffraction() {
+        LensFit fit = best(picture("a").wide(0.036).deep(0.02), bag(fullFrame(24), Samples.MACRO));
+        assertEquals(16, fit.workingFNumber(8), 1e-9);
+        assertEquals(fit.circleOfConfusionMm() / (2.44 * 550e-6) / 2, fit.fNumberUnsoftened(), 1e-9);
+        assertEquals(1.5, fit.fNumberUseful() / fit.fNumberUnsoftened(), 1e-9);
+    }
+
+    /** √(375 · spread) (Hansma's rule, from memory), the spread 2 N c of a view that the f-number N just holds. */
+    @Test
+    void balancesDefocusAndDiffractionOfAView() {
+        LensFit fit = best(picture("a").equivalent(50).sharp(8, 40), bag(fullFrame(24), prime(50)));
+        double spreadMm = 2 * fit.fNumberNeeded() * fit.circleOfConfusionMm();
+        assertEquals(Math.sqrt(375 * spreadMm), fit.fNumberBalanced(), fit.fNumberBalanced() * 0.01);
+    }
+
     @Test
     void namesWhatSpeaksAgainstIt() {
         assertEquals(FitReason.FOCAL_SHORT,

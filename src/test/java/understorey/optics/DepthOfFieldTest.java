@@ -72,8 +72,9 @@ class DepthOfFieldTest {
                                        @ForAll @DoubleRange(min = 1.5, max = 5000) double focalLengthsAway) {
         DepthOfField open = DepthOfField.of(focalMm, fNumber, 0.03, focalMm * focalLengthsAway);
         DepthOfField stopped = DepthOfField.of(focalMm, fNumber * times, 0.03, focalMm * focalLengthsAway);
-        assertTrue(stopped.covers(open.nearMm(), open.farMm()));
         assertTrue(stopped.nearMm() <= open.nearMm());
+        assertTrue(stopped.farMm() >= open.farMm());
+        assertTrue(stopped.depthPerMm() >= open.depthPerMm());
     }
 
     @Property
@@ -91,6 +92,17 @@ class DepthOfFieldTest {
         assertTrue((distant.farMm() - 10_000) / (10_000 - distant.nearMm()) > 1.5);
         assertEquals(1, (lifeSize.farMm() - 200) / (200 - lifeSize.nearMm()), 0.01);
         assertEquals(lifeSize.farMm() - lifeSize.nearMm(), lifeSize.depthMm());
+    }
+
+    /** 1/near - 1/far by the thin-lens forms: 2 N c (1 - f/s) / f^2, whether or not the far limit is infinite. */
+    @Test
+    void isNearlyAsDeepInDioptresWhereverItIsFocused() {
+        for (double subjectMm : new double[] {1000, 3000, 9000}) {
+            assertEquals(2 * 8 * 0.03 * (1 - 50 / subjectMm) / 2500,
+                    DepthOfField.of(50, 8, 0.03, subjectMm).depthPerMm(), 1e-9);
+        }
+        DepthOfField beyond = DepthOfField.of(50, 8, 0.03, 20_000);
+        assertEquals(1 / beyond.nearMm(), beyond.depthPerMm());
     }
 
     @Test

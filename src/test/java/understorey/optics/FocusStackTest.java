@@ -15,7 +15,7 @@ class FocusStackTest {
     /** Worked example: life size, f/5.6, c = 0.03 mm hold 0.672 mm; a fifth overlap leaves steps of 0.5376 mm. */
     @Test
     void stepsByTheDepthWithoutTheOverlap() {
-        assertEquals(0.5376, FocusStack.stepMm(Sharpness.closeUpDepthMm(5.6, 0.03, 1), 0.2), 1e-9);
+        assertEquals(0.5376, FocusStack.step(Sharpness.closeUpDepthMm(5.6, 0.03, 1), 0.2), 1e-9);
     }
 
     /** Ten millimetres of that: ceil(9.328 / 0.5376) + 1 = 19; common practice, ceil(10 / 0.5376) + 1, takes 20. */
@@ -41,7 +41,7 @@ class FocusStackTest {
                                                  @ForAll @DoubleRange(min = 0.05, max = 5) double oneMm,
                                                  @ForAll @DoubleRange(min = 0, max = 0.6) double overlap) {
         int frames = FocusStack.frames(depthMm, oneMm, overlap);
-        double stepMm = FocusStack.stepMm(oneMm, overlap);
+        double stepMm = FocusStack.step(oneMm, overlap);
         assertTrue(oneMm + (frames - 1) * stepMm >= depthMm - 1e-6);
         assertTrue(frames == 1 || oneMm + (frames - 2) * stepMm < depthMm);
         assertTrue(frames <= Math.ceil(depthMm / stepMm) + 1);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -40,7 +41,7 @@ class SharpnessTest {
         double farMm = farOverNear > 40 ? Double.POSITIVE_INFINITY : nearMm * farOverNear;
         double fNumber = Sharpness.fNumberForRange(focalMm, 0.02, nearMm, farMm);
         double focusMm = Sharpness.focusMm(nearMm, farMm);
-        assertTrue(DepthOfField.of(focalMm, fNumber, 0.02, focusMm).covers(nearMm, farMm));
+        assertTrue(covers(DepthOfField.of(focalMm, fNumber, 0.02, focusMm), nearMm, farMm));
         DepthOfField opener = DepthOfField.of(focalMm, fNumber * 0.999, 0.02, focusMm);
         assertTrue(opener.nearMm() > nearMm && opener.farMm() < farMm);
     }
@@ -50,9 +51,9 @@ class SharpnessTest {
     void losesAnEndWhenFocusedElsewhere() {
         double fNumber = Sharpness.fNumberForRange(35, 0.029, 1500, 6000);
         double focusMm = Sharpness.focusMm(1500, 6000);
-        assertTrue(DepthOfField.of(35, fNumber, 0.029, focusMm).covers(1500, 6000));
-        assertFalse(DepthOfField.of(35, fNumber, 0.029, focusMm * 1.01).covers(1500, 6000));
-        assertFalse(DepthOfField.of(35, fNumber, 0.029, focusMm * 0.99).covers(1500, 6000));
+        assertTrue(covers(DepthOfField.of(35, fNumber, 0.029, focusMm), 1500, 6000));
+        assertFalse(covers(DepthOfField.of(35, fNumber, 0.029, focusMm * 1.01), 1500, 6000));
+        assertFalse(covers(DepthOfField.of(35, fNumber, 0.029, focusMm * 0.99), 1500, 6000));
     }
 
     /** Worked out from 2 N c (1 + m) / m^2 (secondary copies); the exact pairs are 5.138 mm and 12.162 mm. */
@@ -77,11 +78,38 @@ class SharpnessTest {
         assertEquals(printedStops, 2 * log2(Sharpness.bestFNumber(spreadMm)), 0.15);
     }
 
-    /** v = s f / (s - f) by hand: 100 mm at 300 mm and 600 mm images at 150 mm and 120 mm. */
+    /** The spread by v = s f / (s - f) between the limits of sharpness. */
+    @Property
+    void balancesOverTheTravelBetweenNearAndFar(@ForAll @DoubleRange(min = 20, max = 300) double focalMm,
+                                                @ForAll @DoubleRange(min = 4, max = 1000) double focalLengthsAway,
+                                                @ForAll @DoubleRange(min = 2, max = 22) double fNumber) {
+        double focusMm = focalMm * focalLengthsAway;
+        DepthOfField sharp = DepthOfField.of(focalMm, fNumber, 0.0288, focusMm);
+        Assume.that(Double.isFinite(sharp.farMm()));
+        double spreadMm = image(focalMm, sharp.nearMm()) - image(focalMm, sharp.farMm());
+        double m = ThinLens.magnification(focalMm, focusMm);
+        assertEquals(Sharpness.bestFNumber(spreadMm) / (1 + m), Sharpness.balancedFNumber(fNumber, 0.0288, m),
+                Sharpness.balancedFNumber(fNumber, 0.0288, m) * 0.002);
+    }
+
+    private static double image(double focalMm, double subjectMm) {
+        return 1 / (1 / focalMm - 1 / subjectMm);
+    }
+
+    /** f/21.5 is where the Airy disc fills the circle of 36 x 24 mm: there nothing is left to weigh. */
     @Test
-    void travelsFromTheImageOfNearToTheImageOfFar() {
-        assertEquals(30, Sharpness.focusSpreadMm(100, 300, 600), 1e-9);
-        assertEquals(50, Sharpness.focusSpreadMm(100, 300, Double.POSITIVE_INFINITY), 1e-9);
+    void liesBetweenWhatTheRangeNeedsAndWhatDiffractionAllows() {
+        double limit = Diffraction.largestUsefulFNumber(0.0288, 0);
+        assertEquals(limit, Sharpness.balancedFNumber(limit, 0.0288, 0), limit * 0.01);
+        for (double fNumber : new double[] {2.8, 8, 16, 32, 64}) {
+            double balanced = Sharpness.balancedFNumber(fNumber, 0.0288, 0);
+            assertTrue(balanced >= Math.min(fNumber, limit) && balanced <= Math.max(fNumber, limit) * 1.01);
+        }
+        assertEquals(0, Sharpness.balancedFNumber(0, 0.0288, 0));
+    }
+
+    private static boolean covers(DepthOfField sharp, double nearMm, double farMm) {
+        return sharp.nearMm() <= nearMm * (1 + 1e-9) && sharp.farMm() >= farMm * (1 - 1e-9);
     }
 
     private static double log2(double value) {

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
-import understorey.kit.FitReason;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
@@ -125,7 +124,7 @@ class PackingTest {
     void countsTheFramesOfAStackWhereTheCameraStands() {
         Samples.Picture deep = picture("Deep star").wide(0.036).deep(0.01).from(Viewpoint.Stance.GROUND);
         Packing stacked = pack(full(), 0, deep);
-        int stack = (int) Samples.figure(ShotFit.of(deep.intent(), full()).best().reasons(), FitReason.HELP_STACK, "frames");
+        int stack = Exposure.of(ShotFit.of(deep.intent(), full()).best(), 9, 0, null).stackFrames();
         assertTrue(stack > 2);
         assertEquals(5 * stack, stacked.frames());
         assertEquals(20, pack(Samples.bag(fullFrame(24), MACRO), 0, deep).frames());

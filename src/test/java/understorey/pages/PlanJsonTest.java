@@ -8,6 +8,8 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.time.Duration;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -18,9 +20,9 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.brief.ShotBrief;
-import understorey.kit.FitReason;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.plan.ForecastHour;
 import understorey.plan.Trip;
 
 class PlanJsonTest {
@@ -117,17 +119,34 @@ class PlanJsonTest {
     }
 
     @Test
-    void countsTheFramesOfAStackWhereOneIsAdvised() throws IOException {
-        Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        JsonNode json = json(brief);
+    void countsTheFramesOfAStackWhereOneIsTaken() throws IOException {
         int stacked = 0;
-        for (ShotBrief shot : brief.shots()) {
-            boolean advised = shot.fit().best().reasons().stream().anyMatch(r -> r.kind() == FitReason.HELP_STACK);
-            int frames = json.at("/shots/" + (shot.number() - 1) + "/stack_frames").intValue();
-            assertEquals(advised, frames > 1, shot.intent().shot().name());
-            stacked += advised ? 1 : 0;
+        for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), Trips.forecast())) {
+            Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(),
+                    LocalTime.of(5, 0), LocalTime.of(11, 0), forecast));
+            for (ShotBrief shot : brief.shots()) {
+                JsonNode json = json(brief).at("/shots/" + (shot.number() - 1));
+                boolean advised = shot.settings().stack() != null;
+                int frames = advised ? shot.settings().stack().frames() : 1;
+                assertEquals(frames, json.get("stack_frames").intValue(), shot.intent().shot().name());
+                assertEquals(advised, frames > 1);
+                assertEquals(advised ? frames : 0, json.at("/stack/frames").intValue());
+                stacked += advised ? 1 : 0;
+            }
         }
-        assertTrue(stacked > 0, "12 mm at 0.8 times is more than one frame holds");
+        assertEquals(1, stacked, "12 mm at 0.8 times is more than one frame holds; in gusts one must do");
+    }
+
+    @Test
+    void givesSettingsForAnHourEachWay() throws IOException {
+        Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
+        JsonNode shot = json(brief).at("/shots/0");
+        ZonedDateTime from = ZonedDateTime.parse(shot.get("from").textValue());
+        ZonedDateTime middle = from.plus(Duration.between(from, ZonedDateTime.parse(shot.get("to").textValue())).dividedBy(2));
+        assertEquals(2, shot.get("settings_by_hour").size());
+        assertEquals(middle.minusHours(1), ZonedDateTime.parse(shot.at("/settings_by_hour/0/time").textValue()));
+        assertEquals(middle.plusHours(1), ZonedDateTime.parse(shot.at("/settings_by_hour/1/time").textValue()));
+        assertTrue(shot.at("/settings_by_hour/0/ev100").doubleValue() < shot.get("ev100").doubleValue(), "nearer to the night");
     }
 
     @Test

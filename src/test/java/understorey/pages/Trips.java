@@ -154,7 +154,7 @@ final class Trips {
         return new Bag("Empty bag", null, List.of(), List.of(), List.of(), List.of(), false, List.of(), 0, List.of());
     }
 
-    private static List<ForecastHour> forecast() {
+    static List<ForecastHour> forecast() {
         return List.of(
                 new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null, null, null),
                 new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4, null, null));

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -20,6 +22,9 @@ import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 
 class ViewfinderSketchTest {
+
+    /** A drawing that would grow too large leaves flowers out, and says so. */
+    private static final Pattern DRAWN = Pattern.compile("of which (\\d+).% are drawn");
 
     private static Samples.Picture floor(double heightM, double mm, double tiltDeg) {
         return Samples.picture("Floor").from(new Viewpoint.Height(heightM)).equivalent(mm).tilt(tiltDeg).sharp(2, 20);
@@ -140,13 +145,17 @@ class ViewfinderSketchTest {
         assertTrue(drawing.marks().stream().anyMatch(mark -> mark.style().equals("disc")));
     }
 
+    /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
     @Test
     void moreStemsNeverGiveFewerFlowers() {
         for (double mm : new double[] {20, 50, 135}) {
-            Setup setup = Setups.inTheWood(floor(1.2, mm, 10), 0);
-            long before = 0;
+            Setup setup = Setups.inTheWood(floor(1.2, mm, 10).of(Samples.subject("anemone", 0.1, 0.3, 30.0, 1, null)), 0);
+            double before = 0;
             for (double stems : new double[] {0, 2, 30, 100, 250}) {
-                long flowers = flowers(ViewfinderSketch.of(setup, stems));
+                Drawing drawing = ViewfinderSketch.of(setup, stems);
+                Matcher drawn = DRAWN.matcher(drawing.says());
+                double share = drawn.find() ? (Integer.parseInt(drawn.group(1)) + 0.5) / 100 : 1;
+                double flowers = flowers(drawing) / share;
                 assertTrue(flowers >= before, mm + " mm, " + stems + ": " + flowers + " after " + before);
                 before = flowers;
             }

@@ -1,0 +1,59 @@
+package understorey.exposure;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Which frames hold a scene whose light differs too much for one. All of it common practice, no source: a RAW file
+ * holds about ten stops with detail, what camera software makes of it about eight; petals and wet bark in one light
+ * are six apart, so four and two are left for the light to differ. A white petal in the light metered stands one
+ * stop under the brightest that is held.
+ */
+final class Bracket {
+
+    private static final double RAW_STOPS = 10;
+    private static final double FINISHED_STOPS = 8;
+    private static final double SURFACES_STOPS = 6;
+    private static final double HEADROOM_STOPS = 1;
+    private static final int STEP_STOPS = 2;
+    /** Darker than that no frame is taken; the sun's own disc is never held. */
+    private static final int DARKEST_STEPS = 4;
+
+    private Bracket() {
+    }
+
+    /** Stops that the light may differ by within one frame. */
+    static double heldStops(boolean raw) {
+        return (raw ? RAW_STOPS : FINISHED_STOPS) - SURFACES_STOPS;
+    }
+
+    /**
+     * Stops against the light metered, one frame each, the darkest first; {@code [0]} where one frame holds it all.
+     *
+     * @param above how far the brightest light stands over the one metered
+     * @param below how far the darkest stands under it
+     */
+    static List<Integer> stops(double above, double below, boolean raw) {
+        double held = heldStops(raw);
+        if (above + below <= held && below <= held - HEADROOM_STOPS) {
+            return List.of(0);
+        }
+        int darker = Math.min(DARKEST_STEPS, steps(above - HEADROOM_STOPS));
+        int brighter = steps(below - (held - HEADROOM_STOPS));
+        List<Integer> stops = new ArrayList<>();
+        for (int i = -darker; i <= brighter; i++) {
+            stops.add(i * STEP_STOPS);
+        }
+        return Collections.unmodifiableList(stops);
+    }
+
+    /** Stops to give less than metered, so that one frame holds the brightest petals too; 0 when it does as metered. */
+    static double lessStops(double above) {
+        return Math.max(0, above - HEADROOM_STOPS);
+    }
+
+    private static int steps(double stops) {
+        return (int) Math.max(0, Math.ceil(stops / STEP_STOPS - 1e-9));
+    }
+}

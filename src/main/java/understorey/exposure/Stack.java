@@ -1,0 +1,75 @@
+package understorey.exposure;
+
+import understorey.kit.LensFit;
+import understorey.optics.DepthOfField;
+import understorey.optics.FocusStack;
+import understorey.plan.Sharp;
+
+/**
+ * Frames that hold together what none of them holds alone, the nearest first. Distances are metres from the lens.
+ *
+ * @param frames     2 or more
+ * @param stepM      between the focus of one frame and of the next; null for a view, whose steps grow with distance
+ * @param firstM     focus of the first frame, the nearest
+ * @param lastM      focus of the last frame, the farthest
+ * @param sharpFromM nearest sharp point of the first frame
+ * @param sharpToM   farthest sharp point of the last frame; positive infinity for the horizon
+ */
+public record Stack(int frames, Double stepM, double firstM, double lastM, double sharpFromM, double sharpToM) {
+
+    /** Common practice, no source. */
+    private static final double OVERLAP = 0.2;
+    /** In a gust of that at flower height frames shift, and do not stack: common practice, no source. */
+    private static final double STILL_BELOW_MS = 0.5;
+
+    /** True when a lens whose focus can be set falls short of the depth asked. */
+    static boolean wanted(LensFit fit) {
+        return !fit.holdsDepth() && !fit.camera().lens().builtIn();
+    }
+
+    /** True when no gust shifts the frames; true also when nobody knows the wind. */
+    static boolean still(Conditions conditions) {
+        Double worst = conditions.worstWindMs();
+        return worst == null || worst < STILL_BELOW_MS;
+    }
+
+    /** The frames at an f-number as marked; null for a view that begins nearer than the lens focuses. */
+    static Stack of(LensFit fit, double fNumber) {
+        return fit.intent().sharp() instanceof Sharp.Range range ? ofView(fit, range, fNumber)
+                : ofCloseUp(fit, ((Sharp.Depth) fit.intent().sharp()).depthM() * 1000, fNumber);
+    }
+
+    /** Even steps in millimetres about the plane of focus; a rail under the camera makes them as well as the ring. */
+    private static Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
+        double middleMm = fit.focusM() * 1000;
+        double oneMm = fit.depthOfField(fNumber, middleMm).depthMm();
+        int frames = FocusStack.frames(depthMm, oneMm, OVERLAP);
+        double stepMm = FocusStack.step(oneMm, OVERLAP);
+        double firstMm = middleMm - depthMm / 2 + oneMm / 2;
+        double lastMm = Math.min(firstMm + (frames - 1) * stepMm, middleMm + depthMm / 2 - oneMm / 2);
+        return new Stack(frames, stepMm / 1000, firstMm / 1000, lastMm / 1000, (firstMm - oneMm / 2) / 1000,
+                (lastMm + oneMm / 2) / 1000);
+    }
+
+    /** Even steps in 1/distance. */
+    private static Stack ofView(LensFit fit, Sharp.Range range, double fNumber) {
+        double nearMm = range.nearM() * 1000;
+        double focalMm = fit.actingFocalMm();
+        if (nearMm <= focalMm) {
+            return null;
+        }
+        double one = fit.depthOfField(fNumber, nearMm).depthPerMm();
+        double farthest = 1 / (range.farM() * 1000);
+        int frames = FocusStack.frames(1 / nearMm - farthest, one, OVERLAP);
+        double first = 1 / nearMm - one / 2;
+        double last = Math.max(first - (frames - 1) * FocusStack.step(one, OVERLAP), farthest + one / 2);
+        double fromSensorMm = 1 / first + 1 / (1 / focalMm - first);
+        if (fromSensorMm < fit.camera().lens().closestM() * 1000) {
+            return null;
+        }
+        DepthOfField nearest = fit.depthOfField(fNumber, 1 / first);
+        DepthOfField furthest = fit.depthOfField(fNumber, 1 / last);
+        return new Stack(frames, null, 1 / first / 1000, 1 / last / 1000, nearest.nearMm() / 1000,
+                furthest.farMm() / 1000);
+    }
+}

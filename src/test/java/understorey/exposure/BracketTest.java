@@ -1,0 +1,88 @@
+package understorey.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.LEGS;
+import static understorey.Samples.bag;
+import static understorey.Samples.kinds;
+import static understorey.Samples.picture;
+import static understorey.Samples.with;
+import static understorey.exposure.Fits.PRIME;
+import static understorey.exposure.Fits.fit;
+import static understorey.exposure.Fits.viewAt;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.kit.LensFit;
+
+/** How many stops a file holds is common practice, no source; the tests hold the frames to their own words. */
+class BracketTest {
+
+    private static Settings in(double contrast, Double shade, Double sunStops) {
+        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, null, null, sunStops));
+    }
+
+    @Test
+    void bracketsMoreThanFourStopsFromTheShadeDown() {
+        assertEquals(List.of(0), in(4, 0.0, null).bracketStops());
+        Settings flecked = in(4.1, 0.0, null);
+        assertEquals(List.of(-4, -2, 0), flecked.bracketStops());
+        assertTrue(kinds(flecked.reasons()).contains("BRACKET"));
+        assertEquals(List.of(-6, -4, -2, 0), in(5.5, 0.0, null).bracketStops());
+        assertEquals(List.of(-8, -6, -4, -2, 0), in(30, 0.0, null).bracketStops());
+    }
+
+    @Test
+    void goesBothWaysWhereTheLightBetweenIsMetered() {
+        assertEquals(List.of(-2, 0), in(6, 3.0, null).bracketStops());
+        assertEquals(List.of(-2, 0, 2), in(6, 4.0, null).bracketStops());
+    }
+
+    @Test
+    void exposesForTheFlecksWhereOneFrameHoldsThem() {
+        Settings flecked = in(3, 0.0, null);
+        assertEquals(List.of(0), flecked.bracketStops());
+        assertEquals(2, Samples.figure(flecked.reasons(), ExposureReason.EXPOSE_FOR_FLECKS, "less"), 1e-9);
+        assertFalse(kinds(in(1, 0.0, null).reasons()).contains("EXPOSE_FOR_FLECKS"));
+        assertFalse(kinds(in(3, 2.5, null).reasons()).contains("EXPOSE_FOR_FLECKS"), "they are metered almost as they are");
+        assertFalse(kinds(in(3, null, null).reasons()).contains("EXPOSE_FOR_FLECKS"), "nobody tells how they are metered");
+    }
+
+    @Test
+    void bracketsForTheSunInTheFrame() {
+        Settings into = in(0, 0.0, 8.0);
+        assertTrue(kinds(into.reasons()).contains("FRAME_HOLDS_SUN"));
+        assertEquals(List.of(-8, -6, -4, -2, 0), into.bracketStops());
+        Settings aside = in(0, 0.0, null);
+        assertEquals(List.of(0), aside.bracketStops());
+        assertFalse(kinds(aside.reasons()).contains("FRAME_HOLDS_SUN"));
+    }
+
+    @Test
+    void holdsTwoStopsLessWithoutRaw() {
+        LensFit phone = fit(picture("a").equivalent(25), bag(Samples.phone()));
+        Settings settings = Exposure.of(phone, 9, 3, null);
+        assertEquals(List.of(-2, 0), settings.bracketStops());
+        assertTrue(kinds(settings.reasons()).contains("NO_RAW"));
+        assertFalse(kinds(in(3, 0.0, null).reasons()).contains("NO_RAW"));
+    }
+
+    /** Each light of the scene lies within what some frame holds: a stop above its own light, the rest below. */
+    @Property
+    void holdsEveryLightInSomeFrame(@ForAll @DoubleRange(min = 0, max = 9) double above,
+                                    @ForAll @DoubleRange(min = 0, max = 6) double below, @ForAll boolean raw,
+                                    @ForAll @DoubleRange(min = 0, max = 1) double share) {
+        List<Integer> stops = Bracket.stops(above, below, raw);
+        double held = Bracket.heldStops(raw);
+        double shift = stops.size() == 1 ? Bracket.lessStops(above) : 0;
+        double light = -below + share * (above + below);
+        assertTrue(stops.stream().anyMatch(stop -> light + stop - shift <= 1 + 1e-9
+                && light + stop - shift >= 1 - held - 1e-9), light + " in " + stops);
+        assertTrue(stops.contains(0));
+    }
+}

@@ -1,0 +1,66 @@
+package understorey.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.light.CanopyLight;
+import understorey.light.LightAt;
+import understorey.light.Standpoint;
+import understorey.light.SunDirection;
+import understorey.light.Weather;
+import understorey.optics.AngleOfView;
+import understorey.optics.Projection;
+import understorey.sky.Skyline;
+import understorey.sky.SunAt;
+
+class ConditionsTest {
+
+    private static final Weather WINDY = new Weather(1.0, 2.0, 5.0, null, null, null, null, null);
+
+    private static LightAt light(double altitudeDeg, double plantArea) {
+        return LightAt.of(new SunAt(Samples.MAY_DAY.atTime(6, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg),
+                Standpoint.of(Skyline.of(List.of()), new CanopyLight(plantArea, null), Samples.MAY_DAY));
+    }
+
+    /** NWCG Firefighter Math 8.2: a tenth of the wind under a dense stand; gusts by the same share. */
+    @Test
+    void bringsWindAndGustDownToTheFlowers() {
+        Conditions conditions = Conditions.of(light(30, 4), 1, WINDY, null);
+        assertEquals(0.2, conditions.windMs(), 1e-12);
+        assertEquals(0.5, conditions.gustMs(), 1e-12);
+        assertNull(Conditions.of(light(30, 4), 1, new Weather(1.0, null, null, null, null, null, null, null), null).worstWindMs());
+    }
+
+    @Test
+    void saysHowFarTheShadeLiesUnderTheLightMetered() {
+        LightAt leafless = light(40, 0.8);
+        Conditions clear = Conditions.of(leafless, 1, WINDY, null);
+        assertEquals(leafless.floorEv(1), clear.ev100());
+        assertEquals(clear.ev100() - leafless.floor().shade(), clear.shadeStops(), 1e-9);
+        assertEquals(leafless.floor().fleck() - clear.ev100(), clear.aboveStops(), 1e-9);
+        Conditions grey = Conditions.of(leafless, 8, WINDY, null);
+        assertEquals(0, grey.contrastStops() + grey.shadeStops());
+    }
+
+    /** The sun stands at 90°, a 50 mm lens takes 19.8° to each side. */
+    @Test
+    void seesTheSunOnlyInTheFrameAndWhereItShines() {
+        Double stops = Conditions.of(light(8, 1), 1, WINDY, seen(8, 100)).sunStops();
+        assertTrue(stops > 4, "a wood against the sky round the sun: " + stops);
+        assertNull(Conditions.of(light(8, 1), 6, WINDY, seen(8, 100)).sunStops(), "clouds");
+        assertNull(Conditions.of(light(8, 1), 1, WINDY, seen(8, 120)).sunStops(), "beside it");
+        assertNull(Conditions.of(light(8, 1), 1, WINDY, null).sunStops(), "faces nowhere");
+        assertNull(Conditions.of(light(-3, 1), 1, WINDY, seen(-3, 100)).sunStops(), "down");
+        assertNotNull(Conditions.of(light(8, 0), 1, WINDY, seen(8, 100)).sunStops(), "open ground");
+    }
+
+    private static SunDirection seen(double altitudeDeg, double facingDeg) {
+        return SunDirection.of(light(altitudeDeg, 1).sun(), Projection.of(facingDeg, 0, AngleOfView.of(50, 36, 24)));
+    }
+}

@@ -1,0 +1,54 @@
+package understorey.exposure;
+
+import static understorey.Samples.LEGS;
+import static understorey.Samples.MACRO;
+import static understorey.Samples.bag;
+import static understorey.Samples.fullFrame;
+import static understorey.Samples.picture;
+import static understorey.Samples.prime;
+import static understorey.Samples.with;
+
+import understorey.Samples;
+import understorey.kit.LensFit;
+import understorey.kit.ShotFit;
+import understorey.plan.Bag;
+import understorey.plan.Viewpoint;
+
+/** Lenses on pictures, to find settings for. */
+final class Fits {
+
+    static final double CIRCLE_MM = Math.hypot(36, 24) / 1500;
+    static final Bag PRIME = bag(fullFrame(24), prime(50));
+
+    private Fits() {
+    }
+
+    static LensFit fit(Samples.Picture picture, Bag bag) {
+        return ShotFit.of(picture.intent(), bag).best();
+    }
+
+    /** A 50 mm view that is sharp to infinity at just under an f-number: N = f² / (c·(2·near − f)). */
+    static Samples.Picture viewAt(double fNumber) {
+        double nearM = (50 + 2500 / (CIRCLE_MM * fNumber * 0.99)) / 2000;
+        return picture("View").equivalent(50).sharp(nearM, Double.POSITIVE_INFINITY);
+    }
+
+    static LensFit starOnLegs() {
+        return fit(picture("One star").wide(0.036).deep(0.001).from(Viewpoint.Stance.GROUND),
+                with(bag(fullFrame(24), MACRO), LEGS));
+    }
+
+    /** The same star, deeper than any one frame holds. */
+    static LensFit deepStarOnLegs() {
+        return fit(picture("Deep star").wide(0.036).deep(0.02), with(bag(fullFrame(24), MACRO), LEGS));
+    }
+
+    /** Half a plant high, 50 mm from two metres: its depth needs just under f/8. */
+    static LensFit plantOnLegs() {
+        return fit(picture("Plant").wide(0.72).deep(0.19), with(PRIME, LEGS));
+    }
+
+    static Conditions wind(double ev100, Double windMs, Double gustMs) {
+        return new Conditions(ev100, 0, null, windMs, gustMs, null);
+    }
+}
