@@ -1,7 +1,6 @@
 package understorey.outing;
 
 import java.time.Duration;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
@@ -12,12 +11,13 @@ import understorey.sky.Interval;
  *
  * @param outing  in full
  * @param changes pictures taken at another time, or in only one of the two, in the order of the other day
- * @param instead pictures whose light is poor on such a day and for which the author knows something else, in file order
+ * @param instead pictures whose light is poor on such a day though not as planned, and for which the author knows something
+ *                else, in file order
  */
 public record Alternative(Day day, Outing outing, List<Change> changes, List<Intent> instead) {
 
     /** How it may turn out. */
-    public enum Day { CLEAR, OVERCAST, RAIN, WIND }
+    public enum Day { CLEAR, OVERCAST, RAIN }
 
     /**
      * A picture at another time.
@@ -36,13 +36,15 @@ public record Alternative(Day day, Outing outing, List<Change> changes, List<Int
     /**
      * Against the plan; null when there is nothing to say.
      *
-     * @param quality of the light on such a day
+     * @param expected quality of the light as planned
+     * @param quality  of the light on such a day
      */
-    public static Alternative of(Day day, Outing planned, Outing then, List<Intent> intents, Quality quality) {
+    public static Alternative of(Day day, Outing planned, Quality expected, Outing then, Quality quality, List<Intent> intents) {
         List<Intent> instead = new ArrayList<>();
         for (Intent intent : intents) {
-            Interval time = then.timeOf(intent.shot().name());
-            if (intent.shot().otherwise() != null && (time == null || quality.at(intent, middle(time)) < POOR)) {
+            String name = intent.shot().name();
+            if (intent.shot().otherwise() != null && poor(intent, then.timeOf(name), quality)
+                    && !poor(intent, planned.timeOf(name), expected)) {
                 instead.add(intent);
             }
         }
@@ -50,8 +52,8 @@ public record Alternative(Day day, Outing outing, List<Change> changes, List<Int
         return changes.isEmpty() && instead.isEmpty() ? null : new Alternative(day, then, changes, List.copyOf(instead));
     }
 
-    private static ZonedDateTime middle(Interval time) {
-        return time.from().plus(time.length().dividedBy(2));
+    private static boolean poor(Intent intent, Interval time, Quality quality) {
+        return time == null || quality.at(intent, time.from().plus(time.length().dividedBy(2))) < POOR;
     }
 
     private static List<Change> changes(Outing planned, Outing then) {

@@ -13,8 +13,8 @@ final class Wishes {
     private static final int SET_UP = 3;
     /** Common practice, no source. */
     private static final int LENS_CHANGE = 2;
-    /** Light is judged to a hundredth: less is not worth a wait. */
-    private static final double FINEST = 100;
+    /** Light is judged to a twentieth: less is not worth a wait or a walk (common practice, no source). */
+    private static final double FINEST = 20;
 
     private Wishes() {
     }
