@@ -12,8 +12,8 @@ import understorey.scene.Drawing.Point;
 public final class SpotPlan {
 
     private static final double WIDTH = 720;
-    private static final double HIGHEST = 420;
-    private static final double MARGIN = 60;
+    private static final double HIGHEST = 320;
+    private static final double MARGIN = 44;
     private static final double FOOT = 44;
     private static final double DOT = 5;
     /** Nothing is drawn larger than this, px a metre. */
@@ -103,7 +103,7 @@ public final class SpotPlan {
     private void length(GroundPlan.Way way, Lettering lettering) {
         Point middle = new Point((at(way.from()).x() + at(way.to()).x()) / 2, (at(way.from()).y() + at(way.to()).y()) / 2);
         String words = metres(way.metres());
-        for (double away = 10; away <= 30; away += 10) {
+        for (double away = 14; away <= 34; away += 10) {
             for (Label label : List.of(new Label("figure", Anchor.START, new Point(middle.x() + away, middle.y() + 5), words),
                     new Label("figure", Anchor.END, new Point(middle.x() - away, middle.y() + 5), words),
                     new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() - away), words),
