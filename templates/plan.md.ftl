@@ -235,6 +235,14 @@ What the bag lacks, to buy, to borrow, or to do without:
 - ${help}
 </#list>
 </#if>
+<#if page.kit.companions?has_content>
+
+What your companions need to bring for these pictures:
+
+<#list page.kit.companions as row>
+- ${row.name}: ${row.text}
+</#list>
+</#if>
 
 ## The place
 

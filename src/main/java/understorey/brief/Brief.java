@@ -9,6 +9,7 @@ import understorey.outing.Alternative;
 import understorey.outing.Outing;
 import understorey.outing.Safety;
 import understorey.outing.Story;
+import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
@@ -36,7 +37,7 @@ import understorey.sky.SunDay;
 public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
                     List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing,
                     List<Alternative> alternatives, Safety safety, Drawing timeLine, Drawing spotPlan, Story story, Packing packing,
-                    Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
+                    List<CompanionBag> companionBags, Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {

@@ -23,7 +23,9 @@ import understorey.outing.Safety;
 import understorey.outing.Story;
 import understorey.packing.Cautions;
 import understorey.packing.Cold;
+import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
+import understorey.plan.Companion;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -49,6 +51,7 @@ public final class Planner {
     private final SpotPlanner spots;
     private final List<SpotPlanner.Place> places;
     private final SmallestBag bag;
+    private final List<SmallestBag> companionBags = new ArrayList<>();
     private final ExpectedSky sky;
     private final Drops drops;
     private final SkyDays days;
@@ -66,6 +69,9 @@ public final class Planner {
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots());
         this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
+        for (Companion companion : trip.companions()) {
+            companionBags.add(SmallestBag.of(companion.gear(), List.of(), intents));
+        }
         this.spots = new SpotPlanner(trip, date, sun, light);
         this.places = spots.places(intents);
         this.sky = new ExpectedSky(trip);
@@ -96,7 +102,7 @@ public final class Planner {
         List<CompletableFuture<ShotBrief>> drawn = new ArrayList<>();
         for (Intent intent : intents) {
             ShotBrief shot = planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()),
-                    spots.of(places, intent.shot()));
+                    spots.of(places, intent.shot()), companions(shots.size()));
             shots.add(shot);
             drawn.add(CompletableFuture.supplyAsync(() -> planner.drawn(shot)));
         }
@@ -117,8 +123,26 @@ public final class Planner {
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing,
                 alternatives.join(), Safety.of(trip, sun, darkest, outing), timeLine(shots),
-                SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, flowering(),
+                SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, carriedByCompanions(),
+                flowering(),
                 Cautions.of(trip, outing, intents), findings, assumed());
+    }
+
+    private List<ShotBrief.ForCompanion> companions(int picture) {
+        List<ShotBrief.ForCompanion> companions = new ArrayList<>();
+        for (int i = 0; i < companionBags.size(); i++) {
+            companions.add(new ShotBrief.ForCompanion(trip.companions().get(i).name(),
+                    companionBags.get(i).fits().get(picture).best()));
+        }
+        return List.copyOf(companions);
+    }
+
+    private List<CompanionBag> carriedByCompanions() {
+        List<CompanionBag> carried = new ArrayList<>();
+        for (int i = 0; i < companionBags.size(); i++) {
+            carried.add(CompanionBag.of(trip.companions().get(i).name(), companionBags.get(i)));
+        }
+        return List.copyOf(carried);
     }
 
     /** Row by row the light of the site or of the place visited that is darkest under an overcast sky: for the way. */

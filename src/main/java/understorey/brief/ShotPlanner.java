@@ -20,7 +20,6 @@ import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.optics.Projection;
 import understorey.outing.Outing;
-import understorey.plan.Companion;
 import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.Shot;
@@ -60,7 +59,8 @@ final class ShotPlanner {
      *
      * @param fit of its lenses, the carried ones first
      */
-    ShotBrief shot(int number, Intent intent, ShotFit fit, SpotPlanner.Place place) {
+    ShotBrief shot(int number, Intent intent, ShotFit fit, SpotPlanner.Place place,
+                   List<ShotBrief.ForCompanion> companions) {
         Shot shot = intent.shot();
         Interval time = outing.timeOf(shot.name());
         ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
@@ -90,7 +90,7 @@ final class ShotPlanner {
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 CoverTrade.of(fit, spot == null ? null : spot.slope()),
-                settings, List.copyOf(skies), List.copyOf(hours), companions(intent), null, null);
+                settings, List.copyOf(skies), List.copyOf(hours), companions, null, null);
     }
 
     /** The same picture with its drawings; without a sun that the land hides. */
@@ -183,13 +183,5 @@ final class ShotPlanner {
     private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen, SkyWord word) {
         return Outlook.of(shot.light(), shot.facingDeg(), days.moments(word, place),
                 days.day(word, place).at(light, oktaThen));
-    }
-
-    private List<ShotBrief.ForCompanion> companions(Intent intent) {
-        List<ShotBrief.ForCompanion> companions = new ArrayList<>();
-        for (Companion companion : trip.companions()) {
-            companions.add(new ShotBrief.ForCompanion(companion.name(), ShotFit.of(intent, companion.gear()).best()));
-        }
-        return List.copyOf(companions);
     }
 }

@@ -17,13 +17,15 @@ import understorey.reason.Reason;
 
 /**
  * Finds the settings of one picture: the aperture that the sharpness asks for, ISO at its base, the time
- * that follows. Where hand or wind forbid that time, these yield in turn: patience, until a lull; the aperture, as
- * far as the depth asked allows; ISO, up to the author's limit, on legs too; at last the picture itself.
+ * that follows. Where hand, wind or darkness forbid that time, these yield in turn: the wait, until a lull; the
+ * aperture, as far as the depth asked allows; ISO, up to the author's limit, on legs too; at last the picture itself.
  */
 public final class Exposure {
 
     /** Four stops beyond what the hand holds nothing is sharp: common practice, no source. */
     private static final double HOPELESS_TIMES = 16;
+    /** Rather than wait longer for one frame people raise ISO: common practice, no source. */
+    private static final double LONGEST_WAIT_S = 240;
     /** A third of a stop in time is within what the markings round. */
     private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
 
@@ -84,7 +86,7 @@ public final class Exposure {
     /** Opened a third of a stop at a time while the lowest ISO leaves the time too long. */
     private double opened(Aperture aperture) {
         double fNumber = aperture.first();
-        while (fNumber > aperture.widest() && secondsAt(fNumber, body.baseIso()) > motion.longestS()) {
+        while (fNumber > aperture.widest() && secondsAt(fNumber, body.baseIso()) > bearableS()) {
             fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
         }
         if (fNumber < aperture.first()) {
@@ -98,10 +100,9 @@ public final class Exposure {
     }
 
     private int iso(double fNumber) {
-        double limitS = motion.longestS();
-        int iso = raise(fNumber, limitS);
+        int iso = raise(fNumber, bearableS());
         double seconds = secondsAt(fNumber, iso);
-        boolean tooSlow = seconds > limitS * TOLERANCE;
+        boolean tooSlow = seconds > motion.longestS() * TOLERANCE;
         if (tooSlow) {
             verdict = seconds > motion.handS() * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE;
         }
@@ -109,6 +110,9 @@ public final class Exposure {
             reasons.add(fit.steady()
                     ? Reason.of(ExposureReason.ISO_BASE_STEADY).with("iso", iso(iso)).with("support", fit.support().name())
                     : byHand(ExposureReason.ISO_BASE_HAND_HELD, iso));
+        } else if (!tooSlow && motion.longestS() > LONGEST_WAIT_S) {
+            reasons.add(Reason.of(ExposureReason.ISO_FOR_DARK).with("iso", iso(iso))
+                    .with("time", secondsAt(fNumber, body.baseIso()), SHUTTER_SECONDS));
         } else if (motion.byWind()) {
             reasons.add(byWind(tooSlow ? ExposureReason.WIND_TOO_STRONG
                     : motion.lulls() ? ExposureReason.ISO_FOR_LULL : ExposureReason.ISO_FOR_WIND, iso, seconds));
@@ -116,6 +120,10 @@ public final class Exposure {
             reasons.add(byHand(tooSlow ? ExposureReason.HAND_TOO_SLOW : ExposureReason.ISO_FOR_HAND, iso));
         }
         return iso;
+    }
+
+    private double bearableS() {
+        return Math.min(motion.longestS(), LONGEST_WAIT_S);
     }
 
     private Reason byHand(ExposureReason kind, int iso) {

@@ -38,6 +38,8 @@ public enum ExposureReason implements Reason.Kind {
     ISO_FOR_HAND,
     /** Even the highest ISO leaves a time too long for the hand. */
     HAND_TOO_SLOW,
+    /** Raised until the frame takes minutes, not an hour. */
+    ISO_FOR_DARK,
     /** Raised until the stems stand. */
     ISO_FOR_WIND,
     /** Raised until the stems stand in a lull. */

@@ -34,6 +34,8 @@ import understorey.reason.Reason;
  */
 public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover lowered) {
 
+    /** Of the frame: less is no floor, but the edge of a cliff. */
+    private static final double LEAST_GROUND = 1e-6;
     private static final double HAND_M = 0.1;
     /** A camera less than half as high again is low already: common practice, no source. */
     private static final double WORTH_LOWERING = 1.5;
@@ -52,7 +54,7 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
             return null;
         }
         Floor floor = new Floor(shot.best(), subject, alongViewDeg(slope, shot.intent().shot().facingDeg()));
-        if (floor.typical(floor.planned).ground() == 0) {
+        if (!shows(floor.typical(floor.planned))) {
             return null;
         }
         List<CoverChoice> choices = new ArrayList<>();
@@ -111,6 +113,10 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
         return List.copyOf(reasons);
     }
 
+    private static boolean shows(FlowerCover cover) {
+        return cover.ground() > LEAST_GROUND;
+    }
+
     private static boolean thicker(FlowerCover one, FlowerCover other) {
         return one.cover() > WORTH_TELLING * other.cover();
     }
@@ -160,7 +166,7 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
                     fit.usedHeightMm() * fit.cropTimes(), fit.magnification());
             GroundView ground = planned.through(view, closestM(fit, focalMm));
             FlowerCover cover = typical(ground);
-            if (cover.ground() > 0) {
+            if (shows(cover)) {
                 choices.add(new CoverChoice(fit, focalMm, 1, false, ground, cover, FlowerCover.of(ground, thick)));
             }
         }

@@ -169,7 +169,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         }
     }
 
-    private static void need(LensFit fit, Map<String, Set<String>> needed) {
+    /** Adds what a picture takes to what is needed, and for what. */
+    static void need(LensFit fit, Map<String, Set<String>> needed) {
         List<String> names = new ArrayList<>();
         names.add(fit.camera().body().name());
         if (!fit.camera().lens().builtIn()) {
@@ -192,7 +193,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         }
     }
 
-    private static List<Item> items(Bag bag) {
+    /** Everything in a bag but its extras, in its order, as for no picture yet. */
+    static List<Item> items(Bag bag) {
         List<Item> items = new ArrayList<>();
         for (Body body : bag.bodies()) {
             items.add(new Item(body.name(), List.of(), body.weightG(), null));

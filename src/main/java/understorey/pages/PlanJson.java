@@ -10,6 +10,7 @@ import understorey.brief.SpotLight;
 import understorey.brief.WeatherHour;
 import understorey.light.Mist;
 import understorey.outing.Outing;
+import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Trip;
@@ -136,6 +137,11 @@ final class PlanJson {
                 .texts("reasons", brief.drops().reasons().stream().map(sentences).toList());
     }
 
+    private static void companion(Json json, CompanionBag bag) throws IOException {
+        json.text("name", bag.name()).objects("take", bag.take(), PlanJson::item)
+                .number("weight_g", Figures.grams(bag.weightG())).count("unweighed", bag.unweighed());
+    }
+
     private void kit(Json json) throws IOException {
         Packing packing = brief.packing();
         json.objects("take", packing.take(), PlanJson::item)
@@ -145,7 +151,8 @@ final class PlanJson {
                 .number("card_gb", Figures.gigabytes(packing.cardGb()))
                 .count("batteries", packing.batteries())
                 .count("unweighed", packing.unweighed())
-                .count("frames", packing.frames());
+                .count("frames", packing.frames())
+                .objects("companions", brief.companionBags(), PlanJson::companion);
     }
 
     private static void item(Json json, Packing.Item item) throws IOException {

@@ -10,6 +10,7 @@ import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
+import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Season;
 import understorey.plan.Share;
@@ -38,8 +39,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        List<String> shortCautions, String contact, List<Remark> findings) {
 
     /** What to carry. */
-    public record Kit(List<Item> take, List<Item> leave, List<String> missing, String weight, String unweighed,
-                      String cards, String batteries) {
+    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
+                      String unweighed, String cards, String batteries) {
     }
 
     /** One thing; for what stays at home, {@code uses} says why. */
@@ -185,20 +186,38 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
         return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
-                packing.missing().stream().map(sentences::of).toList(), Words.weight(packing.weightG()),
+                packing.missing().stream().map(sentences::of).toList(), companions(brief), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
                         + packing.frames() + " RAW frames",
                 packing.batteries() == null ? null : String.valueOf(packing.batteries()));
     }
 
+    /** What each companion carries, in one line. */
+    private static List<Row> companions(Brief brief) {
+        List<Row> rows = new ArrayList<>();
+        for (CompanionBag bag : brief.companionBags()) {
+            List<String> things = new ArrayList<>();
+            for (Packing.Item item : bag.take()) {
+                things.add(item.name() + " (" + pictures(item, brief) + ")");
+            }
+            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag takes any of these pictures"
+                    : String.join(", ", things) + "; " + Words.weight(bag.weightG()) + " in all"));
+        }
+        return rows;
+    }
+
+    private static String pictures(Packing.Item item, Brief brief) {
+        List<String> numbers = new ArrayList<>();
+        item.shots().forEach(shot -> numbers.add(String.valueOf(brief.shot(shot).number())));
+        return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", numbers);
+    }
+
     private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
         List<Item> worded = new ArrayList<>();
         for (Packing.Item item : items) {
-            List<String> numbers = new ArrayList<>();
-            item.shots().forEach(shot -> numbers.add(String.valueOf(brief.shot(shot).number())));
-            String uses = item.why() != null ? sentences.of(item.why()) : numbers.isEmpty() ? "" : (numbers.size() == 1 ? "picture " : "pictures ")
-                    + String.join(", ", numbers);
+            String uses = item.why() != null ? sentences.of(item.why())
+                    : item.shots().isEmpty() ? "" : pictures(item, brief);
             worded.add(new Item(item.name(), uses, item.weightG() == null ? Words.NONE : Words.weight(item.weightG())));
         }
         return worded;

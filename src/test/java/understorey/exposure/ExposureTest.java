@@ -102,9 +102,19 @@ class ExposureTest {
         assertTrue(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains("BULB"));
         assertFalse(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains("SETTLE_FIRST"));
         assertTrue(kinds(Exposure.of(fit, 9, 0, null).reasons()).containsAll(List.of("LET_GO_BY_REMOTE", "SETTLE_FIRST")));
-        Settings dark = Exposure.of(fit, -3, 0, null);
+        Settings dark = Exposure.of(fit, -11, 0, null);
         assertEquals(Verdict.CANNOT, dark.verdict());
         assertTrue(kinds(dark.reasons()).contains("TOO_DARK"));
+    }
+
+    /** f/8 in EV −4 at ISO 100 is 64 · 16 s; at ISO 500 less than four minutes. Common practice, no source. */
+    @Test
+    void raisesIsoRatherThanWaitForMoreThanFourMinutes() {
+        Settings dusk = Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), -4, 0, null);
+        assertEquals(500, dusk.iso());
+        assertTrue(dusk.shutterS() <= 240 && dusk.shutterS() > 180, dusk.shutterS() + " s");
+        assertEquals(Verdict.FITS, dusk.verdict());
+        assertTrue(kinds(dusk.reasons()).contains("ISO_FOR_DARK"));
     }
 
     @Test
