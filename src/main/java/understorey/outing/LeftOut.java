@@ -65,7 +65,11 @@ final class LeftOut {
         return Reason.of(OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
     }
 
+    /** Nothing is offered for more musts than can be ordered exactly. */
     private List<Reason> room(List<Integer> musts) {
+        if (musts.size() > BestOrder.MOST) {
+            return List.of();
+        }
         int earliest = Math.max(hours.opens(), Math.max(0, visit.from() - MOST_CHANGE));
         int latest = Math.min(hours.closes(), visit.to() + MOST_CHANGE);
         Fitting.Room room = Fitting.room(visit.only(musts), earliest, latest, SHORTEST);
