@@ -33,6 +33,7 @@ class CheckCommandTest {
     void findsNoFaultWithTheDemoAndTellsWhatItsPlansFound() {
         assertEquals(new Run(0, "", """
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
+                anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
                 3 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }
