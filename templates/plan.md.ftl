@@ -1,4 +1,5 @@
 <#ftl output_format="plainText">
+<#import "season.md.ftl" as season>
 <#function cell text><#return text?replace("\\", "\\\\")?replace("|", "\\|")?replace("\r", "")?replace("\n", " ")></#function>
 # ${page.title}
 
@@ -20,39 +21,7 @@ ${page.story?trim}
 </#list>
 </#if>
 
-<#if page.season.windows?has_content || page.season.weeks?has_content>
-## The season
-
-<#list page.season.windows as window>
-### ${window.subject?cap_first}
-
-<#list window.rows as row>
-- ${row.name}: ${row.text}
-</#list>
-<#list window.reasons as reason>
-- ${reason}
-</#list>
-
-${window.chartSays}
-
-</#list>
-<#if page.season.reports??>
-${page.season.reports}
-
-</#if>
-<#if page.season.weeks?has_content>
-| Mon | Tue | Wed | Thu | Fri | Sat | Sun |
-|---|---|---|---|---|---|---|
-<#list page.season.weeks as week>
-|<#list week.days as cell> <#if cell.best>**</#if>${cell.day}<#if cell.best>**</#if><#if cell.chance??> ${cell.chance}</#if><#if cell.note??> ${cell.note}</#if> |</#list>
-</#list>
-
-<#list page.season.best as day>
-${day?counter}. **${day.date}**. <#list day.reasons as reason>${reason} </#list>Pictures: ${day.shots?join("; ")}.
-</#list>
-
-</#if>
-</#if>
+<@season.section season=page.season />
 ## The light
 
 <#list page.places as place>
@@ -113,7 +82,7 @@ The site as a whole, level ground. Light in EV at ISO 100; quarter hours are tho
 ## Storyboard
 
 <#list page.storyboard as shot>
-${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}</#if>, ${shot.time!"no time left"}
+${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}</#if>, taken ${page.order.taken[shot?index]}
 </#list>
 <#if page.gaps?has_content>
 
@@ -202,16 +171,45 @@ ${shot.notes?trim}
 
 ## Running order
 
-Leave the last spot by **${page.leaveLastSpotBy}**.
+Every must first, then the best light for what matters most, then home. Leave the last spot by **${page.order.leaveLastSpotBy}**.
 
-| From | To | What |
-|---|---|---|
-<#list page.order as step>
-| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> |
+| From | To | What | Told |
+|---|---|---|---|
+<#list page.order.steps as step>
+| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> | ${step.told} |
 </#list>
-<#if page.contact??>
+<#list page.order.others as other>
 
+### If the day is ${other.day}
+
+<#list other.lines as line>
+- ${cell(line)}
+</#list>
+</#list>
+<#if page.order.spotPlanSays??>
+
+### The ground
+
+${page.order.spotPlanSays}
+</#if>
+
+### Out in time
+
+| | |
+|---|---|
+<#list page.order.safety as row>
+| ${row.name} | ${cell(row.text)} |
+</#list>
+<#if page.order.message??>
+<#assign m = page.order.message>
+
+### To leave with somebody
+
+<#if page.contact??>
 Who knows where you are: ${page.contact}.
+
+</#if>
+> I am at ${cell(m.site)}<#if m.base??>, ${cell(m.base)}</#if> (${m.position})<#if m.route??>, walking to ${cell(m.route)}</#if>. I mean to be back at ${m.back} and will send word by ${m.backBy}. If you hear nothing, ring me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
 </#if>
 
 ## What to carry
