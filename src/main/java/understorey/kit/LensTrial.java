@@ -120,7 +120,7 @@ final class LensTrial {
     }
 
     private double usefulFNumber(double cocMm, double widest) {
-        if (camera.lens().builtIn()) {
+        if (camera.lens().oneAperture()) {
             return widest;
         }
         double stop = camera.lens().smallestStop() == null ? SMALLEST_STOP : camera.lens().smallestStop();
@@ -138,7 +138,7 @@ final class LensTrial {
         boolean range = intent.sharp() instanceof Sharp.Range;
         verdict = verdict.and(range && stops > HOPELESS_STOPS ? Verdict.CANNOT : Verdict.COMPROMISE);
         penalty += stops / 2;
-        reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
+        reasons.add(Reason.of(camera.lens().oneAperture() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
     }
 

@@ -18,8 +18,8 @@ final class SkySpan {
     }
 
     static String shutter(ShotBrief shot) {
-        return joined(Words.shutter(least(shot, Settings::shutterS).shutterS()),
-                Words.shutter(most(shot, Settings::shutterS).shutterS()));
+        return joined(OtherLight.shutter(least(shot, Settings::shutterS)),
+                OtherLight.shutter(most(shot, Settings::shutterS)));
     }
 
     static String iso(ShotBrief shot) {
