@@ -133,7 +133,7 @@ What would help:
 - ${reason}
 </#list>
 
-| Lens | Nearest flowers | Of the floor | near, middle, far | Of the frame | Depth of floor | Trunk 10 m behind, of their scale |
+| Lens | Floor from | Of the floor | near, middle, far | Of the frame | Depth of floor | Trunk 10 m behind, of their scale |
 |---|--:|--:|--:|--:|--:|--:|
 <#list shot.cover.lenses as lens>
 | ${cell(lens.lens)}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |

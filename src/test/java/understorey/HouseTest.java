@@ -61,7 +61,7 @@ class HouseTest {
             "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "debrief", List.of("com.drew.."),
-            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "com.vladsch.flexmark..")).toList(),
+            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "org.commonmark..")).toList(),
             "cli", Stream.concat(JACKSON.stream(), Stream.of("picocli..")).toList());
 
     @TestFactory

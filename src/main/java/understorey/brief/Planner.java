@@ -55,7 +55,7 @@ public final class Planner {
         this.date = day(trip.when());
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
-        this.intents = Intent.of(trip.shots());
+        this.intents = Intent.of(trip.shots(), site);
         this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
         for (Companion companion : trip.companions()) {
             companionBags.add(SmallestBag.of(companion.gear(), List.of(), intents));
@@ -99,7 +99,9 @@ public final class Planner {
             lit.add(places.get(i).lit(days.get(i).join(), skylines.get(i).join()));
         }
         List<ShotBrief> withDrawings = new ArrayList<>();
-        drawn.forEach(shot -> withDrawings.add(shot.join()));
+        for (CompletableFuture<ShotBrief> shot : drawn) {
+            withDrawings.add(shot.join());
+        }
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing, story, packing,
                 carriedByCompanions(), flowering(),
@@ -221,8 +223,12 @@ public final class Planner {
         remarks.sky(sky, shots);
         remarks.canopy();
         remarks.clocks();
-        shots.forEach(remarks::shot);
-        shots.forEach(remarks::light);
+        for (ShotBrief shot : shots) {
+            remarks.shot(shot);
+        }
+        for (ShotBrief shot : shots) {
+            remarks.light(shot);
+        }
         remarks.outing(outing, story);
         return remarks;
     }

@@ -156,7 +156,9 @@ final class Remarks {
                 warn(remark);
             }
         }
-        story.gaps().forEach(this::note);
+        for (Reason gap : story.gaps()) {
+            note(gap);
+        }
     }
 
     private void note(Reason reason) {

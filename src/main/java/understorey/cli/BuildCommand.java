@@ -77,7 +77,9 @@ final class BuildCommand implements Command {
         }
         Plans plans = HeadStart.plans(head, plansFolder);
         terminal.findings(plans.findings());
-        plans.faultyTrips().forEach(trip -> terminal.err().println("not built: " + trip));
+        for (Path trip : plans.faultyTrips()) {
+            terminal.err().println("not built: " + trip);
+        }
         if (plans.trips().isEmpty()) {
             terminal.err().println("no trip to build, nothing written");
             return 1;
@@ -104,12 +106,17 @@ final class BuildCommand implements Command {
         try {
             SitePages site = HeadStart.pages(head, templates);
             for (Brief brief : briefs) {
-                site.findings(brief).stream().filter(line -> line.startsWith("warning"))
-                        .forEach(line -> terminal.err().println(brief.trip().slug() + ": " + line));
+                for (String line : site.findings(brief)) {
+                    if (line.startsWith("warning")) {
+                        terminal.err().println(brief.trip().slug() + ": " + line);
+                    }
+                }
             }
             List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs), plans.subjects());
             List<String> broken = Links.broken(pages);
-            broken.forEach(terminal.err()::println);
+            for (String link : broken) {
+                terminal.err().println(link);
+            }
             Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),
                     new Kept(plans, audience));
             terminal.err().println(Terminal.count(briefs.size(), "trip") + ": "

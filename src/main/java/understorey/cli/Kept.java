@@ -1,10 +1,13 @@
 package understorey.cli;
 
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import understorey.plan.Bag;
 import understorey.plan.Share;
+import understorey.plan.Site;
 import understorey.reading.Plans;
 
 /**
@@ -22,12 +25,16 @@ final class Kept implements BiPredicate<String, String> {
     Kept(Plans plans, Share.Audience audience) {
         this.audience = audience;
         errors = plans.hasErrors();
-        plans.faultyTrips().forEach(trip -> {
+        for (Path trip : plans.faultyTrips()) {
             String name = trip.getFileName().toString();
             faulty.add(name.substring(0, name.lastIndexOf('.')) + "/");
-        });
-        plans.sites().forEach(site -> read.add("sites/" + site.slug() + ".html"));
-        plans.bags().forEach(bag -> read.add("gear/" + bag.slug() + ".html"));
+        }
+        for (Site site : plans.sites()) {
+            read.add("sites/" + site.slug() + ".html");
+        }
+        for (Bag bag : plans.bags()) {
+            read.add("gear/" + bag.slug() + ".html");
+        }
     }
 
     /** The word under which an audience stands in the list of what was written. */

@@ -41,6 +41,8 @@ public final class Understorey {
 
     /** Starts the tool and ends the process with its exit status. */
     public static void main(String[] arguments) {
+        // Pages read records by reflection. A class made for every component would cost more than it ever saves.
+        System.setProperty("sun.reflect.inflationThreshold", String.valueOf(Integer.MAX_VALUE));
         System.exit(run(arguments, utf8(System.out), utf8(System.err)));
     }
 

@@ -42,7 +42,7 @@ public final class Exposure {
         this.lossStops = fit.lossStops() + fit.closenessStops();
         Stack wanted = Depth.stack(fit, conditions);
         this.stack = wanted == null || wanted.tooMany() ? null : wanted;
-        if (stack != wanted) {
+        if (stack != wanted && !fit.intent().assumed().contains("sharp")) {
             verdict = Verdict.COMPROMISE;
         }
         this.motion = Motion.of(fit, conditions, stack);
@@ -157,9 +157,10 @@ public final class Exposure {
         if (fit.steady() && secondsAt(aperture.first(), body.baseIso()) <= motion.stemsS()) {
             reasons.add(why.still());
         } else if (seconds > motion.stemsS() * TOLERANCE && seconds <= motion.patientS() * TOLERANCE) {
-            int fast = raise(aperture.widest(), motion.stemsS());
+            double markedS = StopScale.nextShutterDownS(motion.stemsS());
+            int fast = raise(aperture.widest(), Math.min(markedS, motion.stemsS()));
             double fastS = secondsAt(aperture.widest(), fast);
-            reasons.add(why.lull(aperture.widest(), fast, fastS, fastS > motion.stemsS() * TOLERANCE));
+            reasons.add(why.lull(aperture.widest(), fast, fastS, StopScale.snapShutterS(fastS) > markedS));
         }
     }
 

@@ -12,6 +12,8 @@ public enum FitReason implements Reason.Kind {
     /** Nobody framed the picture: a plant, or a head of flowers. */
     PROPOSED_PLANT,
     PROPOSED_HEAD,
+    /** Shorter than what melts the background behind a plant. */
+    BACKGROUND_WIDE(true),
     /** The nearest to a focal length that nobody asked for, on its wide side. */
     PROPOSED_WIDER,
     /** The same on its long side. */
@@ -36,6 +38,8 @@ public enum FitReason implements Reason.Kind {
     WORKING_DISTANCE_SMALL,
     /** The sharpness asked needs a smaller aperture than is of use. */
     DEPTH_SHORT(true),
+    /** The sharpness proposed, which nobody asked for, needs a smaller aperture than there is. */
+    DEPTH_PROPOSED_SHORT,
     /** The one aperture of a built-in lens holds less than was asked. */
     DEPTH_FIXED(true),
     /** The polariser goes on straight, or by a ring. */
@@ -74,7 +78,7 @@ public enum FitReason implements Reason.Kind {
     BORROW_CAMERA,
     /** There is no body that takes the lens. */
     NO_CAMERA,
-    /** Why a thing stays at home: no body takes it, no picture asks for it, a lighter one does, it weighs too much. */
+    /** Why a thing stays at home: no body takes it, it suits no picture, a lighter one does, it weighs too much. */
     LEFT_NO_BODY,
     LEFT_UNASKED,
     LEFT_SPARED,

@@ -38,7 +38,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     /** What nobody sees. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
-    private static final double ATTACHING = 1;
+    private static final double ATTACHING = 0.5;
     /** A focal length or a distance that a sum left this near to another is meant as it. */
     private static final double ROUNDING = 1.001;
     /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
@@ -46,6 +46,10 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double CLOSE_UP = 0.1;
     private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
+    /** For a plant that is to stand out from what grows behind it: common practice, no source. */
+    private static final double PLANT_EQUIVALENT_MM = 100;
+    /** Turns of the ring after which a focal length no longer changes. */
+    private static final int TURNS = 12;
 
     static Framing of(Camera camera, Intent intent) {
         return new Draft(camera, intent).framing();
@@ -104,13 +108,29 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private Framing fromDistance(double askedMm, double wanted) {
-            double wantedMm = ThinLens.focalMmFor(wanted, askedMm);
+            double wantedMm = focalMmFor(wanted, askedMm);
             double focalMm = clamp(wantedMm);
             Reach reach = Reach.of(camera, focalMm);
             double distanceMm = focusable(reach, askedMm, Verdict.CANNOT);
             double magnification = reach.magnificationAt(distanceMm);
-            double crop = focalAgainst(wantedMm, focalMm, magnification / wanted);
+            double crop = 1;
+            if (distanceMm > askedMm * NEAR_ENOUGH && magnification < wanted) {
+                crop = wanted / magnification;
+                crop(FitReason.MAGNIFICATION_SHORT, crop);
+            } else {
+                crop = focalAgainst(wantedMm, focalMm, magnification / wanted);
+            }
             return done(reach, distanceMm, magnification, crop);
+        }
+
+        /** As set on the ring; a lens that shrinks while it focuses close has to be set longer than the thin lens. */
+        private double focalMmFor(double wanted, double distanceMm) {
+            double focalMm = ThinLens.focalMmFor(wanted, distanceMm);
+            for (int turn = 0; lens.zooms() && camera.attachment() == null && turn < TURNS; turn++) {
+                double set = clamp(focalMm);
+                focalMm = set * wanted / Reach.of(camera, set).magnificationAt(distanceMm);
+            }
+            return focalMm;
         }
 
         /** The distance asked, or the nearest to it that comes into focus. */
@@ -215,9 +235,26 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                 penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
                 return clamp(wantedMm);
             }
-            return magnification >= CLOSE_UP || camera.attachment() != null
-                    ? lens.longestMm()
-                    : clamp(FREE_CHOICE_EQUIVALENT_MM / camera.sensor().crop());
+            if (magnification >= CLOSE_UP || camera.attachment() != null) {
+                return lens.longestMm();
+            }
+            boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
+            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : FREE_CHOICE_EQUIVALENT_MM) / camera.sensor().crop();
+            if (plant) {
+                standingOut(log2(proposedMm / clamp(proposedMm)), proposedMm);
+            }
+            return clamp(proposedMm);
+        }
+
+        /** A wide lens shows what grows behind a plant; a phone has no other. */
+        private void standingOut(double octavesShort, double proposedMm) {
+            if (octavesShort > NEAREST_OCTAVES && !lens.builtIn()) {
+                against(Verdict.COMPROMISE, octavesShort, Reason.of(FitReason.BACKGROUND_WIDE)
+                        .with("have", lens.longestMm() * camera.sensor().crop(), MILLIMETRES)
+                        .with("proposed", proposedMm * camera.sensor().crop(), MILLIMETRES));
+            } else {
+                penalty += Math.abs(octavesShort) / 4;
+            }
         }
 
         private double clamp(double focalMm) {

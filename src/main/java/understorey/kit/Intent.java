@@ -13,6 +13,8 @@ import understorey.plan.Orientation;
 import understorey.plan.Role;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Spot;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
 
@@ -24,11 +26,12 @@ import understorey.plan.Viewpoint;
  *
  * @param focalEquivalentMm full-frame equivalent; null when the frame decides
  * @param frame             null when the focal length decides
+ * @param riseDeg           of the ground ahead, degrees; negative where it falls, 0 for level ground
  * @param assumed           the names, as in the plan's format, of what the author left out, in one order always
  */
 public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orientation, Sharp sharp,
                      Double focalEquivalentMm, Frame frame, boolean polariser, Duration duration, int priority,
-                     Set<String> assumed) {
+                     double riseDeg, Set<String> assumed) {
 
     static final double STANDING_M = 1.5;
     static final double KNEELING_M = 0.9;
@@ -44,17 +47,28 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double UNKNOWN_HEAD_M = 0.04;
     static final double UNKNOWN_PLANT_M = 0.3;
 
-    /** The intents of all shots; a first shot without a role opens the story, any other is an extra. */
+    /** The intents of all shots on level ground; as {@link #of(List, Site)}. */
     public static List<Intent> of(List<Shot> shots) {
+        return of(shots, null);
+    }
+
+    /**
+     * The intents of all shots; a first shot without a role opens the story, any other is an extra.
+     *
+     * @param site whose spots may slope; null for level ground everywhere
+     */
+    public static List<Intent> of(List<Shot> shots, Site site) {
         boolean opened = shots.stream().anyMatch(shot -> shot.role() == Role.OPENING);
         List<Intent> intents = new ArrayList<>();
         for (Shot shot : shots) {
-            intents.add(of(shot, intents.isEmpty() && !opened ? Role.OPENING : Role.EXTRA));
+            Spot spot = site == null ? null : site.spot(shot.spot());
+            intents.add(of(shot, intents.isEmpty() && !opened ? Role.OPENING : Role.EXTRA,
+                    CoverTrade.alongViewDeg(spot == null ? null : spot.slope(), shot.facingDeg())));
         }
         return List.copyOf(intents);
     }
 
-    private static Intent of(Shot shot, Role otherwise) {
+    private static Intent of(Shot shot, Role otherwise, double riseDeg) {
         Set<String> assumed = new LinkedHashSet<>();
         Role role = or(shot.role(), otherwise, "role", assumed);
         Viewpoint viewpoint = or(shot.viewpoint(), viewpoint(role, shot.subject()), "viewpoint", assumed);
@@ -80,7 +94,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
                 or(shot.polariser(), false, "polariser", assumed),
                 or(shot.duration(), DURATION, "duration", assumed),
-                or(shot.priority(), 2, "priority", assumed), Collections.unmodifiableSet(assumed));
+                or(shot.priority(), 2, "priority", assumed), riseDeg, Collections.unmodifiableSet(assumed));
     }
 
     private static <T> T or(T written, T otherwise, String name, Set<String> assumed) {
@@ -123,7 +137,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         double farM = role == Role.APPROACH ? 15 : 40;
         double hyperfocalM = DepthOfField.hyperfocalMm(focal, SMALL_STOP, FULL_FRAME_COC_MM) / 1000;
         double heldM = 1 / (2 / hyperfocalM + 1 / farM);
-        return new Sharp.Range(Math.max(heldM, Math.max(0.5, 1.6 * nominalHeightM(viewpoint))), farM);
+        double nearM = Math.max(heldM, Math.max(0.5, 1.6 * nominalHeightM(viewpoint)));
+        return new Sharp.Range(nearM, Math.max(farM, 2 * nearM));
     }
 
     static double nominalHeightM(Viewpoint viewpoint) {

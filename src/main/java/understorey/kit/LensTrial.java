@@ -29,6 +29,8 @@ final class LensTrial {
     private static final double CLOSE_UP_GRACE = 1.5;
     /** A frame lower than that share of the plant is for its flowers alone: common practice, no source. */
     private static final double CLOSE_UP_SHARE = 0.5;
+    /** Sine of 45°. */
+    private static final double STEEP = Math.sqrt(0.5);
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
@@ -136,8 +138,15 @@ final class LensTrial {
         }
         double stops = 2 * Framing.log2(needed / useful);
         boolean range = intent.sharp() instanceof Sharp.Range;
-        verdict = verdict.and(range && stops > HOPELESS_STOPS ? Verdict.CANNOT : Verdict.COMPROMISE);
+        boolean stackable = !camera.lens().oneAperture();
+        verdict = verdict.and(intent.assumed().contains("sharp") ? Verdict.FITS
+                : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
         penalty += stops / 2;
+        if (intent.assumed().contains("sharp")) {
+            reasons.add(Reason.of(FitReason.DEPTH_PROPOSED_SHORT).with("needed", needed, F_NUMBER)
+                    .with("useful", useful, F_NUMBER));
+            return;
+        }
         reasons.add(Reason.of(camera.lens().oneAperture() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
     }
@@ -163,8 +172,10 @@ final class LensTrial {
     }
 
     /**
-     * As written; else such that the nearest sharp ground, that far from the lens, lies on the bottom edge; a framed
-     * picture is aimed at its plant.
+     * As written; a framed picture is aimed at its plant; a view such that the nearest sharp ground, that far from the
+     * lens, lies on the bottom edge: the look that falls by δ meets ground h below that rises by α at
+     * h·cos α / sin(δ + α). Where that would look down more steeply than 45° to the ground, the nearest to be sharp are
+     * the flower heads. No less ground than a third of the frame is taken in.
      */
     private double tiltDeg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
@@ -175,7 +186,17 @@ final class LensTrial {
         }
         double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000),
                 upMm(), upMm(), framing.magnification()).verticalDeg() / 2;
-        return Math.toDegrees(Math.asin(clamp(heightM / range.nearM()))) - half;
+        double cosine = Math.cos(Math.toRadians(intent.riseDeg()));
+        double above = heightM * cosine / range.nearM();
+        double bottomDeg = Math.toDegrees(Math.asin(above <= STEEP ? above
+                : clamp((heightM - plantM()) * cosine / range.nearM())));
+        double lowestThirdDeg = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(half)) / 3));
+        return Math.min(90, Math.max(bottomDeg - half, -lowestThirdDeg) - intent.riseDeg());
+    }
+
+    private double plantM() {
+        Double plantM = intent.shot().subject().heightM();
+        return plantM == null ? Intent.UNKNOWN_PLANT_M : plantM;
     }
 
     /**

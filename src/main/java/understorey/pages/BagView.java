@@ -6,6 +6,7 @@ import understorey.kit.Camera;
 import understorey.kit.CameraFigures;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
+import understorey.plan.Support;
 
 /**
  * A bag in words.
@@ -27,15 +28,23 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
             lines.add(line(figures));
         }
         List<PlanView.Item> others = new ArrayList<>();
-        bag.supports().forEach(support -> others.add(item(support.name(), Words.word(support.kind())
-                + (support.lowestM() == null || support.highestM() == null ? "" : ", "
-                + Words.metres(support.lowestM()) + " to " + Words.metres(support.highestM())), support.weightG())));
-        bag.filters().forEach(filter -> others.add(item(filter.name(), kind(filter.kind()),
-                filter.weightG())));
-        bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
+        for (Support support : bag.supports()) {
+            others.add(item(support.name(), Words.word(support.kind())
+                    + (support.lowestM() == null || support.highestM() == null ? "" : ", "
+                    + Words.metres(support.lowestM()) + " to " + Words.metres(support.highestM())), support.weightG()));
+        }
+        for (Filter filter : bag.filters()) {
+            others.add(item(filter.name(), kind(filter.kind()), filter.weightG()));
+        }
+        for (Bag.Extra extra : bag.extras()) {
+            others.add(item(extra.name(), "", extra.weightG()));
+        }
+        List<String> cards = new ArrayList<>();
+        for (double gb : bag.cardsGb()) {
+            cards.add(Words.number(gb, 0) + " GB");
+        }
         return new BagView(bag.name(), bag.slug(), lines, others,
-                bag.cardsGb().isEmpty() ? null : String.join(" + ",
-                        bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").toList()),
+                cards.isEmpty() ? null : String.join(" + ", cards),
                 bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease());
     }
 

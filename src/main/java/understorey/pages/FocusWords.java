@@ -38,8 +38,13 @@ final class FocusWords {
 
     /** What to put on the lens, nearest it first; null for nothing. */
     static String filters(LensFit fit, Settings settings) {
-        List<Filter> on = new ArrayList<>(fit.filters());
-        on.addAll(settings.dimming());
-        return on.isEmpty() ? null : String.join(", ", on.stream().map(Filter::name).toList());
+        List<String> on = new ArrayList<>();
+        for (Filter filter : fit.filters()) {
+            on.add(filter.name());
+        }
+        for (Filter filter : settings.dimming()) {
+            on.add(filter.name());
+        }
+        return on.isEmpty() ? null : String.join(", ", on);
     }
 }

@@ -53,8 +53,14 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
 
     /** The darkest first; null for a single frame. */
     static String bracket(Settings settings) {
-        return settings.bracketStops().size() < 2 ? null : String.join(", ", settings.bracketStops().stream()
-                .map(stops -> (stops > 0 ? "+" : "") + Words.number(stops, 0)).toList());
+        if (settings.bracketStops().size() < 2) {
+            return null;
+        }
+        List<String> steps = new ArrayList<>();
+        for (int stops : settings.bracketStops()) {
+            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
+        }
+        return String.join(", ", steps);
     }
 
     private static String verdict(Settings settings) {

@@ -32,7 +32,9 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
 
     static PlaceView of(Site site, Share.Precision precision, Prose prose) {
         List<TemplateHTMLOutputModel> cautions = new ArrayList<>();
-        site.cautions().forEach(caution -> cautions.add(Templates.html(prose.html(caution))));
+        for (String caution : site.cautions()) {
+            cautions.add(Templates.html(prose.html(caution)));
+        }
         return new PlaceView(site.name(), site.slug(), facts(site, precision), spots(site),
                 site.walks().stream().map(walk -> new Row(walk.from() + " – " + walk.to(),
                         walk.duration().toMinutes() + " min")).toList(),

@@ -8,6 +8,7 @@ import java.util.Set;
 import understorey.brief.Brief;
 import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
+import understorey.kit.Intent;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.outing.Leg;
@@ -59,11 +60,16 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         Trip trip = brief.trip();
         List<ShotView> shots = new ArrayList<>();
-        brief.shots().forEach(shot -> shots.add(ShotView.of(brief, shot, sentences, prose)));
+        boolean underTrees = false;
+        for (ShotBrief shot : brief.shots()) {
+            shots.add(ShotView.of(brief, shot, sentences, prose));
+            underTrees |= shot.light().plantAreaIndex() > 0;
+        }
         List<ShotView> storyboard = new ArrayList<>();
-        brief.story().sequence().forEach(intent -> storyboard.add(
-                shots.get(brief.shot(intent.shot().name()).number() - 1)));
-        List<String> cautions = brief.cautions().stream().map(sentences::of).toList();
+        for (Intent intent : brief.story().sequence()) {
+            storyboard.add(shots.get(brief.shot(intent.shot().name()).number() - 1));
+        }
+        List<String> cautions = sentences.of(brief.cautions());
         Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief, sentences);
         List<SpotView> places = SpotView.of(brief, sentences);
@@ -76,11 +82,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
                 essentials(brief, sunlit, kit, findings), light, sky(brief),
-                brief.shots().stream().anyMatch(shot -> shot.light().plantAreaIndex() > 0), places, sunlit,
-                shots, storyboard, brief.story().gaps().stream().map(sentences::of).toList(), trip.story(),
+                underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
-                cautions, cautions.stream().map(PlanView::lead).toList(), contact(trip), findings);
+                cautions, leads(cautions), contact(trip), findings);
     }
 
     private static String sky(Brief brief) {
@@ -99,10 +104,14 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return String.join("; ", lines);
     }
 
-    /** The first sentence: what fits on the sheet. */
-    private static String lead(String text) {
-        int stop = text.indexOf(". ");
-        return stop < 0 ? text : text.substring(0, stop + 1);
+    /** The first sentence of each: what fits on the sheet. */
+    private static List<String> leads(List<String> texts) {
+        List<String> leads = new ArrayList<>();
+        for (String text : texts) {
+            int stop = text.indexOf(". ");
+            leads.add(stop < 0 ? text : text.substring(0, stop + 1));
+        }
+        return leads;
     }
 
     private static String audience(Trip trip) {
@@ -181,8 +190,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<String> days = new ArrayList<>();
         for (Season season : brief.trip().site().seasons()) {
             if (season.subject().equals(brief.flowering().subject().key())) {
-                season.records().stream().filter(year -> year.full() != null)
-                        .forEach(year -> days.add(Words.date(year.full())));
+                for (Season.Flowering year : season.records()) {
+                    if (year.full() != null) {
+                        days.add(Words.date(year.full()));
+                    }
+                }
             }
         }
         return days.isEmpty() ? "" : ", seen full here on " + String.join(", ", days);
@@ -207,7 +219,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
         return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
-                packing.missing().stream().map(sentences::of).toList(), companions(brief), Words.weight(packing.weightG()),
+                sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
                         + packing.frames() + " RAW frames",
@@ -230,7 +242,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     private static String pictures(Packing.Item item, Brief brief) {
         List<String> numbers = new ArrayList<>();
-        item.shots().forEach(shot -> numbers.add(String.valueOf(brief.shot(shot).number())));
+        for (String shot : item.shots()) {
+            numbers.add(String.valueOf(brief.shot(shot).number()));
+        }
         return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", numbers);
     }
 

@@ -1,20 +1,15 @@
 package understorey.pages;
 
-import com.vladsch.flexmark.ast.Heading;
-import com.vladsch.flexmark.ext.tables.TablesExtension;
-import com.vladsch.flexmark.html.AttributeProvider;
-import com.vladsch.flexmark.html.HtmlRenderer;
-import com.vladsch.flexmark.html.IndependentAttributeProviderFactory;
-import com.vladsch.flexmark.html.renderer.AttributablePart;
-import com.vladsch.flexmark.html.renderer.LinkResolverContext;
-import com.vladsch.flexmark.parser.Parser;
-import com.vladsch.flexmark.util.ast.Document;
-import com.vladsch.flexmark.util.ast.Node;
-import com.vladsch.flexmark.util.data.MutableDataSet;
-import com.vladsch.flexmark.util.misc.Extension;
-import com.vladsch.flexmark.util.html.MutableAttributes;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Heading;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.AttributeProvider;
+import org.commonmark.renderer.html.HtmlRenderer;
 
 /**
  * The author's free text, CommonMark with tables, as HTML. Raw HTML is shown as text; a link leads somewhere
@@ -29,11 +24,9 @@ final class Prose {
     private record Dialect(Parser parser, HtmlRenderer renderer) {
 
         static Dialect with(List<Extension> extensions) {
-            MutableDataSet options = new MutableDataSet();
-            options.set(Parser.EXTENSIONS, extensions);
-            options.set(HtmlRenderer.ESCAPE_HTML, true);
-            return new Dialect(Parser.builder(options).build(),
-                    HtmlRenderer.builder(options).attributeProviderFactory(new SafeLinks()).build());
+            return new Dialect(Parser.builder().extensions(extensions).build(),
+                    HtmlRenderer.builder().nodeRendererFactory(TableRows::new).extensions(extensions)
+                            .escapeHtml(true).attributeProviderFactory(context -> new SafeLinks()).build());
         }
     }
 
@@ -47,14 +40,14 @@ final class Prose {
             return "<p>" + Svg.escape(paragraph) + "</p>\n";
         }
         Dialect dialect = markdown.indexOf('|') < 0 ? plain() : tabular();
-        Document document = dialect.parser().parse(markdown);
+        Node document = dialect.parser().parse(markdown);
         lower(document);
         return dialect.renderer().render(document);
     }
 
     /** The page has its own title and sections: what the author heads stands below them. */
     private static void lower(Node parent) {
-        for (Node child : parent.getChildren()) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
             if (child instanceof Heading heading) {
                 heading.setLevel(Math.min(6, heading.getLevel() + 3));
             }
@@ -104,17 +97,12 @@ final class Prose {
     }
 
     /** Takes the source off every picture, and the target off every link that is not plainly harmless. */
-    private static final class SafeLinks extends IndependentAttributeProviderFactory implements AttributeProvider {
+    private static final class SafeLinks implements AttributeProvider {
 
         @Override
-        public AttributeProvider apply(LinkResolverContext context) {
-            return this;
-        }
-
-        @Override
-        public void setAttributes(Node node, AttributablePart part, MutableAttributes attributes) {
+        public void setAttributes(Node node, String tag, Map<String, String> attributes) {
             attributes.remove("src");
-            if (attributes.contains("href") && !harmless(attributes.getValue("href"))) {
+            if (attributes.containsKey("href") && !harmless(attributes.get("href"))) {
                 attributes.remove("href");
             }
         }

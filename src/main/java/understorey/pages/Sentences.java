@@ -1,6 +1,8 @@
 package understorey.pages;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import understorey.reason.Figure;
@@ -56,6 +58,15 @@ final class Sentences {
         String sentence = within(reason);
         return sentence.isEmpty() || sentence.startsWith("f/") ? sentence
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    /** A sentence a reason, in their order. */
+    List<String> of(List<Reason> reasons) {
+        List<String> said = new ArrayList<>();
+        for (Reason reason : reasons) {
+            said.add(of(reason));
+        }
+        return said;
     }
 
     /** The sentence as it stands, to follow a colon. One pass over the line: a name of the author's that holds braces is shown as it is. */

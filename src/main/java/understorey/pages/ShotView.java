@@ -53,8 +53,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         Settings settings = shot.settings();
         List<String> reasons = new ArrayList<>();
         if (fit != null) {
-            fit.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
-            settings.reasons().forEach(reason -> reasons.add(sentences.of(reason)));
+            reasons.addAll(sentences.of(fit.reasons()));
+            reasons.addAll(sentences.of(settings.reasons()));
         }
         String fNumber = settings == null ? null : SkySpan.fNumber(shot);
         String shutter = settings == null ? null : SkySpan.shutter(shot);
@@ -72,7 +72,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
                 FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, shot.helps().stream().map(sentences::of).toList(), OtherLight.skies(shot), OtherLight.hours(shot),
+                reasons, sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),

@@ -65,8 +65,9 @@ public final class SitePages {
 
     private SitePages(Path folder) {
         templates = new Templates(folder);
-        List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")
-                .forEach(templates::open);
+        for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
+            templates.open(page);
+        }
         sentences = Sentences.read(templates.text("sentences.txt"));
         String style = templates.text("style.css");
         String sheet = style + templates.text("sheet.css");
@@ -99,9 +100,13 @@ public final class SitePages {
     public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
         CompletableFuture<List<Page>> catalogue = CompletableFuture.supplyAsync(() -> List.of(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects))))));
-        briefs.forEach(this::trip);
+        for (Brief brief : briefs) {
+            trip(brief);
+        }
         sites(briefs, idleSites);
-        bags.forEach(bag -> bag(bag, briefs));
+        for (Bag bag : bags) {
+            bag(bag, briefs);
+        }
         index(briefs, bags);
         pages.addAll(joined(catalogue));
         return List.copyOf(pages);
@@ -176,13 +181,22 @@ public final class SitePages {
     }
 
     private void bag(Bag bag, List<Brief> briefs) {
-        List<Brief> with = briefs.stream().filter(brief -> bag.slug().equals(brief.trip().gear().slug())).toList();
+        List<Brief> with = new ArrayList<>();
+        for (Brief brief : briefs) {
+            if (bag.slug().equals(brief.trip().gear().slug())) {
+                with.add(brief);
+            }
+        }
         add("gear/" + bag.slug() + ".html",
                 templates.fill("bag.ftlh", new BagPage(css, BagView.of(bag), links(with))));
     }
 
     private static List<Row> links(List<Brief> trips) {
-        return trips.stream().map(brief -> new Row(brief.trip().title(), brief.trip().slug())).toList();
+        List<Row> links = new ArrayList<>();
+        for (Brief brief : trips) {
+            links.add(new Row(brief.trip().title(), brief.trip().slug()));
+        }
+        return links;
     }
 
     private void index(List<Brief> briefs, List<Bag> bags) {

@@ -11,43 +11,41 @@ final class SkySpan {
     private SkySpan() {
     }
 
+    private record Ends(Settings least, Settings most) {
+    }
+
     static String fNumber(ShotBrief shot) {
-        Settings least = least(shot, Settings::fNumber);
-        Settings most = most(shot, Settings::fNumber);
-        return joined(Words.fNumber(least.fNumber()), Words.fNumber(most.fNumber()));
+        Ends ends = ends(shot, Settings::fNumber);
+        return joined(Words.fNumber(ends.least.fNumber()), Words.fNumber(ends.most.fNumber()));
     }
 
     static String shutter(ShotBrief shot) {
-        return joined(OtherLight.shutter(least(shot, Settings::shutterS)),
-                OtherLight.shutter(most(shot, Settings::shutterS)));
+        Ends ends = ends(shot, Settings::shutterS);
+        return joined(OtherLight.shutter(ends.least), OtherLight.shutter(ends.most));
     }
 
     static String iso(ShotBrief shot) {
-        return joined(String.valueOf(least(shot, Settings::iso).iso()), String.valueOf(most(shot, Settings::iso).iso()));
+        Ends ends = ends(shot, Settings::iso);
+        return joined(String.valueOf(ends.least.iso()), String.valueOf(ends.most.iso()));
     }
 
     static String ev(ShotBrief shot) {
-        return joined(Words.ev(least(shot, Settings::ev100).ev100()), Words.ev(most(shot, Settings::ev100).ev100()));
+        Ends ends = ends(shot, Settings::ev100);
+        return joined(Words.ev(ends.least.ev100()), Words.ev(ends.most.ev100()));
     }
 
     private interface Quantity {
         double of(Settings settings);
     }
 
-    private static Settings least(ShotBrief shot, Quantity quantity) {
+    private static Ends ends(ShotBrief shot, Quantity quantity) {
         Settings least = null;
-        for (Settings settings : all(shot)) {
-            least = least == null || quantity.of(settings) < quantity.of(least) ? settings : least;
-        }
-        return least;
-    }
-
-    private static Settings most(ShotBrief shot, Quantity quantity) {
         Settings most = null;
         for (Settings settings : all(shot)) {
+            least = least == null || quantity.of(settings) < quantity.of(least) ? settings : least;
             most = most == null || quantity.of(settings) > quantity.of(most) ? settings : most;
         }
-        return most;
+        return new Ends(least, most);
     }
 
     private static List<Settings> all(ShotBrief shot) {

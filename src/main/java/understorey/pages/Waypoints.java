@@ -105,10 +105,13 @@ final class Waypoints {
     /** Without what XML 1.0 allows in no form (section 2.2): most control characters and lone surrogates. */
     static String allowed(String text) {
         StringBuilder allowed = new StringBuilder();
-        text.codePoints().filter(character -> character == '\t' || character == '\n'
-                || character >= ' ' && character < Character.MIN_SURROGATE
-                || character > Character.MAX_SURROGATE && character != 0xFFFE && character != 0xFFFF)
-                .forEach(allowed::appendCodePoint);
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int character = text.codePointAt(i);
+            if (character == '\t' || character == '\n' || character >= ' ' && character < Character.MIN_SURROGATE
+                    || character > Character.MAX_SURROGATE && character != 0xFFFE && character != 0xFFFF) {
+                allowed.appendCodePoint(character);
+            }
+        }
         return allowed.toString();
     }
 }

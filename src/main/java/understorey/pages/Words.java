@@ -50,7 +50,7 @@ final class Words {
             case STOPS -> stops(value);
             case MEGAPIXELS -> tenths(value) + " Mpx";
             case DIOPTRES -> number(value, 1) + " dpt";
-            case TIMES -> tenths(value) + "×";
+            case TIMES -> (value < 1.1 ? number(value, 2) : tenths(value)) + "×";
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";

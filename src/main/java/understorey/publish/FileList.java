@@ -38,7 +38,9 @@ record FileList(String audience, SortedSet<String> names) {
 
     String text() {
         StringBuilder text = new StringBuilder(audience.isEmpty() ? "" : HEAD + audience + "\n");
-        names.forEach(name -> text.append(name).append('\n'));
+        for (String name : names) {
+            text.append(name).append('\n');
+        }
         return text.toString();
     }
 

@@ -23,6 +23,7 @@ final class DayRibbon {
     private static final double THIN = 5;
 
     private final DayFrame frame;
+    private final ToDoubleFunction<LightAt> sky;
     /** The rows within the frame. */
     private final List<LightAt> rows = new ArrayList<>();
     private final List<Point> brightest = new ArrayList<>();
@@ -34,6 +35,7 @@ final class DayRibbon {
 
     DayRibbon(DayFrame frame, List<LightAt> light, ToDoubleFunction<LightAt> sky) {
         this.frame = frame;
+        this.sky = sky;
         for (LightAt row : light) {
             if (frame.inside(row.sun().time())) {
                 rows.add(row);
@@ -93,8 +95,12 @@ final class DayRibbon {
 
     /** Names the longest fleck line and both edges of the band, where there is room for words beside them. */
     void names(Lettering lettering, List<Mark> marks) {
-        lines.forEach(lettering::avoid);
-        flecks.forEach(lettering::avoid);
+        for (List<Point> line : lines) {
+            lettering.avoid(line);
+        }
+        for (List<Point> fleck : flecks) {
+            lettering.avoid(fleck);
+        }
         lettering.avoid(brightest);
         lettering.avoid(darkest);
         List<Point> longest = List.of();
@@ -170,7 +176,7 @@ final class DayRibbon {
     }
 
     double expectedAt(LightAt row) {
-        return expected[rows.indexOf(row)];
+        return sky.applyAsDouble(row);
     }
 
     /** True when somebody said what the sky will be at any time that is drawn. */

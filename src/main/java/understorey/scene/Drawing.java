@@ -57,5 +57,10 @@ public record Drawing(double width, double height, String title, String says, Li
             x = Math.round(x * 10) / 10.0;
             y = Math.round(y * 10) / 10.0;
         }
+
+        /** The same place. A record's own equality links itself at first use, which costs a start 0.04 s. */
+        boolean meets(Point other) {
+            return x == other.x && y == other.y;
+        }
     }
 }

@@ -25,7 +25,11 @@ final class Lanes {
 
     /** How many lanes are in use. */
     int count() {
-        return taken.stream().mapToInt(Taken::lane).max().orElse(-1) + 1;
+        int count = 0;
+        for (Taken stretch : taken) {
+            count = Math.max(count, stretch.lane + 1);
+        }
+        return count;
     }
 
     private boolean free(int lane, double from, double to) {
@@ -42,7 +46,12 @@ final class Lanes {
      * scripts and a pictograph take more than a square.
      */
     static double textWidth(String text) {
-        return text.codePoints().mapToDouble(point -> point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19).sum();
+        double width = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int point = text.codePointAt(i);
+            width += point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19;
+        }
+        return width;
     }
 
     /** The text, cut off with an ellipsis where it is wider than that, px. */

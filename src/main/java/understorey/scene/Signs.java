@@ -82,13 +82,21 @@ final class Signs {
     }
 
     private boolean fits(Hung hung, List<Hung> others, boolean strict) {
-        return hung.from() >= left && hung.to() <= right && others.stream().noneMatch(other -> hung.touches(other)
-                || strict && (hung.crossedBy(other) || other.crossedBy(hung)));
+        for (Hung other : others) {
+            if (hung.touches(other) || strict && (hung.crossedBy(other) || other.crossedBy(hung))) {
+                return false;
+            }
+        }
+        return hung.from() >= left && hung.to() <= right;
     }
 
     /** The lower edge of the last row, px. */
     double bottom() {
-        return TOP + (hung().stream().mapToInt(Hung::row).max().orElse(-1) + 1) * ROW;
+        int rows = 0;
+        for (Hung hung : hung()) {
+            rows = Math.max(rows, hung.row() + 1);
+        }
+        return TOP + rows * ROW;
     }
 
     /** Lines down to there, and their words. */

@@ -92,7 +92,7 @@ final class SunPath {
     }
 
     private static void stroke(Sight sight, List<Point> run, List<Mark> marks) {
-        if (run.size() > 1 && !(run.size() == 2 && run.get(0).equals(run.get(1)))) {
+        if (run.size() > 1 && !(run.size() == 2 && run.get(0).meets(run.get(1)))) {
             marks.add(new Drawing.Line(sight.line, List.copyOf(run)));
         }
     }

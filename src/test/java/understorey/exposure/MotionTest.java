@@ -67,4 +67,19 @@ class MotionTest {
                 times, times * 0.15);
         assertTrue(times > 1);
     }
+
+    /** What is offered to those who will not wait is no longer than what the stems stand for, marked as it is. */
+    @Test
+    void offersNoTimeBeyondTheOneItTells() {
+        int offered = 0;
+        for (double ev = 6; ev < 16; ev += 0.1) {
+            Settings settings = Exposure.of(meadow(6), wind(ev, 0.2, 0.5));
+            if (kinds(settings.reasons()).contains("WAIT_FOR_LULL")) {
+                offered++;
+                assertTrue(figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "time")
+                        <= figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "longest"), "EV " + ev);
+            }
+        }
+        assertTrue(offered > 20, offered + " offered");
+    }
 }

@@ -34,6 +34,36 @@ class FramingTest {
         assertEquals(Verdict.FITS, framing.verdict());
     }
 
+    /** A zoom that shrinks while it focuses close is set longer than the thin lens, until the frame is as asked. */
+    @Test
+    void setsABreathingZoomToTheFrameAsked() {
+        Lens tele = new Lens("Tele", "A", null, 100, 400, 5, 6, 32.0, 0.98, 0.31, 77.0, 0, 1400.0);
+        Framing framing = framing(tele, picture("a").framed(new Frame(null, 0.4, null, 1.6)).upright());
+        assertEquals(36 / 400.0, framing.magnification(), 1e-4);
+        assertTrue(framing.reach().focalMm() > 1600 * 0.09 / 1.09, "longer than a thin lens");
+        assertEquals(Verdict.FITS, framing.verdict());
+        assertTrue(kinds(framing.reasons()).contains("FOCAL_REACHED"));
+    }
+
+    /** No nearer than the lens focuses: a crop helps, another focal length or another spot does not. */
+    @Test
+    void cropsWhatLiesNearerThanTheLensFocuses() {
+        Framing framing = framing(prime(200), picture("a").framed(new Frame(0.06, null, null, 0.02)));
+        assertEquals(Verdict.CANNOT, framing.verdict());
+        assertTrue(kinds(framing.reasons()).containsAll(List.of("TOO_NEAR", "MAGNIFICATION_SHORT")));
+        assertEquals(0.06, 0.036 / framing.cropTimes() / framing.magnification(), 1e-9);
+    }
+
+    /** From 47 mm on, half the 100 mm proposed and a tenth: common practice, no source. */
+    @Test
+    void holdsAWideLensAgainstAPlantThatIsToStandOut() {
+        Samples.Picture plant = picture("a").role(Role.DETAIL).wide(0.75);
+        assertEquals(Verdict.COMPROMISE, framing(prime(35), plant).verdict());
+        assertTrue(kinds(framing(prime(35), plant).reasons()).contains("BACKGROUND_WIDE"));
+        assertEquals(Verdict.FITS, framing(prime(50), plant).verdict());
+        assertEquals(70, framing(ZOOM, plant).reach().focalMm(), 1e-9);
+    }
+
     @Test
     void cropsToExactlyTheFrameAskedFromItsDistance() {
         Framing framing = framing(prime(50), picture("a").framed(new Frame(0.12, null, null, 0.6)));

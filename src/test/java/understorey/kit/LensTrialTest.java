@@ -12,10 +12,15 @@ import static understorey.Samples.picture;
 import static understorey.Samples.prime;
 import static understorey.Samples.with;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.plan.Bag;
 import understorey.plan.Sharp;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Slope;
+import understorey.plan.Spot;
 import understorey.plan.Viewpoint;
 
 class LensTrialTest {
@@ -34,10 +39,21 @@ class LensTrialTest {
     }
 
     @Test
-    void cannotHoldADepthThatIsHopelesslyFar() {
+    void cannotHoldAHopelessDepthWithALensThatCannotStackIt() {
         LensFit fit = best(picture("a").equivalent(70).sharp(0.4, Double.POSITIVE_INFINITY), bag(fullFrame(24), ZOOM));
-        assertEquals(Verdict.CANNOT, fit.verdict());
+        assertEquals(Verdict.COMPROMISE, fit.verdict());
         assertTrue(kinds(fit.reasons()).contains("DEPTH_SHORT"));
+        LensFit phone = best(picture("a").equivalent(25).sharp(0.05, Double.POSITIVE_INFINITY), bag(Samples.phone()));
+        assertEquals(Verdict.CANNOT, phone.verdict());
+        assertTrue(kinds(phone.reasons()).contains("DEPTH_FIXED"));
+    }
+
+    @Test
+    void doesNotHoldAgainstALensADepthThatNobodyAskedFor() {
+        Bag tele = bag(fullFrame(24), prime(135));
+        LensFit proposed = best(picture("a").equivalent(135), tele);
+        Sharp.Range range = (Sharp.Range) picture("a").equivalent(135).intent().sharp();
+        assertEquals(Verdict.FITS, proposed.verdict(), () -> range + " " + kinds(proposed.reasons()));
     }
 
     @Test
@@ -91,6 +107,32 @@ class LensTrialTest {
             double nearM = picture.intent().sharp() instanceof Sharp.Range range ? range.nearM() : 0;
             assertEquals(nearM, fit.heightM() / Math.sin(Math.toRadians(bottomDeg)), 1e-9);
         }
+    }
+
+    /** On ground that rises by 30° a look that falls by δ is 1.5·cos 30° / sin(δ + 30°) long: sine rule. */
+    @Test
+    void tiltsAlongTheSlope() {
+        Shot shot = picture("a").equivalent(50).sharp(2.6, 40).shot();
+        for (double facingDeg : new double[] {0, 180}) {
+            Shot facing = new Shot(shot.name(), null, shot.subject(), "Bank", null, null, shot.sharp(), 50.0, null, facingDeg,
+                    List.of(), null, null, null, null, null, null, null, null, null);
+            Site site = Samples.wood(List.of(new Spot("Bank", null, null, null, null, new Slope(30, 180), null, null)),
+                    List.of(), null, null);
+            LensFit fit = ShotFit.of(Intent.of(List.of(facing), site).get(0), bag(fullFrame(24), ZOOM)).best();
+            double bottomDeg = fit.tiltDeg() + fit.view().verticalDeg() / 2;
+            double riseDeg = facingDeg == 0 ? 30 : -30;
+            assertEquals(2.6, 1.5 * Math.cos(Math.toRadians(30)) / Math.sin(Math.toRadians(bottomDeg + riseDeg)), 1e-9);
+        }
+    }
+
+    /** From 0.8 m no ground is 0.7 m away but at one's feet: the heads, 0.375 m high, are: asin(0.425 / 0.7) = 37.4°. */
+    @Test
+    void putsTheHeadsOnTheBottomEdgeWhereGroundThatNearIsUnderfoot() {
+        LensFit fit = best(picture("a").equivalent(50).sharp(0.7, 10).from(new Viewpoint.Height(0.8)), bag(fullFrame(24), ZOOM));
+        assertEquals(37.4, fit.tiltDeg() + fit.view().verticalDeg() / 2, 0.05);
+        LensFit low = best(picture("a").equivalent(50).sharp(0.15, 10).from(new Viewpoint.Height(0.2)), bag(fullFrame(24), ZOOM));
+        assertEquals(Math.tan(Math.toRadians(low.view().verticalDeg() / 2)) / 3, -Math.tan(Math.toRadians(low.tiltDeg())),
+                0.002, "the ground vanishes on the lower third");
     }
 
     /** 0.48 mm at arm's length on a print of 1.2 m, 33 times the sensor: half the circle of a print seen whole. */

@@ -257,7 +257,7 @@ class SmallestBagPropertiesTest {
             Intent made = picture.intent();
             intents.add(new Intent(made.shot(), made.role(), made.viewpoint(), made.orientation(), made.sharp(),
                     made.focalEquivalentMm(), made.frame(), made.polariser(), made.duration(), 1 + random.nextInt(3),
-                    made.assumed()));
+                    0, made.assumed()));
         }
         return intents;
     }

@@ -136,7 +136,7 @@ class SmallestBagTest {
     private static Intent wanted(Intent intent, int priority) {
         return new Intent(intent.shot(), intent.role(), intent.viewpoint(), intent.orientation(), intent.sharp(),
                 intent.focalEquivalentMm(), intent.frame(), intent.polariser(), intent.duration(), priority,
-                intent.assumed());
+                0, intent.assumed());
     }
 
     @Test
