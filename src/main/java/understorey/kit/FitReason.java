@@ -58,6 +58,8 @@ public enum FitReason implements Reason.Kind {
     LENS_AT_HOME(true),
     HELP_LONGER,
     HELP_WIDER,
+    /** Something in the bag brings the lens closer. */
+    HELP_ATTACH,
     HELP_TUBE,
     HELP_CLOSE_UP_LENS,
     HELP_STEP_UP_RING(true),

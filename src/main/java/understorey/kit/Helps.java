@@ -16,25 +16,34 @@ import understorey.reason.Reason;
 /** What would make good what a lens falls short of: another thing, another spot, a crop, a smaller print. */
 final class Helps {
 
+    /** Longer tubes and stronger lenses are not made, or not worth having: common practice, no source. */
+    private static final double LONGEST_TUBE_MM = 100;
+    private static final double STRONGEST_DIOPTRES = 20;
+    /** By so much less a crop an attachment is worth naming. */
+    private static final double WORTH_ATTACHING = 1.1;
+
     private final LensFit best;
+    private final List<LensFit> tried;
     private final Bag bag;
     private final List<Reason> helps = new ArrayList<>();
 
-    private Helps(LensFit best, Bag bag) {
+    private Helps(LensFit best, List<LensFit> tried, Bag bag) {
         this.best = best;
+        this.tried = tried;
         this.bag = bag;
     }
 
     /**
      * Each help once, in the order of what it makes good.
      *
-     * @param best null where there is no camera
+     * @param best  null where there is no camera
+     * @param tried every lens, with and without what the bag has to bring it closer
      */
-    static List<Reason> of(LensFit best, Bag bag) {
+    static List<Reason> of(LensFit best, List<LensFit> tried, Bag bag) {
         if (best == null) {
             return List.of(Reason.of(FitReason.NO_CAMERA));
         }
-        Helps helps = new Helps(best, bag);
+        Helps helps = new Helps(best, tried, bag);
         for (Reason reason : best.reasons()) {
             helps.against(reason);
         }
@@ -88,12 +97,32 @@ final class Helps {
     /** A tube of f·(m − m₀), or a close-up lens of power (m − m₀)/((1 + m₀)·f), makes up what is missing. */
     private void closer() {
         rings();
-        double missing = best.magnification() * (best.cropTimes() - 1);
-        if (!best.camera().lens().builtIn()) {
-            wanting(Reason.of(FitReason.HELP_TUBE).with("length", best.focalMm() * missing, MILLIMETRES));
+        LensFit attached = attached();
+        if (attached != null) {
+            wanting(Reason.of(FitReason.HELP_ATTACH).with("attachment", attached.camera().attachment().name())
+                    .with("times", attached.cropTimes(), TIMES));
+            return;
         }
-        wanting(Reason.of(FitReason.HELP_CLOSE_UP_LENS)
-                .with("power", missing / ((1 + best.magnification()) * best.focalMm() / 1000), DIOPTRES));
+        double missing = best.magnification() * (best.cropTimes() - 1);
+        double tubeMm = best.focalMm() * missing;
+        if (!best.camera().lens().builtIn() && tubeMm <= LONGEST_TUBE_MM) {
+            wanting(Reason.of(FitReason.HELP_TUBE).with("length", tubeMm, MILLIMETRES));
+        }
+        double dioptres = missing / ((1 + best.magnification()) * best.focalMm() / 1000);
+        if (dioptres <= STRONGEST_DIOPTRES) {
+            wanting(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power", dioptres, DIOPTRES));
+        }
+    }
+
+    /** The same lens with something of the bag that needs less of a crop; null where there is none. */
+    private LensFit attached() {
+        LensFit least = null;
+        for (LensFit fit : tried) {
+            boolean closer = fit.camera().lens() == best.camera().lens() && fit.camera().attachment() != null
+                    && fit.cropTimes() * WORTH_ATTACHING < best.cropTimes();
+            least = closer && (least == null || fit.cropTimes() < least.cropTimes()) ? fit : least;
+        }
+        return least;
     }
 
     /** A close-up lens in the bag that only its thread keeps off. */

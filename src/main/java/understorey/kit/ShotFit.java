@@ -30,7 +30,7 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
         home.sort(BEST_FIRST);
         tried.addAll(home);
         LensFit best = tried.isEmpty() ? null : tried.get(0);
-        List<Reason> helps = new ArrayList<>(Helps.of(best, picture.bag()));
+        List<Reason> helps = new ArrayList<>(Helps.of(best, tried, picture.bag()));
         helps.addAll(Borrowing.of(picture.intent(), picture.bag(), best, companions));
         return new ShotFit(picture.intent(), List.copyOf(tried), List.copyOf(helps));
     }

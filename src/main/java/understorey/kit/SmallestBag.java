@@ -11,7 +11,7 @@ import understorey.reason.Reason;
  * filters are chosen from; extras, release, cards and batteries are the author's and stay.
  *
  * <p>A picture is kept when the best that the smaller bag does for it matches the best of the whole bag: no worse a
- * verdict (a compromise no more than a stop worse), the polariser on, held as steadily and as high. Without a limit
+ * verdict (a compromise no more than half a stop worse), the polariser on, held as steadily and as high. Without a limit
  * on the weight every picture that the whole bag takes is kept. Within a limit the must-haves come first, then the
  * most of the rest, by priority. Of equal bags the lightest, then the one with the fewest changes of lens in file
  * order, then with the fewest things, then with the thing that comes first in the file. What nobody weighed counts

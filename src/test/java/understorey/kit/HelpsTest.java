@@ -15,6 +15,7 @@ import static understorey.Samples.with;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
@@ -53,6 +54,26 @@ class HelpsTest {
         LensFit there = ShotFit.of(picture("a").framed(new Frame(0.2, null, null, distance)).deep(0.002).intent(),
                 bag(fullFrame(24), prime(50))).best();
         assertFalse(kinds(there.reasons()).contains("TOO_NEAR"));
+    }
+
+    /** Life size is the most the lens does; a tube of 12 mm on 90 mm adds 0.13 to it. */
+    @Test
+    void namesWhatTheBagHoldsBeforeWhatIsToBuy() {
+        Samples.Picture close = picture("a").wide(0.025).deep(0.008);
+        ShotFit bare = ShotFit.of(close.intent(), bag(fullFrame(24), Samples.MACRO));
+        assertTrue(kinds(bare.helps()).containsAll(List.of("HELP_TUBE", "HELP_CLOSE_UP_LENS")), () -> kinds(bare.helps()).toString());
+        Bag tubed = with(bag(fullFrame(24), Samples.MACRO), Samples.tube(12));
+        List<LensFit> tried = Camera.of(tubed).stream().map(camera -> LensTrial.of(tubed, camera, close.intent())).toList();
+        LensFit alone = tried.stream().filter(fit -> fit.camera().attachment() == null).findFirst().orElseThrow();
+        List<String> helps = kinds(Helps.of(alone, tried, tubed));
+        assertTrue(helps.contains("HELP_ATTACH") && !helps.contains("HELP_TUBE"), helps::toString);
+    }
+
+    @Test
+    void namesNoTubeAndNoCloseUpLensThatNobodyMakes() {
+        ShotFit far = ShotFit.of(picture("a").wide(0.004).deep(0.001).intent(), bag(fullFrame(24), Samples.MACRO));
+        assertFalse(kinds(far.helps()).contains("HELP_TUBE"));
+        assertFalse(kinds(far.helps()).contains("HELP_CLOSE_UP_LENS"));
     }
 
     @Test

@@ -147,7 +147,7 @@ class SmallestBagPropertiesTest {
 
     private static boolean matches(LensFit best, LensFit goal) {
         boolean lens = best.verdict() == Verdict.FITS || best.verdict() == Verdict.COMPROMISE
-                && goal.verdict() == Verdict.COMPROMISE && best.penalty() - goal.penalty() <= 1;
+                && goal.verdict() == Verdict.COMPROMISE && best.penalty() <= goal.penalty() + 0.5;
         boolean polariser = goal.filters().isEmpty() || !best.filters().isEmpty();
         boolean held = goal.support() == null || best.steady()
                 || !goal.steady() && best.support() != null;
