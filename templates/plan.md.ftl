@@ -80,7 +80,7 @@ The site as a whole, level ground. Light in EV at ISO 100; quarter hours are tho
 ## Storyboard
 
 <#list page.storyboard as shot>
-${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}<#if shot.stack??>; ${shot.stack}</#if></#if>, ${shot.time!"no time left"}
+${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}<#if shot.stack??>; ${shot.stack}</#if></#if>, taken ${page.order.taken[shot?index]}
 </#list>
 <#if page.gaps?has_content>
 
@@ -124,7 +124,7 @@ What would help:
 | If the sky or the hour is | EV | Aperture | Time | ISO | White balance | Bracket, verdict |
 |---|--:|--:|--:|--:|--:|---|
 <#list shot.skies + shot.hours as sky>
-| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} | <#if sky.bracket??>bracket ${sky.bracket}</#if><#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
+| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
 </#list>
 </#if>
 <#if shot.cover??>
@@ -169,16 +169,45 @@ ${shot.notes?trim}
 
 ## Running order
 
-Leave the last spot by **${page.leaveLastSpotBy}**.
+Every must first, then the best light for what matters most, then home. Leave the last spot by **${page.order.leaveLastSpotBy}**.
 
-| From | To | What |
-|---|---|---|
-<#list page.order as step>
-| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> |
+| From | To | What | Told |
+|---|---|---|---|
+<#list page.order.steps as step>
+| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> | ${step.told} |
 </#list>
-<#if page.contact??>
+<#list page.order.others as other>
 
+### If the day is ${other.day}
+
+<#list other.lines as line>
+- ${cell(line)}
+</#list>
+</#list>
+<#if page.order.spotPlanSays??>
+
+### The ground
+
+${page.order.spotPlanSays}
+</#if>
+
+### Out in time
+
+| | |
+|---|---|
+<#list page.order.safety as row>
+| ${row.name} | ${cell(row.text)} |
+</#list>
+<#if page.order.message??>
+<#assign m = page.order.message>
+
+### To leave with somebody
+
+<#if page.contact??>
 Who knows where you are: ${page.contact}.
+
+</#if>
+> I am at ${cell(m.site)}<#if m.base??>, ${cell(m.base)}</#if> (${m.position})<#if m.route??>, walking to ${cell(m.route)}</#if>. I mean to be back at ${m.back} and will send word by ${m.backBy}. If you hear nothing, ring me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
 </#if>
 
 ## What to carry

@@ -40,6 +40,15 @@ final class ExpectedSky {
         return weather(time).okta();
     }
 
+    /** Some hour of that day nobody told the clouds of. */
+    boolean silentOn(ZonedDateTime start) {
+        boolean silent = false;
+        for (ZonedDateTime hour = start; hour.isBefore(start.plusDays(1)); hour = hour.plusHours(1)) {
+            silent |= okta(hour) == null;
+        }
+        return silent;
+    }
+
     /** Neither a word nor any hour of a forecast tells the clouds. */
     boolean unknown() {
         return trip.sky() == null && trip.forecast().stream().allMatch(hour -> hour.okta() == null);

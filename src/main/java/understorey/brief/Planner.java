@@ -10,12 +10,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import understorey.kit.Intent;
+import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
+import understorey.outing.Alternative;
+import understorey.outing.GroundPlan;
 import understorey.outing.Outing;
-import understorey.outing.RunningOrder;
+import understorey.outing.Quality;
+import understorey.outing.Safety;
 import understorey.outing.Story;
 import understorey.packing.Cautions;
 import understorey.packing.Cold;
@@ -28,7 +32,9 @@ import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.scene.DayLightChart;
 import understorey.scene.Drawing;
+import understorey.scene.OrderChart;
 import understorey.scene.SkylineChart;
+import understorey.scene.SpotPlan;
 import understorey.season.Flowering;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
@@ -46,8 +52,14 @@ public final class Planner {
     private final List<SpotPlanner.Place> places;
     private final SmallestBag bag;
     private final List<SmallestBag> companionBags = new ArrayList<>();
-    private final Outing outing;
     private final ExpectedSky sky;
+    private final Drops drops;
+    private final SkyDays days;
+    private final List<LensFit> fits;
+    private final List<LightAt> darkest;
+    private final OrderPlanner order;
+    private final Quality quality;
+    private final Outing outing;
 
     private Planner(Trip trip) {
         this.trip = trip;
@@ -62,8 +74,15 @@ public final class Planner {
         }
         this.spots = new SpotPlanner(trip, date, sun, light);
         this.places = spots.places(intents);
-        this.outing = RunningOrder.of(trip, date, sun, darkest(), intents);
         this.sky = new ExpectedSky(trip);
+        this.drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
+        this.days = new SkyDays(sky, drops);
+        this.fits = new ArrayList<>();
+        bag.fits().forEach(fit -> fits.add(fit.best()));
+        this.darkest = darkest();
+        this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, intent -> spots.of(places, intent.shot()));
+        this.quality = order.quality(days, null);
+        this.outing = order.outing(quality);
     }
 
     public static Brief brief(Trip trip) {
@@ -72,12 +91,13 @@ public final class Planner {
 
     /** Drawings are made on another core while the pictures are planned. */
     private Brief brief() {
-        List<CompletableFuture<Drawing>> days = new ArrayList<>();
+        List<CompletableFuture<Drawing>> ribbons = new ArrayList<>();
         for (SpotPlanner.Place place : places) {
-            days.add(CompletableFuture.supplyAsync(() -> day(place)));
+            ribbons.add(CompletableFuture.supplyAsync(() -> day(place)));
         }
-        Drops drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
-        ShotPlanner planner = new ShotPlanner(trip, outing, sky, drops);
+        CompletableFuture<List<Alternative>> alternatives = CompletableFuture.supplyAsync(
+                () -> order.alternatives(outing, quality, sky, drops));
+        ShotPlanner planner = new ShotPlanner(trip, outing, sky, days);
         List<ShotBrief> shots = new ArrayList<>();
         List<CompletableFuture<ShotBrief>> drawn = new ArrayList<>();
         for (Intent intent : intents) {
@@ -91,20 +111,22 @@ public final class Planner {
             List<ShotBrief> here = shotsAt(place, shots);
             skylines.add(CompletableFuture.supplyAsync(() -> skyline(place, here)));
         }
-        Story story = Story.of(intents);
+        Story story = Story.of(intents, fits);
         Packing packing = packing(shots);
         List<Finding> findings = remarks(story, shots).all();
         List<SpotLight> lit = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
-            lit.add(places.get(i).lit(days.get(i).join(), skylines.get(i).join()));
+            lit.add(places.get(i).lit(ribbons.get(i).join(), skylines.get(i).join()));
         }
         List<ShotBrief> withDrawings = new ArrayList<>();
         for (CompletableFuture<ShotBrief> shot : drawn) {
             withDrawings.add(shot.join());
         }
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
-                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing, story, packing,
-                carriedByCompanions(), flowering(),
+                sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing,
+                alternatives.join(), Safety.of(trip, sun, darkest, outing), timeLine(shots),
+                SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, carriedByCompanions(),
+                flowering(),
                 Cautions.of(trip, outing, intents), findings, assumed());
     }
 
@@ -168,6 +190,15 @@ public final class Planner {
             order.add(spots.of(places, shot) == place ? shot.name() : null);
         }
         return order;
+    }
+
+    private Drawing timeLine(List<ShotBrief> shots) {
+        List<OrderChart.Picture> pictures = new ArrayList<>();
+        for (ShotBrief shot : shots) {
+            pictures.add(new OrderChart.Picture(shot.number(), shot.intent().shot().name(),
+                    shot.outlook() == null ? List.of() : shot.outlook().windows()));
+        }
+        return OrderChart.of(outing, pictures, "The running order");
     }
 
     private static List<SkylineChart.Field> fields(List<ShotBrief> here) {

@@ -3,10 +3,7 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
@@ -15,11 +12,8 @@ import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
-import understorey.light.Drops;
 import understorey.light.LightAt;
-import understorey.light.LightDay;
 import understorey.light.LightTable;
-import understorey.light.Moment;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
@@ -51,16 +45,14 @@ final class ShotPlanner {
     private final Site site;
     private final Outing outing;
     private final ExpectedSky sky;
-    private final Drops drops;
-    /** The days of the places under the sky expected (no word) and under each other one, as far as pictures asked. */
-    private final Map<SkyWord, Map<SpotPlanner.Place, List<Moment>>> days = new HashMap<>();
+    private final SkyDays days;
 
-    ShotPlanner(Trip trip, Outing outing, ExpectedSky sky, Drops drops) {
+    ShotPlanner(Trip trip, Outing outing, ExpectedSky sky, SkyDays days) {
         this.trip = trip;
         this.site = trip.site();
         this.outing = outing;
         this.sky = sky;
-        this.drops = drops;
+        this.days = days;
     }
 
     /**
@@ -190,14 +182,7 @@ final class ShotPlanner {
 
     /** Under the sky expected when {@code word} is null. */
     private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen, SkyWord word) {
-        LightDay day = new LightDay(word == null ? this::expected : time -> word.okta(), place.mist(), drops);
-        Map<SpotPlanner.Place, List<Moment>> known = days.computeIfAbsent(word, sky -> new IdentityHashMap<>());
-        List<Moment> moments = known.computeIfAbsent(place, there -> day.over(there.light(), there.sunlit()));
-        return Outlook.of(shot.light(), shot.facingDeg(), moments, day.at(light, oktaThen));
-    }
-
-    private double expected(ZonedDateTime time) {
-        Double okta = sky.okta(time);
-        return okta == null ? Double.NaN : okta;
+        return Outlook.of(shot.light(), shot.facingDeg(), days.moments(word, place),
+                days.day(word, place).at(light, oktaThen));
     }
 }

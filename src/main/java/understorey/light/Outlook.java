@@ -83,7 +83,8 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         return best != Grade.POOR && quality >= best.least;
     }
 
-    static double quality(List<LightWish> wishes, Moment moment, Double facingDeg) {
+    /** Of the light at one moment, 0 to 1: the product of the wishes. */
+    public static double quality(List<LightWish> wishes, Moment moment, Double facingDeg) {
         double product = 1;
         for (LightWish wish : wishes) {
             product *= Wish.of(wish, moment, facingDeg).value();

@@ -41,6 +41,13 @@ public record LampHours(ZonedDateTime arrive, ZonedDateTime until, ZonedDateTime
         return Math.round(Duration.between(from, to).toSeconds() / 60.0);
     }
 
+    /** The last time of the day at which the floor is light; null when it is light to the end of it, or never. */
+    static ZonedDateTime lastLight(List<LightAt> day) {
+        ZonedDateTime end = day.get(day.size() - 1).sun().time();
+        ZonedDateTime last = lastLight(day, end);
+        return end.equals(last) ? null : last;
+    }
+
     /** The first time from then on at which the floor is light; null when none comes. */
     private static ZonedDateTime firstLight(List<LightAt> day, ZonedDateTime then) {
         if (light(day, then)) {

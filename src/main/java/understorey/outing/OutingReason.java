@@ -8,11 +8,33 @@ public enum OutingReason implements Reason.Kind {
     NO_TIME_LEFT,
     /** The walk brings you there after the time the picture is pinned to. */
     PIN_MISSED,
+    /** Two pins that nobody can keep both. */
+    PINS_CLASH,
+    /** Every must would fit if one arrived earlier. */
+    ROOM_BY_ARRIVING,
+    /** Every must would fit if one left later. */
+    ROOM_BY_LEAVING,
+    /** Every must would fit if one of them took less time. */
+    ROOM_BY_SHORTENING,
+    /** No such change lets every must fit. */
+    NO_ROOM,
+    WAIT_FOR_OPENING,
+    WAIT_FOR_PIN,
+    WAIT_FOR_SUNRISE,
+    WAIT_FOR_LIGHT,
     /** A walk that nobody timed and no positions give. */
     WALK_ASSUMED,
     BEFORE_OPENING,
     AFTER_CLOSING,
     CAR_PARK_CLOSES,
+    /** Whoever waits for word would wait in vain. */
+    BACK_TOO_LATE,
     /** A role that no picture plays. */
-    ROLE_MISSING
+    ROLE_MISSING,
+    HEIGHTS_ALIKE,
+    DISTANCES_ALIKE,
+    VIEWS_ALIKE,
+    ORIENTATIONS_ALIKE,
+    /** Two pictures of one role, subject and spot that differ in nothing. */
+    PICTURES_ALIKE
 }

@@ -1,30 +1,73 @@
 package understorey.outing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import understorey.kit.Intent;
+import understorey.kit.LensFit;
 import understorey.plan.Role;
 import understorey.reason.Reason;
 
 /**
- * The pictures in the order in which they are told: from the wide floor to one flower, extras last.
+ * The pictures in the order in which they are told: from the wide floor to one flower, extras last; of one role the one
+ * first that is least like the picture told before it, else as the author wrote them.
  *
- * @param sequence pictures of one role in the author's order
- * @param gaps     roles that no picture plays
+ * @param sequence of all pictures
+ * @param gaps     roles that no picture plays, and what is told more than twice in one way
  */
 public record Story(List<Intent> sequence, List<Reason> gaps) {
 
+    /** Where nobody chose lenses. */
     public static Story of(List<Intent> intents) {
-        List<Intent> sequence = new ArrayList<>(intents);
-        sequence.sort(Comparator.comparing(Intent::role));
+        List<LensFit> none = new ArrayList<>();
+        intents.forEach(intent -> none.add(null));
+        return of(intents, none);
+    }
+
+    /**
+     * The story.
+     *
+     * @param fits by picture, null where no lens takes it
+     */
+    public static Story of(List<Intent> intents, List<LensFit> fits) {
+        List<Look> looks = new ArrayList<>();
+        for (int i = 0; i < fits.size(); i++) {
+            looks.add(Look.of(intents.get(i), fits.get(i)));
+        }
         List<Reason> gaps = new ArrayList<>();
         for (Role role : Role.values()) {
             if (role != Role.EXTRA && intents.stream().noneMatch(intent -> intent.role() == role)) {
                 gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name().toLowerCase(Locale.ROOT)));
             }
         }
+        gaps.addAll(Variety.of(intents, looks));
+        List<Intent> sequence = new ArrayList<>();
+        sequence(intents, looks).forEach(index -> sequence.add(intents.get(index)));
         return new Story(List.copyOf(sequence), List.copyOf(gaps));
+    }
+
+    private static List<Integer> sequence(List<Intent> intents, List<Look> looks) {
+        List<Integer> told = new ArrayList<>();
+        for (Role role : Role.values()) {
+            List<Integer> left = new ArrayList<>();
+            for (int i = 0; i < intents.size(); i++) {
+                if (intents.get(i).role() == role) {
+                    left.add(i);
+                }
+            }
+            while (!left.isEmpty()) {
+                Look before = told.isEmpty() ? null : looks.get(told.get(told.size() - 1));
+                told.add(left.remove(before == null ? 0 : leastLike(before, left, looks)));
+            }
+        }
+        return told;
+    }
+
+    private static int leastLike(Look before, List<Integer> left, List<Look> looks) {
+        int best = 0;
+        for (int i = 1; i < left.size(); i++) {
+            best = looks.get(left.get(i)).unlike(before) > looks.get(left.get(best)).unlike(before) ? i : best;
+        }
+        return best;
     }
 }

@@ -9,8 +9,6 @@ import understorey.brief.Brief;
 import understorey.brief.SpotLight;
 import understorey.brief.WeatherHour;
 import understorey.light.Mist;
-import understorey.outing.LampHours;
-import understorey.outing.Leg;
 import understorey.outing.Outing;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
@@ -47,6 +45,7 @@ final class PlanJson {
     }
 
     private void plan(Json json) throws IOException {
+        OrderJson order = new OrderJson(brief, sentences);
         ShotJson shots = new ShotJson(brief.trip().site(), brief.outing(), sentences);
         json.text("format", FORMAT)
                 .object("trip", this::trip)
@@ -54,9 +53,8 @@ final class PlanJson {
                 .object("moon", this::moon)
                 .objects("light", brief.light(), LightJson::write)
                 .objects("shots", brief.shots(), shots::write)
-                .objects("running_order", brief.outing().legs(), this::leg)
-                .objects("story", brief.story().sequence(), (story, intent) -> story
-                        .text("shot", intent.shot().name()).word("role", intent.role()))
+                .objects("running_order", brief.outing().legs(), order::leg)
+                .objects("story", brief.story().sequence(), order::told)
                 .object("kit", this::kit)
                 .object("season", this::season)
                 .texts("cautions", Stream.concat(brief.cautions().stream().map(sentences),
@@ -66,7 +64,9 @@ final class PlanJson {
                 .objects("places", brief.places(), this::place)
                 .objects("weather", brief.weather(), PlanJson::weather)
                 .object("drops", this::drops)
-                .object("lamp", this::lamp);
+                .object("lamp", order::lamp)
+                .objects("alternatives", brief.alternatives(), order::alternative)
+                .object("safety", order::safety);
     }
 
     private void trip(Json json) throws IOException {
@@ -135,17 +135,6 @@ final class PlanJson {
     private void drops(Json json) throws IOException {
         json.time("dry_by", brief.drops().dryBy())
                 .texts("reasons", brief.drops().reasons().stream().map(sentences).toList());
-    }
-
-    private void lamp(Json json) throws IOException {
-        LampHours lamp = brief.outing().lamp();
-        json.time("until", lamp.until()).time("from", lamp.from()).truth("all_the_time", lamp.allDay());
-    }
-
-    private void leg(Json json, Leg leg) throws IOException {
-        json.time("from", leg.from()).time("to", leg.to()).word("what", leg.what())
-                .text("spot", leg.spot() == null ? brief.trip().site().name() : leg.spot())
-                .text("shot", leg.shot());
     }
 
     private static void companion(Json json, CompanionBag bag) throws IOException {

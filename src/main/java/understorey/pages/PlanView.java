@@ -11,7 +11,6 @@ import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
-import understorey.outing.Leg;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Season;
@@ -36,13 +35,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
                        List<Row> essentials, LightView light, String sky, boolean shaded,
                        List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
-                       String story, TemplateHTMLOutputModel storyHtml, List<Step> order, String leaveLastSpotBy,
+                       String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings) {
-
-    /** One line of the running order; {@code idle} while setting up or waiting. */
-    public record Step(String from, String to, String what, boolean shoot, boolean idle) {
-    }
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
@@ -83,7 +78,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
                 essentials(brief, sunlit, kit, findings), light, sky(brief),
                 underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
-                Templates.html(prose.html(trip.story())), order(brief), Words.clock(brief.outing().leaveLastSpotBy()),
+                Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
                 cautions, leads(cautions), contact(trip), findings);
     }
@@ -198,22 +193,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             }
         }
         return days.isEmpty() ? "" : ", seen full here on " + String.join(", ", days);
-    }
-
-    private static List<Step> order(Brief brief) {
-        List<Step> steps = new ArrayList<>();
-        for (Leg leg : brief.outing().legs()) {
-            String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
-            String what = switch (leg.what()) {
-                case WALK -> leg.shot() == null ? "walk back to " + spot : "walk to " + spot;
-                case SET_UP -> "set up";
-                case WAIT -> "wait for the light";
-                case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
-            };
-            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, leg.what() == Leg.What.SHOOT,
-                    leg.what() == Leg.What.SET_UP || leg.what() == Leg.What.WAIT));
-        }
-        return steps;
     }
 
     private static Kit kit(Brief brief, Sentences sentences) {

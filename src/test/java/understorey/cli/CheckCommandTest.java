@@ -33,7 +33,7 @@ class CheckCommandTest {
     void findsNoFaultWithTheDemoAndTellsWhatItsPlansFound() {
         assertEquals(new Run(0, "", """
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
-                paper-stars-on-red-sand: note: “One paper star” is a compromise: the light, your hands or the wind do not allow the time that it wants.
+                anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
                 3 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }

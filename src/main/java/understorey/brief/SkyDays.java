@@ -1,0 +1,45 @@
+package understorey.brief;
+
+import java.time.ZonedDateTime;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import understorey.light.Drops;
+import understorey.light.LightDay;
+import understorey.light.Moment;
+import understorey.plan.SkyWord;
+
+/** The days of the places under the sky expected (no word) and under each other one, as far as anybody asks. */
+final class SkyDays {
+
+    private final ExpectedSky sky;
+    private final Drops drops;
+    private final Map<SkyWord, Map<SpotPlanner.Place, List<Moment>>> known = new HashMap<>();
+
+    SkyDays(ExpectedSky sky, Drops drops) {
+        this.sky = sky;
+        this.drops = drops;
+    }
+
+    /** Under the sky expected when {@code word} is null. */
+    LightDay day(SkyWord word, SpotPlanner.Place place) {
+        return new LightDay(word == null ? this::expected : time -> word.okta(), place.mist(), drops);
+    }
+
+    /** Every five minutes; hours of which nobody told the clouds are left out when {@code word} is null. */
+    List<Moment> moments(SkyWord word, SpotPlanner.Place place) {
+        return known.computeIfAbsent(word, other -> new IdentityHashMap<>())
+                .computeIfAbsent(place, there -> day(word, there).over(there.light(), there.sunlit()));
+    }
+
+    /** The sky expected is not told for the whole day. */
+    boolean silentOn(ZonedDateTime start) {
+        return sky.silentOn(start);
+    }
+
+    private double expected(ZonedDateTime time) {
+        Double okta = sky.okta(time);
+        return okta == null ? Double.NaN : okta;
+    }
+}

@@ -1,0 +1,131 @@
+package understorey.outing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Whether some pictures all fit into a visit, and the smallest change that makes them fit. Light does not count here, so of
+ * all ways to have taken a set only the one that is done first does.
+ */
+final class Fitting {
+
+    private static final int NEVER = Integer.MAX_VALUE;
+
+    private Fitting() {
+    }
+
+    /** True when each picture of the visit can be taken in it; beyond twelve pictures false may be too hard a word. */
+    static boolean allFit(Visit visit) {
+        int size = visit.stints().size();
+        if (size > BestOrder.MOST) {
+            return Schedule.best(visit).takes().size() == size;
+        }
+        int[] end = new int[size << size];
+        Arrays.fill(end, NEVER);
+        for (int taken = 0; taken < 1 << size; taken++) {
+            for (int next = 0; next < size; next++) {
+                if ((taken >> next & 1) == 0 && followersLeft(visit, taken, next)) {
+                    end[(taken | 1 << next) * size + next] = end(visit, taken, next, end);
+                }
+            }
+        }
+        for (int i = 0; i < size; i++) {
+            int done = end[((1 << size) - 1) * size + i];
+            if (done != NEVER && visit.ways().arrive(visit.stints().get(i).spot(), visit.base(), done) <= visit.to()) {
+                return true;
+            }
+        }
+        return size == 0;
+    }
+
+    private static boolean followersLeft(Visit visit, int taken, int next) {
+        for (int rest = taken; rest != 0; rest &= rest - 1) {
+            if (visit.stints().get(Integer.numberOfTrailingZeros(rest)).after().contains(next)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int end(Visit visit, int taken, int next, int[] end) {
+        int size = visit.stints().size();
+        int ready = taken == 0 ? visit.readyFirst(next) : NEVER;
+        for (int rest = taken; rest != 0; rest &= rest - 1) {
+            int one = Integer.numberOfTrailingZeros(rest);
+            int done = end[taken * size + one];
+            ready = done == NEVER ? ready : Math.min(ready, visit.ready(one, next, done));
+        }
+        return ready == NEVER ? NEVER : end(visit, visit.stints().get(next), ready);
+    }
+
+    private static int end(Visit visit, Stint stint, int ready) {
+        int start = stint.pinned() ? stint.pin() : Math.floorDiv(ready + Stint.STEP - 1, Stint.STEP) * Stint.STEP;
+        boolean fits = start >= ready && start + stint.minutes() <= visit.to()
+                && (stint.pinned() || start / Stint.STEP < stint.quality().length);
+        return fits ? start + stint.minutes() : NEVER;
+    }
+
+    /**
+     * The smallest changes, each alone, that let all pictures of a visit fit; null where none does.
+     *
+     * @param earlier minutes to arrive earlier
+     * @param later   minutes to leave later
+     * @param shorter minutes to spend less on one picture
+     * @param stint   which one; the first in the author's order that needs the least
+     */
+    record Room(Integer earlier, Integer later, Integer shorter, Integer stint) {
+    }
+
+    /**
+     * What makes room for all pictures of a visit.
+     *
+     * @param earliest minute of arriving
+     * @param latest   minute of leaving
+     * @param shortest minutes that a picture wants at least
+     */
+    static Room room(Visit visit, int earliest, int latest, int shortest) {
+        Integer earlier = least(visit.from() - earliest, less -> visit.between(visit.from() - less, visit.to()));
+        Integer later = least(latest - visit.to(), more -> visit.between(visit.from(), visit.to() + more));
+        Integer shorter = null;
+        Integer which = null;
+        for (int i = 0; i < visit.stints().size(); i++) {
+            int stint = i;
+            int most = visit.stints().get(i).minutes() - shortest;
+            Integer less = least(shorter == null ? most : Math.min(most, shorter - 1), minutes -> shortened(visit, stint, minutes));
+            if (less != null) {
+                shorter = less;
+                which = i;
+            }
+        }
+        return new Room(earlier, later, shorter, which);
+    }
+
+    private static Visit shortened(Visit visit, int stint, int minutes) {
+        List<Stint> stints = new ArrayList<>(visit.stints());
+        stints.set(stint, stints.get(stint).shorterBy(minutes));
+        return visit.with(List.copyOf(stints));
+    }
+
+    private interface Change {
+        Visit by(int minutes);
+    }
+
+    /** By halving: whatever fits with some minutes fits with more. */
+    private static Integer least(int most, Change change) {
+        if (most < 1 || !allFit(change.by(most))) {
+            return null;
+        }
+        int enough = most;
+        int tooFew = 0;
+        while (enough - tooFew > 1) {
+            int middle = (enough + tooFew) / 2;
+            if (allFit(change.by(middle))) {
+                enough = middle;
+            } else {
+                tooFew = middle;
+            }
+        }
+        return enough;
+    }
+}

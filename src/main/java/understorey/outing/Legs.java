@@ -1,0 +1,127 @@
+package understorey.outing;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.kit.Intent;
+import understorey.plan.LightWish;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+
+/** Turns a schedule into what one does minute by minute: walk, set up, wait, shoot; and back to the base. */
+final class Legs {
+
+    /** A shorter wait goes into setting up. */
+    private static final int SHORTEST_WAIT = 5;
+
+    private final VisitHours hours;
+    private final Ground ground;
+    private final Visit visit;
+    private final List<Intent> intents;
+    private final ZonedDateTime sunrise;
+    private final List<Leg> legs = new ArrayList<>();
+    private final List<Reason> remarks = new ArrayList<>();
+    private int now;
+    private int here;
+
+    private Legs(VisitHours hours, Ground ground, Visit visit, List<Intent> intents, ZonedDateTime sunrise) {
+        this.hours = hours;
+        this.ground = ground;
+        this.visit = visit;
+        this.intents = intents;
+        this.sunrise = sunrise;
+        this.now = hours.minute(hours.arrive());
+        this.here = visit.base();
+    }
+
+    /** The legs, and remarks on walks that are guesses. */
+    record Walked(List<Leg> legs, List<Reason> remarks) {
+    }
+
+    static Walked of(VisitHours hours, Ground ground, Visit visit, Schedule schedule, List<Intent> intents, ZonedDateTime sunrise) {
+        Legs legs = new Legs(hours, ground, visit, intents, sunrise);
+        if (!schedule.takes().isEmpty()) {
+            legs.waitForTheGate();
+        }
+        schedule.takes().forEach(legs::take);
+        legs.walk(visit.base(), null);
+        return new Walked(List.copyOf(legs.legs), List.copyOf(legs.remarks));
+    }
+
+    private void waitForTheGate() {
+        if (now < visit.from()) {
+            add(visit.from(), Leg.What.WAIT, null, Reason.of(OutingReason.WAIT_FOR_OPENING).with("opens", clock(visit.from())));
+        }
+    }
+
+    private void take(Schedule.Take take) {
+        Stint stint = visit.stints().get(take.stint());
+        String name = intents.get(take.stint()).shot().name();
+        int ready = ready(take.stint());
+        walk(stint.spot(), name);
+        if (take.start() - ready < SHORTEST_WAIT) {
+            add(take.start(), Leg.What.SET_UP, name, null);
+        } else {
+            add(ready, Leg.What.SET_UP, name, null);
+            add(take.start(), Leg.What.WAIT, name, why(take, ready));
+        }
+        add(take.start() + stint.minutes(), Leg.What.SHOOT, name, null);
+    }
+
+    private int ready(int stint) {
+        int last = last();
+        return last < 0 ? visit.readyFirst(stint) : visit.ready(last, stint, now);
+    }
+
+    private int last() {
+        String shot = legs.isEmpty() ? null : legs.get(legs.size() - 1).shot();
+        for (int i = 0; i < intents.size(); i++) {
+            if (intents.get(i).shot().name().equals(shot)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private Reason why(Schedule.Take take, int ready) {
+        Stint stint = visit.stints().get(take.stint());
+        List<LightWish> wishes = intents.get(take.stint()).shot().light();
+        if (stint.pinned()) {
+            return Reason.of(OutingReason.WAIT_FOR_PIN).with("pin", clock(take.start()));
+        }
+        boolean forSunrise = wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
+                && hours.minute(sunrise) <= take.start() + stint.minutes();
+        return forSunrise ? Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK))
+                : Reason.of(OutingReason.WAIT_FOR_LIGHT).with("from", clock(take.start()));
+    }
+
+    private void walk(int to, String shot) {
+        int arrival = visit.ways().arrive(here, to, now);
+        if (arrival == now) {
+            return;
+        }
+        if (ground.guessed(here, to)) {
+            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(here)).with("to", name(to));
+            if (!remarks.contains(reason)) {
+                remarks.add(reason);
+            }
+        }
+        here = to;
+        add(arrival, Leg.What.WALK, shot, null);
+    }
+
+    private void add(int until, Leg.What what, String shot, Reason why) {
+        legs.add(new Leg(hours.at(now), hours.at(until), what, ground.spots().get(here), shot, why));
+        now = until;
+    }
+
+    private String name(int spot) {
+        return ground.name(spot);
+    }
+
+    private Figure clock(int minute) {
+        return new Figure(hours.at(minute), CLOCK);
+    }
+}

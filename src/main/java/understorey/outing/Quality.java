@@ -1,0 +1,25 @@
+package understorey.outing;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.kit.Intent;
+import understorey.light.LightAt;
+import understorey.plan.LightWish;
+
+/** How good the light is for a picture at a time. */
+public interface Quality {
+
+    /** From 0, hopeless, to 1, all that it wishes for. */
+    double at(Intent intent, ZonedDateTime time);
+
+    /**
+     * Daylight is all that a picture wishes for: 1 while the sun is up, 0 while it is down; always 1 for a picture of
+     * twilight.
+     *
+     * @param light over the whole date, at even steps
+     */
+    static Quality daylight(List<LightAt> light) {
+        SunHeight sun = new SunHeight(light);
+        return (intent, time) -> intent.shot().light().contains(LightWish.TWILIGHT) || sun.up(time) ? 1 : 0;
+    }
+}

@@ -1,0 +1,139 @@
+package understorey.outing;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.light.LightAt;
+import understorey.plan.Contact;
+import understorey.plan.Position;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.SunDay;
+
+/**
+ * Out of the wood in time.
+ *
+ * @param back           when the plan has one back where the walk began
+ * @param lastLight      when the floor grows too dark to see the path without a lamp; null when it does not on that date, or
+ *                       is dark all day
+ * @param daylightMargin minutes from being back to the last light, negative when one is back after it; null likewise
+ * @param walkOut        from the farthest spot visited; null when no picture is taken
+ * @param closing        the first gate to shut on that date; null when none does
+ * @param message        for whoever knows where one is; null when nobody is named
+ * @param remarks        what does not fit together
+ */
+public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHours lamp, ZonedDateTime lastLight, Long daylightMargin,
+                     WalkOut walkOut, Closing closing, Message message, List<Reason> remarks) {
+
+    /** After this nobody waits any longer: common practice, no source. */
+    private static final Duration GRACE = Duration.ofMinutes(30);
+
+    /**
+     * A gate that shuts.
+     *
+     * @param carPark     the car park's; else the site's
+     * @param afterSunset minutes from sunset to its shutting, negative when it shuts by day; null without a sunset
+     */
+    public record Closing(boolean carPark, ZonedDateTime at, Long afterSunset) {
+    }
+
+    /**
+     * To leave with somebody; never shown to anybody else.
+     *
+     * @param tell     who, and how
+     * @param site     the wood
+     * @param position of the place where the walk begins and ends
+     * @param base     its name; null for the site itself
+     * @param route    spots in the order visited, to look along
+     * @param back     when the plan has one back
+     * @param backBy   when word is due
+     * @param actFrom  without word by then, ring, then raise the alarm
+     */
+    public record Message(String tell, String site, Position position, String base, List<String> route, ZonedDateTime back,
+                          ZonedDateTime backBy, ZonedDateTime actFrom) {
+    }
+
+    /**
+     * For a visit as planned.
+     *
+     * @param light on the darkest floor visited, over the whole date
+     */
+    public static Safety of(Trip trip, SunDay sun, List<LightAt> light, Outing outing) {
+        ZonedDateTime back = outing.legs().isEmpty() ? outing.leave() : outing.legs().get(outing.legs().size() - 1).to();
+        ZonedDateTime lastLight = LampHours.lastLight(light);
+        String base = base(trip, outing);
+        Message message = trip.contact() == null ? null : message(trip, outing, base, back);
+        List<Reason> remarks = message == null || !back.isAfter(message.backBy()) ? List.of()
+                : List.of(Reason.of(OutingReason.BACK_TOO_LATE).with("back", new Figure(back, CLOCK))
+                        .with("by", new Figure(message.backBy(), CLOCK)));
+        return new Safety(back, outing.leaveLastSpotBy(), outing.lamp(), lastLight,
+                lastLight == null ? null : Duration.between(back, lastLight).toMinutes(), walkOut(trip, light, outing, base),
+                closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks);
+    }
+
+    private static String base(Trip trip, Outing outing) {
+        return trip.site().parking() != null ? trip.site().parking().spot() : outing.legs().isEmpty() ? null
+                : outing.legs().get(outing.legs().size() - 1).spot();
+    }
+
+    private static WalkOut walkOut(Trip trip, List<LightAt> light, Outing outing, String base) {
+        Walking walking = new Walking(trip.site());
+        SunHeight sun = new SunHeight(light);
+        WalkOut farthest = null;
+        for (String spot : visited(outing)) {
+            Duration byDay = walking.between(spot, base, false);
+            Duration longest = byDay;
+            int day = byDay == null ? Ground.UNKNOWN_WALK : (int) byDay.toMinutes();
+            boolean dark = sun.dark(outing.leave()) || sun.dark(outing.leave().minusMinutes(day));
+            for (Pace pace : byDay == null ? new Pace[0] : Pace.values()) {
+                Duration other = walking.between(spot, base, dark, pace);
+                longest = other.compareTo(longest) > 0 ? other : longest;
+            }
+            int minutes = dark && byDay != null ? (int) walking.between(spot, base, true).toMinutes() : day;
+            if (farthest == null || minutes > farthest.minutes()) {
+                farthest = new WalkOut(spot, minutes, longest == null ? minutes : (int) longest.toMinutes(), dark);
+            }
+        }
+        return farthest;
+    }
+
+    /** The spots at which pictures are taken, in order. */
+    private static Set<String> visited(Outing outing) {
+        Set<String> visited = new LinkedHashSet<>();
+        for (Leg leg : outing.legs()) {
+            if (leg.what() == Leg.What.SHOOT) {
+                visited.add(leg.spot());
+            }
+        }
+        return visited;
+    }
+
+    private static Closing closing(Site site, ZonedDateTime day, ZonedDateTime sunset) {
+        LocalTime gate = site.opening() == null ? null : site.opening().to();
+        LocalTime park = site.parking() == null ? null : site.parking().closes();
+        if (gate == null && park == null) {
+            return null;
+        }
+        boolean carPark = gate == null || park != null && !park.isAfter(gate);
+        ZonedDateTime at = day.toLocalDate().atTime(carPark ? park : gate).atZone(day.getZone());
+        return new Closing(carPark, at, sunset == null ? null : Duration.between(sunset, at).toMinutes());
+    }
+
+    private static Message message(Trip trip, Outing outing, String base, ZonedDateTime back) {
+        Contact contact = trip.contact();
+        ZonedDateTime backBy = contact.backBy() == null ? outing.leave()
+                : outing.leave().toLocalDate().atTime(contact.backBy()).atZone(outing.leave().getZone());
+        List<String> route = new ArrayList<>();
+        visited(outing).stream().filter(spot -> spot != null).forEach(route::add);
+        return new Message(contact.tell(), trip.site().name(), trip.site().positionOf(trip.site().spot(base)), base, List.copyOf(route),
+                back, backBy, backBy.plus(GRACE));
+    }
+}

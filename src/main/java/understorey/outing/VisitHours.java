@@ -1,0 +1,127 @@
+package understorey.outing;
+
+import static understorey.reason.Figure.Measure.CLOCK;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.plan.Opening;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.SunDay;
+
+/**
+ * From when to when one is there, and how much of it gate and car park leave.
+ *
+ * @param start   of the local day, from which minutes are counted
+ * @param opens   the first minute on the site
+ * @param closes  the last one
+ * @param remarks on gates that are shut
+ * @param assumed the names, as in the plan's format, of what the author left out
+ */
+record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Reason> remarks,
+                  Set<String> assumed) {
+
+    private static final Duration VISIT = Duration.ofHours(4);
+
+    static VisitHours of(Trip trip, LocalDate date, SunDay sun) {
+        Set<String> assumed = new LinkedHashSet<>();
+        ZonedDateTime start = date.atStartOfDay(trip.site().zone());
+        ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun, assumed) : at(trip, date, trip.arrive());
+        ZonedDateTime leave = trip.leave() == null ? assumedLeave(trip, date, arrive, assumed) : at(trip, date, trip.leave());
+        Site site = trip.site();
+        Opening opening = site.opening() == null || !site.opening().from().isBefore(site.opening().to()) ? null : site.opening();
+        ZonedDateTime opens = opening == null ? start : at(trip, date, opening.from());
+        ZonedDateTime closes = opening == null ? at(trip, date, LAST_MINUTE) : at(trip, date, opening.to());
+        if (site.parking() != null && site.parking().closes() != null && at(trip, date, site.parking().closes()).isBefore(closes)) {
+            closes = at(trip, date, site.parking().closes());
+        }
+        return new VisitHours(start, arrive, leave, minutes(start, opens), minutes(start, closes), remarks(site, arrive, leave),
+                Collections.unmodifiableSet(assumed));
+    }
+
+    private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
+
+    /** The first minute of the visit on which anybody can walk. */
+    int from() {
+        return Math.max(opens, minute(arrive));
+    }
+
+    /** The minute by which one is back. */
+    int to() {
+        return Math.min(closes, minute(leave));
+    }
+
+    int minute(ZonedDateTime time) {
+        return minutes(start, time);
+    }
+
+    int minute(LocalTime time) {
+        return minute(start.toLocalDate().atTime(time).atZone(start.getZone()));
+    }
+
+    ZonedDateTime at(int minute) {
+        return start.plusMinutes(minute);
+    }
+
+    private static int minutes(ZonedDateTime start, ZonedDateTime time) {
+        return (int) Duration.between(start, time).toMinutes();
+    }
+
+    private static ZonedDateTime at(Trip trip, LocalDate date, LocalTime time) {
+        return date.atTime(time).atZone(trip.site().zone());
+    }
+
+    /**
+     * Civil dawn; where there is none, two hours before the sun is highest; four hours before a leave that comes
+     * earlier.
+     */
+    private static ZonedDateTime assumedArrival(Trip trip, LocalDate date, SunDay sun, Set<String> assumed) {
+        assumed.add("arrive");
+        ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
+                : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2)) : at(trip, date, LocalTime.of(10, 0));
+        ZonedDateTime minute = arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+        ZonedDateTime leaving = trip.leave() == null ? null : at(trip, date, trip.leave());
+        if (leaving == null || minute.isBefore(leaving)) {
+            return minute;
+        }
+        ZonedDateTime midnight = date.atStartOfDay(trip.site().zone());
+        ZonedDateTime visit = leaving.minus(VISIT);
+        return visit.isBefore(midnight) ? midnight : visit;
+    }
+
+    /** Four hours later, but not past midnight. */
+    private static ZonedDateTime assumedLeave(Trip trip, LocalDate date, ZonedDateTime arrive, Set<String> assumed) {
+        assumed.add("leave");
+        ZonedDateTime late = at(trip, date, LAST_MINUTE);
+        ZonedDateTime leaving = arrive.plus(VISIT);
+        return leaving.isAfter(late) ? late : leaving;
+    }
+
+    private static List<Reason> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
+        List<Reason> remarks = new ArrayList<>();
+        Opening opening = site.opening();
+        if (opening != null && arrive.toLocalTime().isBefore(opening.from())) {
+            remarks.add(Reason.of(OutingReason.BEFORE_OPENING).with("opens", new Figure(opening.from(), CLOCK))
+                    .with("arrive", new Figure(arrive, CLOCK)));
+        }
+        if (opening != null && leave.toLocalTime().isAfter(opening.to())) {
+            remarks.add(Reason.of(OutingReason.AFTER_CLOSING).with("closes", new Figure(opening.to(), CLOCK))
+                    .with("leave", new Figure(leave, CLOCK)));
+        }
+        if (site.parking() != null && site.parking().closes() != null && leave.toLocalTime().isAfter(site.parking().closes())) {
+            remarks.add(Reason.of(OutingReason.CAR_PARK_CLOSES).with("closes", new Figure(site.parking().closes(), CLOCK))
+                    .with("leave", new Figure(leave, CLOCK)));
+        }
+        return List.copyOf(remarks);
+    }
+}

@@ -1,0 +1,113 @@
+package understorey.outing;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.kit.Intent;
+
+/** What the author wishes, as plain numbers for the order of the day. */
+final class Wishes {
+
+    /** To find the frame and put the legs up: common practice, no source. */
+    private static final int SET_UP = 3;
+    /** Common practice, no source. */
+    private static final int LENS_CHANGE = 2;
+    /** Light is judged to a twentieth: less is not worth a wait or a walk (common practice, no source). */
+    private static final double FINEST = 20;
+
+    private Wishes() {
+    }
+
+    /**
+     * The visit.
+     *
+     * @param intents in the author's order
+     * @param lenses by picture, what is changed between two that are not equal; empty when nobody knows
+     */
+    static Visit visit(VisitHours hours, Ground ground, List<Intent> intents, Quality quality, List<?> lenses) {
+        List<Stint> stints = new ArrayList<>();
+        for (int i = 0; i < intents.size(); i++) {
+            Intent intent = intents.get(i);
+            int minutes = (int) Math.max(1, (intent.duration().toSeconds() + 59) / 60);
+            int pin = intent.shot().start() == null ? Stint.ANY : hours.minute(intent.shot().start());
+            double[] means = pin == Stint.ANY ? overDay(hours, intent, minutes, quality)
+                    : new double[] {mean(hours, intent, pin, minutes, quality)};
+            stints.add(new Stint(ground.index(intent), minutes, intent.priority(), pin, before(intents, i), SET_UP,
+                    lenses.isEmpty() ? 0 : lenses.indexOf(lenses.get(i)), means));
+        }
+        return new Visit(hours.from(), hours.to(), 0, ground.ways(), LENS_CHANGE, List.copyOf(stints));
+    }
+
+    private static double mean(VisitHours hours, Intent intent, int start, int minutes, Quality quality) {
+        double sum = 0;
+        int times = 0;
+        for (int minute = 0; minute < minutes; minute += Stint.STEP) {
+            sum += quality.at(intent, hours.at(start + minute));
+            times++;
+        }
+        return rounded(sum / times);
+    }
+
+    /** The mean from every step of the day on. */
+    private static double[] overDay(VisitHours hours, Intent intent, int minutes, Quality quality) {
+        int steps = (minutes + Stint.STEP - 1) / Stint.STEP;
+        int latest = Math.max(hours.to(), hours.closes());
+        double[] sums = new double[latest / Stint.STEP + 2];
+        for (int i = 1; i < sums.length; i++) {
+            sums[i] = sums[i - 1] + quality.at(intent, hours.at((i - 1) * Stint.STEP));
+        }
+        double[] means = new double[sums.length - 1];
+        for (int i = 0; i < means.length; i++) {
+            int end = Math.min(sums.length - 1, i + steps);
+            means[i] = rounded((sums[end] - sums[i]) / (end - i));
+        }
+        return means;
+    }
+
+    private static double rounded(double quality) {
+        return Math.round(Math.max(0, Math.min(1, quality)) * FINEST) / FINEST;
+    }
+
+    /** The author's order: as written, each picture moved behind the one it must follow. */
+    static List<Intent> inOrder(List<Intent> intents) {
+        List<Intent> order = new ArrayList<>();
+        List<Intent> waiting = new ArrayList<>(intents);
+        Set<String> done = new HashSet<>();
+        while (!waiting.isEmpty()) {
+            int next = 0;
+            for (int i = waiting.size() - 1; i >= 0; i--) {
+                String after = waiting.get(i).shot().after();
+                next = after == null || done.contains(after) ? i : next;
+            }
+            Intent intent = waiting.remove(next);
+            order.add(intent);
+            done.add(intent.shot().name());
+        }
+        return order;
+    }
+
+    /** All that a picture waits for. What waits for each other in a circle stands in the order all the same, and waits no more. */
+    private static Set<Integer> before(List<Intent> order, int picture) {
+        Set<Integer> before = new HashSet<>();
+        int last = picture;
+        int next = after(order, picture);
+        while (next >= 0 && next < last) {
+            before.add(next);
+            last = next;
+            next = after(order, next);
+        }
+        return Set.copyOf(before);
+    }
+
+    /** The one that a picture waits for; −1 for none. */
+    private static int after(List<Intent> order, int picture) {
+        String after = order.get(picture).shot().after();
+        for (int i = 0; i < order.size(); i++) {
+            if (order.get(i).shot().name().equals(after)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

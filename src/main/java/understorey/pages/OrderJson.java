@@ -1,0 +1,74 @@
+package understorey.pages;
+
+import java.io.IOException;
+import java.util.function.Function;
+import understorey.brief.Brief;
+import understorey.kit.Intent;
+import understorey.outing.Alternative;
+import understorey.outing.LampHours;
+import understorey.outing.Leg;
+import understorey.outing.Safety;
+import understorey.outing.WalkOut;
+import understorey.reason.Reason;
+
+/** The day on the ground in {@code plan.json}. */
+final class OrderJson {
+
+    private final Brief brief;
+    private final Function<Reason, String> sentences;
+
+    OrderJson(Brief brief, Function<Reason, String> sentences) {
+        this.brief = brief;
+        this.sentences = sentences;
+    }
+
+    void leg(Json json, Leg leg) throws IOException {
+        json.time("from", leg.from()).time("to", leg.to()).word("what", leg.what())
+                .text("spot", name(leg.spot()))
+                .text("shot", leg.shot())
+                .text("why", leg.why() == null ? null : sentences.apply(leg.why()));
+    }
+
+    void told(Json json, Intent intent) throws IOException {
+        json.text("shot", intent.shot().name()).word("role", intent.role())
+                .span("taken", brief.outing().timeOf(intent.shot().name()));
+    }
+
+    void alternative(Json json, Alternative alternative) throws IOException {
+        json.word("day", alternative.day())
+                .objects("running_order", alternative.outing().legs(), this::leg)
+                .objects("changes", alternative.changes(), (change, item) -> change.text("shot", item.shot())
+                        .span("planned", item.planned()).span("then", item.then()))
+                .objects("instead", alternative.instead(), (instead, intent) -> instead.text("shot", intent.shot().name())
+                        .text("otherwise", intent.shot().otherwise()));
+    }
+
+    void lamp(Json json) throws IOException {
+        LampHours lamp = brief.outing().lamp();
+        json.time("until", lamp.until()).time("from", lamp.from()).truth("all_the_time", lamp.allDay());
+    }
+
+    /** Without the message: that is for one reader only. */
+    void safety(Json json) throws IOException {
+        Safety safety = brief.safety();
+        WalkOut out = safety.walkOut();
+        Safety.Closing closing = safety.closing();
+        json.time("back", safety.back()).time("leave_last_spot_by", safety.leaveLastSpotBy())
+                .time("last_light", safety.lastLight()).count("daylight_margin_min", minutes(safety.daylightMargin()))
+                .text("farthest_spot", out == null ? null : name(out.spot()))
+                .count("walk_out_min", out == null ? null : out.minutes())
+                .count("walk_out_longest_min", out == null ? null : out.longestMinutes())
+                .truth("walk_out_dark", out == null ? null : out.dark())
+                .time("closes", closing == null ? null : closing.at())
+                .text("closing", closing == null ? null : closing.carPark() ? "car park" : "site")
+                .count("closes_after_sunset_min", closing == null ? null : minutes(closing.afterSunset()));
+    }
+
+    private static Integer minutes(Long minutes) {
+        return minutes == null ? null : Integer.valueOf(minutes.intValue());
+    }
+
+    private String name(String spot) {
+        return spot == null ? brief.trip().site().name() : spot;
+    }
+}

@@ -1,0 +1,170 @@
+package understorey.scene;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.outing.Leg;
+import understorey.outing.Outing;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Label;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+import understorey.sky.Interval;
+
+/**
+ * The running order as a time line: a row a picture in the order taken, with its walk, its setting up, its wait and its
+ * shooting, and behind them the hours of the light it wishes for; last the way back.
+ */
+public final class OrderChart {
+
+    private static final double WIDTH = 720;
+    private static final double LEFT = 10;
+    private static final double RIGHT = 710;
+    private static final double ROW = 46;
+    private static final double TEXT = 16;
+    private static final double TRACK_TOP = 22;
+    private static final double TRACK = 18;
+    private static final double LEAST_NUMBERED = 24;
+
+    private final Outing outing;
+    private final ZonedDateTime from;
+    private final ZonedDateTime to;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Point> hours = new ArrayList<>();
+
+    /**
+     * What is known of a picture beside its time.
+     *
+     * @param windows hours of the light it wishes for; none when it wishes for nothing
+     */
+    public record Picture(int number, String name, List<Interval> windows) {
+    }
+
+    private OrderChart(Outing outing) {
+        this.outing = outing;
+        this.from = outing.arrive().truncatedTo(ChronoUnit.HOURS);
+        ZonedDateTime end = outing.legs().isEmpty() || last().isBefore(outing.leave()) ? outing.leave() : last();
+        this.to = end.plusMinutes(59).truncatedTo(ChronoUnit.HOURS);
+    }
+
+    /** The time line; null when no picture is taken. */
+    public static Drawing of(Outing outing, List<Picture> pictures, String title) {
+        List<Picture> taken = new ArrayList<>();
+        for (Leg leg : outing.legs()) {
+            if (leg.what() == Leg.What.SHOOT) {
+                pictures.stream().filter(picture -> picture.name().equals(leg.shot())).forEach(taken::add);
+            }
+        }
+        return taken.isEmpty() ? null : new OrderChart(outing).draw(taken, title);
+    }
+
+    private ZonedDateTime last() {
+        return outing.legs().get(outing.legs().size() - 1).to();
+    }
+
+    private Drawing draw(List<Picture> taken, String title) {
+        double y = 0;
+        List<String> says = new ArrayList<>();
+        for (Picture picture : taken) {
+            row(picture, y);
+            says.add(says(picture));
+            y += ROW;
+        }
+        if (outing.legs().get(outing.legs().size() - 1).shot() == null) {
+            back(y);
+            says.add("back at " + DayFrame.clock(last()));
+            y += ROW;
+        }
+        marks.add(0, new Drawing.Hatch("hair", hours));
+        axis(y);
+        return new Drawing(WIDTH, y + 30, title, String.join("; ", says) + ".", List.copyOf(marks));
+    }
+
+    private void row(Picture picture, double top) {
+        marks.add(label("words", Anchor.START, LEFT, top + TEXT,
+                Lanes.shortened(picture.number() + " " + picture.name(), RIGHT - LEFT)));
+        track(top);
+        for (Interval window : picture.windows()) {
+            box("window", window.from(), window.to(), top + TRACK_TOP, TRACK);
+        }
+        for (Leg leg : outing.legs()) {
+            if (picture.name().equals(leg.shot())) {
+                leg(leg, picture, top + TRACK_TOP);
+            }
+        }
+    }
+
+    /** The hours, where a row has no words. */
+    private void track(double top) {
+        for (ZonedDateTime hour = from; !hour.isAfter(to); hour = hour.plusHours(1)) {
+            hours.add(new Point(x(hour), top + TRACK_TOP));
+            hours.add(new Point(x(hour), top + ROW));
+        }
+    }
+
+    private void leg(Leg leg, Picture picture, double top) {
+        switch (leg.what()) {
+            case WALK -> line("walk", leg, top + TRACK / 2);
+            case WAIT -> line("wait", leg, top + TRACK / 2);
+            case SET_UP -> box("set-up", leg.from(), leg.to(), top + 4, TRACK - 8);
+            case SHOOT -> {
+                box("picture", leg.from(), leg.to(), top, TRACK);
+                if (x(leg.to()) - x(leg.from()) >= LEAST_NUMBERED) {
+                    marks.add(label("picture-number", Anchor.MIDDLE, (x(leg.from()) + x(leg.to())) / 2, top + 14.5,
+                            String.valueOf(picture.number())));
+                }
+            }
+        }
+    }
+
+    private void back(double top) {
+        marks.add(label("words", Anchor.START, LEFT, top + TEXT, "the way back"));
+        track(top);
+        line("walk", outing.legs().get(outing.legs().size() - 1), top + TRACK_TOP + TRACK / 2);
+    }
+
+    private void line(String style, Leg leg, double y) {
+        marks.add(new Drawing.Line(style, List.of(new Point(x(leg.from()), y), new Point(x(leg.to()), y))));
+    }
+
+    /** As much of a stretch as the chart has hours for. */
+    private void box(String style, ZonedDateTime begin, ZonedDateTime end, double top, double height) {
+        double left = Math.max(LEFT, x(begin));
+        double right = Math.min(RIGHT, x(end));
+        if (right > left) {
+            marks.add(new Drawing.Box(style, tenth(left), top, tenth(right - left), height));
+        }
+    }
+
+    private void axis(double y) {
+        marks.add(new Drawing.Line("axis", List.of(new Point(LEFT, y), new Point(RIGHT, y))));
+        long step = 1 + Duration.between(from, to).toHours() / 10;
+        for (ZonedDateTime hour = from; !hour.isAfter(to); hour = hour.plusHours(step)) {
+            double centre = Math.min(RIGHT - 24, Math.max(LEFT + 24, x(hour)));
+            marks.add(label("figure", Anchor.MIDDLE, centre, y + 20, DayFrame.clock(hour)));
+        }
+    }
+
+    private String says(Picture picture) {
+        Interval time = outing.timeOf(picture.name());
+        List<String> windows = new ArrayList<>();
+        picture.windows().forEach(window -> windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to())));
+        return picture.number() + " " + picture.name() + " " + DayFrame.clock(time.from()) + " to " + DayFrame.clock(time.to())
+                + (windows.isEmpty() ? "" : ", its light " + String.join(" and ", windows));
+    }
+
+    private double x(ZonedDateTime time) {
+        double share = (double) Duration.between(from, time).toSeconds() / Duration.between(from, to).toSeconds();
+        return LEFT + share * (RIGHT - LEFT);
+    }
+
+    private static Label label(String style, Anchor anchor, double x, double y, String text) {
+        return new Label(style, anchor, new Point(x, y), text);
+    }
+
+    private static double tenth(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+}

@@ -1,0 +1,139 @@
+package understorey.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.outing.GroundPlan;
+import understorey.scene.Drawing.Anchor;
+import understorey.scene.Drawing.Label;
+import understorey.scene.Drawing.Mark;
+import understorey.scene.Drawing.Point;
+
+/** The spots of a wood as a small plan to scale, north up, with the walks of the day and their lengths as the crow flies. */
+public final class SpotPlan {
+
+    private static final double WIDTH = 720;
+    private static final double HIGHEST = 320;
+    private static final double MARGIN = 44;
+    private static final double FOOT = 44;
+    private static final double DOT = 5;
+    /** Nothing is drawn larger than this, px a metre. */
+    private static final double LARGEST = 2;
+    private static final double LONGEST_BAR = 240;
+
+    private final GroundPlan plan;
+    private final double west;
+    private final double north;
+    private final double scale;
+    private final double height;
+    private final double indent;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private SpotPlan(GroundPlan plan) {
+        this.plan = plan;
+        double east = plan.places().stream().mapToDouble(GroundPlan.Place::eastM).max().orElseThrow();
+        double south = plan.places().stream().mapToDouble(GroundPlan.Place::northM).min().orElseThrow();
+        this.west = plan.places().stream().mapToDouble(GroundPlan.Place::eastM).min().orElseThrow();
+        this.north = plan.places().stream().mapToDouble(GroundPlan.Place::northM).max().orElseThrow();
+        this.scale = Math.min(LARGEST, Math.min((WIDTH - 2 * MARGIN) / Math.max(1, east - west),
+                (HIGHEST - 2 * MARGIN) / Math.max(1, north - south)));
+        this.height = 2 * MARGIN + (north - south) * scale + FOOT;
+        this.indent = (WIDTH - (east - west) * scale) / 2;
+    }
+
+    /** The plan; null when there is none. */
+    public static Drawing of(GroundPlan plan, String title) {
+        return plan == null ? null : new SpotPlan(plan).draw(title);
+    }
+
+    private Drawing draw(String title) {
+        double barM = barM();
+        for (GroundPlan.Way way : plan.ways()) {
+            marks.add(new Drawing.Line("walk", List.of(at(way.from()), at(way.to()))));
+        }
+        marks.addAll(frame(barM));
+        Lettering lettering = Lettering.of(marks);
+        for (GroundPlan.Place place : plan.places()) {
+            marks.add(new Drawing.Dot("ground-spot", at(place), DOT));
+            lettering.avoid(List.of(new Point(at(place).x() - DOT, at(place).y()), new Point(at(place).x() + DOT, at(place).y())));
+        }
+        plan.ways().forEach(way -> lettering.avoid(List.of(at(way.from()), at(way.to()))));
+        plan.places().forEach(place -> name(place, lettering));
+        plan.ways().forEach(way -> length(way, lettering));
+        return new Drawing(WIDTH, height, title, says(), List.copyOf(marks));
+    }
+
+    /** A bar of a round length, and an arrow to the north. */
+    private List<Mark> frame(double barM) {
+        double y = height - 14;
+        double end = 10 + barM * scale;
+        return List.of(new Drawing.Hatch("ground-line", List.of(new Point(10, y), new Point(end, y), new Point(10, y - 5), new Point(10, y + 5),
+                        new Point(end, y - 5), new Point(end, y + 5))),
+                new Label("figure", Anchor.START, new Point(end + 8, y + 5), metres(barM)),
+                new Drawing.Line("ground-line", List.of(new Point(700, height - 8), new Point(700, height - 46))),
+                new Drawing.Line("ground-line", List.of(new Point(694, height - 36), new Point(700, height - 46), new Point(706, height - 36))),
+                new Label("figure", Anchor.END, new Point(690, height - 24), "north"));
+    }
+
+    /** One, two or five times a power of ten, the longest that fits. */
+    private double barM() {
+        double power = Math.pow(10, Math.floor(Math.log10(LONGEST_BAR / scale)));
+        double times = LONGEST_BAR / scale / power;
+        return power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
+    }
+
+    /** Beside, above or below its dot, where there is room; left out where there is none, for the text says it. */
+    private void name(GroundPlan.Place place, Lettering lettering) {
+        Point at = at(place);
+        String name = Lanes.shortened(place.name(), WIDTH / 3);
+        for (Label label : List.of(new Label("words", Anchor.START, new Point(at.x() + 10, at.y() + 5), name),
+                new Label("words", Anchor.END, new Point(at.x() - 10, at.y() + 5), name),
+                new Label("words", Anchor.MIDDLE, new Point(at.x(), at.y() - 11), name),
+                new Label("words", Anchor.MIDDLE, new Point(at.x(), at.y() + 22), name),
+                new Label("words", Anchor.START, new Point(at.x() + 7, at.y() - 9), name),
+                new Label("words", Anchor.START, new Point(at.x() + 7, at.y() + 19), name),
+                new Label("words", Anchor.END, new Point(at.x() - 7, at.y() - 9), name),
+                new Label("words", Anchor.END, new Point(at.x() - 7, at.y() + 19), name))) {
+            if (onSheet(label) && lettering.place(label)) {
+                marks.add(label);
+                return;
+            }
+        }
+    }
+
+    private void length(GroundPlan.Way way, Lettering lettering) {
+        Point middle = new Point((at(way.from()).x() + at(way.to()).x()) / 2, (at(way.from()).y() + at(way.to()).y()) / 2);
+        String words = metres(way.metres());
+        for (double away = 14; away <= 34; away += 10) {
+            for (Label label : List.of(new Label("figure", Anchor.START, new Point(middle.x() + away, middle.y() + 5), words),
+                    new Label("figure", Anchor.END, new Point(middle.x() - away, middle.y() + 5), words),
+                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() - away), words),
+                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() + away + 11), words))) {
+                if (onSheet(label) && lettering.place(label)) {
+                    marks.add(label);
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean onSheet(Label label) {
+        Lettering.Stretch stretch = Lettering.Stretch.of(label);
+        return stretch.left() >= 0 && stretch.right() <= WIDTH && stretch.top() >= 0 && stretch.bottom() <= height;
+    }
+
+    private Point at(GroundPlan.Place place) {
+        return new Point(indent + (place.eastM() - west) * scale, MARGIN + (north - place.northM()) * scale);
+    }
+
+    private String says() {
+        List<String> says = new ArrayList<>();
+        plan.ways().forEach(way -> says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres())
+                + " as the crow flies, " + way.minutes() + "\u00a0min"));
+        return says.isEmpty() ? "No walk between spots." : String.join("; ", says) + ".";
+    }
+
+    /** To ten metres. */
+    private static String metres(double metres) {
+        return metres >= 1000 ? Math.round(metres / 100) / 10.0 + "\u00a0km" : Math.round(metres / 10) * 10 + "\u00a0m";
+    }
+}

@@ -1,0 +1,85 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.MAY_DAY;
+import static understorey.Samples.picture;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.light.Outlook;
+import understorey.outing.Alternative;
+import understorey.plan.ForecastHour;
+import understorey.plan.LightWish;
+import understorey.plan.Shot;
+import understorey.plan.SkyWord;
+import understorey.plan.Trip;
+
+class OrderPlannerTest {
+
+    private static final Shot HIGH = wishing("high", LightWish.OVERHEAD, "Go home.");
+    private static final Shot LOW = wishing("low", LightWish.LOW_SUN, null);
+
+    private static Shot wishing(String name, LightWish wish, String otherwise) {
+        Shot shot = picture(name).at("Bank").shot();
+        return new Shot(name, shot.role(), shot.subject(), shot.spot(), null, null, null, null, null, null, List.of(wish), null, null, null,
+                null, otherwise, null, null, null, null);
+    }
+
+    private static Brief brief(SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
+        Trip trip = Samples.trip(Samples.wood(), MAY_DAY, "05:30", "13:30", forecast, shots);
+        return Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
+                List.of(), null, sky, forecast, null, trip.shots(), null));
+    }
+
+    /** In the file the picture of the high sun stands first; the sun stands high at noon, 13:14 of British summer. */
+    @Test
+    void takesEachPictureInTheLightItWishesFor() {
+        Brief brief = brief(SkyWord.CLEAR, List.of(), HIGH, LOW);
+        assertTrue(brief.outing().timeOf("low").to().isBefore(brief.outing().timeOf("high").from()));
+        assertEquals(Outlook.Grade.GOOD, brief.shot("high").outlook().grade());
+        assertEquals(Outlook.Grade.GOOD, brief.shot("low").outlook().grade());
+        for (ShotBrief shot : brief.shots()) {
+            Duration planned = Duration.between(brief.outing().timeOf(shot.intent().shot().name()).from(), shot.light().sun().time());
+            assertEquals(Duration.ofSeconds(450), planned, "exposure and sketch are of the middle of the time found");
+        }
+    }
+
+    @Test
+    void saysWhatElseToDoIfTheSunDoesNotCome() {
+        Brief brief = brief(SkyWord.CLEAR, List.of(), HIGH, LOW);
+        assertEquals(List.of(Alternative.Day.OVERCAST, Alternative.Day.RAIN), brief.alternatives().stream().map(Alternative::day).toList());
+        Alternative overcast = brief.alternatives().get(0);
+        assertEquals(List.of("high"), overcast.instead().stream().map(intent -> intent.shot().name()).toList());
+        assertEquals(2, overcast.changes().size());
+        assertTrue(overcast.outing().timeOf("high").from().toLocalTime().isBefore(LocalTime.of(8, 0)), "there is nothing to wait for");
+    }
+
+    @Test
+    void waitsForDropsOnlyOnAWetDay() {
+        Brief brief = brief(SkyWord.CLEAR, List.of(Samples.hour(MAY_DAY, "05:00", 1.0, 1.0, 0.0), Samples.hour(MAY_DAY, "14:00", 1.0, 1.0, 0.0)),
+                wishing("drops", LightWish.AFTER_RAIN, "Look for a hoverfly."), LOW);
+        assertTrue(brief.alternatives().stream().noneMatch(alternative -> alternative.day() == Alternative.Day.RAIN
+                && alternative.instead().stream().anyMatch(intent -> intent.shot().name().equals("drops"))));
+    }
+
+    /** Nobody told the clouds after seven: a middle sky then is better than the overcast one told before. */
+    @Test
+    void plansHoursOfWhichNobodyToldTheClouds() {
+        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", null, null, 8.0), Samples.hour(MAY_DAY, "06:00", null, null, 8.0)),
+                HIGH);
+        assertNotNull(brief.outing().timeOf("high"));
+        assertTrue(brief.outing().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
+    }
+
+    @Test
+    void plansWithAMiddleSkyWhereNobodySaidAnything() {
+        Brief brief = brief(null, List.of(), HIGH, LOW);
+        assertTrue(brief.outing().timeOf("low").to().isBefore(brief.outing().timeOf("high").from()));
+        assertTrue(brief.outing().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
+    }
+}

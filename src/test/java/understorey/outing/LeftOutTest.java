@@ -1,0 +1,66 @@
+package understorey.outing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static understorey.Samples.MAY_DAY;
+import static understorey.Samples.picture;
+import static understorey.Samples.trip;
+import static understorey.Samples.wood;
+
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.kit.Intent;
+import understorey.light.LightTable;
+import understorey.plan.Parking;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.SunDay;
+
+/** Gate to footbridge nine minutes, footbridge to bank six, three minutes to set up. */
+class LeftOutTest {
+
+    private static Site gated() {
+        return wood(wood().spots(), wood().walks(), null, new Parking("Gate", null, null));
+    }
+
+    private static Outing plan(Trip trip) {
+        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        return RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()));
+    }
+
+    private static Shot must(Samples.Picture picture) {
+        Shot shot = picture.shot();
+        return new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(), shot.sharp(),
+                shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(), shot.polariser(), shot.duration(), 3, null, null,
+                shot.tiltDeg(), shot.start(), shot.after(), shot.printWidthM());
+    }
+
+    /** Both are done at 7:20, back at 7:29; the grid rounds the others. */
+    @Test
+    void saysWhatWouldMakeRoomForEveryMust() {
+        Shot first = must(picture("a").at("Footbridge").minutes(30));
+        Shot second = must(picture("b").at("Footbridge").minutes(30));
+        Outing outing = plan(trip(gated(), "06:00", "07:20", first, second, picture("c").at("Footbridge").shot()));
+        assertEquals(LocalTime.parse("06:15"), outing.timeOf("a").from().toLocalTime());
+        assertEquals(LocalTime.parse("06:50"), outing.timeOf("c").from().toLocalTime());
+        assertEquals(List.of("NO_TIME_LEFT", "ROOM_BY_ARRIVING", "ROOM_BY_LEAVING", "ROOM_BY_SHORTENING"),
+                Samples.kinds(outing.remarks()));
+        assertEquals("b", outing.remarks().get(0).figures().get("shot").value());
+        assertEquals(9, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_LEAVING, "minutes"));
+        assertEquals(7, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_ARRIVING, "minutes"));
+        assertEquals(8, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_SHORTENING, "minutes"));
+    }
+
+    @Test
+    void saysThatTwoPinsClash() {
+        Outing outing = plan(trip(gated(), "06:00", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
+                must(picture("b").at("Bank").pinned("07:20"))));
+        assertEquals(List.of("PINS_CLASH", "ROOM_BY_SHORTENING"), Samples.kinds(outing.remarks()));
+        assertEquals(4, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_SHORTENING, "minutes"));
+        Outing far = plan(trip(gated(), "06:00", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
+                must(picture("b").at("Bank").pinned("07:04"))));
+        assertEquals(List.of("PINS_CLASH", "NO_ROOM"), Samples.kinds(far.remarks()));
+    }
+}

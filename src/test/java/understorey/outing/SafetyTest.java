@@ -1,0 +1,130 @@
+package understorey.outing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.MAY_DAY;
+import static understorey.Samples.picture;
+import static understorey.Samples.spot;
+import static understorey.Samples.wood;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.Samples;
+import understorey.kit.Intent;
+import understorey.light.LightAt;
+import understorey.light.LightTable;
+import understorey.plan.Contact;
+import understorey.plan.Opening;
+import understorey.plan.Parking;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.SunDay;
+
+class SafetyTest {
+
+    private static Safety plan(Trip trip, LocalDate date) {
+        SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
+        List<LightAt> light = LightTable.of(trip.site(), null, date);
+        return Safety.of(trip, sun, light, RunningOrder.of(trip, date, sun, light, Intent.of(trip.shots())));
+    }
+
+    private static Safety plan(Trip trip) {
+        return plan(trip, MAY_DAY);
+    }
+
+    private static Site gated(Opening opening, String parkCloses) {
+        return wood(wood().spots(), wood().walks(), opening, new Parking("Gate", parkCloses == null ? null : at(parkCloses), null));
+    }
+
+    private static Trip trip(Site site, String arrive, String leave, Contact contact, Shot... shots) {
+        Trip trip = Samples.trip(site, arrive, leave, shots);
+        return new Trip(trip.title(), trip.slug(), null, site, trip.when(), trip.arrive(), trip.leave(), trip.gear(), List.of(), contact,
+                null, List.of(), null, trip.shots(), null);
+    }
+
+    private static LocalTime at(String time) {
+        return LocalTime.parse(time);
+    }
+
+    private static final Shot BANK = picture("a").at("Bank").shot();
+    private static final Shot BRIDGE = picture("b").at("Footbridge").shot();
+
+    @Test
+    void countsTheDaylightLeftOnceBack() {
+        Safety safety = plan(trip(gated(null, null), "06:00", "10:00", null, BANK));
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        assertEquals(at("06:50"), safety.back().toLocalTime());
+        assertEquals(at("09:45"), safety.leaveLastSpotBy().toLocalTime());
+        assertTrue(Duration.between(sun.civilDusk(), safety.lastLight()).abs().toMinutes() <= 10, "no tree stands over it");
+        assertEquals(Duration.between(safety.back(), safety.lastLight()).toMinutes(), safety.daylightMargin());
+        assertNull(safety.closing());
+        assertNull(safety.message());
+    }
+
+    @Test
+    void isShortOfDaylightAfterDusk() {
+        Safety safety = plan(trip(gated(null, null), "21:00", "23:30", null, picture("a").at("Bank").pinned("22:30").shot()));
+        assertTrue(safety.daylightMargin() < 0);
+        assertEquals(new WalkOut("Bank", 22, 22, true), safety.walkOut());
+    }
+
+    @Test
+    void walksOutFromTheFarthestSpotVisited() {
+        assertEquals(new WalkOut("Bank", 15, 15, false), plan(trip(gated(null, null), "06:00", "10:00", null, BRIDGE, BANK)).walkOut());
+        assertEquals(new WalkOut("Footbridge", 9, 9, false), plan(trip(gated(null, null), "06:00", "10:00", null, BRIDGE)).walkOut());
+        assertNull(plan(trip(gated(null, null), "06:00", "06:10", null, BRIDGE)).walkOut());
+    }
+
+    /** A degree of latitude is 111.195 km; Irmischer and Clarke's 3.9463 km/h on the flat is the slowest of the five. */
+    @Test
+    void allowsForTheSlowestPaceWhereNobodyTimedTheWalk() {
+        Site site = wood(List.of(spot("Gate", 52.0, -3.5, null), spot("Far", 52.01, -3.5, null)), List.of(), null,
+                new Parking("Gate", null, null));
+        WalkOut out = plan(trip(site, "06:00", "10:00", null, picture("a").at("Far").shot())).walkOut();
+        assertEquals(Math.ceil(1.11195 * 1.3 / (5.0367 * 0.85) * 60), out.minutes());
+        assertEquals(Math.ceil(1.11195 * 1.3 / (3.9463 * 0.85) * 60), out.longestMinutes());
+    }
+
+    @Test
+    void setsTheFirstGateToShutAgainstSunset() {
+        Opening opening = new Opening(at("05:00"), at("20:00"));
+        assertEquals(at("20:00"), plan(trip(gated(opening, null), "06:00", "10:00", null, BANK)).closing().at().toLocalTime());
+        Safety.Closing park = plan(trip(gated(opening, "19:00"), "06:00", "10:00", null, BANK)).closing();
+        assertTrue(park.carPark());
+        assertTrue(park.afterSunset() < 0, "it shuts by day");
+        assertFalse(plan(trip(gated(opening, "21:00"), "06:00", "10:00", null, BANK)).closing().carPark());
+    }
+
+    @Test
+    void leavesWordWhereToLookAndWhenToWorry() {
+        Safety.Message message = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("11:00")), BRIDGE, BANK))
+                .message();
+        assertEquals("my sister", message.tell());
+        assertEquals(List.of("Footbridge", "Bank"), message.route());
+        assertEquals("Gate", message.base());
+        assertEquals(at("11:00"), message.backBy().toLocalTime());
+        assertEquals(at("11:30"), message.actFrom().toLocalTime());
+        Safety early = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("06:30")), BANK));
+        assertEquals(List.of("BACK_TOO_LATE"), Samples.kinds(early.remarks()));
+        ZonedDateTime leave = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", null), BANK)).message().backBy();
+        assertEquals(at("10:00"), leave.toLocalTime());
+    }
+
+    @Test
+    void hasNoLastLightInAPolarNightOrDay() {
+        for (Places place : List.of(Places.POLAR_NIGHT, Places.POLAR_DAY)) {
+            Site site = wood(place, wood().spots(), wood().walks(), new Opening(at("05:00"), at("20:00")), new Parking("Gate", null, null));
+            Safety safety = plan(trip(site, "11:00", "13:00", null, BRIDGE), place.date());
+            assertEquals(place == Places.POLAR_DAY, safety.lastLight() == null);
+            assertNull(safety.closing().afterSunset());
+        }
+    }
+}

@@ -1,0 +1,67 @@
+package understorey.outing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Visits made up at random, the same for the same seed. */
+final class SmallTrips {
+
+    private final Random random;
+
+    SmallTrips(long seed) {
+        random = new Random(seed);
+    }
+
+    /** So many pictures in a visit of so many minutes that begins or ends in the dark, or does not. */
+    Visit visit(int pictures, int minutes, int spots) {
+        int from = 300 + random.nextInt(7);
+        List<Stint> stints = new ArrayList<>();
+        for (int i = 0; i < pictures; i++) {
+            Stint stint = stint(i, from, minutes, spots);
+            Set<Integer> after = new TreeSet<>(stint.after());
+            stint.after().forEach(other -> after.addAll(stints.get(other).after()));
+            stints.add(stint.after(Set.copyOf(after)));
+        }
+        return new Visit(from, from + minutes, random.nextInt(spots), ways(spots, from, minutes), random.nextInt(4), List.copyOf(stints));
+    }
+
+    private Stint stint(int i, int from, int minutes, int spots) {
+        double[] quality = new double[288];
+        double height = random.nextInt(11) / 10.0;
+        int middle = (from + random.nextInt(minutes)) / Stint.STEP;
+        int width = 1 + random.nextInt(8);
+        boolean flat = random.nextInt(3) == 0;
+        for (int t = 0; t < quality.length; t++) {
+            quality[t] = flat ? height : Math.max(0, height - Math.abs(t - middle) / (double) width / 2);
+        }
+        int pin = random.nextInt(5) == 0 ? from + random.nextInt(minutes) : Stint.ANY;
+        Set<Integer> after = new TreeSet<>();
+        if (i > 0 && random.nextInt(4) == 0) {
+            after.add(random.nextInt(i));
+        }
+        return new Stint(random.nextInt(spots), 4 + random.nextInt(18), 1 + random.nextInt(3), pin, Set.copyOf(after), random.nextInt(4),
+                random.nextInt(3), pin == Stint.ANY ? quality : new double[] {height});
+    }
+
+    /** Minutes need not keep to the triangle: going round may be quicker. */
+    private Ways ways(int spots, int from, int minutes) {
+        int[][] lit = new int[spots][spots];
+        int[][] dark = new int[spots][spots];
+        for (int a = 0; a < spots; a++) {
+            for (int b = 0; b < spots; b++) {
+                lit[a][b] = a == b ? 0 : 1 + random.nextInt(15);
+                dark[a][b] = a == b ? 0 : (int) Math.ceil(lit[a][b] / 0.7);
+            }
+        }
+        boolean[] night = new boolean[1440];
+        int dawn = from - 20 + random.nextInt(60);
+        int dusk = from + minutes - 40 + random.nextInt(60);
+        for (int t = 0; t < night.length; t++) {
+            night[t] = t < dawn || t >= dusk;
+        }
+        return new Ways(lit, dark, night);
+    }
+}

@@ -1,0 +1,83 @@
+package understorey.pages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.brief.Brief;
+import understorey.outing.Leg;
+
+class OrderViewTest {
+
+    private static final Brief FULL = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
+
+    @Test
+    void tiesTheStoryAndTheOrderOfTakingToEachOther() {
+        OrderView order = OrderView.of(FULL, Trips.sentences());
+        List<String> shooting = new ArrayList<>();
+        List<String> told = new ArrayList<>();
+        for (OrderView.Step step : order.steps()) {
+            if (step.shoot()) {
+                shooting.add(step.what().substring(2));
+                told.add(step.told());
+            } else {
+                assertEquals("", step.told());
+            }
+        }
+        assertEquals(4, shooting.size());
+        for (int i = 0; i < order.taken().size(); i++) {
+            String name = FULL.story().sequence().get(i).shot().name();
+            int taken = shooting.indexOf(name);
+            assertTrue(order.taken().get(i).startsWith(List.of("1st", "2nd", "3rd", "4th").get(taken) + ", "), order.taken().toString());
+            assertEquals(List.of("1st", "2nd", "3rd", "4th").get(i), told.get(taken));
+        }
+    }
+
+    @Test
+    void saysWhatAWaitIsFor() {
+        OrderView order = OrderView.of(FULL, Trips.sentences());
+        long waits = FULL.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
+        List<String> worded = order.steps().stream().map(OrderView.Step::what).filter(what -> what.startsWith("wait: ")).toList();
+        assertTrue(waits > 0);
+        assertEquals(waits, worded.size());
+        worded.forEach(what -> assertFalse(what.endsWith("."), what));
+    }
+
+    @Test
+    void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
+        OrderView.Message message = OrderView.of(FULL, Trips.sentences()).message();
+        assertEquals("my sister, by text", message.tell());
+        assertEquals("12:00", message.backBy());
+        assertEquals("12:30", message.actFrom());
+        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Trips.sentences()).message());
+    }
+
+    @Test
+    void drawsThePlanOfTheSpotsOnlyWhereTheyMayBeKnownExactly() {
+        assertNotNull(OrderView.of(FULL, Trips.sentences()).spotPlan());
+        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Trips.sentences()).spotPlan());
+        assertNull(OrderView.of(Trips.brief(Trips.sensitive(Places.MID_LATITUDE, Trips.HIDDEN)), Trips.sentences()).spotPlan());
+    }
+
+    @Test
+    void saysThatAPictureIsNotTaken() {
+        Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
+                LocalTime.of(5, 30), List.of()));
+        assertEquals(3, OrderView.of(brief, Trips.sentences()).taken().stream().filter("not taken: no time left"::equals).count());
+    }
+
+    @Test
+    void tellsTheWayOutAndTheLastLight() {
+        List<Row> rows = OrderView.of(FULL, Trips.sentences()).safety();
+        assertEquals(List.of("Back", "Last light", "Way out"), rows.stream().map(Row::name).toList());
+        assertTrue(rows.get(1).text().matches("2\\d:\\d\\d on the darkest floor visited, 1\\d\u00a0h(?: \\d+\u00a0min)? after you are back"),
+                rows.get(1).text());
+    }
+}

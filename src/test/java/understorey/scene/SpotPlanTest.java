@@ -1,0 +1,67 @@
+package understorey.scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import understorey.outing.GroundPlan;
+import understorey.outing.GroundPlan.Place;
+import understorey.outing.GroundPlan.Way;
+import understorey.scene.Drawing.Point;
+
+class SpotPlanTest {
+
+    private static final Place GATE = new Place("Gate", 0, 0);
+    private static final Place BANK = new Place("Bank", 300, 400);
+    private static final Place STUMP = new Place("Stump", -100, 200);
+    private static final GroundPlan PLAN = new GroundPlan(List.of(GATE, BANK, STUMP), List.of(new Way(GATE, BANK, 500, 9)));
+
+    private static List<Point> dots(Drawing drawing) {
+        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Dot).map(mark -> ((Drawing.Dot) mark).at()).toList();
+    }
+
+    private static double apart(Point a, Point b) {
+        return Math.hypot(a.x() - b.x(), a.y() - b.y());
+    }
+
+    @Test
+    void laysTheSpotsToTheScaleOfItsBarWithNorthUp() {
+        Drawing drawing = SpotPlan.of(PLAN, "The spots");
+        List<Point> dots = dots(drawing);
+        assertTrue(dots.get(1).y() < dots.get(0).y() && dots.get(1).x() > dots.get(0).x(), "Bank lies north-east of the gate");
+        Drawing.Hatch bar = drawing.marks().stream().filter(mark -> mark instanceof Drawing.Hatch).map(Drawing.Hatch.class::cast)
+                .findFirst().orElseThrow();
+        double barPx = apart(bar.ends().get(0), bar.ends().get(1));
+        assertEquals("200\u00a0m", Charts.labels(drawing).get(0).text());
+        assertEquals(500 / 200.0, apart(dots.get(0), dots.get(1)) / barPx, 0.01);
+        assertEquals(Math.hypot(100, 200) / 200, apart(dots.get(0), dots.get(2)) / barPx, 0.01);
+        assertEquals("Gate to Bank 500\u00a0m as the crow flies, 9\u00a0min.", drawing.says());
+        assertTrue(Charts.labels(drawing).stream().anyMatch(label -> label.text().equals("500\u00a0m")));
+    }
+
+    @Test
+    void isNotDrawnWhereThereIsNoPlan() {
+        assertNull(SpotPlan.of(null, "The spots"));
+    }
+
+    @Test
+    void noTwoWordsTouchWhereverTheSpotsLie() {
+        Random random = new Random(14);
+        for (int i = 0; i < 200; i++) {
+            double reach = Math.pow(10, 1 + 4 * random.nextDouble());
+            List<Place> places = new ArrayList<>();
+            List<Way> ways = new ArrayList<>();
+            for (int spot = 0; spot < 2 + i % 9; spot++) {
+                places.add(new Place(Charts.NAMES.get(spot % 5), reach * random.nextDouble(), reach * random.nextDouble() * (i % 3)));
+                if (spot > 0) {
+                    ways.add(new Way(places.get(spot - 1), places.get(spot), reach, spot));
+                }
+            }
+            OrderChartTest.onSheet(SpotPlan.of(new GroundPlan(places, ways), "Plan " + i));
+        }
+    }
+}
