@@ -9,9 +9,10 @@ import understorey.plan.Sharp;
  *
  * @param first  where to begin
  * @param widest the smallest f-number that still holds what was asked; {@code first} where nothing may be given
+ * @param open   the smallest f-number that there is leave for: past a depth that nobody asked for, that of the lens
  * @param why    it begins there
  */
-record Aperture(double first, double widest, ExposureReason why) {
+record Aperture(double first, double widest, double open, ExposureReason why) {
 
     /**
      * A view begins where defocus and diffraction balance, since its ends gain by it and nothing else is lost; a
@@ -25,7 +26,7 @@ record Aperture(double first, double widest, ExposureReason why) {
         double open = StopScale.nextFNumberUp(fit.fNumberWidest());
         double limit = Math.max(StopScale.snapFNumber(fit.fNumberUseful()), open);
         if (!fit.holdsDepth()) {
-            return only(limit, ExposureReason.APERTURE_AT_LIMIT);
+            return new Aperture(limit, limit, fit.depthIsProposed() ? open : limit, ExposureReason.APERTURE_AT_LIMIT);
         }
         boolean wideOpen = fit.fNumberNeeded() <= fit.fNumberWidest();
         double asked = wideOpen ? open : Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit);
@@ -34,7 +35,7 @@ record Aperture(double first, double widest, ExposureReason why) {
             return only(asked, why);
         }
         double balanced = Math.min(limit, Math.max(asked, StopScale.snapFNumber(fit.fNumberBalanced())));
-        return new Aperture(balanced, asked, balanced > asked ? ExposureReason.APERTURE_BALANCED : why);
+        return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked, balanced > asked ? ExposureReason.APERTURE_BALANCED : why);
     }
 
     /** For each frame of a stack: as far down as leaves the plane of focus itself sharp. */
@@ -44,6 +45,6 @@ record Aperture(double first, double widest, ExposureReason why) {
     }
 
     private static Aperture only(double fNumber, ExposureReason why) {
-        return new Aperture(fNumber, fNumber, why);
+        return new Aperture(fNumber, fNumber, fNumber, why);
     }
 }

@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import static understorey.reason.Figure.Measure.F_NUMBER;
+import static understorey.reason.Figure.Measure.ISO;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -100,11 +101,17 @@ public final class Exposure {
                 motion.sway().blurMm(seconds), verdict, List.copyOf(reasons));
     }
 
-    /** Opened a third of a stop at a time while the lowest ISO leaves the time too long. */
+    /**
+     * Opened a third of a stop at a time while the lowest ISO leaves the time too long; past a depth that nobody asked
+     * for while the highest does.
+     */
     private double opened(Aperture aperture) {
         double fNumber = aperture.first();
         while (fNumber > aperture.widest() && secondsAt(fNumber, body.baseIso()) > bearableS()) {
             fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
+        }
+        while (fNumber > aperture.open() && secondsAt(fNumber, body.topIso()) > bearableS()) {
+            fNumber = Math.max(aperture.open(), StopScale.thirdWider(fNumber));
         }
         return fNumber;
     }
@@ -112,8 +119,10 @@ public final class Exposure {
     /** Why it is the aperture that it is, and what else keeps the frame from being too bright. */
     private void aperture(Aperture aperture, double opened, Dimming dimming) {
         if (dimming.fNumber() == opened) {
-            reasons.add(opened < aperture.first()
-                    ? Reason.of(ExposureReason.APERTURE_OPENED).with("aperture", opened, F_NUMBER)
+            reasons.add(opened < aperture.widest()
+                    ? Reason.of(ExposureReason.APERTURE_OPENED_ON).with("aperture", opened, F_NUMBER)
+                            .with("first", aperture.first(), F_NUMBER).with("iso", body.topIso(), ISO)
+                    : opened < aperture.first() ? Reason.of(ExposureReason.APERTURE_OPENED).with("aperture", opened, F_NUMBER)
                             .with("first", aperture.first(), F_NUMBER)
                     : Reason.of(aperture.why()).with("aperture", opened, F_NUMBER)
                             .with("asked", aperture.widest(), F_NUMBER));
@@ -131,6 +140,9 @@ public final class Exposure {
             Depth.addTooMany(reasons, wanted);
         } else {
             Depth.add(reasons, fit, conditions, stack);
+        }
+        if (stack == null && fit.hopelesslyDeep() && !fit.depthIsProposed()) {
+            verdict = Verdict.CANNOT;
         }
         Depth.add(reasons, fit, fNumber, background);
         return background;

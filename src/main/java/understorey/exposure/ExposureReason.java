@@ -10,6 +10,8 @@ public enum ExposureReason implements Reason.Kind {
     APERTURE_BALANCED,
     /** Opened from there for a shorter time, within the sharpness asked. */
     APERTURE_OPENED,
+    /** Opened further, past a depth that nobody asked for. */
+    APERTURE_OPENED_ON,
     /** The lens is sharp enough wide open. */
     APERTURE_WIDE_OPEN,
     /** Smaller would blur everything by diffraction. */
@@ -85,6 +87,8 @@ public enum ExposureReason implements Reason.Kind {
     SETTLE_FIRST,
     FRAME_HOLDS_SUN,
     BRACKET,
+    /** The same with no frame darker than metered. */
+    BRACKET_UP,
     /** One frame holds flecks and shade when it is exposed for the flecks. */
     EXPOSE_FOR_FLECKS,
     /** Where the petals stand in the histogram. */

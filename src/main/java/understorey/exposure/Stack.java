@@ -27,9 +27,9 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
     /** More than that nobody stacks in a wood, where light and air change meanwhile: common practice, no source. */
     private static final int MOST_FRAMES = 100;
 
-    /** True when a lens whose focus can be set falls short of the depth asked. */
+    /** True when a lens whose focus can be set falls short of a depth that somebody asked for. */
     static boolean wanted(LensFit fit) {
-        return !fit.holdsDepth() && !fit.camera().lens().oneAperture();
+        return !fit.depthIsProposed() && !fit.holdsDepth() && !fit.camera().lens().oneAperture();
     }
 
     boolean tooMany() {

@@ -26,8 +26,11 @@ final class Tones {
         }
         List<Integer> stops = Bracket.stops(above, conditions.belowStops(), raw);
         if (stops.size() > 1) {
-            reasons.add(Reason.of(ExposureReason.BRACKET).with("contrast", above + conditions.belowStops(), STOPS)
-                    .with("frames", stops.size(), COUNT).with("darkest", -stops.get(0), STOPS));
+            double contrast = above + conditions.belowStops();
+            reasons.add(stops.get(0) == 0
+                    ? Reason.of(ExposureReason.BRACKET_UP).with("contrast", contrast, STOPS).with("frames", stops.size(), COUNT)
+                    : Reason.of(ExposureReason.BRACKET).with("contrast", contrast, STOPS)
+                            .with("frames", stops.size(), COUNT).with("darkest", -stops.get(0), STOPS));
         } else if (conditions.shadeStops() != null && Bracket.lessStops(above) >= LEAST_STOPS) {
             reasons.add(Reason.of(ExposureReason.EXPOSE_FOR_FLECKS)
                     .with("contrast", above + conditions.belowStops(), STOPS)

@@ -12,6 +12,7 @@ import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Filter;
 import understorey.plan.Orientation;
+import understorey.plan.Sharp;
 import understorey.plan.Support;
 import understorey.reason.Reason;
 
@@ -72,6 +73,17 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
             }
         }
         return null;
+    }
+
+    /** True where nobody said what is to be sharp. */
+    public boolean depthIsProposed() {
+        return intent.assumed().contains("sharp");
+    }
+
+    /** True for a view that no single frame comes near to holding. */
+    public boolean hopelesslyDeep() {
+        return intent.sharp() instanceof Sharp.Range
+                && 2 * Framing.log2(fNumberNeeded / fNumberUseful) > LensTrial.HOPELESS_STOPS;
     }
 
     /** Full-frame equivalent of the picture as cropped, mm. */

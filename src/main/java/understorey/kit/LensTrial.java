@@ -22,7 +22,7 @@ final class LensTrial {
     /** Where the bag does not say how far a lens stops down: common practice, no source. */
     private static final double SMALLEST_STOP = 16;
     /** Beyond three stops the foreground or the distance is plainly lost: common practice, no source. */
-    private static final double HOPELESS_STOPS = 3;
+    static final double HOPELESS_STOPS = 3;
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
     /** Close up, depth is worth a little softness all over: common practice, no source. */

@@ -77,8 +77,8 @@ class ExposurePropertiesTest {
         Settings shallow = Exposure.of(fit(picture("a").equivalent(50).sharp(nearM, nearM * times), bag), 9, 0, null);
         Settings deep = Exposure.of(fit(picture("a").equivalent(50).sharp(nearerM, fartherM), bag), 9, 0, null);
         assertTrue(deep.fNumber() >= shallow.fNumber());
-        assertTrue(deep.sharpFromM() <= shallow.sharpFromM() + 1e-9);
-        assertTrue(deep.sharpToM() >= shallow.sharpToM() - 1e-9);
+        assertTrue(deep.sharpFromM() <= shallow.sharpFromM() * (1 + 1e-9));
+        assertTrue(deep.sharpToM() >= shallow.sharpToM() * (1 - 1e-9));
     }
 
     /** However near the author puts the camera, there is an image to set an exposure for. */
