@@ -1,4 +1,5 @@
 <#ftl output_format="plainText">
+<#import "season.md.ftl" as season>
 <#function cell text><#return text?replace("\\", "\\\\")?replace("|", "\\|")?replace("\r", "")?replace("\n", " ")></#function>
 # ${page.title}
 
@@ -20,6 +21,7 @@ ${page.story?trim}
 </#list>
 </#if>
 
+<@season.section season=page.season />
 ## The light
 
 <#list page.places as place>

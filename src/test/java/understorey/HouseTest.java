@@ -60,6 +60,7 @@ class HouseTest {
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
+            "season", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
             "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "org.commonmark..")).toList(),
             "cli", Stream.concat(JACKSON.stream(), Stream.of("picocli..")).toList());

@@ -65,7 +65,7 @@ class JarIT {
         SortedMap<String, String> before = Tree.withTimes(home);
         Ended ended = run(java, "build", "plans", "--out", "pages");
         assertEquals(new Ended(0, Path.of("pages", "index.html") + "\n", ended.err), ended);
-        assertTrue(ended.err.matches("3 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), ended.err);
+        assertTrue(ended.err.matches("4 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), ended.err);
         assertEquals("", Tree.firstDifference(Tree.of(Path.of("site-out")), Tree.of(plans.resolveSibling("pages"))));
         SortedMap<String, String> after = Tree.withTimes(home);
         after.keySet().removeIf(name -> name.startsWith("work/pages"));
@@ -77,7 +77,7 @@ class JarIT {
     void saysByItsExitStatusHowItWent(Java java) throws Exception {
         Ended checked = run(java, "check");
         assertEquals(0, checked.exit, checked.err);
-        assertTrue(checked.out.isEmpty() && checked.err.endsWith("3 trips, nothing to find fault with\n"), checked.err);
+        assertTrue(checked.out.isEmpty() && checked.err.endsWith("4 trips, nothing to find fault with\n"), checked.err);
         assertEquals(2, run(java, "check", "--jsno").exit);
         Files.writeString(plans.resolve("half.yaml"), "trip: Half a trip\nsite: nowhere\n");
         Ended faulty = run(java, "build");

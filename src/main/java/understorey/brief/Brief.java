@@ -32,13 +32,15 @@ import understorey.sky.SunDay;
  * @param timeLine  of the running order; null when no picture is taken
  * @param spotPlan  the spots to scale; null where fewer than two positions are known exactly
  * @param flowering of the first picture's subject; null when nobody knows its months
+ * @param season    how the day was chosen, and what flowers then
  * @param cautions  gravest first
  * @param assumed   the names, as in the plan's format, of what the author left out
  */
 public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
                     List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing,
                     List<Alternative> alternatives, Safety safety, Drawing timeLine, Drawing spotPlan, Story story, Packing packing,
-                    List<CompanionBag> companionBags, Flowering flowering, List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
+                    List<CompanionBag> companionBags, Flowering flowering, SeasonBrief season, List<Reason> cautions,
+                    List<Finding> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {

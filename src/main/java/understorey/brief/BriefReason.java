@@ -4,10 +4,12 @@ import understorey.reason.Reason;
 
 /** Findings that no single package could make. */
 public enum BriefReason implements Reason.Kind {
-    /** Several days were offered, and the middle one is planned. */
-    MIDDLE_DAY_PLANNED,
+    /** Several days were offered, and the best of them is planned. */
+    BEST_DAY_PLANNED,
     /** The day lies outside the subject's months. */
     OUT_OF_SEASON,
+    /** By what is known of this wood the flowers are hardly full on the day. */
+    HARDLY_IN_FLOWER,
     MONTHS_UNKNOWN,
     /** Nobody described the trees: open ground is assumed. */
     CANOPY_UNKNOWN,

@@ -2,7 +2,6 @@ package understorey.brief;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -30,7 +29,6 @@ import understorey.plan.Companion;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.plan.When;
 import understorey.scene.DayLightChart;
 import understorey.scene.Drawing;
 import understorey.scene.OrderChart;
@@ -44,6 +42,7 @@ import understorey.sky.SunDay;
 public final class Planner {
 
     private final Trip trip;
+    private final SeasonPlanner season;
     private final Site site;
     private final LocalDate date;
     private final SunDay sun;
@@ -65,7 +64,8 @@ public final class Planner {
     private Planner(Trip trip) {
         this.trip = trip;
         this.site = trip.site();
-        this.date = day(trip.when());
+        this.season = new SeasonPlanner(trip);
+        this.date = season.date();
         this.sun = SunDay.of(site.position(), date, site.zone());
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots(), site);
@@ -130,8 +130,7 @@ public final class Planner {
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing,
                 alternatives.join(), safety, timeLine(shots),
                 SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, carriedByCompanions(),
-                flowering(),
-                Cautions.of(trip, outing, intents), findings, assumed());
+                flowering(), season.brief(), Cautions.of(trip, outing, intents), findings, assumed());
     }
 
     private List<ShotBrief.ForCompanion> companions(int picture) {
@@ -222,15 +221,6 @@ public final class Planner {
         return okta == null ? Double.NaN : row.floorEv(okta);
     }
 
-    /** The middle of several days, until more is known of them. */
-    private static LocalDate day(When when) {
-        if (when instanceof When.On on) {
-            return on.date();
-        }
-        When.Between between = (When.Between) when;
-        return between.from().plusDays(ChronoUnit.DAYS.between(between.from(), between.to()) / 2);
-    }
-
     /** Of the first picture whose subject's months are known. */
     private Flowering flowering() {
         for (Intent intent : intents) {
@@ -252,7 +242,7 @@ public final class Planner {
 
     private Remarks remarks(Safety safety, Story story, List<ShotBrief> shots) {
         Remarks remarks = new Remarks(trip, date);
-        remarks.season(intents);
+        remarks.season(intents, season);
         remarks.sun(sun);
         remarks.sky(sky, shots);
         remarks.canopy();

@@ -1,7 +1,10 @@
 package understorey.brief;
 
 import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.COUNT;
 import static understorey.reason.Figure.Measure.DATE;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
+import static understorey.reason.Figure.Measure.SHARE;
 
 import java.time.LocalDate;
 import java.time.zone.ZoneOffsetTransition;
@@ -25,11 +28,15 @@ import understorey.plan.When;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 import understorey.season.Flowering;
+import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
 final class Remarks {
+
+    /** Below this the flowers are past, or not there yet. */
+    private static final double HARDLY = 0.1;
 
     private final Trip trip;
     private final Site site;
@@ -47,23 +54,33 @@ final class Remarks {
     }
 
     /** On the day chosen, and on each subject's months. */
-    void season(List<Intent> intents) {
-        if (trip.when() instanceof When.Between between) {
-            note(Reason.of(BriefReason.MIDDLE_DAY_PLANNED)
-                    .with("date", new Figure(date, DATE)).with("from", new Figure(between.from(), DATE))
-                    .with("to", new Figure(between.to(), DATE)));
+    void season(List<Intent> intents, SeasonPlanner season) {
+        if (!(trip.when() instanceof When.On)) {
+            List<LocalDate> days = trip.when().days();
+            note(Reason.of(BriefReason.BEST_DAY_PLANNED).with("days", days.size(), COUNT)
+                    .with("date", new Figure(date, DATE)).with("from", new Figure(days.get(0), DATE))
+                    .with("to", new Figure(days.get(days.size() - 1), DATE)));
+        }
+        for (Reason finding : season.findings()) {
+            warn(finding);
         }
         Set<String> seen = new LinkedHashSet<>();
         for (Intent intent : intents) {
             if (seen.add(intent.shot().subject().key())) {
-                months(intent);
+                inFlower(intent, season.window(intent.shot().subject()));
             }
         }
     }
 
-    private void months(Intent intent) {
+    private void inFlower(Intent intent, FloweringWindow window) {
         Flowering flowering = Flowering.of(intent.shot().subject(), site.position().latitude(), date);
-        if (flowering == null) {
+        if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
+            double chance = window.chanceOn(date);
+            if (chance < HARDLY) {
+                warn(Reason.of(BriefReason.HARDLY_IN_FLOWER).with("subject", window.subject().name())
+                        .with("chance", chance, SHARE).with("best", new Figure(window.best(), DAY_OF_YEAR)));
+            }
+        } else if (flowering == null) {
             note(Reason.of(BriefReason.MONTHS_UNKNOWN).with("subject", intent.shot().subject().name()));
         } else if (!flowering.inSeason()) {
             warn(Reason.of(BriefReason.OUT_OF_SEASON)

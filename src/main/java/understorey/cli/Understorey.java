@@ -24,6 +24,7 @@ public final class Understorey {
         Terminal terminal = new Terminal(out, err);
         commands.put(BuildCommand.NAME, new BuildCommand(terminal, HeadStart.of(arguments)));
         commands.put(CheckCommand.NAME, new CheckCommand(terminal));
+        commands.put(DaysCommand.NAME, new DaysCommand(terminal));
         CommandSpec spec = Command.spec("understorey",
                 "Plans a photographer’s day in a wood in flower, from YAML to pages.");
         spec.version("understorey " + version());

@@ -83,7 +83,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         return best != Grade.POOR && quality >= best.least;
     }
 
-    /** Of the light at one moment, 0 to 1: the product of the wishes. */
+    /** How far a moment gives the light wished for, 0 to 1: the product of the wishes; 1 where there is none. */
     public static double quality(List<LightWish> wishes, Moment moment, Double facingDeg) {
         double product = 1;
         for (LightWish wish : wishes) {
@@ -92,7 +92,8 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         return product;
     }
 
-    private static List<Reason> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
+    /** What decides each wish at a moment, the weakest first. */
+    public static List<Reason> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
         List<Wish> judged = new ArrayList<>();
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, moment, facingDeg);

@@ -35,6 +35,14 @@ public record Standpoint(Skyline skyline, CanopyLight canopy, LocalDate date, do
                 spot == null ? null : spot.clearingRadiusM(), date), date);
     }
 
+    /** The same spot on another date: what is left of the sky is worked out anew only where the leaves have changed. */
+    public Standpoint on(LocalDate other, Site site, Spot spot) {
+        CanopyLight leaves = CanopyLight.of(site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(), other);
+        return leaves.equals(canopy)
+                ? new Standpoint(skyline, canopy, other, openSky, uniformSky, overcastSky, overcastOpen)
+                : of(skyline, leaves, other);
+    }
+
     /**
      * Cosine of the angle between the sun's rays and the upright on the ground, from the sun's bearing and the
      * altitude at which it is seen; 0 for a sun behind the bank. Spherical cosine rule, as in Reda and Andreas,

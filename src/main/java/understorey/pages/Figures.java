@@ -82,6 +82,10 @@ final class Figures {
     }
 
     /** Exposure times, to four significant digits: 1/60 s is 0.01667. */
+    static BigDecimal days(double days) {
+        return rounded(days, 1);
+    }
+
     static BigDecimal seconds(Double seconds) {
         return significant(seconds, 4);
     }

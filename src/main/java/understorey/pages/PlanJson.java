@@ -15,7 +15,6 @@ import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
-import understorey.season.Flowering;
 import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
@@ -23,9 +22,6 @@ import understorey.sky.SunDay;
 /**
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
  * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
- *
- * <p>No estimate is made yet of the days of full flower, nor of the chance of meeting them: their keys are there and
- * null.
  */
 final class PlanJson {
 
@@ -45,6 +41,7 @@ final class PlanJson {
     }
 
     private void plan(Json json) throws IOException {
+        SeasonJson season = new SeasonJson(brief, sentences);
         OrderJson order = new OrderJson(brief, sentences);
         ShotJson shots = new ShotJson(brief.trip().site(), brief.outing(), sentences);
         json.text("format", FORMAT)
@@ -56,7 +53,7 @@ final class PlanJson {
                 .objects("running_order", brief.outing().legs(), order::leg)
                 .objects("story", brief.story().sequence(), order::told)
                 .object("kit", this::kit)
-                .object("season", this::season)
+                .object("season", season::write)
                 .texts("cautions", Stream.concat(brief.cautions().stream().map(sentences),
                         brief.trip().site().cautions().stream()).toList())
                 .objects("findings", brief.findings(), (found, finding) -> found
@@ -66,7 +63,10 @@ final class PlanJson {
                 .object("drops", this::drops)
                 .object("lamp", order::lamp)
                 .objects("alternatives", brief.alternatives(), order::alternative)
-                .object("safety", order::safety);
+                .object("safety", order::safety)
+                .objects("windows", brief.season().windows(), season::window)
+                .objects("days", brief.season().ranking() == null ? List.of() : brief.season().ranking().days(),
+                        season::day);
     }
 
     private void trip(Json json) throws IOException {
@@ -162,20 +162,5 @@ final class PlanJson {
     private void left(Json json, Packing.Item item) throws IOException {
         item(json, item);
         json.text("why", sentences.apply(item.why()));
-    }
-
-    private void season(Json json) throws IOException {
-        Flowering flowering = brief.flowering();
-        boolean known = flowering != null;
-        json.text("subject", known ? flowering.subject().name() : null);
-        for (String later : List.of("full_from", "full_to", "best")) {
-            json.absent(later);
-        }
-        json.text("method", known ? "catalogue" : null)
-                .absent("chance_on_day")
-                .count("first_month", known ? flowering.first().getValue() : null)
-                .count("last_month", known ? flowering.last().getValue() : null)
-                .truth("in_season", known ? flowering.inSeason() : null)
-                .truth("months_shifted", known ? flowering.shifted() : null);
     }
 }

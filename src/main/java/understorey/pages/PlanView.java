@@ -13,7 +13,6 @@ import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
-import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 
@@ -29,6 +28,7 @@ import understorey.plan.Trip;
  * @param shortCautions their first sentences, for the field sheet
  * @param contact    who knows; null when nobody is named or the page is public
  * @param findings   what the author should know before going, warnings first
+ * @param season     when to go, and why
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
@@ -37,7 +37,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
-                       List<String> shortCautions, String contact, List<Remark> findings) {
+                       List<String> shortCautions, String contact, List<Remark> findings,
+                       SeasonView season) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
@@ -76,11 +77,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, sunlit, kit, findings), light, sky(brief),
+                essentials(brief, sunlit, kit, findings, sentences), light, sky(brief),
                 underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
-                cautions, leads(cautions), contact(trip), findings);
+                cautions, leads(cautions), contact(trip), findings,
+                SeasonView.of(brief, sentences));
     }
 
     private static String sky(Brief brief) {
@@ -130,7 +132,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 : tell + (tell.isEmpty() ? "" : "; ") + "back by " + trip.contact().backBy();
     }
 
-    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings) {
+    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings,
+                                        Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
                 + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
@@ -149,7 +152,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
-        rows.add(new Row("Why this day", why(brief)));
+        rows.add(new Row("Why this day", SeasonView.why(brief, sentences)));
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
                 : kit.weight() + ": " + String.join(", ", kit.take().stream().map(Item::name).toList())));
         List<String> spoilers = new ArrayList<>(findings.stream().filter(Remark::warning).map(Remark::text).toList());
@@ -165,34 +168,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
                 : String.join(" ", spoilers)));
         return rows;
-    }
-
-    private static String why(Brief brief) {
-        if (brief.flowering() == null) {
-            return "the author chose it; nobody told when the flowers open";
-        }
-        String subject = brief.flowering().subject().name();
-        return Character.toUpperCase(subject.charAt(0)) + subject.substring(1) + " in flower "
-                + Words.name(brief.flowering().first()) + " to " + Words.name(brief.flowering().last())
-                + " by the catalogue" + (brief.flowering().shifted() ? " (months moved to this hemisphere)" : "")
-                + seenFull(brief) + "; one wood’s peak is much shorter"
-                + (brief.trip().site().reports() == null ? "" : ": ask " + brief.trip().site().reports()
-                + " before you go");
-    }
-
-    /** The days on which the site's own records have the subject in full flower. */
-    private static String seenFull(Brief brief) {
-        List<String> days = new ArrayList<>();
-        for (Season season : brief.trip().site().seasons()) {
-            if (season.subject().equals(brief.flowering().subject().key())) {
-                for (Season.Flowering year : season.records()) {
-                    if (year.full() != null) {
-                        days.add(Words.date(year.full()));
-                    }
-                }
-            }
-        }
-        return days.isEmpty() ? "" : ", seen full here on " + String.join(", ", days);
     }
 
     private static Kit kit(Brief brief, Sentences sentences) {

@@ -1,8 +1,10 @@
 package understorey.pages;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Month;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
@@ -32,12 +34,18 @@ final class Words {
             return time.truncatedTo(ChronoUnit.MINUTES).toString();
         }
         if (figure.value() instanceof LocalDate date) {
-            return day(date);
+            return figure.measure() == Figure.Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
         }
         if (figure.value() instanceof Enum<?> constant) {
-            return word(constant);
+            return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
         return String.valueOf(figure.value());
+    }
+
+    /** Whole days: {@code 1 day}, {@code 12 days}. */
+    static String days(double days) {
+        String whole = number(days, 0);
+        return whole + (whole.equals("1") ? " day" : " days");
     }
 
     private static String of(double value, Figure.Measure measure) {
@@ -63,7 +71,9 @@ final class Words {
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
             case MINUTES -> number(value, 0) + " min";
-            case CLOCK, DATE, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
+            case DAYS -> days(value);
+            case DAYS_TO_TENTH -> number(value, 1) + " days";
+            case CLOCK, DATE, DAY_OF_YEAR, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }
 
@@ -87,6 +97,17 @@ final class Words {
     /** Without the day of the week. */
     static String date(LocalDate date) {
         return date.getDayOfMonth() + " " + name(date.getMonth()) + " " + date.getYear();
+    }
+
+    /** {@code 8 May}. */
+    static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + name(date.getMonth());
+    }
+
+    /** {@code 1 to 11 May}, {@code 28 April to 8 May}. */
+    static String dates(LocalDate from, LocalDate to) {
+        return (from.getMonth() == to.getMonth() ? String.valueOf(from.getDayOfMonth()) : dayMonth(from)) + " to "
+                + dayMonth(to);
     }
 
     /** An enum constant as a name: {@code APRIL} reads April. */

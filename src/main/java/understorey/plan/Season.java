@@ -8,10 +8,10 @@ import java.util.List;
  *
  * @param subject      the key of the subject
  * @param records      past years, as written
- * @param temperatures name of a file of daily means beside the site; null when there is none
+ * @param temperatures daily means measured near the site; null when there are none
  * @param seen         this year, so far
  */
-public record Season(String subject, List<Flowering> records, String temperatures, List<Sighting> seen) {
+public record Season(String subject, List<Flowering> records, Temperatures temperatures, List<Sighting> seen) {
 
     /** One past year: each date is null when nobody saw it. */
     public record Flowering(LocalDate first, LocalDate full, LocalDate over) {

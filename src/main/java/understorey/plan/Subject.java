@@ -24,12 +24,23 @@ package understorey.plan;
  * @param care               a reminder, never legal advice
  * @param marks              how sure each figure is
  * @param sources            codes of the floras and pages that the figures come from
+ * @param monthsLatitude     of the place that the months refer to, degrees from the equator
  */
 public record Subject(String key, String name, String scientificName, String region, boolean southern,
                       Integer monthFirst, Integer monthLast, String monthsReference, Stems stemsPerM2,
                       Double heightLowM, Double heightHighM, Double flowerWidthMm, Integer flowersOpen,
                       AreaIndex flowerAreaIndex, Reflectance reflectance, String colour, String habitat,
-                      String care, Marks marks, String sources) {
+                      String care, Marks marks, String sources, Double monthsLatitude) {
+
+    /** A subject whose months refer to no place in particular. */
+    public Subject(String key, String name, String scientificName, String region, boolean southern, Integer monthFirst,
+                   Integer monthLast, String monthsReference, Stems stemsPerM2, Double heightLowM, Double heightHighM,
+                   Double flowerWidthMm, Integer flowersOpen, AreaIndex flowerAreaIndex, Reflectance reflectance,
+                   String colour, String habitat, String care, Marks marks, String sources) {
+        this(key, name, scientificName, region, southern, monthFirst, monthLast, monthsReference, stemsPerM2, heightLowM,
+                heightHighM, flowerWidthMm, flowersOpen, flowerAreaIndex, reflectance, colour, habitat, care, marks,
+                sources, null);
+    }
 
     /** Flowering stems a square metre. */
     public record Stems(double sparse, double typical, double thick) {

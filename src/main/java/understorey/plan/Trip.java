@@ -12,10 +12,19 @@ import java.util.List;
  * @param leave    local time off site
  * @param forecast hours in order
  * @param shots    in file order
+ * @param wishes   on which day to go
  */
 public record Trip(String title, String slug, String series, Site site, When when, LocalTime arrive,
                    LocalTime leave, Bag gear, List<Companion> companions, Contact contact, SkyWord sky,
-                   List<ForecastHour> forecast, String story, List<Shot> shots, Share share) {
+                   List<ForecastHour> forecast, String story, List<Shot> shots, Share share, DayWishes wishes) {
+
+    /** A trip without a wish for its day. */
+    public Trip(String title, String slug, String series, Site site, When when, LocalTime arrive, LocalTime leave,
+                Bag gear, List<Companion> companions, Contact contact, SkyWord sky, List<ForecastHour> forecast,
+                String story, List<Shot> shots, Share share) {
+        this(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots,
+                share, DayWishes.NONE);
+    }
 
     public Share.Audience audience() {
         return share == null || share.audience() == null ? Share.Audience.PRIVATE : share.audience();

@@ -15,11 +15,13 @@ import understorey.plan.When;
 final class ForecastReader {
 
     private final When when;
+    private final Set<LocalDate> days;
     private final List<ForecastHour> hours = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
 
     private ForecastReader(When when) {
         this.when = when;
+        this.days = when == null ? Set.of() : Set.copyOf(when.days());
     }
 
     /**
@@ -92,13 +94,12 @@ final class ForecastReader {
 
     /** True when the row is for the trip's own time and no other row is. */
     private boolean placed(Fields f, LocalDate date, LocalTime time) {
-        boolean outside = date != null && (when instanceof When.On on && !date.equals(on.date())
-                || when instanceof When.Between days && (date.isBefore(days.from()) || date.isAfter(days.to())));
+        boolean outside = date != null && when != null && !days.contains(date);
         if (outside) {
             f.findings().warning(f.at("date"), "this row is for a day outside the trip and is not used", null);
             return false;
         }
-        if (when instanceof When.Between && !f.has("date")) {
+        if (when != null && !(when instanceof When.On) && !f.has("date")) {
             f.findings().error(f.pos(), "'date' is missing in this row of the forecast",
                     "the trip has several days to choose from");
             return false;

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import understorey.plan.Season;
+import understorey.plan.Temperatures;
 
 /** What a site knows of the flowering of its subjects. */
 final class SeasonReader {
@@ -26,10 +27,8 @@ final class SeasonReader {
                         "put all records of a subject into one list");
             }
             List<Season.Flowering> records = records(f);
-            String temperatures = f.has("temperatures") && beside.find(f, "temperatures") != null
-                    ? f.text("temperatures") : null;
+            Temperatures temperatures = TemperatureReader.read(f, beside);
             List<Season.Sighting> seen = seen(f);
-            f.take("temperatures");
             f.done();
             seasons.add(new Season(subject, records, temperatures, seen));
         }

@@ -79,7 +79,7 @@ public final class SubjectCatalogue {
                 r.text("habitat"), r.text("care"),
                 new Subject.Marks(r.text("months_mark"), r.text("stems_mark"), r.text("height_mark"),
                         r.text("flowers_mark"), r.text("size_mark")),
-                r.text("sources"));
+                r.text("sources"), r.number("months_latitude"));
     }
 
     /** A row of the table by the names of its columns. */

@@ -1,12 +1,12 @@
 package understorey.reading;
 
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
+import understorey.plan.DayWishes;
 import understorey.plan.ForecastHour;
 import understorey.plan.Share;
 import understorey.plan.Shot;
@@ -16,9 +16,6 @@ import understorey.plan.When;
 
 /** A trip, with the site and the bags that it names. */
 final class TripReader {
-
-    /** The tool ranks days one by one; more than a year of them is a slip. */
-    private static final int MOST_DAYS = 366;
 
     private final Fields f;
     private final Library library;
@@ -38,7 +35,8 @@ final class TripReader {
         String title = f.text("trip");
         String series = f.text("series");
         SiteRead site = library.site(f, "site", beside, slug);
-        When when = when();
+        When when = DaysReader.when(f);
+        DayWishes wishes = DaysReader.wishes(f);
         LocalTime arrive = f.clock("arrive");
         LocalTime leave = f.clock("leave");
         if (arrive != null && leave != null && !arrive.isBefore(leave)) {
@@ -60,33 +58,7 @@ final class TripReader {
             whole &= companion.gear() != null;
         }
         return whole ? new Trip(title, slug, series, site.site(), when, arrive, leave, gear, companions, contact, sky,
-                forecast, story, shots, share) : null;
-    }
-
-    private When when() {
-        LocalDate date = f.date("date");
-        Fields days = f.block("dates");
-        if (f.has("date") && f.has("dates")) {
-            f.findings().error(f.atKey("dates"), "give 'date' or 'dates', not both", null);
-        } else if (!f.has("date") && !f.has("dates")) {
-            f.require("date");
-        }
-        if (days == null) {
-            return date == null ? null : new When.On(date);
-        }
-        days.require("from", "to");
-        LocalDate from = days.date("from");
-        LocalDate to = days.date("to");
-        days.done();
-        if (from == null || to == null) {
-            return null;
-        }
-        if (to.isBefore(from)) {
-            days.refuse("to", "'to' is before 'from'", null);
-        } else if (to.toEpochDay() - from.toEpochDay() >= MOST_DAYS) {
-            days.refuse("to", "these dates span more than a year", null);
-        }
-        return new When.Between(from, to);
+                forecast, story, shots, share, wishes) : null;
     }
 
     private List<Companion> companions() {

@@ -41,10 +41,16 @@ public record Figure(Object value, Measure measure) {
         GRAMS,
         KILOGRAMS,
         MINUTES,
+        /** Days, shown whole. */
+        DAYS,
+        /** Days, shown to a tenth. */
+        DAYS_TO_TENTH,
         /** A {@link java.time.ZonedDateTime} or {@link java.time.LocalTime}, shown to the minute. */
         CLOCK,
         /** A {@link java.time.LocalDate}. */
         DATE,
+        /** A {@link java.time.LocalDate} whose year goes without saying. */
+        DAY_OF_YEAR,
         /** A name or a word of the author's. */
         TEXT,
         /** An enum constant, worded by its name. */

@@ -16,7 +16,7 @@ import understorey.sky.Skyline;
  */
 public final class SkylineChart {
 
-    private static final double LANE = 35;
+    private static final double LANE = 39;
     /** The line of words above the plot. */
     private static final double KEY = 17;
     private static final double PLOT_TOP = 40;
@@ -204,7 +204,7 @@ public final class SkylineChart {
             double y = below + lane * LANE;
             ends.addAll(List.of(new Point(from, y), new Point(from, y + 6), new Point(from, y + 6), new Point(to, y + 6),
                     new Point(to, y + 6), new Point(to, y)));
-            marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 22), words));
+            marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 26), words));
         }
         if (!ends.isEmpty()) {
             marks.add(new Drawing.Hatch("bracket", ends));
@@ -218,7 +218,7 @@ public final class SkylineChart {
         double width = Lanes.textWidth(words);
         double from = left ? LEFT : RIGHT - width;
         marks.add(new Drawing.Label("words", Anchor.START,
-                new Point(from, below + lanes.place(from, from + width) * LANE + 22), words));
+                new Point(from, below + lanes.place(from, from + width) * LANE + 26), words));
     }
 
     private String says() {

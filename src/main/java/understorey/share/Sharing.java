@@ -37,7 +37,7 @@ public final class Sharing {
         Trip shared = new Trip(trip.title(), trip.slug(), trip.series(), site, trip.when(), trip.arrive(), trip.leave(),
                 trip.gear(), open ? unnamed(trip.companions()) : trip.companions(), open ? null : trip.contact(),
                 trip.sky(), trip.forecast(), trip.story(), trip.shots(),
-                trip.share() == null ? null : new Share(audience, precision));
+                trip.share() == null ? null : new Share(audience, precision), trip.wishes());
         return open && trip.site().sensitive() ? covered(shared, Cover.of(trip.site())) : shared;
     }
 
@@ -101,7 +101,7 @@ public final class Sharing {
     private static Trip covered(Trip trip, Cover cover) {
         return new Trip(cover.text(trip.title()), trip.slug(), cover.text(trip.series()), trip.site(), trip.when(),
                 trip.arrive(), trip.leave(), trip.gear(), trip.companions(), trip.contact(), trip.sky(), trip.forecast(),
-                cover.text(trip.story()), each(trip.shots(), shot -> covered(shot, cover)), trip.share());
+                cover.text(trip.story()), each(trip.shots(), shot -> covered(shot, cover)), trip.share(), trip.wishes());
     }
 
     private static Site covered(Site site, Cover cover) {
@@ -140,7 +140,7 @@ public final class Sharing {
                 s.southern(), s.monthFirst(), s.monthLast(), cover.text(s.monthsReference()), s.stemsPerM2(),
                 s.heightLowM(), s.heightHighM(), s.flowerWidthMm(), s.flowersOpen(), s.flowerAreaIndex(),
                 s.reflectance(), s.colour(), cover.text(s.habitat()), cover.text(s.care()), s.marks(),
-                cover.text(s.sources()));
+                cover.text(s.sources()), s.monthsLatitude());
     }
 
     private static <T> List<T> each(List<T> list, UnaryOperator<T> change) {

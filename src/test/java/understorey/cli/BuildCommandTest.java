@@ -44,7 +44,7 @@ class BuildCommandTest {
         Run run = Run.of("build", "plans", "--out", site);
         assertEquals(0, run.exit(), run.err());
         assertEquals(site.resolve("index.html") + "\n", run.out());
-        assertTrue(run.err().matches("3 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), run.err());
+        assertTrue(run.err().matches("4 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), run.err());
         assertTrue(Files.exists(site.resolve("index.html")));
     }
 

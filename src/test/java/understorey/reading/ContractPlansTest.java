@@ -30,6 +30,7 @@ import understorey.plan.SkyWord;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
 import understorey.plan.Support;
+import understorey.plan.Temperatures;
 import understorey.plan.Trip;
 import understorey.plan.Viewpoint;
 import understorey.plan.When;
@@ -143,7 +144,9 @@ class ContractPlansTest {
         Season season = site.seasons().get(0);
         assertEquals("ramsons", season.subject());
         assertEquals(LocalDate.of(2024, 4, 29), season.records().get(1).full());
-        assertEquals("gorsewell-daily-means.csv", season.temperatures());
+        assertEquals(new Temperatures("gorsewell-daily-means.csv", List.of(
+                new Temperatures.Day(LocalDate.of(2027, 1, 1), 4.2), new Temperatures.Day(LocalDate.of(2027, 1, 2), 5.1))),
+                season.temperatures());
         assertEquals(Season.Stage.IN_BUD, season.seen().get(0).stage());
         assertEquals(true, site.sensitive());
         assertEquals(1, site.cautions().size());

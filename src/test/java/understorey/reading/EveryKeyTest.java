@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -13,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
+import understorey.plan.DayWishes;
 import understorey.plan.Filter;
 import understorey.plan.Foliage;
 import understorey.plan.ForecastHour;
@@ -26,6 +28,7 @@ import understorey.plan.Site;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Subject;
 import understorey.plan.Support;
+import understorey.plan.Temperatures;
 import understorey.plan.Trip;
 import understorey.plan.Viewpoint;
 import understorey.plan.When;
@@ -37,6 +40,7 @@ class EveryKeyTest {
     private final Plans plans = PlansReader.read(Path.of("src", "test", "resources", "every-key", "plans"));
     private final Trip inline = plans.trips().get(0);
     private final Trip ranked = plans.trips().get(1);
+    private final Trip wished = plans.trips().get(2);
 
     @Test
     void findsNothingWrong() {
@@ -49,6 +53,27 @@ class EveryKeyTest {
         assertNull(ranked.arrive());
         assertEquals(Share.Audience.PARTY, ranked.audience());
         assertEquals("Phone", ranked.companions().get(0).gear().bodies().get(0).name());
+    }
+
+    @Test
+    void readsDaysPickedByHandAndWhatIsWishedOfThem() {
+        assertEquals(new When.OneOf(List.of(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 5, 9))), wished.when());
+        assertEquals(List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY), wished.wishes().weekdays());
+        assertEquals(List.of(new DayWishes.Stretch(LocalDate.of(2027, 5, 2), LocalDate.of(2027, 5, 2)),
+                new DayWishes.Stretch(LocalDate.of(2027, 5, 14), LocalDate.of(2027, 5, 17))), wished.wishes().avoid());
+        assertEquals(-1.5, wished.wishes().springWarmerC(), EXACT);
+        assertEquals(DayWishes.NONE, inline.wishes());
+    }
+
+    @Test
+    void readsDailyTemperaturesFromTheirEnds() {
+        Temperatures temperatures = ranked.site().seasons().get(0).temperatures();
+        assertEquals("wood-means.csv", temperatures.file());
+        assertEquals(List.of(LocalDate.of(2026, 3, 1), LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 3)),
+                temperatures.days().stream().map(Temperatures.Day::date).toList());
+        assertEquals(5, temperatures.days().get(0).meanC(), EXACT);
+        assertEquals(7.5, temperatures.days().get(1).meanC(), EXACT);
+        assertEquals(10, temperatures.days().get(2).meanC(), EXACT);
     }
 
     @Test

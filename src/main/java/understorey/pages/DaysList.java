@@ -1,0 +1,177 @@
+package understorey.pages;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Season;
+import understorey.plan.Site;
+import understorey.reason.Reason;
+import understorey.season.DayRanking;
+import understorey.season.FloweringWindow;
+import understorey.season.RankedDay;
+import understorey.season.SeenYear;
+
+/** The days of a trip for the terminal, a table and other programs, the best first. */
+public final class DaysList {
+
+    private static final int BAR = 10;
+    private static final int WIDEST_DATE = 15;
+
+    private final Sentences sentences;
+
+    private DaysList(Sentences sentences) {
+        this.sentences = sentences;
+    }
+
+    /** With the built-in sentences, and without the template library, which would take a tenth of a second to load. */
+    public static DaysList open() {
+        try (InputStream in = DaysList.class.getResourceAsStream("/understorey/templates/sentences.txt")) {
+            return new DaysList(Sentences.read(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What the author should look into, a line each. */
+    public List<String> warnings(DayRanking ranking) {
+        List<String> lines = new ArrayList<>();
+        ranking.findings().forEach(reason -> lines.add("warning: " + plain(reason)));
+        ranking.windows().forEach(window -> window.findings().forEach(reason -> lines.add("warning: " + plain(reason))));
+        return lines;
+    }
+
+    /** The windows, then a line a day with its best pictures beneath, then what of this year is worth keeping. */
+    public String table(DayRanking ranking, Site site) {
+        StringBuilder text = new StringBuilder(4096);
+        for (FloweringWindow window : ranking.windows()) {
+            String name = window.subject().name();
+            text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": in full flower ")
+                    .append(Words.dates(window.fullFrom(), window.fullTo())).append(' ')
+                    .append(window.peak().day().getYear()).append(", the peak likely between ")
+                    .append(Words.dayMonth(window.peak().from())).append(" and ")
+                    .append(Words.dayMonth(window.peak().to())).append(".\n");
+            window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
+        }
+        text.append(text.length() == 0 ? "" : "\n").append("rank  day              flowers  light  promise     why\n");
+        double most = 0;
+        for (RankedDay day : ranking.days()) {
+            most = Math.max(most, day.score());
+        }
+        for (RankedDay day : ordered(ranking)) {
+            line(day, most, text);
+        }
+        keep(site, text);
+        return text.toString();
+    }
+
+    private static List<RankedDay> ordered(DayRanking ranking) {
+        List<RankedDay> days = new ArrayList<>(ranking.days());
+        days.sort(java.util.Comparator.comparingInt(RankedDay::rank));
+        return days;
+    }
+
+    private void line(RankedDay day, double most, StringBuilder text) {
+        String rank = String.valueOf(day.rank());
+        String flowers = day.flower() == null ? Words.NONE : Math.round(day.flower() * 100) + " %";
+        String light = Math.round(day.light() * 100) + " %";
+        int bar = most == 0 ? 0 : (int) Math.round(day.score() / most * BAR);
+        List<String> why = new ArrayList<>();
+        day.reasons().forEach(reason -> why.add(plain(reason)));
+        text.append(" ".repeat(4 - rank.length())).append(rank).append("  ").append(padded(date(day.date()), WIDEST_DATE))
+                .append("  ").append(" ".repeat(7 - flowers.length())).append(flowers)
+                .append("  ").append(" ".repeat(5 - light.length())).append(light)
+                .append("  ").append(padded("█".repeat(bar), BAR)).append("  ").append(String.join(" ", why)).append('\n');
+        if (!day.shots().isEmpty()) {
+            text.append("      ").append(String.join("; ", shots(day))).append('\n');
+        }
+    }
+
+    private static List<String> shots(RankedDay day) {
+        List<String> shots = new ArrayList<>();
+        for (RankedDay.Promise promise : day.shots()) {
+            shots.add(promise.shot().name() + (promise.at() == null ? "" : " " + Words.clock(promise.at()))
+                    + (promise.shot().light().isEmpty() ? "" : " (" + Words.word(promise.grade()) + " light)"));
+        }
+        return shots;
+    }
+
+    /** {@code Sun 18 Apr 2027}: of even width but for the day of the month. */
+    private static String date(LocalDate date) {
+        String day = String.valueOf(date.getDayOfMonth());
+        return Words.name(date.getDayOfWeek()).substring(0, 3) + " " + " ".repeat(2 - day.length()) + day + " "
+                + Words.name(date.getMonth()).substring(0, 3) + " " + date.getYear();
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+
+    private void keep(Site site, StringBuilder text) {
+        for (Season season : site.seasons()) {
+            List<String> lines = yaml(season);
+            if (!lines.isEmpty()) {
+                text.append("\nTo keep what was seen for the years to come, add to the records of ").append(season.subject())
+                        .append(" at ").append(site.name()).append(":\n");
+                lines.forEach(line -> text.append("      ").append(line).append('\n'));
+            }
+        }
+    }
+
+    /** Lines to add to the records of a season. */
+    static List<String> yaml(Season season) {
+        List<String> lines = new ArrayList<>();
+        for (Season.Flowering record : SeenYear.of(season).records()) {
+            List<String> dates = new ArrayList<>();
+            add(dates, "first", record.first());
+            add(dates, "full", record.full());
+            add(dates, "over", record.over());
+            lines.add("- {" + String.join(", ", dates) + "}");
+        }
+        return lines;
+    }
+
+    private static void add(List<String> dates, String key, LocalDate date) {
+        if (date != null) {
+            dates.add(key + ": " + date);
+        }
+    }
+
+    /** One row a day, the best first; RFC 4180. */
+    public String csv(DayRanking ranking) {
+        StringBuilder text = new StringBuilder(4096).append(
+                "rank,date,wanted,flower_chance,light_quality,score,from,to,shots,reasons\n");
+        for (RankedDay day : ordered(ranking)) {
+            List<String> why = new ArrayList<>();
+            day.reasons().forEach(reason -> why.add(plain(reason)));
+            text.append(day.rank()).append(',').append(day.date()).append(',').append(day.wanted()).append(',')
+                    .append(day.flower() == null ? "" : Figures.share(day.flower()).toPlainString()).append(',')
+                    .append(Figures.share(day.light()).toPlainString()).append(',')
+                    .append(Figures.share(day.score()).toPlainString()).append(',')
+                    .append(day.hours() == null ? "" : Words.clock(day.hours().from())).append(',')
+                    .append(day.hours() == null ? "" : Words.clock(day.hours().to())).append(',')
+                    .append(cell(String.join("; ", shots(day)))).append(',')
+                    .append(cell(String.join(" ", why))).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String cell(String text) {
+        boolean plain = text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('\n') < 0;
+        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+    }
+
+    /** The windows and the days, the best first, as they stand in {@code plan.json}, and lines of YAML to keep. */
+    public String json(DayRanking ranking, Site site) {
+        List<String> keep = new ArrayList<>();
+        site.seasons().forEach(season -> keep.addAll(yaml(season)));
+        return SeasonJson.days(ranking, ordered(ranking), keep, this::plain);
+    }
+
+    private String plain(Reason reason) {
+        return sentences.of(reason).replace('\u00a0', ' ');
+    }
+}

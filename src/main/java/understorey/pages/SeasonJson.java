@@ -1,0 +1,105 @@
+package understorey.pages;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import understorey.brief.Brief;
+import understorey.reason.Reason;
+import understorey.season.DayRanking;
+import understorey.season.Flowering;
+import understorey.season.FloweringWindow;
+import understorey.season.RankedDay;
+
+/** The season in {@code plan.json}: the window of the first picture's subject, those of all, and the days compared. */
+final class SeasonJson {
+
+    private final Brief brief;
+    private final LocalDate date;
+    private final Function<Reason, String> sentences;
+
+    SeasonJson(Brief brief, Function<Reason, String> sentences) {
+        this(brief, brief.date(), sentences);
+    }
+
+    /** A document of the days alone; chances are those of the best day. */
+    static String days(DayRanking ranking, List<RankedDay> ordered, List<String> keep,
+                       Function<Reason, String> sentences) {
+        SeasonJson season = new SeasonJson(null, ranking.best(), sentences);
+        return Json.document(json -> json.text("format", "understorey-days/1").text("best", ranking.best().toString())
+                .objects("windows", ranking.windows(), season::window).objects("days", ordered, season::day)
+                .texts("records_to_add", keep));
+    }
+
+    private SeasonJson(Brief brief, LocalDate date, Function<Reason, String> sentences) {
+        this.brief = brief;
+        this.date = date;
+        this.sentences = sentences;
+    }
+
+    void write(Json json) throws IOException {
+        FloweringWindow window = brief.season().window();
+        Flowering flowering = brief.flowering();
+        boolean known = flowering != null;
+        if (window == null) {
+            json.text("subject", known ? flowering.subject().name() : null);
+            for (String key : List.of("full_from", "full_to", "best", "method", "chance_on_day")) {
+                json.absent(key);
+            }
+        } else {
+            window(json, window);
+        }
+        json.count("first_month", known ? flowering.first().getValue() : null)
+                .count("last_month", known ? flowering.last().getValue() : null)
+                .truth("in_season", known ? flowering.inSeason() : null)
+                .truth("months_shifted", known ? flowering.shifted() : null);
+    }
+
+    void window(Json json, FloweringWindow window) throws IOException {
+        json.text("subject", window.subject().name())
+                .text("full_from", window.fullFrom().toString())
+                .text("full_to", window.fullTo().toString())
+                .text("best", window.best().toString())
+                .text("method", method(window))
+                .number("chance_on_day", Figures.share(window.chanceOn(date)))
+                .number("error_days", Figures.days(window.errorD()))
+                .count("years", window.past().size())
+                .count("sightings", window.seen().size());
+        expected(json, "first", window.first());
+        expected(json, "peak", window.peak());
+        expected(json, "over", window.over());
+        json.texts("reasons", window.reasons().stream().map(sentences).toList());
+    }
+
+    /** The method's own word; what was seen this year goes with any of them. */
+    private static String method(FloweringWindow window) {
+        return window.method().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static void expected(Json json, String key, FloweringWindow.Expected expected) throws IOException {
+        json.object(key, day -> day.text("day", expected.day().toString())
+                .text("likely_from", expected.from().toString()).text("likely_to", expected.to().toString()));
+    }
+
+    void day(Json json, RankedDay day) throws IOException {
+        json.text("date", day.date().toString())
+                .count("rank", day.rank())
+                .number("score", Figures.share(day.score()))
+                .truth("wanted", day.wanted())
+                .number("flower_chance", day.flower() == null ? null : Figures.share(day.flower()))
+                .number("light_quality", Figures.share(day.light()))
+                .span("hours", day.hours())
+                .objects("shots", day.shots(), this::promise)
+                .texts("reasons", day.reasons().stream().map(sentences).toList());
+    }
+
+    private void promise(Json json, RankedDay.Promise promise) throws IOException {
+        json.text("shot", promise.shot().name())
+                .number("flower_chance", promise.flower() == null ? null : Figures.share(promise.flower()))
+                .number("light_quality", Figures.share(promise.light()))
+                .word("light", promise.grade())
+                .time("at", promise.at())
+                .texts("reasons", promise.because().stream().map(sentences).toList());
+    }
+}

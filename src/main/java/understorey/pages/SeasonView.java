@@ -1,0 +1,151 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.brief.SeasonBrief;
+import understorey.light.Outlook;
+import understorey.reason.Reason;
+import understorey.season.FloweringWindow;
+import understorey.season.RankedDay;
+
+/**
+ * When to go, in words.
+ *
+ * @param windows of the subjects whose season is known
+ * @param weeks   of the days compared; empty where the author chose the day
+ * @param best    the most promising of them, the best first
+ * @param reports where to ask for the state of the flowers, and when; null when nobody says where
+ */
+public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, String reports) {
+
+    private static final int MOST_DAYS = 5;
+    /** An estimate less sure than this is asked about earlier. */
+    private static final double UNSURE_D = 7;
+
+    /** One subject's window. */
+    public record Window(String subject, List<Row> rows, List<String> reasons, TemplateHTMLOutputModel chart,
+                         String chartSays) {
+    }
+
+    /** A week of the calendar, Monday to Sunday. */
+    public record Week(List<Cell> days) {
+    }
+
+    /**
+     * A day of the calendar.
+     *
+     * @param day    of the month, with the month's name where it begins, in brackets where the author does not want it; empty
+     *               for a day that was not compared
+     * @param chance of full flower; null when nobody knows
+     * @param note   its place among the first three; null for others
+     */
+    public record Cell(String day, String chance, String note, boolean best, boolean unwanted) {
+    }
+
+    /** One of the most promising days. */
+    public record Day(String date, String promise, List<String> reasons, List<String> shots) {
+    }
+
+    static SeasonView of(Brief brief, Sentences sentences) {
+        SeasonBrief season = brief.season();
+        List<Window> windows = new ArrayList<>();
+        for (int i = 0; i < season.windows().size(); i++) {
+            FloweringWindow window = season.windows().get(i);
+            windows.add(new Window(window.subject().name(), rows(window, brief.date()),
+                    sentences.of(window.reasons()),
+                    Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
+        }
+        List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
+        return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences), reports(brief));
+    }
+
+    private static List<Row> rows(FloweringWindow window, LocalDate date) {
+        return List.of(new Row("First flowers", expected(window.first())),
+                new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo()) + "; its peak "
+                        + expected(window.peak())),
+                new Row("Over", expected(window.over())),
+                new Row("On " + Words.dayMonth(date), Words.percent(window.chanceOn(date)) + " to be in full flower"));
+    }
+
+    private static String expected(FloweringWindow.Expected expected) {
+        return Words.dayMonth(expected.day()) + ", likely between " + Words.dayMonth(expected.from()) + " and "
+                + Words.dayMonth(expected.to());
+    }
+
+    private static List<Day> best(List<RankedDay> days, boolean anySky, Sentences sentences) {
+        List<Day> best = new ArrayList<>();
+        for (int rank = 1; rank <= Math.min(MOST_DAYS, days.size()); rank++) {
+            for (RankedDay day : days) {
+                if (day.rank() == rank) {
+                    best.add(day(day, anySky, sentences));
+                }
+            }
+        }
+        return best;
+    }
+
+    private static Day day(RankedDay day, boolean anySky, Sentences sentences) {
+        List<String> shots = new ArrayList<>();
+        for (RankedDay.Promise promise : day.shots()) {
+            String light = promise.shot().light().isEmpty() ? "" : ", light " + Words.word(promise.grade())
+                    + (promise.at() == null || promise.grade() == Outlook.Grade.POOR ? ""
+                    : (anySky ? " under the right sky" : "") + ", best about " + Words.clock(promise.at()));
+            shots.add(promise.shot().name() + light);
+        }
+        return new Day(Words.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
+                sentences.of(day.reasons()), shots);
+    }
+
+    /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */
+    private static String reports(Brief brief) {
+        String reports = brief.trip().site().reports();
+        if (reports == null) {
+            return null;
+        }
+        FloweringWindow window = brief.season().window();
+        boolean unsure = window == null || window.errorD() > UNSURE_D;
+        return "Ask " + reports + " for the state of the flowers on " + Words.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
+                + (unsure ? ", two weeks before" : ", a week before") + ", and again the evening before you go.";
+    }
+
+    /** Why this day, in one line. */
+    static String why(Brief brief, Sentences sentences) {
+        FloweringWindow window = brief.season().window();
+        String reports = brief.trip().site().reports();
+        String ask = reports == null ? "" : "; ask " + reports + " before you go";
+        List<String> parts = new ArrayList<>();
+        if (brief.season().ranking() != null) {
+            RankedDay day = brief.season().ranking().day(brief.date());
+            parts.add("the best of " + brief.season().ranking().days().size() + " days: "
+                    + lead(sentences.within(day.reasons().get(0))));
+        }
+        if (window == null) {
+            parts.add("nobody told when the flowers open");
+            return (parts.size() == 1 ? "the author chose it; " : "") + String.join("; ", parts) + ask;
+        }
+        parts.add(window.subject().name() + " expected in full flower " + Words.dates(window.fullFrom(), window.fullTo())
+                + (brief.season().ranking() == null ? ", " + Words.percent(window.chanceOn(brief.date())) + " on this day" : ""));
+        Reason method = method(window);
+        if (method != null) {
+            parts.add(lead(sentences.within(method)));
+        }
+        String why = String.join("; ", parts) + ask;
+        return Character.toUpperCase(why.charAt(0)) + why.substring(1);
+    }
+
+    private static Reason method(FloweringWindow window) {
+        for (Reason reason : window.reasons()) {
+            if (reason.kind().name().startsWith("BY_")) {
+                return reason;
+            }
+        }
+        return null;
+    }
+
+    private static String lead(String sentence) {
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+    }
+}

@@ -1,0 +1,137 @@
+package understorey.reading;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import understorey.plan.Temperatures;
+
+/**
+ * A table of daily temperatures beside a site: a column {@code date}, and {@code mean} or {@code min} and {@code max}.
+ * Each cell has its unit, or the column's name has it for all: {@code mean °C}. The mean of a day of which only the
+ * ends are known is their middle, the usual practice of climatology, some tenths of a degree off (from memory).
+ */
+final class TemperatureReader {
+
+    private final Findings findings;
+    private final TreeMap<LocalDate, Double> means = new TreeMap<>();
+    /** Names of columns by what they are without their unit: the same few on each of thousands of rows. */
+    private final Map<String, String> columns = new HashMap<>();
+
+    private TemperatureReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** The table that a season names; null when it names none, or one that cannot be read. */
+    static Temperatures read(Fields season, Beside beside) {
+        Path path = season.take("temperatures") == null ? null : beside.find(season, "temperatures");
+        if (path == null) {
+            return null;
+        }
+        Findings opened = TextFile.open(path, beside.shown() + path.getFileName());
+        Findings findings = season.findings().of(opened.source());
+        opened.all().forEach(findings::take);
+        return opened.source().text() == null ? null
+                : new TemperatureReader(findings).table(path.getFileName().toString());
+    }
+
+    private Temperatures table(String name) {
+        List<Node.Mapping> rows = Csv.rows(findings);
+        if (rows.isEmpty()) {
+            findings.warning(Pos.FILE, "this table has no rows", "the first line names the columns: date,mean");
+        }
+        for (Node.Mapping row : rows) {
+            row(row);
+        }
+        gaps();
+        List<Temperatures.Day> days = new ArrayList<>(means.size());
+        means.forEach((date, mean) -> days.add(new Temperatures.Day(date, mean)));
+        return new Temperatures(name, List.copyOf(days));
+    }
+
+    private void row(Node.Mapping row) {
+        Fields f = new Fields(row, "this row of the temperatures", findings).require("date");
+        LocalDate date = f.date("date");
+        Double mean = celsius(f, row, "mean");
+        Double min = celsius(f, row, "min");
+        Double max = celsius(f, row, "max");
+        f.done();
+        if (min != null && max != null && max < min) {
+            f.refuse(column(row, "max"), "'max' is below 'min'", null);
+        }
+        if (mean == null && min != null && max != null) {
+            mean = (min + max) / 2;
+        }
+        if (date != null && mean != null && means.putIfAbsent(date, mean) != null) {
+            f.refuse("date", "this table has " + date + " already", null);
+        }
+    }
+
+    /** The cell of a column that may carry its unit; null when it is empty or absent. */
+    private Double celsius(Fields f, Node.Mapping row, String plain) {
+        String column = column(row, plain);
+        if (column.equals(plain)) {
+            return f.quantity(plain, Dimension.TEMPERATURE, -70, 60);
+        }
+        Node cell = f.take(column);
+        Double degrees = f.scalars().number(cell, "'" + column + "'", -100, 140);
+        return degrees == null || !fahrenheit(column) ? degrees
+                : Quantity.read(Numeral.show(degrees) + " °F", Dimension.TEMPERATURE).value();
+    }
+
+    /** The column of that name with a unit behind it; the plain name where a row has none. */
+    private String column(Node.Mapping row, String plain) {
+        for (String name : row.entries().keySet()) {
+            if (plain.equals(columns.computeIfAbsent(name, TemperatureReader::withoutUnit))) {
+                return name;
+            }
+        }
+        return plain;
+    }
+
+    /** {@code mean} for {@code Mean (°C)}; the name itself where it carries no unit. */
+    private static String withoutUnit(String name) {
+        String bare = name.toLowerCase(Locale.ROOT).replaceAll("[ _()°]", "");
+        return bare.endsWith("c") || bare.endsWith("f") ? bare.substring(0, bare.length() - 1) : name;
+    }
+
+    private static boolean fahrenheit(String column) {
+        return column.toLowerCase(Locale.ROOT).replace(")", "").endsWith("f");
+    }
+
+    /** One warning for all the days that are missing between the first and the last. */
+    private void gaps() {
+        int gaps = 0;
+        long missing = 0;
+        long longest = 0;
+        LocalDate from = null;
+        LocalDate before = null;
+        for (LocalDate date : means.keySet()) {
+            long days = before == null ? 0 : date.toEpochDay() - before.toEpochDay() - 1;
+            if (days > 0) {
+                gaps++;
+                missing += days;
+                if (days > longest) {
+                    longest = days;
+                    from = before.plusDays(1);
+                }
+            }
+            before = date;
+        }
+        if (gaps == 1) {
+            findings.warning(Pos.FILE, (missing == 1 ? "1 day is" : missing + " days are") + " missing: "
+                    + stretch(from, longest), "short gaps are bridged; a year with a long one is left out where it is needed");
+        } else if (gaps > 1) {
+            findings.warning(Pos.FILE, missing + " days are missing in " + gaps + " gaps, the longest "
+                    + stretch(from, longest), "short gaps are bridged; a year with a long one is left out where it is needed");
+        }
+    }
+
+    private static String stretch(LocalDate from, long days) {
+        return days == 1 ? "on " + from : "from " + from + " to " + from.plusDays(days - 1);
+    }
+}

@@ -1,0 +1,56 @@
+package understorey.season;
+
+import understorey.plan.Season;
+
+/**
+ * How long a stand takes from its first flowers to the peak, and from there until it is over. It counts as in full
+ * flower from the last third of the rise to the first third of the fall (common practice, no source).
+ *
+ * @param riseD   days from first flowers to the peak
+ * @param fallD   days from the peak until it is over
+ * @param assumed true when no record tells either
+ */
+record Course(double riseD, double fallD, boolean assumed) {
+
+    /** Spring flowers of woods: bluebell, ramsons, anemones and their like, peak 7 to 14 days after the first, over after four to five weeks (from memory). */
+    static final Course USUAL = new Course(10, 22, true);
+    private static final StudentT NORMAL = StudentT.of(Double.POSITIVE_INFINITY);
+    private static final double DISPLAY_SHARE = 1 / 3.0;
+    /** Edges of a stage as people see them, standard error in days: plants of one stand differ by 2 to 7 days (Ehrlén and Valdés 2020, Tullgarn). */
+    private static final double EDGE_D = 3;
+    /** Buds show for some four weeks before the first flower (from memory). */
+    private static final double BUDS_D = 28;
+    /** Now and then a report is of another stand, or wrong. */
+    private static final double MISTAKEN = 0.02;
+
+    double fullFromD() {
+        return -riseD * DISPLAY_SHARE;
+    }
+
+    double fullToD() {
+        return fallD * DISPLAY_SHARE;
+    }
+
+    /**
+     * How well a stage fits a day that lies so many days after the peak, 0 to 1: a box with soft edges, never quite
+     * nought.
+     */
+    double likelihood(Season.Stage stage, double afterPeakD) {
+        double fits = switch (stage) {
+            case IN_BUD -> between(-riseD - BUDS_D, -riseD, afterPeakD);
+            case FIRST_FLOWERS -> between(-riseD, fullFromD(), afterPeakD);
+            case FULL_FLOWER -> between(fullFromD(), fullToD(), afterPeakD);
+            case FADING -> between(fullToD(), fallD, afterPeakD);
+            case OVER -> past(fallD, afterPeakD);
+        };
+        return MISTAKEN + (1 - MISTAKEN) * fits;
+    }
+
+    private static double between(double from, double to, double day) {
+        return past(from, day) - past(to, day);
+    }
+
+    private static double past(double edge, double day) {
+        return NORMAL.below((day - edge) / EDGE_D);
+    }
+}

@@ -1,0 +1,174 @@
+package understorey.season;
+
+import static understorey.reason.Figure.Measure.DAYS;
+import static understorey.reason.Figure.Measure.MINUTES;
+import static understorey.reason.Figure.Measure.SHARE;
+import static understorey.reason.Figure.Measure.WIND;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import understorey.light.Outlook;
+import understorey.light.Weather;
+import understorey.plan.Shot;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
+
+/** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
+final class DayJudge {
+
+    private static final int TOLD = 3;
+    private static final Duration SHOT = Duration.ofMinutes(15);
+    private static final double FULL_FROM = 0.5;
+    private static final double PERHAPS_FROM = 0.15;
+    /** A wet hour leaves some of the pictures, and wind of a gentle breeze and more moves every stem. */
+    private static final double WET = 0.5;
+    private static final double WINDY = 0.7;
+    private static final double WINDY_MS = 5;
+    private static final double RAIN_COUNTS_MM = 0.2;
+    private static final double TOLD_FROM = 0.3;
+
+    private final Trip trip;
+    private final List<FloweringWindow> windows;
+    private final DayLights.Places places;
+    private final Duration wanted;
+
+    DayJudge(Trip trip, List<FloweringWindow> windows) {
+        this.trip = trip;
+        this.windows = windows;
+        this.places = new DayLights.Places(trip);
+        Duration sum = Duration.ZERO;
+        for (Shot shot : trip.shots()) {
+            sum = sum.plus(shot.duration() == null ? SHOT : shot.duration());
+        }
+        this.wanted = sum;
+    }
+
+    RankedDay day(LocalDate date) {
+        List<Reason> reasons = new ArrayList<>();
+        Interval hours = VisitHours.of(trip, date);
+        DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
+        List<RankedDay.Promise> promises = new ArrayList<>();
+        for (Shot shot : trip.shots()) {
+            promises.add(promise(shot, date, lights));
+        }
+        double value = 0;
+        double light = 0;
+        double flower = 0;
+        int weights = 0;
+        int known = 0;
+        for (RankedDay.Promise promise : promises) {
+            value += promise.value() * promise.priority();
+            light += promise.light() * promise.priority();
+            weights += promise.priority();
+            if (promise.flower() != null) {
+                flower += promise.flower() * promise.priority();
+                known += promise.priority();
+            }
+        }
+        flowers(date, reasons);
+        boolean wants = wishes(date, reasons);
+        double share = hours(hours, reasons) * (lights == null ? 1 : weather(lights, reasons));
+        promises.sort(Comparator.comparing((RankedDay.Promise promise) -> -promise.value() * promise.priority()));
+        return new RankedDay(date, 0, value / weights * share, known == 0 ? null : Double.valueOf(flower / known),
+                light / weights, hours, wants, List.copyOf(promises.subList(0, Math.min(TOLD, promises.size()))),
+                List.copyOf(reasons));
+    }
+
+    private RankedDay.Promise promise(Shot shot, LocalDate date, DayLights lights) {
+        FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
+        Double flower = window == null ? null : Double.valueOf(window.chanceOn(date));
+        DayLights.Best best = lights == null ? new DayLights.Best(0, 0, null)
+                : lights.best(shot, places.of(shot, date));
+        return new RankedDay.Promise(shot, flower, best.light(), Outlook.Grade.of(best.most()),
+                best.moment() == null ? null : best.moment().sun().time(),
+                best.moment() == null ? List.of() : Outlook.because(shot.light(), best.moment(), shot.facingDeg()));
+    }
+
+    /** On the flowers of the first picture whose subject anybody knows. */
+    private void flowers(LocalDate date, List<Reason> reasons) {
+        for (Shot shot : trip.shots()) {
+            FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
+            if (window != null) {
+                reasons.add(flowers(window, date));
+                return;
+            }
+        }
+        reasons.add(Reason.of(SeasonReason.DAY_FLOWERS_UNKNOWN));
+    }
+
+    private static Reason flowers(FloweringWindow window, LocalDate date) {
+        double chance = window.chanceOn(date);
+        String subject = window.subject().name();
+        if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > TOLD) {
+            return (chance >= FULL_FROM ? Reason.of(SeasonReason.DAY_FULL) : Reason.of(SeasonReason.DAY_PERHAPS_FULL))
+                    .with("subject", subject).with("chance", chance, SHARE);
+        }
+        if (date.isBefore(window.best())) {
+            return Reason.of(SeasonReason.DAY_TOO_EARLY).with("subject", subject).with("chance", chance, SHARE)
+                    .with("days", ChronoUnit.DAYS.between(date, window.best()), DAYS);
+        }
+        return Reason.of(SeasonReason.DAY_TOO_LATE).with("subject", subject).with("chance", chance, SHARE)
+                .with("days", ChronoUnit.DAYS.between(window.best(), date), DAYS);
+    }
+
+    private boolean wishes(LocalDate date, List<Reason> reasons) {
+        if (trip.wishes().avoids(date)) {
+            reasons.add(Reason.of(SeasonReason.DAY_AVOIDED));
+            return false;
+        }
+        if (!trip.wishes().wants(date.getDayOfWeek())) {
+            reasons.add(Reason.of(SeasonReason.DAY_WRONG_WEEKDAY).with("weekday", Figure.word(date.getDayOfWeek())));
+            return false;
+        }
+        return true;
+    }
+
+    /** The part of the time that the pictures want and the day has. */
+    private double hours(Interval hours, List<Reason> reasons) {
+        if (hours == null) {
+            reasons.add(Reason.of(SeasonReason.DAY_CLOSED));
+            return 0;
+        }
+        double share = (double) hours.length().toMinutes() / wanted.toMinutes();
+        if (share < 1) {
+            reasons.add(Reason.of(SeasonReason.DAY_HOURS_SHORT).with("have", hours.length().toMinutes(), MINUTES)
+                    .with("want", wanted.toMinutes(), MINUTES));
+        }
+        return Math.min(1, share);
+    }
+
+    private double weather(DayLights lights, List<Reason> reasons) {
+        double sum = 0;
+        double wet = 0;
+        double windy = 0;
+        double strongest = 0;
+        boolean told = false;
+        for (Weather weather : lights.weather()) {
+            boolean rains = weather.rainMm() != null && weather.rainMm() >= RAIN_COUNTS_MM;
+            double rain = rains ? weather.rainChance() == null ? 1 : weather.rainChance() : 0;
+            boolean blows = weather.windMs() != null && weather.windMs() >= WINDY_MS;
+            wet += rain;
+            windy += blows ? 1 : 0;
+            strongest = Math.max(strongest, weather.windMs() == null ? 0 : weather.windMs());
+            told |= weather.windMs() != null || weather.rainMm() != null || weather.temperatureC() != null;
+            sum += (1 - rain * (1 - WET)) * (blows ? WINDY : 1);
+        }
+        int steps = lights.weather().size();
+        if (wet / steps >= TOLD_FROM) {
+            reasons.add(Reason.of(SeasonReason.DAY_RAIN).with("share", wet / steps, SHARE));
+        }
+        if (windy / steps >= TOLD_FROM) {
+            reasons.add(Reason.of(SeasonReason.DAY_WIND).with("wind", strongest, WIND));
+        }
+        if (!told && !trip.forecast().isEmpty()) {
+            reasons.add(Reason.of(SeasonReason.DAY_WITHOUT_FORECAST));
+        }
+        return sum / steps;
+    }
+}

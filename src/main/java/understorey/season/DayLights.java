@@ -1,0 +1,151 @@
+package understorey.season;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import understorey.light.Drops;
+import understorey.light.LightAt;
+import understorey.light.LightDay;
+import understorey.light.Mist;
+import understorey.light.Moment;
+import understorey.light.Outlook;
+import understorey.light.Standpoint;
+import understorey.light.Weather;
+import understorey.plan.LightWish;
+import understorey.plan.Shot;
+import understorey.plan.SkyWord;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+import understorey.sky.SunAt;
+import understorey.sky.SunDay;
+
+/**
+ * The light of one day's visit, every twenty minutes: enough to compare days, a fifth of the work of planning one. All
+ * spots share the site's sun, since a wood is no wider than a walk; the moon is left out. Where nobody said what the
+ * sky will be, the three usual skies count alike.
+ */
+final class DayLights {
+
+    private static final Duration STEP = Duration.ofMinutes(20);
+    private static final SkyWord[] ANY = {SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST};
+    private static final Mist NO_MIST = new Mist(null, null, List.of());
+    /** Without a wish any light will do that a picture can be metered in. */
+    private static final double DARK_EV = -2;
+
+    /**
+     * The light that a picture finds in its visit.
+     *
+     * @param light  the mean of the skies that may be, under each the best of its times
+     * @param most   under the sky that suits it best
+     * @param moment of that light; null where the visit has none
+     */
+    record Best(double light, double most, Moment moment) {
+    }
+
+    private final Trip trip;
+    private final Interval hours;
+    private final List<SunAt> track = new ArrayList<>();
+    private final List<Weather> weather = new ArrayList<>();
+    private final LightDay day;
+    /** By spot, sky and time. */
+    private final Map<Standpoint, Moment[][]> moments = new IdentityHashMap<>();
+
+    DayLights(Trip trip, LocalDate date, Interval hours) {
+        this.trip = trip;
+        this.hours = hours;
+        for (ZonedDateTime time = hours.from(); time.isBefore(hours.to()); time = time.plus(STEP)) {
+            track.add(SunAt.of(trip.site().position(), time));
+            weather.add(Weather.at(time, trip.forecast(), trip.sky()));
+        }
+        Drops drops = Drops.of(date, trip.site().zone(), trip.forecast(), trip.sky());
+        this.day = new LightDay(time -> 0, mist(date), drops);
+    }
+
+    private Mist mist(LocalDate date) {
+        for (Shot shot : trip.shots()) {
+            if (shot.light().contains(LightWish.MIST)) {
+                SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
+                return Mist.atDawn(sun, null, trip.forecast(), trip.sky());
+            }
+        }
+        return NO_MIST;
+    }
+
+    List<Weather> weather() {
+        return weather;
+    }
+
+    /** The best light that a picture finds at its place; a pinned one is not asked at another time. */
+    Best best(Shot shot, Standpoint place) {
+        Moment[][] skies = moments.computeIfAbsent(place, this::at);
+        Moment best = null;
+        double most = 0;
+        double light = 0;
+        for (Moment[] sky : skies) {
+            double here = 0;
+            for (int i = 0; i < sky.length; i++) {
+                double quality = inTime(shot, i) ? quality(shot, sky[i]) : 0;
+                here = Math.max(here, quality);
+                if (inTime(shot, i) && (best == null || quality > most + 1e-9)) {
+                    most = quality;
+                    best = sky[i];
+                }
+            }
+            light += here / skies.length;
+        }
+        return new Best(light, most, best);
+    }
+
+    private boolean inTime(Shot shot, int i) {
+        if (shot.start() == null) {
+            return true;
+        }
+        ZonedDateTime pin = hours.from().with(shot.start());
+        ZonedDateTime time = track.get(i).time();
+        return !time.isBefore(pin.minus(STEP.dividedBy(2))) && time.isBefore(pin.plus(STEP.dividedBy(2)));
+    }
+
+    private static double quality(Shot shot, Moment moment) {
+        return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? 1 : 0
+                : Outlook.quality(shot.light(), moment, shot.facingDeg());
+    }
+
+    private Moment[][] at(Standpoint place) {
+        boolean unknown = weather.stream().anyMatch(then -> then.okta() == null);
+        Moment[][] skies = new Moment[unknown ? ANY.length : 1][track.size()];
+        for (int i = 0; i < track.size(); i++) {
+            LightAt light = LightAt.of(track.get(i), place);
+            Double okta = weather.get(i).okta();
+            for (int sky = 0; sky < skies.length; sky++) {
+                skies[sky][i] = day.at(light, okta == null ? ANY[sky].okta() : okta);
+            }
+        }
+        return skies;
+    }
+
+    /** Where each spot of the trip's pictures stands; worked out once and moved from day to day. */
+    static final class Places {
+
+        private final Trip trip;
+        private final Map<String, Standpoint> places = new java.util.HashMap<>();
+
+        Places(Trip trip) {
+            this.trip = trip;
+        }
+
+        Standpoint of(Shot shot, LocalDate date) {
+            Spot spot = trip.site().spot(shot.spot());
+            Standpoint known = places.get(shot.spot());
+            if (known == null || !known.date().equals(date)) {
+                known = known == null ? Standpoint.of(trip.site(), spot, date) : known.on(date, trip.site(), spot);
+                places.put(shot.spot(), known);
+            }
+            return known;
+        }
+    }
+}

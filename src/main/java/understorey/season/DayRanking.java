@@ -1,0 +1,121 @@
+package understorey.season;
+
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import understorey.plan.Shot;
+import understorey.plan.Subject;
+import understorey.plan.Trip;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+
+/**
+ * The days that a trip may choose from, by what they promise.
+ *
+ * @param windows  of the subjects, in the order of their pictures; more than one of a subject where the days reach into
+ *                 two of its seasons
+ * @param days     in order of date
+ * @param best     the day to go
+ * @param findings what the author should know of the choice
+ */
+public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, LocalDate best, List<Reason> findings) {
+
+    /** Days are alike that fall into the same fiftieth of the best score. */
+    private static final double STEPS = 50;
+
+    /** Ranks at least one day of a trip. */
+    public static DayRanking of(Trip trip, List<LocalDate> dates) {
+        List<FloweringWindow> windows = new ArrayList<>();
+        for (LocalDate date : dates) {
+            for (Shot shot : trip.shots()) {
+                addWindow(windows, trip, shot.subject(), date);
+            }
+        }
+        DayJudge judge = new DayJudge(trip, windows);
+        List<RankedDay> days = new ArrayList<>();
+        for (LocalDate date : dates) {
+            days.add(judge.day(date));
+        }
+        return ranked(windows, days);
+    }
+
+    /** The windows of a trip's subjects nearest to a day. */
+    public static List<FloweringWindow> windows(Trip trip, LocalDate near) {
+        List<FloweringWindow> windows = new ArrayList<>();
+        for (Shot shot : trip.shots()) {
+            addWindow(windows, trip, shot.subject(), near);
+        }
+        return List.copyOf(windows);
+    }
+
+    private static void addWindow(List<FloweringWindow> windows, Trip trip, Subject subject, LocalDate date) {
+        if (window(windows, subject, date) == null) {
+            FloweringWindow window = FloweringWindow.of(trip.site(), subject, date, trip.wishes().springWarmerC());
+            if (window != null) {
+                windows.add(window);
+            }
+        }
+    }
+
+    /** The window of a subject that a day belongs to; null when there is none. */
+    static FloweringWindow window(List<FloweringWindow> windows, Subject subject, LocalDate date) {
+        for (FloweringWindow window : windows) {
+            if (window.subject().key().equals(subject.key()) && window.covers(date)) {
+                return window;
+            }
+        }
+        return null;
+    }
+
+    /** The best first: wanted days before others, then by score, flowers and date. */
+    private static DayRanking ranked(List<FloweringWindow> windows, List<RankedDay> days) {
+        double most = 0;
+        for (RankedDay day : days) {
+            most = Math.max(most, day.score());
+        }
+        double step = most == 0 ? 1 : most / STEPS;
+        List<RankedDay> order = new ArrayList<>(days);
+        order.sort(Comparator.comparing((RankedDay day) -> !day.wanted())
+                .thenComparing(day -> -Math.round(day.score() / step))
+                .thenComparing(day -> day.flower() == null ? 0 : -Math.round(day.flower() * 100))
+                .thenComparing(RankedDay::date));
+        RankedDay best = order.get(0);
+        List<Reason> findings = new ArrayList<>();
+        if (!best.wanted()) {
+            findings.add(Reason.of(SeasonReason.NO_DAY_WANTED).with("date", new Figure(best.date(), DAY_OF_YEAR)));
+        }
+        List<RankedDay> ranked = new ArrayList<>();
+        for (RankedDay day : days) {
+            ranked.add(day.ranked(order.indexOf(day) + 1, day == best ? tied(order, step) : day.reasons()));
+        }
+        return new DayRanking(List.copyOf(windows), List.copyOf(ranked), best.date(), List.copyOf(findings));
+    }
+
+    /** The best day's reasons, with one more where the next is as good. */
+    private static List<Reason> tied(List<RankedDay> order, double step) {
+        RankedDay best = order.get(0);
+        RankedDay next = order.size() < 2 ? null : order.get(1);
+        if (next == null || next.wanted() != best.wanted() || best.score() == 0
+                || Math.round(best.score() / step) != Math.round(next.score() / step)) {
+            return best.reasons();
+        }
+        List<Reason> reasons = new ArrayList<>(best.reasons());
+        boolean flowers = best.flower() != null && Math.round(best.flower() * 100) > Math.round(next.flower() * 100);
+        reasons.add((flowers ? Reason.of(SeasonReason.DAY_AS_GOOD_MORE_FLOWERS)
+                : Reason.of(SeasonReason.DAY_AS_GOOD_EARLIER)).with("other", new Figure(next.date(), DAY_OF_YEAR)));
+        return List.copyOf(reasons);
+    }
+
+    /** What was found of a day; null when it was not among them. */
+    public RankedDay day(LocalDate date) {
+        for (RankedDay day : days) {
+            if (day.date().equals(date)) {
+                return day;
+            }
+        }
+        return null;
+    }
+}

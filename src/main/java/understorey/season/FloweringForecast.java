@@ -1,0 +1,243 @@
+package understorey.season;
+
+import static understorey.reason.Figure.Measure.COUNT;
+import static understorey.reason.Figure.Measure.DAYS;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Season;
+import understorey.plan.Site;
+import understorey.plan.Subject;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+
+/** Finds a flowering window: a first estimate of the peak from records or catalogue, then what was seen this year. */
+final class FloweringForecast {
+
+    /** Records that say where in a season the peak falls, standard error of one more year in days, where they are too few to tell (from memory; Tullgarn 6, Kyoto 6). */
+    private static final double YEARS_DIFFER_D = 10;
+    /** Where only this year's sightings speak. */
+    private static final double UNKNOWN_D = 30;
+    /** Years that happened to be alike foretell no better than days are read off a stand. */
+    private static final double LEAST_ERROR_D = 1;
+    /** First and last flowers keep their distance from the peak to some days. */
+    private static final double COURSE_ERROR_D = 3;
+
+    private final Site site;
+    private final Subject subject;
+    private final LocalDate near;
+    private final Double springWarmerC;
+    private final List<Season.Flowering> records;
+    private final List<Season.Sighting> sightings;
+    private final Season known;
+    private final List<Reason> reasons = new ArrayList<>();
+    private final List<Reason> findings = new ArrayList<>();
+    private FloweringWindow.Method method;
+
+    FloweringForecast(Site site, Subject subject, LocalDate near, Double springWarmerC) {
+        this.site = site;
+        this.subject = subject;
+        this.near = near;
+        this.springWarmerC = springWarmerC;
+        this.known = known();
+        this.records = known == null ? List.of() : known.records();
+        this.sightings = known == null ? List.of() : known.seen();
+    }
+
+    private Season known() {
+        for (Season season : site.seasons()) {
+            if (season.subject().equals(subject.key())) {
+                return season;
+            }
+        }
+        return null;
+    }
+
+    FloweringWindow window() {
+        CatalogueSeason catalogue = CatalogueSeason.of(subject, site);
+        SeasonScale scale = !records.isEmpty() ? null : catalogue != null ? catalogue.scale()
+                : sightings.isEmpty() ? null : SeasonScale.around(List.of(sightings.get(0).date()));
+        if (records.isEmpty() && scale == null) {
+            return null;
+        }
+        SeasonScale own = scale == null ? PastYears.of(records, null, null).scale() : scale;
+        int season = own.seasonOf(near);
+        PastYears past = PastYears.of(records, own, season);
+        if (past.n() == 0 && catalogue != null) {
+            own = catalogue.scale();
+            season = own.seasonOf(near);
+            past = PastYears.of(records, own, season);
+        }
+        if (past.twice() != null) {
+            findings.add(Reason.of(SeasonReason.RECORDS_TWICE).with("subject", subject.name())
+                    .with("date", new Figure(own.anchor().atYear(past.twice()), DAY_OF_YEAR)));
+        }
+        List<Season.Sighting> seen = seen(own, season);
+        Prediction peak = past.n() > 0 ? byRecords(past, season) : catalogue != null ? byCatalogue(catalogue)
+                : Prediction.assumed(own.day(season, seen.isEmpty() ? near : seen.get(0).date()), UNKNOWN_D);
+        if (method == null) {
+            method = FloweringWindow.Method.SIGHTINGS;
+            reasons.add(Reason.of(SeasonReason.BY_SIGHTINGS_ALONE));
+        }
+        return window(own, season, past, seen, PeakChances.of(peak));
+    }
+
+    private Prediction byCatalogue(CatalogueSeason catalogue) {
+        method = FloweringWindow.Method.CATALOGUE;
+        reasons.addAll(catalogue.reasons());
+        return new SpringShift(springWarmerC, catalogue.scale(), site).moved(catalogue.peak(), reasons);
+    }
+
+    private Prediction byRecords(PastYears past, int season) {
+        SpringShift shift = new SpringShift(springWarmerC, past.scale(), site);
+        if (past.n() < 3) {
+            method = FloweringWindow.Method.FEW_RECORDS;
+            reasons.add(Reason.of(SeasonReason.BY_FEW_RECORDS).with("years", past.n(), COUNT)
+                    .with("error", YEARS_DIFFER_D, DAYS));
+            return shift.moved(Prediction.assumed(PlainMean.mean(past.peakD()),
+                    YEARS_DIFFER_D * Math.sqrt(1 + 1.0 / past.n())), reasons);
+        }
+        if (known.temperatures() != null) {
+            SpringForecast spring = new SpringForecast(past, known.temperatures(), season, springWarmerC, site);
+            Prediction peak = spring.peak();
+            reasons.addAll(spring.reasons());
+            if (peak != null) {
+                method = spring.method();
+                return peak;
+            }
+        }
+        method = FloweringWindow.Method.MEAN;
+        Prediction next = PlainMean.of(past.peakD()).next();
+        Prediction mean = new Prediction(next.day(), Math.max(LEAST_ERROR_D, next.errorD()), next.freedom());
+        reasons.add(0, Reason.of(SeasonReason.BY_MEAN).with("years", past.n(), COUNT)
+                .with("error", halfWidth(mean), DAYS));
+        return shift.moved(mean, reasons);
+    }
+
+    static double halfWidth(Prediction peak) {
+        Prediction.Range likely = peak.range(FloweringWindow.LIKELY);
+        return (likely.high() - likely.low()) / 2;
+    }
+
+    /** What was seen this season, in order of date; a record of this season counts as seen too. */
+    private List<Season.Sighting> seen(SeasonScale scale, int season) {
+        List<Season.Sighting> seen = new ArrayList<>();
+        for (Season.Sighting sighting : sightings) {
+            add(seen, scale, season, sighting.date(), sighting.stage());
+        }
+        for (Season.Flowering record : records) {
+            add(seen, scale, season, record.first(), Season.Stage.FIRST_FLOWERS);
+            add(seen, scale, season, record.full(), Season.Stage.FULL_FLOWER);
+            add(seen, scale, season, record.over(), Season.Stage.OVER);
+        }
+        disagreeing(seen);
+        return seen;
+    }
+
+    private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, LocalDate date,
+                            Season.Stage stage) {
+        if (date != null && scale.seasonOf(date) == season) {
+            int at = 0;
+            while (at < seen.size() && !later(seen.get(at), date, stage)) {
+                at++;
+            }
+            seen.add(at, new Season.Sighting(date, stage));
+        }
+    }
+
+    /** By date, and by stage on one date. */
+    private static boolean later(Season.Sighting sighting, LocalDate date, Season.Stage stage) {
+        return sighting.date().isAfter(date)
+                || sighting.date().equals(date) && sighting.stage().compareTo(stage) > 0;
+    }
+
+    private void disagreeing(List<Season.Sighting> seen) {
+        for (int i = 1; i < seen.size(); i++) {
+            Season.Sighting before = seen.get(i - 1);
+            Season.Sighting after = seen.get(i);
+            if (after.stage().compareTo(before.stage()) < 0) {
+                findings.add(Reason.of(SeasonReason.SIGHTINGS_DISAGREE).with("subject", subject.name())
+                        .with("later", Figure.word(before.stage())).with("date", new Figure(before.date(), DAY_OF_YEAR))
+                        .with("earlier", Figure.word(after.stage())).with("after", new Figure(after.date(), DAY_OF_YEAR)));
+            }
+        }
+    }
+
+    private FloweringWindow window(SeasonScale scale, int season, PastYears past, List<Season.Sighting> seen,
+                                   PeakChances chances) {
+        Course course = past.course();
+        PeakChances updated = chances;
+        for (Season.Sighting sighting : seen) {
+            updated = updated.seen(course, sighting.stage(), scale.day(season, sighting.date()));
+        }
+        if (!seen.isEmpty()) {
+            reasons.add(Reason.of(SeasonReason.SIGHTINGS_USED).with("sightings", seen.size(), COUNT)
+                    .with("date", new Figure(seen.get(seen.size() - 1).date(), DAY_OF_YEAR))
+                    .with("stage", Figure.word(seen.get(seen.size() - 1).stage())));
+        }
+        if (course.assumed()) {
+            reasons.add(Reason.of(SeasonReason.COURSE_ASSUMED).with("rise", course.riseD(), DAYS)
+                    .with("fall", course.fallD(), DAYS));
+        }
+        double middle = updated.quantile(0.5);
+        double early = updated.quantile((1 - FloweringWindow.LIKELY) / 2);
+        double late = updated.quantile((1 + FloweringWindow.LIKELY) / 2);
+        double more = StudentT.of(Double.POSITIVE_INFINITY).twoSided(FloweringWindow.LIKELY) * COURSE_ERROR_D;
+        return new FloweringWindow(subject,
+                expected(scale, season, middle - course.riseD(), Math.hypot(middle - early, more),
+                        Math.hypot(late - middle, more)),
+                expected(scale, season, middle, middle - early, late - middle),
+                expected(scale, season, middle + course.fallD(), Math.hypot(middle - early, more),
+                        Math.hypot(late - middle, more)),
+                scale.date(season, middle + course.fullFromD()), scale.date(season, middle + course.fullToD()),
+                best(scale, season, updated, course), method, List.copyOf(seen), (late - early) / 2,
+                past(scale, season), List.copyOf(reasons), List.copyOf(findings), updated, scale, season, course);
+    }
+
+    private static FloweringWindow.Expected expected(SeasonScale scale, int season, double day, double before,
+                                                     double after) {
+        return new FloweringWindow.Expected(scale.date(season, day), scale.date(season, day - before),
+                scale.date(season, day + after));
+    }
+
+    /** The day with the highest chance, the middle one of several alike. */
+    private static LocalDate best(SeasonScale scale, int season, PeakChances chances, Course course) {
+        double most = -1;
+        int from = 0;
+        int to = 0;
+        for (int day = -PeakChances.HALF_YEAR; day <= PeakChances.HALF_YEAR; day++) {
+            double chance = chances.between(day - course.fullToD(), day - course.fullFromD());
+            if (chance > most + 1e-9) {
+                most = chance;
+                from = day;
+                to = day;
+            } else if (chance > most - 1e-9 && to == day - 1) {
+                to = day;
+            }
+        }
+        return scale.date(season, Math.floorDiv(from + to, 2));
+    }
+
+    private List<FloweringWindow.Past> past(SeasonScale scale, int season) {
+        List<FloweringWindow.Past> past = new ArrayList<>();
+        for (Season.Flowering record : records) {
+            int own = scale.seasonOf(PastYears.peak(record, Course.USUAL));
+            if (own != season) {
+                LocalDate peak = PastYears.peak(record, Course.USUAL);
+                int at = 0;
+                while (at < past.size() && !PastYears.peak(past.get(at).record(), Course.USUAL).isAfter(peak)) {
+                    at++;
+                }
+                past.add(at, new FloweringWindow.Past(record, moved(scale, own, season, record.first()),
+                        moved(scale, own, season, record.full()), moved(scale, own, season, record.over())));
+            }
+        }
+        return List.copyOf(past);
+    }
+
+    private static LocalDate moved(SeasonScale scale, int from, int to, LocalDate date) {
+        return date == null ? null : scale.date(to, scale.day(from, date));
+    }
+}

@@ -1,0 +1,78 @@
+package understorey.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import understorey.plan.Season;
+import understorey.plan.Site;
+import understorey.plan.Subject;
+import understorey.reason.Reason;
+
+/**
+ * When a subject flowers at a site in one of its seasons.
+ *
+ * @param first     flowers
+ * @param peak      of the stand
+ * @param over      the last of them
+ * @param fullFrom  expected first day in full flower
+ * @param fullTo    expected last day in full flower
+ * @param best      the day with the highest chance of full flower
+ * @param method    what it rests on
+ * @param seen      this season, and counted in, in order of date
+ * @param errorD    half of the peak's likely span, days
+ * @param past      the seasons on record that went into it, in order
+ * @param reasons   in the order of telling
+ * @param findings  what the author should look into
+ * @param chances   of the peak's day
+ * @param scale     of the days that they count
+ * @param season    the year in which its middle usually falls
+ * @param course    of the flowering
+ */
+public record FloweringWindow(Subject subject, Expected first, Expected peak, Expected over, LocalDate fullFrom,
+                              LocalDate fullTo, LocalDate best, Method method, List<Season.Sighting> seen, double errorD,
+                              List<Past> past, List<Reason> reasons, List<Reason> findings, PeakChances chances,
+                              SeasonScale scale, int season, Course course) {
+
+    /** A likely span holds four years in five. */
+    public static final double LIKELY = 0.8;
+
+    /** A day, and the span in which it likely falls. */
+    public record Expected(LocalDate day, LocalDate from, LocalDate to) {
+    }
+
+    /**
+     * A past year laid over this one's calendar: null where nobody saw it.
+     *
+     * @param record as written
+     * @param first  moved to this season
+     * @param full   moved to this season
+     * @param over   moved to this season
+     */
+    public record Past(Season.Flowering record, LocalDate first, LocalDate full, LocalDate over) {
+    }
+
+    /** The best method that the data allow. */
+    public enum Method { CATALOGUE, FEW_RECORDS, MEAN, TEMPERATURE_WINDOW, THERMAL_TIME, SIGHTINGS }
+
+    /**
+     * The window nearest to a day; null when nobody knows anything of the subject's season.
+     *
+     * @param springWarmerC by how much this spring is warmer than usual; null when nobody said
+     */
+    public static FloweringWindow of(Site site, Subject subject, LocalDate near, Double springWarmerC) {
+        return new FloweringForecast(site, subject, near, springWarmerC).window();
+    }
+
+    /** Whether a day belongs to this season. */
+    public boolean covers(LocalDate date) {
+        return scale.seasonOf(date) == season;
+    }
+
+    /** Chance that the stand is in full flower on a day, 0 to 1; 0 on a day of another season. */
+    public double chanceOn(LocalDate date) {
+        if (!covers(date)) {
+            return 0;
+        }
+        int day = scale.day(season, date);
+        return chances.between(day - course.fullToD(), day - course.fullFromD());
+    }
+}

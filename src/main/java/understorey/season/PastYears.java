@@ -1,0 +1,96 @@
+package understorey.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import understorey.plan.Season;
+
+/**
+ * The years on record, on the scale of their season.
+ *
+ * @param scale   round the middle of all of them
+ * @param seasons in order, each once
+ * @param peakD   of each, from first or over where nobody saw the peak itself
+ * @param course  the mean of those that tell
+ * @param twice   a season that was recorded more than once; null when there is none
+ */
+record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course, Integer twice) {
+
+    /**
+     * The years of some records but one season's own.
+     *
+     * @param scale   null to take it from the records
+     * @param without a season that is not past; null for none
+     */
+    static PastYears of(List<Season.Flowering> records, SeasonScale scale, Integer without) {
+        Course course = course(records);
+        SeasonScale own = scale != null ? scale : SeasonScale.around(dates(records, course));
+        TreeMap<Integer, double[]> peaks = new TreeMap<>();
+        Integer twice = null;
+        for (Season.Flowering record : records) {
+            LocalDate peak = peak(record, course);
+            int season = own.seasonOf(peak);
+            if (without == null || season != without) {
+                peaks.putIfAbsent(season, new double[2]);
+                double[] sum = peaks.get(season);
+                twice = sum[1] > 0 ? Integer.valueOf(season) : twice;
+                sum[0] += own.day(season, peak);
+                sum[1]++;
+            }
+        }
+        double[] days = new double[peaks.size()];
+        int[] seasons = new int[days.length];
+        int i = 0;
+        for (Map.Entry<Integer, double[]> peak : peaks.entrySet()) {
+            seasons[i] = peak.getKey();
+            days[i++] = peak.getValue()[0] / peak.getValue()[1];
+        }
+        return new PastYears(own, seasons, days, course, twice);
+    }
+
+    int n() {
+        return seasons.length;
+    }
+
+    /** The day of the peak; worked out from the other dates where nobody saw it. */
+    static LocalDate peak(Season.Flowering record, Course course) {
+        if (record.full() != null) {
+            return record.full();
+        }
+        if (record.first() != null && record.over() != null) {
+            long days = record.over().toEpochDay() - record.first().toEpochDay();
+            return record.first().plusDays(Math.round(days * course.riseD() / (course.riseD() + course.fallD())));
+        }
+        return record.first() != null ? record.first().plusDays(Math.round(course.riseD()))
+                : record.over().minusDays(Math.round(course.fallD()));
+    }
+
+    private static List<LocalDate> dates(List<Season.Flowering> records, Course course) {
+        List<LocalDate> dates = new ArrayList<>();
+        for (Season.Flowering record : records) {
+            dates.add(peak(record, course));
+        }
+        return dates;
+    }
+
+    private static Course course(List<Season.Flowering> records) {
+        double rise = 0;
+        double fall = 0;
+        int rises = 0;
+        int falls = 0;
+        for (Season.Flowering record : records) {
+            if (record.first() != null && record.full() != null) {
+                rise += record.full().toEpochDay() - record.first().toEpochDay();
+                rises++;
+            }
+            if (record.full() != null && record.over() != null) {
+                fall += record.over().toEpochDay() - record.full().toEpochDay();
+                falls++;
+            }
+        }
+        return new Course(rises == 0 ? Course.USUAL.riseD() : Math.max(1, rise / rises),
+                falls == 0 ? Course.USUAL.fallD() : Math.max(1, fall / falls), rises == 0 || falls == 0);
+    }
+}

@@ -1,0 +1,74 @@
+package understorey.season;
+
+/**
+ * How likely each day of a season is the peak: shares of whole days, half a year to either side of the anchor, which
+ * sum to 1. What a model lays outside is folded into the days within.
+ */
+final class PeakChances {
+
+    static final int HALF_YEAR = 182;
+    private static final int DAYS = 2 * HALF_YEAR + 1;
+
+    private final double[] share;
+    /** Chance that the peak comes before each day. */
+    private final double[] before;
+
+    private PeakChances(double[] share) {
+        double sum = 0;
+        for (double one : share) {
+            sum += one;
+        }
+        this.share = share;
+        this.before = new double[share.length + 1];
+        for (int i = 0; i < share.length; i++) {
+            share[i] /= sum;
+            before[i + 1] = before[i] + share[i];
+        }
+    }
+
+    static PeakChances of(Prediction peak) {
+        double[] ends = new double[DAYS + 1];
+        for (int i = 0; i <= DAYS; i++) {
+            ends[i] = i - HALF_YEAR - 0.5;
+        }
+        double[] by = peak.chancesBefore(ends);
+        double[] share = new double[DAYS];
+        for (int i = 0; i < DAYS; i++) {
+            share[i] = by[i + 1] - by[i];
+        }
+        return new PeakChances(share);
+    }
+
+    /** What they become once a stage was seen on a day: Bayes' rule, day by day. */
+    PeakChances seen(Course course, understorey.plan.Season.Stage stage, int day) {
+        double[] updated = new double[DAYS];
+        for (int i = 0; i < DAYS; i++) {
+            updated[i] = share[i] * course.likelihood(stage, day - (i - HALF_YEAR));
+        }
+        return new PeakChances(updated);
+    }
+
+    /** Chance that the peak comes before a point of time, days; within a day the chance is even. */
+    double before(double day) {
+        double at = Math.max(0, Math.min(DAYS, day + 0.5 + HALF_YEAR));
+        int whole = (int) at;
+        return whole == DAYS ? before[DAYS] : before[whole] + share[whole] * (at - whole);
+    }
+
+    /** Chance that the peak lies between two points of time, 0 to 1. */
+    double between(double from, double to) {
+        return Math.max(0, Math.min(1, before(to) - before(from)));
+    }
+
+    /** The point of time before which the peak comes with a chance of p. */
+    double quantile(double p) {
+        double sum = 0;
+        for (int i = 0; i < DAYS; i++) {
+            if (sum + share[i] >= p) {
+                return i - HALF_YEAR - 0.5 + (share[i] == 0 ? 0.5 : (p - sum) / share[i]);
+            }
+            sum += share[i];
+        }
+        return HALF_YEAR;
+    }
+}

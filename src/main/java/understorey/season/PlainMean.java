@@ -1,0 +1,41 @@
+package understorey.season;
+
+/**
+ * The mean of past years, as the forecast of the next.
+ *
+ * @param n         years, at least 2
+ * @param mean      ȳ, days
+ * @param deviation s = √(Σ(y − ȳ)² / (n − 1)), days
+ * @param leftOut   each year against the mean of the others: (y − ȳ)·n/(n − 1)
+ */
+public record PlainMean(int n, double mean, double deviation, LeaveOneOut leftOut) {
+
+    /**
+     * The mean of at least two years; standard theory (Draper and Smith, <em>Applied Regression Analysis</em>, from
+     * memory).
+     */
+    static PlainMean of(double[] days) {
+        int n = days.length;
+        double mean = mean(days);
+        double squares = 0;
+        double[] errors = new double[n];
+        for (int i = 0; i < n; i++) {
+            squares += (days[i] - mean) * (days[i] - mean);
+            errors[i] = (days[i] - mean) * n / (n - 1);
+        }
+        return new PlainMean(n, mean, Math.sqrt(squares / (n - 1)), LeaveOneOut.of(errors));
+    }
+
+    /** A new year: ȳ with the standard error s·√(1 + 1/n), n − 1 degrees of freedom. */
+    Prediction next() {
+        return new Prediction(mean, deviation * Math.sqrt(1 + 1.0 / n), n - 1);
+    }
+
+    static double mean(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.length;
+    }
+}

@@ -1,0 +1,41 @@
+package understorey.season;
+
+/**
+ * A day expected of a year not yet seen: Student's t round a middle.
+ *
+ * @param day     the middle, in days of whatever scale the model was given
+ * @param errorD  standard error of a new year, days
+ * @param freedom degrees of freedom; infinite where the error is assumed and not estimated
+ */
+public record Prediction(double day, double errorD, double freedom) {
+
+    /** Two ends, days. */
+    public record Range(double low, double high) {
+    }
+
+    /** An error that nobody measured: the normal law. */
+    static Prediction assumed(double day, double errorD) {
+        return new Prediction(day, errorD, Double.POSITIVE_INFINITY);
+    }
+
+    /** The two-sided interval that holds a share {@code level} of new years: day ± t·error. */
+    public Range range(double level) {
+        double half = StudentT.of(freedom).twoSided(level) * errorD;
+        return new Range(day - half, day + half);
+    }
+
+    /** Chance that it comes before each of some days, 0 to 1. */
+    double[] chancesBefore(double[] days) {
+        StudentT law = StudentT.of(freedom);
+        double[] chances = new double[days.length];
+        for (int i = 0; i < days.length; i++) {
+            chances[i] = errorD == 0 ? days[i] > day ? 1 : 0 : law.below((days[i] - day) / errorD);
+        }
+        return chances;
+    }
+
+    /** The same with one more source of error that does not hang together with the first, days. */
+    Prediction with(double moreErrorD) {
+        return new Prediction(day, Math.hypot(errorD, moreErrorD), freedom);
+    }
+}

@@ -1,0 +1,58 @@
+package understorey.season;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/**
+ * Days counted from a flower's own time of the year, so that its season may cross the turn of the calendar's. Day 0 is
+ * the anchor; a season bears the year in which its anchor falls, and reaches half a year to either side.
+ *
+ * @param anchor never 29 February
+ */
+record SeasonScale(MonthDay anchor) {
+
+    private static final double YEAR_D = 365.2425;
+    /** Any common year will do to name a day of the year. */
+    private static final int COMMON_YEAR = 2027;
+
+    /** Round the middle of some dates: their mean on the circle of the year. */
+    static SeasonScale around(List<LocalDate> dates) {
+        double sine = 0;
+        double cosine = 0;
+        for (LocalDate date : dates) {
+            double turn = 2 * Math.PI * (date.getDayOfYear() - 1) / date.lengthOfYear();
+            sine += Math.sin(turn);
+            cosine += Math.cos(turn);
+        }
+        double turn = Math.atan2(sine, cosine) / (2 * Math.PI);
+        long day = Math.floorMod(Math.round(turn * YEAR_D), 365L);
+        LocalDate middle = LocalDate.ofYearDay(COMMON_YEAR, (int) day + 1);
+        return new SeasonScale(MonthDay.of(middle.getMonth(), middle.getDayOfMonth()));
+    }
+
+    /** The season that a date belongs to: that of the nearest anchor. */
+    int seasonOf(LocalDate date) {
+        int nearest = date.getYear();
+        for (int year = date.getYear() - 1; year <= date.getYear() + 1; year++) {
+            nearest = Math.abs(day(year, date)) < Math.abs(day(nearest, date)) ? year : nearest;
+        }
+        return nearest;
+    }
+
+    /** Days from the anchor of a date's own season. */
+    int day(LocalDate date) {
+        return day(seasonOf(date), date);
+    }
+
+    /** Days from the anchor of a season. */
+    int day(int season, LocalDate date) {
+        return (int) ChronoUnit.DAYS.between(anchor.atYear(season), date);
+    }
+
+    /** The date of a day of a season, to the nearest whole day. */
+    LocalDate date(int season, double day) {
+        return anchor.atYear(season).plusDays((long) Math.floor(day + 0.5));
+    }
+}

@@ -1,0 +1,157 @@
+package understorey.season;
+
+import static understorey.reason.Figure.Measure.CELSIUS;
+import static understorey.reason.Figure.Measure.COUNT;
+import static understorey.reason.Figure.Measure.DAYS;
+import static understorey.reason.Figure.Measure.DAYS_TO_TENTH;
+import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Site;
+import understorey.plan.Temperatures;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+
+/** Foretells a peak by temperatures where they are of use, and says why not where they are not. */
+final class SpringForecast {
+
+    /** What an author says of a spring in a word is right to about so much, °C (ours). */
+    private static final double WORD_ERROR_C = 0.5;
+
+    private final PastYears past;
+    private final Springs springs;
+    private final int season;
+    private final Double warmerC;
+    private final Integer start;
+    private final List<Reason> reasons = new ArrayList<>();
+    private FloweringWindow.Method method;
+
+    SpringForecast(PastYears past, Temperatures temperatures, int season, Double warmerC, Site site) {
+        this.past = past;
+        this.springs = new Springs(past.scale(), temperatures);
+        this.season = season;
+        this.warmerC = warmerC;
+        this.start = start(past.scale(), site.position().latitude());
+    }
+
+    List<Reason> reasons() {
+        return reasons;
+    }
+
+    FloweringWindow.Method method() {
+        return method;
+    }
+
+    /** 1 January, or 1 July in the south, before the anchor, on the season's scale; a day beside it in leap years. */
+    private static Integer start(SeasonScale scale, double latitude) {
+        LocalDate anchor = scale.anchor().atYear(2027);
+        LocalDate start = LocalDate.of(2027, latitude < 0 ? 7 : 1, 1);
+        LocalDate before = start.isAfter(anchor) ? start.minusYears(1) : start;
+        return (int) -ChronoUnit.DAYS.between(before, anchor);
+    }
+
+    /** Null where the mean of the years is the better guide; the reasons then say why. */
+    Prediction peak() {
+        SpringModels models = new SpringModels(past, springs, start);
+        SpringModels.Trial best = models.best();
+        if (best == null) {
+            reasons.add(Reason.of(SeasonReason.TEMPERATURE_TOO_FEW_YEARS).with("years", models.mostYears(), COUNT)
+                    .with("least", SpringModels.LEAST_YEARS, COUNT));
+            return null;
+        }
+        if (!best.helps()) {
+            reasons.add(compared(best));
+            return null;
+        }
+        if (warmerC == null && !springs.tells(season, best.model().from(), best.model().to())) {
+            reasons.add(Reason.of(SeasonReason.TEMPERATURE_NONE_THIS_YEAR));
+            return null;
+        }
+        Prediction peak = best.model() instanceof SpringModels.Model.Window window ? byWindow(window, best)
+                : byThermalTime((SpringModels.Model.Thermal) best.model(), best);
+        if (peak != null) {
+            reasons.add(compared(best));
+        }
+        return peak;
+    }
+
+    private static Reason compared(SpringModels.Trial trial) {
+        return (trial.helps() ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
+                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", trial.rmseD(), DAYS_TO_TENTH)
+                .with("mean", trial.rmseOfMeanD(), DAYS_TO_TENTH);
+    }
+
+    private Prediction byWindow(SpringModels.Model.Window window, SpringModels.Trial trial) {
+        DailyMeans spring = springs.expected(season, window.from(), window.to(), warmth());
+        double celsius = spring.mean(window.from(), window.to());
+        if (Double.isNaN(celsius)) {
+            return null;
+        }
+        double open = openC(window.from(), window.to());
+        Prediction peak = window.line().at(celsius).with(Math.abs(window.line().slope()) * open);
+        method = FloweringWindow.Method.TEMPERATURE_WINDOW;
+        reasons.add(Reason.of(SeasonReason.BY_WINDOW).with("years", trial.n(), COUNT)
+                .with("error", FloweringForecast.halfWidth(peak), DAYS)
+                .with("from", new Figure(past.scale().date(season, window.from()), DAY_OF_YEAR))
+                .with("to", new Figure(past.scale().date(season, window.to()), DAY_OF_YEAR))
+                .with("temperature", celsius, CELSIUS));
+        if (!window.line().covers(celsius)) {
+            reasons.add(Reason.of(SeasonReason.OUTSIDE_RECORDED_RANGE).with("temperature", celsius, CELSIUS)
+                    .with("low", window.line().lowX(), CELSIUS).with("high", window.line().highX(), CELSIUS));
+        }
+        restAsUsual(open);
+        return peak;
+    }
+
+    private Prediction byThermalTime(SpringModels.Model.Thermal thermal, SpringModels.Trial trial) {
+        Prediction peak = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth()));
+        if (peak == null) {
+            return null;
+        }
+        int day = (int) peak.day();
+        double open = openC(thermal.from(), day);
+        double known = known(thermal.from(), day);
+        if (open > 0 && known < 1) {
+            double perDay = open / (1 - known);
+            Prediction cold = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() - perDay));
+            Prediction warm = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() + perDay));
+            peak = peak.with(cold == null || warm == null ? 10 : (cold.day() - warm.day()) / 2);
+        }
+        method = FloweringWindow.Method.THERMAL_TIME;
+        reasons.add(Reason.of(SeasonReason.BY_THERMAL_TIME).with("years", trial.n(), COUNT)
+                .with("error", FloweringForecast.halfWidth(peak), DAYS)
+                .with("base", thermal.sum().degreeDays().baseC(), CELSIUS)
+                .with("start", new Figure(past.scale().date(season, thermal.from()), DAY_OF_YEAR)));
+        restAsUsual(open);
+        return peak;
+    }
+
+    private double warmth() {
+        return warmerC == null ? 0 : warmerC;
+    }
+
+    /** What is still open in the mean of a stretch, °C: an author's word on the spring closes most of it. */
+    private double openC(int from, int to) {
+        double open = springs.openC(season, from, to);
+        return warmerC == null ? open : Math.min(open, WORD_ERROR_C * (1 - known(from, to)));
+    }
+
+    /** The share of a stretch that was measured. */
+    private double known(int from, int to) {
+        DailyMeans spring = springs.of(season);
+        int known = 0;
+        for (int day = from; day <= to; day++) {
+            known += Double.isNaN(spring.at(day)) ? 0 : 1;
+        }
+        return known / (to - from + 1.0);
+    }
+
+    private void restAsUsual(double open) {
+        if (open > 0 && warmerC == null) {
+            reasons.add(Reason.of(SeasonReason.REST_AS_USUAL));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package understorey.season;
+
+/**
+ * An event that comes once the warmth since a fixed day is enough.
+ *
+ * @param n        years
+ * @param required the mean over years of the sum reached on the day of the event, °C·d
+ * @param rmseD    of the years it was fitted to, days
+ * @param leftOut  each year by the mean sum of the others
+ */
+public record ThermalTime(DegreeDays degreeDays, int n, double required, double rmseD, LeaveOneOut leftOut) {
+
+    /**
+     * Fitted to past years; null where one of them lacks the days that it needs, or would never reach the sum.
+     *
+     * @param means the temperatures of each year, on the scale of its event
+     * @param days  of the event; the sum is read on the nearest whole day, half rounded up
+     */
+    static ThermalTime of(DegreeDays degreeDays, DailyMeans[] means, double[] days) {
+        int n = days.length;
+        double[] sums = new double[n];
+        for (int i = 0; i < n; i++) {
+            sums[i] = degreeDays.sumTo(wholeDay(days[i]), means[i]);
+        }
+        double required = PlainMean.mean(sums);
+        if (n < 2 || !(required > 0)) {
+            return null;
+        }
+        double[] errors = new double[n];
+        double[] leftOut = new double[n];
+        for (int i = 0; i < n; i++) {
+            Integer day = degreeDays.dayReaching(required, means[i]);
+            Integer without = degreeDays.dayReaching((required * n - sums[i]) / (n - 1), means[i]);
+            if (day == null || without == null) {
+                return null;
+            }
+            errors[i] = days[i] - day;
+            leftOut[i] = days[i] - without;
+        }
+        return new ThermalTime(degreeDays, n, required, LeaveOneOut.of(errors).rmseD(), LeaveOneOut.of(leftOut));
+    }
+
+    /** The nearest whole day, half rounded up. */
+    static int wholeDay(double day) {
+        return (int) Math.floor(day + 0.5);
+    }
+
+    /**
+     * A new year whose temperatures are known or expected: the first day that reaches the sum. The error is that of
+     * the years left out, √(Σe²/(n − 1)), with n − 1 degrees of freedom; ours, since the model has no closed form.
+     * Null when the sum is not reached.
+     */
+    Prediction next(DailyMeans means) {
+        Integer day = degreeDays.dayReaching(required, means);
+        return day == null ? null
+                : new Prediction(day, leftOut.rmseD() * Math.sqrt(n / (n - 1.0)), n - 1);
+    }
+}

@@ -1,0 +1,158 @@
+package understorey.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.Tree;
+
+class DaysCommandTest {
+
+    @TempDir
+    private Path home;
+    private Path trip;
+
+    @BeforeEach
+    void copyTheDemo() throws IOException {
+        trip = Tree.copy(Path.of("plans"), home.resolve("plans")).resolve("a-weekend-for-the-anemones.yaml");
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        Path path = home.resolve("plans").resolve(file);
+        String text = Files.readString(path);
+        assertTrue(text.contains(from), from);
+        Files.writeString(path, text.replace(from, to));
+    }
+
+    @Test
+    void ranksEveryDayOfATripTheBestFirst() {
+        Run run = Run.of("days", trip);
+        assertEquals(0, run.exit(), run.err());
+        assertEquals("", run.err());
+        List<String> ranks = run.out().lines().filter(line -> line.matches(" +\\d+  \\w{3} [ \\d]\\d \\w{3} \\d{4} .*")).toList();
+        assertEquals(38, ranks.size());
+        assertTrue(ranks.get(0).startsWith("   1  Sun 18 Apr 2027     86 %"), ranks.get(0));
+        assertTrue(ranks.get(37).contains("asked for other days of the week") || ranks.get(37).contains("avoid"), ranks.get(37));
+        assertTrue(run.out().startsWith("Wood anemone: in full flower 14 to 27 April 2027, "), run.out());
+        assertFalse(run.out().contains("\u00a0"), "a terminal's table is copied and searched");
+    }
+
+    @Test
+    void alignsItsColumns() {
+        List<String> lines = Run.of("days", trip).out().lines().toList();
+        String header = lines.stream().filter(line -> line.startsWith("rank")).findFirst().orElseThrow();
+        for (String line : lines) {
+            if (line.matches(" +\\d+  \\w{3} [ \\d]\\d \\w{3} \\d{4} .*")) {
+                assertEquals('%', line.charAt(header.indexOf("flowers") + "flowers".length() - 1), line);
+                assertEquals('%', line.charAt(header.indexOf("light") + "light".length() - 1), line);
+                assertEquals(' ', line.charAt(header.indexOf("why") - 1), line);
+                assertFalse(line.charAt(header.indexOf("why")) == ' ', line);
+            }
+        }
+    }
+
+    @Test
+    void givesTheSameDaysAsJsonAndAsATable() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(Run.of("days", trip, "--json").out());
+        List<String> dates = new ArrayList<>();
+        json.get("days").forEach(day -> dates.add(day.get("date").textValue()));
+        List<String> rows = Run.of("days", trip, "--csv").out().lines().skip(1).map(row -> row.split(",")[1]).toList();
+        assertEquals(38, dates.size());
+        assertEquals(dates, rows);
+        assertEquals(dates.get(0), json.get("best").textValue());
+        assertEquals("mean", json.get("windows").get(0).get("method").textValue());
+        assertEquals(3, json.get("days").get(0).get("shots").size());
+    }
+
+    @Test
+    void comparesTheOneDayOfATripWithTheFortnightsAroundIt() {
+        Run run = Run.of("days", trip.resolveSibling("paper-stars-on-red-sand.yaml"), "--csv");
+        assertEquals(30, run.out().lines().count());
+    }
+
+    @Test
+    void takesDaysOfTheCommandLine() {
+        Run run = Run.of("days", trip, "--from", "2027-04-20", "--to", "2027-04-22", "--csv");
+        assertEquals(4, run.out().lines().count());
+        assertTrue(run.err().startsWith("warning: Every day is one to avoid"), run.err());
+        assertEquals(0, run.exit());
+    }
+
+    @Test
+    void refusesAWrongCommandLine() {
+        assertEquals(2, Run.of("days").exit());
+        assertEquals(2, Run.of("days", home.resolve("none.yaml")).exit());
+        assertEquals(2, Run.of("days", trip, "--from", "2027-04-20").exit());
+        assertEquals(2, Run.of("days", trip, "--from", "20 April", "--to", "2027-04-22").exit());
+        assertEquals(2, Run.of("days", trip, "--from", "2027-04-22", "--to", "2027-04-20").exit());
+        assertEquals(2, Run.of("days", trip, "--json", "--csv").exit());
+        assertEquals("", Run.of("days", trip, "--json", "--csv").out());
+    }
+
+    @Test
+    void ranksNothingForATripWithErrors() throws IOException {
+        change("a-weekend-for-the-anemones.yaml", "gear: light-bag", "gear: no-bag");
+        Run run = Run.of("days", trip);
+        assertEquals(1, run.exit());
+        assertEquals("", run.out());
+        assertTrue(run.err().contains("no-bag") && run.err().contains("not ranked: "), run.err());
+    }
+
+    @Test
+    void offersWhatWasSeenAsLinesForTheNextYearsRecords() throws IOException {
+        change("sites/hasselgry-skov.yaml", "    temperatures: hasselgry-daily-means.csv",
+                "    seen: [{date: 2027-04-04, stage: first flowers}, {date: 2027-04-19, stage: full flower}, "
+                + "{date: 2027-04-21, stage: full flower}, {date: 2027-05-11, stage: over}]");
+        String out = Run.of("days", trip).out();
+        assertTrue(out.endsWith("add to the records of wood-anemone at Hasselgry Skov:\n"
+                + "      - {first: 2027-04-04, full: 2027-04-19, over: 2027-05-11}\n"), out);
+        change("sites/hasselgry-skov.yaml", "over: 2026-05-12}\n",
+                "over: 2026-05-12}\n      - {first: 2027-04-04, full: 2027-04-19, over: 2027-05-11}\n");
+        assertFalse(Run.of("days", trip).out().contains("add to the records"));
+    }
+
+    @Test
+    void tellsOfSightingsThatContradictEachOtherAndStillRanks() throws IOException {
+        change("sites/hasselgry-skov.yaml", "    temperatures: hasselgry-daily-means.csv",
+                "    seen: [{date: 2027-04-04, stage: over}, {date: 2027-04-19, stage: in bud}, {date: 2027-04-10, stage: full flower}]");
+        Run run = Run.of("days", trip);
+        assertEquals(0, run.exit());
+        assertTrue(run.err().startsWith("warning: Wood anemone is said to be over on 4 April and full flower only on 10 April"), run.err());
+        assertTrue(run.out().contains("   1  "));
+    }
+
+    @Test
+    void plansTheBestDayThatItRanks() throws IOException {
+        String best = new ObjectMapper().readTree(Run.of("days", trip, "--json").out()).get("best").textValue();
+        Path site = home.resolve("site");
+        assertEquals(0, Run.of("build", trip.getParent(), "--out", site).exit());
+        JsonNode plan = new ObjectMapper().readTree(site.resolve("a-weekend-for-the-anemones/plan.json").toFile());
+        assertEquals(best, plan.get("trip").get("date").textValue());
+        assertEquals(LocalDate.parse(best).minusDays(7).getDayOfMonth(), 11);
+        assertEquals(38, plan.get("days").size());
+    }
+
+    @Test
+    void keepsReportsAndNamesOffThePublicPagesOfASensitiveSite() throws IOException {
+        change("sites/hasselgry-skov.yaml", "reports: https://example.org/hasselgry",
+                "sensitive: yes\npublic_name: A beech wood\nreports: https://example.org/hasselgry");
+        Path site = home.resolve("site");
+        Run.of("build", trip.getParent(), "--out", site);
+        for (String file : List.of("index.html", "plan.md", "plan.json")) {
+            String page = Files.readString(site.resolve("a-weekend-for-the-anemones").resolve(file));
+            assertFalse(page.contains("example.org/hasselgry") || page.contains("Hasselgry") || page.contains("hasselgry"), file);
+            assertTrue(file.equals("plan.json") || page.contains("14 to 27 April"), file);
+        }
+    }
+}
