@@ -21,7 +21,7 @@ final class Caption {
         String place = place(brief.trip().site());
         return Character.toUpperCase(name.charAt(0)) + name.substring(1)
                 + (subject.scientificName() == null ? "" : ", " + subject.scientificName())
-                + (place == null ? "" : ", " + place) + ", " + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". "
+                + ". " + (place == null ? "" : place + ", ") + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". "
                 + part(intent) + ": …";
     }
 

@@ -67,9 +67,9 @@ class OrderViewTest {
         List<String> captions = OrderView.of(FULL, Trips.sentences()).captions();
         assertEquals(FULL.story().sequence().size(), captions.size());
         String subject = FULL.story().sequence().get(0).shot().subject().name();
-        assertEquals(subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1) + ", " + FULL.trip().site().name()
+        assertEquals(subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1) + ". " + FULL.trip().site().name()
                 + ", May 2027. The opening: …", captions.get(0).replace(", Allium ursinum", ""));
-        assertTrue(captions.get(0).contains(", Allium ursinum, "), captions.get(0));
+        assertTrue(captions.get(0).contains(", Allium ursinum. "), captions.get(0));
         assertTrue(captions.get(3).endsWith(". The close: …"), captions.get(3));
     }
 
