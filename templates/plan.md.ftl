@@ -82,7 +82,7 @@ The site as a whole, level ground. Light in EV at ISO 100; quarter hours are tho
 ## Storyboard
 
 <#list page.storyboard as shot>
-${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}</#if>, ${page.order.taken[shot?index]}
+${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}<#if shot.stack??>; ${shot.stack}</#if></#if>, ${page.order.taken[shot?index]}
 </#list>
 <#if page.gaps?has_content>
 
@@ -104,7 +104,7 @@ ${caption?counter}. ${caption}
 
 *${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}
 
-**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
+**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.stack??>, **${shot.stack}**</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
 
 | | |
 |---|---|
@@ -129,10 +129,10 @@ What would help:
 </#if>
 <#if shot.skies?has_content>
 
-| If the sky or the hour is | EV | Aperture | Time | ISO | White balance |
-|---|--:|--:|--:|--:|--:|
+| If the sky or the hour is | EV | Aperture | Time | ISO | White balance | Bracket, verdict |
+|---|--:|--:|--:|--:|--:|---|
 <#list shot.skies + shot.hours as sky>
-| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} |
+| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
 </#list>
 </#if>
 <#if shot.cover??>

@@ -235,7 +235,8 @@ public final class Planner {
     private Packing packing(List<ShotBrief> shots) {
         List<Packing.Use> uses = new ArrayList<>();
         for (ShotBrief shot : shots) {
-            uses.add(new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps()));
+            uses.add(new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps(),
+                    shot.dimming()));
         }
         return Packing.of(bag, uses, Cold.coldestC(trip.forecast(), outing), outing.lamp());
     }

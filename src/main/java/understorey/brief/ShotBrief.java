@@ -1,7 +1,9 @@
 package understorey.brief;
 
 import java.time.ZonedDateTime;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
@@ -14,6 +16,7 @@ import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
 import understorey.light.Weather;
 import understorey.light.WhiteBalance;
+import understorey.plan.Filter;
 import understorey.plan.SkyWord;
 import understorey.reason.Reason;
 import understorey.scene.Drawing;
@@ -86,6 +89,18 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
     /** What would help; nothing where the picture can be had as it was asked for. */
     public List<Reason> helps() {
         return verdict() == Verdict.FITS ? List.of() : fit.helps();
+    }
+
+    /** Neutral density filters and rings to have by: for the sky expected, or for any sky where nobody said. */
+    public List<Filter> dimming() {
+        if (settings == null || skyKnown()) {
+            return settings == null ? List.of() : settings.dimming();
+        }
+        Set<Filter> dimming = new LinkedHashSet<>();
+        for (Other other : otherSkies) {
+            dimming.addAll(other.settings().dimming());
+        }
+        return List.copyOf(dimming);
     }
 
     /** Lens and light together. */

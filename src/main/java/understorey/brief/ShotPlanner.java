@@ -8,6 +8,7 @@ import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
+import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -147,9 +148,9 @@ final class ShotPlanner {
                 settings(fit, light, okta, weather, camera), whiteBalance(shot, light, okta));
     }
 
-    private static Settings settings(LensFit fit, LightAt light, double okta, Weather weather, Projection camera) {
+    private Settings settings(LensFit fit, LightAt light, double okta, Weather weather, Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
-        return Exposure.of(fit, Conditions.of(light, okta, weather, sun));
+        return Exposure.of(fit, Darkening.of(trip.gear(), fit), Conditions.of(light, okta, weather, sun));
     }
 
     /** Null for a picture that faces nowhere in particular. */

@@ -19,7 +19,7 @@ record Aperture(double first, double widest, ExposureReason why) {
      * aperture holds the depth, at the last that is of use.
      */
     static Aperture of(LensFit fit) {
-        if (fit.camera().lens().builtIn()) {
+        if (fit.camera().lens().oneAperture()) {
             return only(fit.fNumberWidest(), ExposureReason.APERTURE_FIXED);
         }
         double open = StopScale.nextFNumberUp(fit.fNumberWidest());

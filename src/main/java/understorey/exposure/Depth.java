@@ -16,10 +16,15 @@ final class Depth {
     private Depth() {
     }
 
-    /** The stack that holds what one frame cannot; null where one frame is taken. */
+    /** The stack that would hold what one frame cannot; null where one frame is taken. */
     static Stack stack(LensFit fit, Conditions conditions) {
         return Stack.wanted(fit) && fit.steady() && Stack.still(conditions)
                 ? Stack.of(fit, Aperture.ofStack(fit).first()) : null;
+    }
+
+    /** Adds that one frame is taken, since the stack would be of so many that nobody takes them. */
+    static void addTooMany(List<Reason> reasons, Stack stack) {
+        reasons.add(Reason.of(ExposureReason.ONE_FRAME_TOO_MANY).with("frames", stack.frames(), COUNT));
     }
 
     /** Adds why frames are stacked, or are not though the depth asks for it. */
@@ -32,11 +37,12 @@ final class Depth {
                         .with("wind", conditions.worstWindMs(), METRES_PER_SECOND));
             }
         } else if (stack != null && stack.stepM() != null) {
-            reasons.add(Reason.of(ExposureReason.STACK).with("frames", stack.frames(), COUNT)
+            reasons.add(Reason.of(stack.byRail() ? ExposureReason.STACK_BY_RAIL : ExposureReason.STACK).with("frames", stack.frames(), COUNT)
                     .with("step", stack.stepM(), METRES));
         } else if (stack != null) {
             reasons.add(Reason.of(ExposureReason.STACK_VIEW).with("frames", stack.frames(), COUNT)
-                    .with("first", stack.firstM(), METRES).with("last", stack.lastM(), METRES));
+                    .with("first", fit.fromSensorM(stack.firstM()), METRES)
+                    .with("last", fit.fromSensorM(stack.lastM()), METRES));
         }
     }
 

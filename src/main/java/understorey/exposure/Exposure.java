@@ -1,18 +1,14 @@
 package understorey.exposure;
 
 import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-import static understorey.reason.Figure.Measure.TIMES;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
 import understorey.plan.Body;
-import understorey.reason.Figure;
 import understorey.reason.Reason;
 
 /**
@@ -32,9 +28,11 @@ public final class Exposure {
     private final LensFit fit;
     private final Body body;
     private final Conditions conditions;
-    private final double lossStops;
+    private final Stack stack;
     private final Motion motion;
+    private final MotionReasons why;
     private final List<Reason> reasons = new ArrayList<>();
+    private double lossStops;
     private Verdict verdict = Verdict.FITS;
 
     private Exposure(LensFit fit, Conditions conditions) {
@@ -42,7 +40,13 @@ public final class Exposure {
         this.body = fit.camera().body();
         this.conditions = conditions;
         this.lossStops = fit.lossStops() + fit.closenessStops();
-        this.motion = Motion.of(fit, conditions);
+        Stack wanted = Depth.stack(fit, conditions);
+        this.stack = wanted == null || wanted.tooMany() ? null : wanted;
+        if (stack != wanted && !fit.intent().assumed().contains("sharp")) {
+            verdict = Verdict.COMPROMISE;
+        }
+        this.motion = Motion.of(fit, conditions, stack);
+        this.why = new MotionReasons(fit, conditions, motion);
     }
 
     /**
@@ -56,31 +60,44 @@ public final class Exposure {
         return of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs, null, null));
     }
 
-    /** The settings for a light and a wind. */
+    /** The settings for a light and a wind, with no neutral density filter to hand. */
     public static Settings of(LensFit fit, Conditions conditions) {
-        return new Exposure(fit, conditions).settings();
+        return of(fit, List.of(), conditions);
     }
 
-    private Settings settings() {
-        Stack stack = Depth.stack(fit, conditions);
+    /**
+     * The settings for a light and a wind.
+     *
+     * @param filters neutral density filters that go on the lens, for a light that no shutter is short enough for
+     */
+    public static Settings of(LensFit fit, List<Darkening> filters, Conditions conditions) {
+        return new Exposure(fit, conditions).settings(filters);
+    }
+
+    private Settings settings(List<Darkening> filters) {
         Aperture aperture = stack == null ? Aperture.of(fit) : Aperture.ofStack(fit);
-        double fNumber = opened(aperture);
-        Background background = Background.of(fit, fNumber);
-        Depth.add(reasons, fit, conditions, stack);
-        Depth.add(reasons, fit, fNumber, background);
+        double opened = opened(aperture);
+        Dimming dimming = Dimming.of(fit, filters, opened, secondsAt(opened, body.baseIso()), motion.longestS());
+        lossStops += dimming.lossStops();
+        verdict = verdict.and(dimming.verdict());
+        double fNumber = dimming.fNumber();
+        aperture(aperture, opened, dimming);
+        Background background = depth(fNumber);
         int iso = iso(fNumber);
         stems(aperture, secondsAt(fNumber, iso));
-        double seconds = StopScale.snapShutterS(secondsAt(fNumber, iso));
+        double seconds = marked(fNumber, iso);
         if (seconds > Reminders.LONGEST_SENSIBLE_S) {
             verdict = Verdict.CANNOT;
+        } else if (fit.steady() && !fit.released() && seconds > Reminders.LONGEST_MARKED_S) {
+            verdict = verdict.and(Verdict.COMPROMISE);
         }
         Reminders.add(reasons, fit, fNumber, seconds);
         List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
         DepthOfField one = fit.depthOfField(fNumber, fit.focusM() * 1000);
-        return new Settings(conditions.ev100(), fNumber, seconds, iso, lossStops, bracket, one.hyperfocalMm() / 1000,
-                stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
+        return new Settings(conditions.ev100(), fNumber, seconds, iso, dimming.filters(), lossStops, bracket,
+                one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background,
-                Motion.blurMm(fit, conditions, seconds), verdict, List.copyOf(reasons));
+                motion.sway().blurMm(seconds), verdict, List.copyOf(reasons));
     }
 
     /** Opened a third of a stop at a time while the lowest ISO leaves the time too long. */
@@ -89,14 +106,34 @@ public final class Exposure {
         while (fNumber > aperture.widest() && secondsAt(fNumber, body.baseIso()) > bearableS()) {
             fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
         }
-        if (fNumber < aperture.first()) {
-            reasons.add(Reason.of(ExposureReason.APERTURE_OPENED).with("aperture", fNumber, F_NUMBER)
-                    .with("first", aperture.first(), F_NUMBER));
-        } else {
-            reasons.add(Reason.of(aperture.why()).with("aperture", fNumber, F_NUMBER)
-                    .with("asked", aperture.widest(), F_NUMBER));
-        }
         return fNumber;
+    }
+
+    /** Why it is the aperture that it is, and what else keeps the frame from being too bright. */
+    private void aperture(Aperture aperture, double opened, Dimming dimming) {
+        if (dimming.fNumber() == opened) {
+            reasons.add(opened < aperture.first()
+                    ? Reason.of(ExposureReason.APERTURE_OPENED).with("aperture", opened, F_NUMBER)
+                            .with("first", aperture.first(), F_NUMBER)
+                    : Reason.of(aperture.why()).with("aperture", opened, F_NUMBER)
+                            .with("asked", aperture.widest(), F_NUMBER));
+        }
+        if (dimming.why() != null) {
+            reasons.add(dimming.why());
+        }
+    }
+
+    /** Adds how the depth asked is held, and what becomes of the background. */
+    private Background depth(double fNumber) {
+        Background background = Background.of(fit, fNumber);
+        Stack wanted = Depth.stack(fit, conditions);
+        if (wanted != null && stack == null) {
+            Depth.addTooMany(reasons, wanted);
+        } else {
+            Depth.add(reasons, fit, conditions, stack);
+        }
+        Depth.add(reasons, fit, fNumber, background);
+        return background;
     }
 
     private int iso(double fNumber) {
@@ -104,55 +141,43 @@ public final class Exposure {
         double seconds = secondsAt(fNumber, iso);
         boolean tooSlow = seconds > motion.longestS() * TOLERANCE;
         if (tooSlow) {
-            verdict = seconds > motion.handS() * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE;
+            verdict = verdict.and(seconds > motion.handS() * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE);
         }
-        if (!tooSlow && iso == body.baseIso()) {
-            reasons.add(fit.steady()
-                    ? Reason.of(ExposureReason.ISO_BASE_STEADY).with("iso", iso(iso)).with("support", fit.support().name())
-                    : byHand(ExposureReason.ISO_BASE_HAND_HELD, iso));
-        } else if (!tooSlow && motion.longestS() > LONGEST_WAIT_S) {
-            reasons.add(Reason.of(ExposureReason.ISO_FOR_DARK).with("iso", iso(iso))
-                    .with("time", secondsAt(fNumber, body.baseIso()), SHUTTER_SECONDS));
-        } else if (motion.byWind()) {
-            reasons.add(byWind(tooSlow ? ExposureReason.WIND_TOO_STRONG
-                    : motion.lulls() ? ExposureReason.ISO_FOR_LULL : ExposureReason.ISO_FOR_WIND, iso, seconds));
-        } else {
-            reasons.add(byHand(tooSlow ? ExposureReason.HAND_TOO_SLOW : ExposureReason.ISO_FOR_HAND, iso));
-        }
+        reasons.add(!tooSlow && iso == body.baseIso() ? why.base(iso)
+                : !tooSlow && motion.longestS() > patienceS() ? why.dark(iso, secondsAt(fNumber, body.baseIso()))
+                : motion.byWind() ? why.wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
         return iso;
-    }
-
-    private double bearableS() {
-        return Math.min(motion.longestS(), LONGEST_WAIT_S);
-    }
-
-    private Reason byHand(ExposureReason kind, int iso) {
-        return Reason.of(kind).with("longest", StopScale.nextShutterDownS(motion.handS()), SHUTTER_SECONDS)
-                .with("iso", iso(iso)).with("focal", fit.equivalentMm(), MILLIMETRES);
-    }
-
-    private Reason byWind(ExposureReason kind, int iso, double seconds) {
-        return Reason.of(kind).with("wind", conditions.worstWindMs(), METRES_PER_SECOND)
-                .with("longest", StopScale.nextShutterDownS(motion.patientS()), SHUTTER_SECONDS)
-                .with("times", Motion.blurMm(fit, conditions, seconds) / fit.circleOfConfusionMm(), TIMES)
-                .with("iso", iso(iso));
     }
 
     /** Whether the stems stand for the time, or only in a lull; what to begin with for those who will not wait. */
     private void stems(Aperture aperture, double seconds) {
-        Double windMs = conditions.worstWindMs();
-        if (windMs == null) {
+        if (conditions.worstWindMs() == null) {
             return;
         }
         if (fit.steady() && secondsAt(aperture.first(), body.baseIso()) <= motion.stemsS()) {
-            reasons.add(Reason.of(ExposureReason.STEMS_STILL).with("wind", windMs, METRES_PER_SECOND));
+            reasons.add(why.still());
         } else if (seconds > motion.stemsS() * TOLERANCE && seconds <= motion.patientS() * TOLERANCE) {
-            int fast = raise(aperture.widest(), motion.stemsS());
-            reasons.add(Reason.of(ExposureReason.WAIT_FOR_LULL).with("wind", windMs, METRES_PER_SECOND)
-                    .with("longest", StopScale.nextShutterDownS(motion.stemsS()), SHUTTER_SECONDS)
-                    .with("aperture", aperture.widest(), F_NUMBER).with("iso", iso(fast)).with("time",
-                            StopScale.snapShutterS(secondsAt(aperture.widest(), fast)), SHUTTER_SECONDS));
+            double markedS = StopScale.nextShutterDownS(motion.stemsS());
+            int fast = raise(aperture.widest(), Math.min(markedS, motion.stemsS()));
+            double fastS = secondsAt(aperture.widest(), fast);
+            reasons.add(why.lull(aperture.widest(), fast, fastS, StopScale.snapShutterS(fastS) > markedS));
         }
+    }
+
+    /** Longest time before something yields; never so short that no camera has it. */
+    private double bearableS() {
+        return Math.max(Math.min(motion.longestS(), patienceS()), Dimming.SHORTEST_S * TOLERANCE);
+    }
+
+    /** Longest time of a frame: as the camera counts it where nothing lets bulb go. */
+    private double patienceS() {
+        return fit.steady() && !fit.released() ? Reminders.LONGEST_COUNTED_S : LONGEST_WAIT_S;
+    }
+
+    /** The marked time; of a frame that is too bright the shortest that there is. */
+    private double marked(double fNumber, int iso) {
+        double seconds = StopScale.snapShutterS(secondsAt(fNumber, iso));
+        return fit.camera().lens().builtIn() ? seconds : Math.max(Dimming.SHORTEST_S, seconds);
     }
 
     private double secondsAt(double fNumber, int iso) {
@@ -160,11 +185,8 @@ public final class Exposure {
     }
 
     private int raise(double fNumber, double limitS) {
-        int needed = StopScale.nextIsoUp(Shutter.iso(fNumber, conditions.ev100(), limitS, lossStops));
+        double bearableS = Math.max(limitS, Dimming.SHORTEST_S * TOLERANCE);
+        int needed = StopScale.nextIsoUp(Shutter.iso(fNumber, conditions.ev100(), bearableS, lossStops));
         return Math.min(body.topIso(), Math.max(body.baseIso(), needed));
-    }
-
-    private static Figure iso(int iso) {
-        return Figure.of(iso, Figure.Measure.ISO);
     }
 }

@@ -1,7 +1,9 @@
 package understorey.exposure;
 
 import understorey.kit.LensFit;
+import understorey.optics.ThinLens;
 import understorey.plan.Body;
+import understorey.plan.Sharp;
 
 /**
  * What moves while the shutter is open, and how long it may be open for it. Positive infinity where nothing moves
@@ -10,8 +12,29 @@ import understorey.plan.Body;
  * @param handS  longest time that the hands, or a monopod in them, hold
  * @param stemsS longest time for stems at the worst moment of a gust
  * @param lulls  the wind drops often enough to wait for it
+ * @param sway   of the stems
  */
-record Motion(double handS, double stemsS, boolean lulls) {
+record Motion(double handS, double stemsS, boolean lulls, Sway sway) {
+
+    /**
+     * How the stems smear at the nearest flowers that the picture shows sharp, which are the largest of them.
+     *
+     * @param nearestM      of those from the lens
+     * @param magnification there
+     * @param amplitudeMm   in a gust; 0 when nobody knows the wind
+     * @param circleMm      the blur that still passes for sharp
+     */
+    record Sway(double nearestM, double magnification, double amplitudeMm, double circleMm) {
+
+        double blurMm(double seconds) {
+            return StemSway.blurMm(seconds, STEM_HZ, amplitudeMm, magnification);
+        }
+
+        /** Blur in times what passes for sharp. */
+        double times(double seconds) {
+            return blurMm(seconds) / circleMm;
+        }
+    }
 
     /** A mean wind at flower height in which lulls come, m/s: common practice, no source. */
     private static final double LULLS_BELOW_MS = 0.5;
@@ -22,9 +45,27 @@ record Motion(double handS, double stemsS, boolean lulls) {
     /** What a monopod is worth: common practice, no source. */
     private static final double MONOPOD_STOPS = 2;
 
-    static Motion of(LensFit fit, Conditions conditions) {
+    /**
+     * The motion of a picture.
+     *
+     * @param stack null where one frame is taken
+     */
+    static Motion of(LensFit fit, Conditions conditions, Stack stack) {
         Double usual = conditions.usualWindMs();
-        return new Motion(handS(fit), stemsS(fit, conditions.worstWindMs()), usual != null && usual <= LULLS_BELOW_MS);
+        Sway sway = sway(fit, conditions.worstWindMs(), stack);
+        double stemsS = StemSway.longestS(sway.circleMm(), STEM_HZ, sway.amplitudeMm(), sway.magnification());
+        return new Motion(handS(fit), stemsS, usual != null && usual <= LULLS_BELOW_MS, sway);
+    }
+
+    /** At the nearest that is asked sharp, or at the nearest that lens and frames hold where they hold less. */
+    private static Sway sway(LensFit fit, Double windMs, Stack stack) {
+        double askedM = fit.intent().sharp() instanceof Sharp.Range range ? range.nearM()
+                : fit.focusM() - ((Sharp.Depth) fit.intent().sharp()).depthM() / 2;
+        double heldM = stack == null ? fit.depthOfField(fit.fNumberUseful(), fit.focusM() * 1000).nearMm() / 1000
+                : stack.byRail() ? fit.focusM() : stack.firstM();
+        double nearestM = Math.max(askedM, heldM);
+        return new Sway(nearestM, ThinLens.magnification(fit.actingFocalMm(), nearestM * 1000),
+                windMs == null ? 0 : StemSway.amplitudeMm(windMs), fit.circleOfConfusionMm());
     }
 
     private static double handS(LensFit fit) {
@@ -35,19 +76,6 @@ record Motion(double handS, double stemsS, boolean lulls) {
         double stops = Math.max(body.stabilisedStops(), fit.camera().lens().stabilisedStops())
                 + (fit.support() == null ? 0 : MONOPOD_STOPS);
         return HandHeld.longestS(fit.focalMm(), fit.camera().sensor().crop() * fit.cropTimes(), stops);
-    }
-
-    private static double stemsS(LensFit fit, Double windMs) {
-        return windMs == null ? Double.POSITIVE_INFINITY
-                : StemSway.longestS(fit.circleOfConfusionMm(), STEM_HZ, StemSway.amplitudeMm(windMs),
-                        fit.magnification());
-    }
-
-    /** Blur of stems on the sensor in a gust, mm; 0 when nobody knows the wind. */
-    static double blurMm(LensFit fit, Conditions conditions, double seconds) {
-        Double windMs = conditions.worstWindMs();
-        return windMs == null ? 0
-                : StemSway.blurMm(seconds, STEM_HZ, StemSway.amplitudeMm(windMs), fit.magnification());
     }
 
     /** Longest time for stems that may be waited for. */

@@ -13,10 +13,9 @@ final class Reminders {
 
     /** Past a quarter of an hour a frame the light has changed before it ends: common practice, no source. */
     static final double LONGEST_SENSIBLE_S = 900;
-    /** The longest time on a camera's own scale, s. */
-    private static final double LONGEST_MARKED_S = 30;
-    /** The shortest time of most shutters, s: common practice, no source. */
-    private static final double SHORTEST_S = 1 / 8000.0;
+    /** The longest time on a camera's own scale, s, and what it stands for. */
+    static final double LONGEST_MARKED_S = 30;
+    static final double LONGEST_COUNTED_S = 32;
     /** The shake of setting up, which a self-timer waits out, spoils times from a sixtieth to two seconds: common practice, no source. */
     private static final double SHAKE_FROM_S = 1 / 60.0;
     private static final double SHAKE_TO_S = 2;
@@ -28,17 +27,13 @@ final class Reminders {
     /** Adds what there is to say of a time at an f-number, both as marked. */
     static void add(List<Reason> reasons, LensFit fit, double fNumber, double seconds) {
         losses(reasons, fit, fNumber);
-        if (seconds < SHORTEST_S && !fit.camera().lens().builtIn()) {
-            reasons.add(Reason.of(ExposureReason.TOO_BRIGHT).with("shortest", SHORTEST_S, SHUTTER_SECONDS)
-                    .with("stops", Math.log(SHORTEST_S / seconds) / Math.log(2), STOPS));
-        }
         if (seconds > LONGEST_SENSIBLE_S) {
             reasons.add(Reason.of(ExposureReason.TOO_DARK).with("time", seconds, SHUTTER_SECONDS));
         } else if (fit.steady() && seconds > LONGEST_MARKED_S) {
             reasons.add(Reason.of(fit.released() ? ExposureReason.BULB : ExposureReason.BULB_WITHOUT_RELEASE)
                     .with("time", seconds, SHUTTER_SECONDS));
         }
-        if (fit.steady()) {
+        if (fit.steady() && (fit.released() || seconds <= LONGEST_MARKED_S)) {
             reasons.add(Reason.of(fit.released() ? ExposureReason.LET_GO_BY_REMOTE : ExposureReason.LET_GO_BY_TIMER));
         }
         if (fit.steady() && fit.released() && seconds >= SHAKE_FROM_S && seconds <= SHAKE_TO_S) {

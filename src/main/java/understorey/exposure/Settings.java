@@ -2,6 +2,7 @@ package understorey.exposure;
 
 import java.util.List;
 import understorey.kit.Verdict;
+import understorey.plan.Filter;
 import understorey.reason.Reason;
 
 /**
@@ -11,6 +12,8 @@ import understorey.reason.Reason;
  * @param fNumber      as marked
  * @param shutterS     as marked, seconds
  * @param iso          as marked
+ * @param dimming      neutral density filter to put on over what the lens has on, and the ring for it, nearest the
+ *                     lens first; empty for none
  * @param lossStops    that filters and closeness take
  * @param bracketStops against the light metered, one frame each, the darkest first; {@code [0]} for a single frame
  * @param hyperfocalM  at this aperture
@@ -22,7 +25,7 @@ import understorey.reason.Reason;
  * @param verdict      whether light and wind allow the picture
  * @param reasons      in the order aperture and depth, ISO, time, light
  */
-public record Settings(double ev100, double fNumber, double shutterS, int iso, double lossStops,
+public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
                        Stack stack, Background background, double swayBlurMm, Verdict verdict,
                        List<Reason> reasons) {
@@ -30,5 +33,20 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, d
     /** Frames focused one behind the other; 1 where no stack is taken. */
     public int stackFrames() {
         return stack == null ? 1 : stack.frames();
+    }
+
+    /** True when the time is so long that no frame makes sense. */
+    public boolean tooDark() {
+        return shutterS > Reminders.LONGEST_SENSIBLE_S;
+    }
+
+    /** What most makes it a compromise or rules it out: the light, the hands, the wind; null for nothing. */
+    public ExposureReason objection() {
+        ExposureReason last = null;
+        for (Reason reason : reasons) {
+            ExposureReason kind = (ExposureReason) reason.kind();
+            last = kind.against() ? kind : last;
+        }
+        return last;
     }
 }

@@ -6,25 +6,34 @@ import understorey.optics.FocusStack;
 import understorey.plan.Sharp;
 
 /**
- * Frames that hold together what none of them holds alone, the nearest first. Distances are metres from the lens.
+ * Frames that hold together what none of them holds alone, the nearest first. Distances are metres from the lens, of
+ * a rail from where it stands for a single frame.
  *
  * @param frames     2 or more
+ * @param byRail     the camera moves on, its focus stays; else the focus moves
  * @param stepM      between the focus of one frame and of the next; null for a view, whose steps grow with distance
  * @param firstM     focus of the first frame, the nearest
  * @param lastM      focus of the last frame, the farthest
  * @param sharpFromM nearest sharp point of the first frame
  * @param sharpToM   farthest sharp point of the last frame; positive infinity for the horizon
  */
-public record Stack(int frames, Double stepM, double firstM, double lastM, double sharpFromM, double sharpToM) {
+public record Stack(int frames, boolean byRail, Double stepM, double firstM, double lastM, double sharpFromM, double sharpToM) {
 
     /** Common practice, no source. */
     private static final double OVERLAP = 0.2;
+    private static final double ROUNDING = 1e-6;
     /** In a gust of that at flower height frames shift, and do not stack: common practice, no source. */
     private static final double STILL_BELOW_MS = 0.5;
+    /** More than that nobody stacks in a wood, where light and air change meanwhile: common practice, no source. */
+    private static final int MOST_FRAMES = 100;
 
     /** True when a lens whose focus can be set falls short of the depth asked. */
     static boolean wanted(LensFit fit) {
-        return !fit.holdsDepth() && !fit.camera().lens().builtIn();
+        return !fit.holdsDepth() && !fit.camera().lens().oneAperture();
+    }
+
+    boolean tooMany() {
+        return frames > MOST_FRAMES;
     }
 
     /** True when no gust shifts the frames; true also when nobody knows the wind. */
@@ -39,7 +48,10 @@ public record Stack(int frames, Double stepM, double firstM, double lastM, doubl
                 : ofCloseUp(fit, ((Sharp.Depth) fit.intent().sharp()).depthM() * 1000, fNumber);
     }
 
-    /** Even steps in millimetres about the plane of focus; a rail under the camera makes them as well as the ring. */
+    /**
+     * Even steps in millimetres about the plane of focus. A rail under the camera makes them where the focus ring does
+     * not go so near, or so far.
+     */
     private static Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
         double middleMm = fit.focusM() * 1000;
         double oneMm = fit.depthOfField(fNumber, middleMm).depthMm();
@@ -47,8 +59,10 @@ public record Stack(int frames, Double stepM, double firstM, double lastM, doubl
         double stepMm = FocusStack.step(oneMm, OVERLAP);
         double firstMm = middleMm - depthMm / 2 + oneMm / 2;
         double lastMm = Math.min(firstMm + (frames - 1) * stepMm, middleMm + depthMm / 2 - oneMm / 2);
-        return new Stack(frames, stepMm / 1000, firstMm / 1000, lastMm / 1000, (firstMm - oneMm / 2) / 1000,
-                (lastMm + oneMm / 2) / 1000);
+        boolean byRail = firstMm < fit.nearestFocusM() * 1000 * (1 - ROUNDING)
+                || lastMm > fit.farthestFocusM() * 1000 * (1 + ROUNDING);
+        return new Stack(frames, byRail, stepMm / 1000, Math.max(0, firstMm) / 1000, lastMm / 1000,
+                Math.max(0, firstMm - oneMm / 2) / 1000, (lastMm + oneMm / 2) / 1000);
     }
 
     /** Even steps in 1/distance. */
@@ -63,13 +77,12 @@ public record Stack(int frames, Double stepM, double firstM, double lastM, doubl
         int frames = FocusStack.frames(1 / nearMm - farthest, one, OVERLAP);
         double first = 1 / nearMm - one / 2;
         double last = Math.max(first - (frames - 1) * FocusStack.step(one, OVERLAP), farthest + one / 2);
-        double fromSensorMm = 1 / first + 1 / (1 / focalMm - first);
-        if (fromSensorMm < fit.camera().lens().closestM() * 1000) {
+        if (1 / first < fit.nearestFocusM() * 1000 * (1 - ROUNDING)) {
             return null;
         }
         DepthOfField nearest = fit.depthOfField(fNumber, 1 / first);
         DepthOfField furthest = fit.depthOfField(fNumber, 1 / last);
-        return new Stack(frames, null, 1 / first / 1000, 1 / last / 1000, nearest.nearMm() / 1000,
+        return new Stack(frames, false, null, 1 / first / 1000, 1 / last / 1000, nearest.nearMm() / 1000,
                 furthest.farMm() / 1000);
     }
 }

@@ -112,8 +112,23 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
      * together.
      */
     public double focusFromSensorM() {
-        double subjectMm = focusM * 1000;
+        return fromSensorM(focusM);
+    }
+
+    /** The same of another plane, so far from the lens. */
+    public double fromSensorM(double subjectM) {
+        double subjectMm = subjectM * 1000;
         return (subjectMm + 1 / (1 / actingFocalMm() - 1 / subjectMm)) / 1000;
+    }
+
+    /** The nearest that it focuses at this focal length, attachment and all, metres from the lens. */
+    public double nearestFocusM() {
+        return Reach.of(camera, focalMm).nearestMm() / 1000;
+    }
+
+    /** The farthest, metres from the lens; positive infinity without an attachment. */
+    public double farthestFocusM() {
+        return Reach.of(camera, focalMm).farthestMm() / 1000;
     }
 
     /** Magnification that the lens reaches by standing off the sensor, without what a close-up lens adds. */

@@ -122,7 +122,7 @@ final class LensTrial {
     }
 
     private double usefulFNumber(double cocMm, double widest) {
-        if (camera.lens().builtIn()) {
+        if (camera.lens().oneAperture()) {
             return widest;
         }
         double stop = camera.lens().smallestStop() == null ? SMALLEST_STOP : camera.lens().smallestStop();
@@ -138,7 +138,7 @@ final class LensTrial {
         }
         double stops = 2 * Framing.log2(needed / useful);
         boolean range = intent.sharp() instanceof Sharp.Range;
-        boolean stackable = !camera.lens().builtIn();
+        boolean stackable = !camera.lens().oneAperture();
         verdict = verdict.and(intent.assumed().contains("sharp") ? Verdict.FITS
                 : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
         penalty += stops / 2;
@@ -147,7 +147,7 @@ final class LensTrial {
                     .with("useful", useful, F_NUMBER));
             return;
         }
-        reasons.add(Reason.of(camera.lens().builtIn() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
+        reasons.add(Reason.of(camera.lens().oneAperture() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
                 .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
     }
 

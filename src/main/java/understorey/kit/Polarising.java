@@ -33,7 +33,7 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
                     ? Reason.of(FitReason.POLARISER_ON).with("filter", polariser.name())
                     : byRing(polariser, first.get(0))));
         }
-        for (Filter filter : polarisers(bag)) {
+        for (Filter filter : threaded(bag, Filter.Kind.POLARISER)) {
             if (filter.threadMm() > lens.threadMm()) {
                 return none(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
                         .with("lens", lens.threadMm(), MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
@@ -52,16 +52,21 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
 
     /** What to put on, nearest the lens first: every polariser that goes straight on, then each with each ring. */
     static List<List<Filter>> ways(Bag bag, Lens lens) {
+        return ways(bag, Filter.Kind.POLARISER, lens.threadMm());
+    }
+
+    /** The same for filters of any kind, on a thread; null for none. */
+    static List<List<Filter>> ways(Bag bag, Filter.Kind kind, Double threadMm) {
         List<List<Filter>> ways = new ArrayList<>();
-        List<Filter> polarisers = polarisers(bag);
-        for (Filter filter : polarisers) {
-            if (filter.threadMm().equals(lens.threadMm())) {
+        List<Filter> filters = threaded(bag, kind);
+        for (Filter filter : filters) {
+            if (filter.threadMm().equals(threadMm)) {
                 ways.add(List.of(filter));
             }
         }
-        for (Filter filter : polarisers) {
+        for (Filter filter : filters) {
             for (Filter ring : bag.filters()) {
-                if (joins(ring, lens.threadMm(), filter.threadMm())) {
+                if (joins(ring, threadMm, filter.threadMm())) {
                     ways.add(List.of(ring, filter));
                 }
             }
@@ -79,13 +84,13 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
         return Reason.of(FitReason.POLARISER_BY_RING).with("filter", polariser.name()).with("ring", ring.name());
     }
 
-    private static List<Filter> polarisers(Bag bag) {
-        List<Filter> polarisers = new ArrayList<>();
+    private static List<Filter> threaded(Bag bag, Filter.Kind kind) {
+        List<Filter> threaded = new ArrayList<>();
         for (Filter filter : bag.filters()) {
-            if (filter.kind() == Filter.Kind.POLARISER && filter.threadMm() != null) {
-                polarisers.add(filter);
+            if (filter.kind() == kind && filter.threadMm() != null) {
+                threaded.add(filter);
             }
         }
-        return polarisers;
+        return threaded;
     }
 }

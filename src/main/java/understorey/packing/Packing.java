@@ -53,8 +53,9 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
      * @param settings null with it
      * @param verdict  of lens and light; nothing is packed for what cannot be taken
      * @param helps    what would help it
+     * @param dimming  neutral density filters and their rings that a light asks for which may well come
      */
-    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Reason> helps) {
+    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Reason> helps, List<Filter> dimming) {
     }
 
     /**
@@ -73,6 +74,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             if (use.verdict() != Verdict.CANNOT) {
                 uses.add(use);
                 need(use.fit(), needed);
+                need(use.fit(), use.dimming(), needed);
             }
         }
         Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
@@ -185,11 +187,15 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         if (fit.support() != null) {
             names.add(fit.support().name());
         }
-        for (Filter filter : fit.filters()) {
-            names.add(filter.name());
-        }
         for (String name : names) {
             needed.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(fit.intent().shot().name());
+        }
+        need(fit, fit.filters(), needed);
+    }
+
+    private static void need(LensFit fit, List<Filter> filters, Map<String, Set<String>> needed) {
+        for (Filter filter : filters) {
+            needed.computeIfAbsent(filter.name(), any -> new LinkedHashSet<>()).add(fit.intent().shot().name());
         }
     }
 

@@ -48,7 +48,7 @@ final class SettingsJson {
             json.absent("stack");
             return;
         }
-        json.object("stack", frames -> frames.count("frames", stack.frames())
+        json.object("stack", frames -> frames.count("frames", stack.frames()).truth("by_rail", stack.byRail())
                 .number("step_m", Figures.metres(stack.stepM()))
                 .number("first_m", Figures.metres(stack.firstM())).number("last_m", Figures.metres(stack.lastM())));
     }

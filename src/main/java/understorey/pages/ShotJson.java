@@ -50,7 +50,7 @@ final class ShotJson {
                 .word("verdict", brief.verdict())
                 .texts("reasons", best == null ? List.of()
                         : words(Stream.concat(best.reasons().stream(), planned.reasons().stream())));
-        camera(json, best);
+        camera(json, best, planned == null ? List.of() : planned.dimming());
         lens(json, best);
         SettingsJson.exposure(json, planned);
         json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
@@ -65,12 +65,13 @@ final class ShotJson {
         light.more(json, brief);
     }
 
-    private static void camera(Json json, LensFit fit) throws IOException {
+    private static void camera(Json json, LensFit fit, List<Filter> dimming) throws IOException {
         boolean none = fit == null;
         json.text("body", none ? null : fit.camera().body().name())
                 .text("lens", none ? null : fit.camera().lens().name())
                 .text("support", none || fit.support() == null ? null : fit.support().name())
-                .texts("filters", none ? List.of() : fit.filters().stream().map(Filter::name).toList());
+                .texts("filters", none ? List.of()
+                        : Stream.concat(fit.filters().stream(), dimming.stream()).map(Filter::name).toList());
     }
 
     private static void lens(Json json, LensFit fit) throws IOException {
@@ -133,7 +134,7 @@ final class ShotJson {
 
     private void tried(Json json, LensFit fit) throws IOException {
         json.word("verdict", fit.verdict());
-        camera(json, fit);
+        camera(json, fit, List.of());
         json.text("attachment", attachment(fit)).number("crop_times", Figures.ratio(fit.cropTimes()));
         lens(json, fit);
         json.texts("reasons", words(fit.reasons().stream()));
@@ -142,7 +143,7 @@ final class ShotJson {
     private void companion(Json json, ShotBrief.ForCompanion companion) throws IOException {
         LensFit best = companion.best();
         json.text("name", companion.name()).word("verdict", best == null ? Verdict.CANNOT : best.verdict());
-        camera(json, best);
+        camera(json, best, List.of());
         lens(json, best);
         json.texts("reasons", best == null ? List.of() : words(best.reasons().stream()));
     }

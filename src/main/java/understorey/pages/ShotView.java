@@ -12,7 +12,6 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
-import understorey.plan.SkyWord;
 import understorey.plan.Viewpoint;
 import understorey.reason.Reason;
 
@@ -22,6 +21,8 @@ import understorey.reason.Reason;
  * @param facts    lens, place and frame
  * @param camera   body and lens in one line
  * @param settings aperture, time and ISO in one line
+ * @param stack    frames of a focus stack and how to take them
+ * @param filters  to put on, nearest the lens first
  * @param reasons  why so
  * @param helps    what would help
  * @param skies    the same in the other skies
@@ -32,7 +33,7 @@ import understorey.reason.Reason;
  */
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
-                       String settings, String focus, String sharp, String height, String bracket, String facing, boolean fits,
+                       String settings, String focus, String sharp, String height, String bracket, String stack, String filters, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
@@ -41,16 +42,9 @@ public record ShotView(int number, String name, String role, String subject, Str
                        TemplateHTMLOutputModel sketch, TemplateHTMLOutputModel sketchAgain,
                        TemplateHTMLOutputModel sideView, String sketchSays, String sideViewSays) {
 
-    /** Settings if the light differs; {@code otherIso} where its ISO is not that of the light expected. */
-    public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherIso,
-                             String kelvin) {
-    }
-
     /** One lens of the bag on this picture. */
     public record Tried(String lens, String verdict, String why) {
     }
-
-    private static final double FAR_M = 1000;
 
     static ShotView of(Brief brief, ShotBrief shot, Sentences sentences, Prose prose) {
         Intent intent = shot.intent();
@@ -74,10 +68,11 @@ public record ShotView(int number, String name, String role, String subject, Str
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", by the sky"),
                 fit == null ? null : Words.metres(fit.focusFromSensorM()),
-                settings == null ? null : sharp(fit, settings),
+                settings == null ? null : FocusWords.sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
+                FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, sentences.of(shot.helps()), skies(shot), hours(shot),
+                reasons, sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
@@ -97,8 +92,9 @@ public record ShotView(int number, String name, String role, String subject, Str
         facts.add(new Row("Held by", (fit.support() == null ? "your hands" : fit.support().name()) + ", lens at "
                 + Words.metres(fit.heightM())
                 + (level(fit) ? ", level" : ", tilted " + tilt(fit))));
-        if (!fit.filters().isEmpty()) {
-            facts.add(new Row("Filter", String.join(", ", fit.filters().stream().map(f -> f.name()).toList())));
+        String filters = FocusWords.filters(fit, shot.settings());
+        if (filters != null) {
+            facts.add(new Row("Filter", filters));
         }
         facts.add(new Row("Frame", Words.metres(fit.frameWidthM()) + " × " + Words.metres(fit.frameHeightM())
                 + " at " + Words.metres(fit.distanceM()) + ", "
@@ -108,21 +104,13 @@ public record ShotView(int number, String name, String role, String subject, Str
             facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.bearing(facing) + ")"));
         }
         facts.add(new Row("Focus", "at " + Words.metres(fit.focusFromSensorM()) + " on the lens’s scale; sharp "
-                + sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
+                + FocusWords.sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
                 + Words.metres(shot.settings().hyperfocalM()) : "")));
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
         }
         facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + " at ISO 100" + (shot.skyKnown() ? "" : ", by the sky")));
         return facts;
-    }
-
-    /** From where to where; close up, over what depth. Beyond a kilometre nobody tells it from the horizon. */
-    private static String sharp(LensFit fit, Settings settings) {
-        double depthM = settings.sharpToM() - settings.sharpFromM();
-        return depthM < fit.focusM() / 10 ? "over " + Words.metres(depthM)
-                : "from " + Words.metres(settings.sharpFromM()) + " to "
-                + Words.metres(settings.sharpToM() < FAR_M ? settings.sharpToM() : Double.POSITIVE_INFINITY);
     }
 
     static String camera(Camera camera) {
@@ -137,38 +125,8 @@ public record ShotView(int number, String name, String role, String subject, Str
     }
 
     private static String bracket(Settings settings) {
-        if (settings == null || settings.bracketStops().size() < 2) {
-            return null;
-        }
-        List<String> steps = new ArrayList<>();
-        for (int stops : settings.bracketStops()) {
-            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
-        }
-        return String.join(", ", steps) + " stops";
-    }
-
-    private static List<OtherLight> skies(ShotBrief shot) {
-        List<OtherLight> skies = new ArrayList<>();
-        for (ShotBrief.Other other : shot.otherSkies()) {
-            boolean inShade = other.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
-            skies.add(otherLight(inShade ? "clear, in the shade" : Words.word(other.sky()), other, shot));
-        }
-        return skies;
-    }
-
-    private static List<OtherLight> hours(ShotBrief shot) {
-        List<OtherLight> hours = new ArrayList<>();
-        for (ShotBrief.Other other : shot.otherHours()) {
-            hours.add(otherLight(Words.clock(other.time()), other, shot));
-        }
-        return hours;
-    }
-
-    private static OtherLight otherLight(String when, ShotBrief.Other other, ShotBrief shot) {
-        Settings settings = other.settings();
-        return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()),
-                Words.shutter(settings.shutterS()), String.valueOf(settings.iso()),
-                settings.iso() != shot.settings().iso(), other.whiteBalance().kelvin() + " K");
+        String bracket = settings == null ? null : OtherLight.bracket(settings);
+        return bracket == null ? null : bracket + "\u00a0stops";
     }
 
     private static List<Tried> tried(ShotBrief shot, Sentences sentences) {
@@ -201,8 +159,9 @@ public record ShotView(int number, String name, String role, String subject, Str
                 "sharp", "polariser", "duration", "priority")) {
             boolean open = name.equals("tilt") ? intent.shot().tiltDeg() == null && fit != null
                     : intent.assumed().contains(name);
-            if (open) {
-                rows.add(new Row(name.equals("focal_equivalent") ? "focal length" : name, value(name, intent, fit)));
+            String value = open ? value(name, intent, fit) : "";
+            if (!value.isEmpty()) {
+                rows.add(new Row(name.equals("focal_equivalent") ? "focal length" : name, value));
             }
         }
         return rows;
@@ -211,8 +170,7 @@ public record ShotView(int number, String name, String role, String subject, Str
     private static String value(String name, Intent intent, LensFit fit) {
         return switch (name) {
             case "role" -> Words.word(intent.role());
-            case "viewpoint" -> (intent.viewpoint() instanceof Viewpoint.Stance stance ? Words.word(stance) + ", "
-                    : "") + (fit == null ? "" : Words.metres(fit.heightM()));
+            case "viewpoint" -> viewpoint(intent.viewpoint(), fit);
             case "spot" -> "the site itself";
             case "tilt" -> tilt(fit);
             case "polariser" -> "no";
@@ -225,6 +183,12 @@ public record ShotView(int number, String name, String role, String subject, Str
             case "duration" -> intent.duration().toMinutes() + " min";
             default -> String.valueOf(intent.priority());
         };
+    }
+
+    private static String viewpoint(Viewpoint viewpoint, LensFit fit) {
+        String height = fit == null ? "" : Words.metres(fit.heightM());
+        return !(viewpoint instanceof Viewpoint.Stance stance) ? height
+                : Words.word(stance) + (height.isEmpty() ? "" : ", " + height);
     }
 
     private static boolean level(LensFit fit) {

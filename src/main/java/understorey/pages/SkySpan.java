@@ -21,7 +21,7 @@ final class SkySpan {
 
     static String shutter(ShotBrief shot) {
         Ends ends = ends(shot, Settings::shutterS);
-        return joined(Words.shutter(ends.least.shutterS()), Words.shutter(ends.most.shutterS()));
+        return joined(OtherLight.shutter(ends.least), OtherLight.shutter(ends.most));
     }
 
     static String iso(ShotBrief shot) {

@@ -21,9 +21,14 @@ public record Lens(String name, String mount, Sensor sensor, double shortestMm, 
                    double widestShort, double widestLong, Double smallestStop, double closestM,
                    Double magnification, Double threadMm, double stabilisedStops, Double weightG) {
 
-    /** True for a lens that goes with its body and has one aperture only. */
+    /** True for a lens that goes with its body. */
     public boolean builtIn() {
         return mount == null;
+    }
+
+    /** True for a built-in lens of which no smallest aperture is given: it has one aperture only. */
+    public boolean oneAperture() {
+        return builtIn() && smallestStop == null;
     }
 
     public boolean zooms() {

@@ -32,14 +32,14 @@ final class Heads {
     private static final int OUTER_FLOWERS = 9;
 
     private final Setup setup;
-    private final double framePx;
+    private final Perspective perspective;
     private final Clip clip;
     private final Focus focus;
     private final int flowers;
 
     Heads(Setup setup, Perspective perspective) {
         this.setup = setup;
-        framePx = perspective.width;
+        this.perspective = perspective;
         clip = new Clip(perspective.width, perspective.height);
         focus = setup.focus();
         Integer open = setup.subject().flowersOpen();
@@ -55,10 +55,19 @@ final class Heads {
         return Math.pow(STEP, step);
     }
 
-    /** Heads of one size at one depth. */
-    void draw(double px, double depthM, List<Point> at, List<Mark> marks) {
+    /** Heads of one size at one depth, as far as they reach into the frame. */
+    void draw(double px, double depthM, List<Point> heads, List<Mark> marks) {
         Tone tone = Tone.of(focus, depthM);
-        double blur = tone == Tone.SHARP ? 0 : focus.blurShare(depthM) * framePx;
+        double blur = tone == Tone.SHARP ? 0 : focus.blurShare(depthM) * perspective.width;
+        List<Point> at = new ArrayList<>();
+        for (Point head : heads) {
+            if (perspective.inFrame(head.x(), head.y(), (tone == Tone.FAINT ? px + blur : px) / 2)) {
+                at.add(head);
+            }
+        }
+        if (at.isEmpty()) {
+            return;
+        }
         if (tone == Tone.FAINT) {
             marks.add(new Spots("disc" + petals(), px + blur, at));
         } else if (px < RING_PX) {
@@ -121,11 +130,16 @@ final class Heads {
                 if (px >= STALKS_PX) {
                     clip.stroke(head.x(), head.y(), place.x(), place.y(), stalks);
                 }
-                places.add(place);
+                if (perspective.inFrame(place.x(), place.y(), flower / 2)) {
+                    places.add(place);
+                }
             }
         }
         if (!stalks.isEmpty()) {
             marks.add(new Hatch("stems" + tone.suffix, stalks));
+        }
+        if (places.isEmpty()) {
+            return;
         }
         marks.add(new Stamps("head" + petals() + tone.suffix, rosette(flower, 6), places));
         marks.add(new Spots("eye" + tone.suffix, 0.2 * flower, places));

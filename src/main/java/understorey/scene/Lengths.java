@@ -13,15 +13,18 @@ final class Lengths {
         if (m > FAR_M) {
             return "the horizon";
         }
-        if (m < 0.0995) {
+        if (Math.abs(m) < 0.0995) {
             return tenths(m * 1000) + " mm";
         }
-        return m < 0.995 ? Math.round(m * 100) + " cm" : tenths(m) + " m";
+        return Math.abs(m) < 0.995 ? Math.round(m * 100) + " cm" : tenths(m) + " m";
     }
 
     private static String tenths(double value) {
-        long tenths = Math.round(value * 10);
-        return tenths >= 100 ? String.valueOf(Math.round(value)) : tenths / 10 + "." + tenths % 10;
+        long tenths = Math.round(Math.abs(value) * 10);
+        if (value < 0 && tenths > 0) {
+            return "−" + tenths(-value);
+        }
+        return tenths >= 100 ? String.valueOf(Math.round(Math.abs(value))) : tenths / 10 + "." + tenths % 10;
     }
 
     static String percent(double share) {

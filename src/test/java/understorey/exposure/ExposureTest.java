@@ -22,6 +22,7 @@ import static understorey.exposure.Fits.wind;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.Glass;
 import understorey.Samples;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -110,7 +111,7 @@ class ExposureTest {
     /** f/8 in EV −4 at ISO 100 is 64 · 16 s; at ISO 500 less than four minutes. Common practice, no source. */
     @Test
     void raisesIsoRatherThanWaitForMoreThanFourMinutes() {
-        Settings dusk = Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), -4, 0, null);
+        Settings dusk = Exposure.of(fit(viewAt(8), Samples.released(with(PRIME, LEGS))), -4, 0, null);
         assertEquals(500, dusk.iso());
         assertTrue(dusk.shutterS() <= 240 && dusk.shutterS() > 180, dusk.shutterS() + " s");
         assertEquals(Verdict.FITS, dusk.verdict());
@@ -185,8 +186,22 @@ class ExposureTest {
         Settings longer = Exposure.of(fit, 1.5, 0, null);
         assertEquals(60, longer.shutterS());
         assertTrue(kinds(longer.reasons()).contains("BULB"));
+    }
+
+    /** With nothing to lock the shutter, 30 s are the longest: the aperture opens, ISO rises, bulb comes last. */
+    @Test
+    void raisesIsoRatherThanAskForBulbWithoutARelease() {
         LensFit untouched = fit(viewAt(8), with(PRIME, LEGS));
-        assertTrue(kinds(Exposure.of(untouched, 1.5, 0, null).reasons()).contains("BULB_WITHOUT_RELEASE"));
+        Settings opened = Exposure.of(untouched, 0.5, 0, null);
+        assertEquals(List.of(8.0, 160, 30.0, Verdict.FITS),
+                List.of(opened.fNumber(), opened.iso(), opened.shutterS(), opened.verdict()));
+        assertTrue(kinds(opened.reasons()).containsAll(List.of("APERTURE_OPENED", "ISO_WITHOUT_RELEASE", "LET_GO_BY_TIMER")));
+        assertFalse(kinds(opened.reasons()).contains("BULB_WITHOUT_RELEASE"));
+        Settings dark = Exposure.of(untouched, -6, 0, null);
+        assertEquals(List.of(3200, Verdict.COMPROMISE), List.of(dark.iso(), dark.verdict()));
+        assertTrue(dark.shutterS() > 30 && kinds(dark.reasons()).contains("BULB_WITHOUT_RELEASE"));
+        assertFalse(kinds(dark.reasons()).contains("LET_GO_BY_TIMER"), "bulb by a self-timer is no advice");
+        assertEquals(ExposureReason.BULB_WITHOUT_RELEASE, dark.objection());
     }
 
     @Test
@@ -228,7 +243,7 @@ class ExposureTest {
         Settings lull = Exposure.of(fit, wind(9, 0.3, 0.6));
         assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(lull.fNumber(), lull.iso(), lull.verdict()));
         assertTrue(kinds(lull.reasons()).contains("WAIT_FOR_LULL"));
-        Settings opened = Exposure.of(fit, wind(11, 0.6, 1.4));
+        Settings opened = Exposure.of(fit, wind(11.5, 0.6, 1.4));
         assertEquals(100, opened.iso());
         assertTrue(opened.fNumber() < 13 && opened.fNumber() >= 8, "f/" + opened.fNumber());
         Settings raised = Exposure.of(fit, wind(9, 0.6, 1.4));
@@ -248,10 +263,22 @@ class ExposureTest {
     }
 
     @Test
-    void saysWhenNoShutterIsShortEnough() {
-        Lens fast = new Lens("Fast", "A", null, 50, 50, 1.4, 1.4, 16.0, 0.5, null, null, 0, null);
-        LensFit fit = fit(picture("a").wide(0.72).deep(0.001), with(bag(fullFrame(24), fast), LEGS));
-        assertTrue(kinds(Exposure.of(fit, 16, 0, null).reasons()).contains("TOO_BRIGHT"));
-        assertFalse(kinds(Exposure.of(fit, 13, 0, null).reasons()).contains("TOO_BRIGHT"));
+    void namesTheMonopodThatIsCountedIn() {
+        Bag propped = with(PRIME, Samples.MONOPOD);
+        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 9, 0, null).reasons()).contains("ISO_FOR_MONOPOD"));
+        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 15, 0, null).reasons()).contains("ISO_BASE_MONOPOD"));
+        Settings slow = Exposure.of(fit(viewAt(8), propped), 1, 0, null);
+        assertEquals(ExposureReason.MONOPOD_TOO_SLOW, slow.objection());
+    }
+
+    /** A built-in lens with an iris, as in a compact camera. */
+    @Test
+    void stopsABuiltInLensDownWhereItHasAnIris() {
+        Settings settings = Exposure.of(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(8.0))), 9, 0, null);
+        assertTrue(settings.fNumber() > 2.8, "f/" + settings.fNumber());
+        assertTrue(settings.sharpFromM() <= 1);
+        Settings fixed = Exposure.of(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(null))), 9, 0, null);
+        assertEquals(1.8, fixed.fNumber());
+        assertEquals("APERTURE_FIXED", kinds(fixed.reasons()).get(0));
     }
 }

@@ -12,6 +12,7 @@ import understorey.Samples;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.plan.Bag;
+import understorey.plan.Sharp;
 import understorey.plan.Viewpoint;
 
 /** Lenses on pictures, to find settings for. */
@@ -46,6 +47,13 @@ final class Fits {
     /** Half a plant high, 50 mm from two metres: its depth needs just under f/8. */
     static LensFit plantOnLegs() {
         return fit(picture("Plant").wide(0.72).deep(0.19), with(PRIME, LEGS));
+    }
+
+    /** Of the nearest flowers asked sharp, m = f/(s − f) by the thin lens. */
+    static double nearMagnification(LensFit fit) {
+        double nearM = fit.intent().sharp() instanceof Sharp.Range range ? range.nearM()
+                : fit.focusM() - ((Sharp.Depth) fit.intent().sharp()).depthM() / 2;
+        return fit.actingFocalMm() / (nearM * 1000 - fit.actingFocalMm());
     }
 
     static Conditions wind(double ev100, Double windMs, Double gustMs) {

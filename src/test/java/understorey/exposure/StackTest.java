@@ -15,12 +15,14 @@ import static understorey.exposure.Fits.deepStarOnLegs;
 import static understorey.exposure.Fits.fit;
 import static understorey.exposure.Fits.wind;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.kit.LensFit;
+import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
 
 /** Overlap and still air are common practice, no source; the tests hold the frames to what they claim. */
@@ -37,7 +39,40 @@ class StackTest {
         assertEquals(1 + Math.ceil((20 - oneMm) / (0.8 * oneMm)), stack.frames());
         assertEquals(stack.frames(), settings.stackFrames());
         assertEquals(0.020, settings.sharpToM() - settings.sharpFromM(), 1e-9);
-        assertTrue(kinds(settings.reasons()).contains("STACK"));
+        assertTrue(kinds(settings.reasons()).contains("STACK_BY_RAIL"), "at life size the ring is at its end");
+    }
+
+    /** The focus ring of a lens that goes nearer makes the steps; a lens at its end is moved as a whole. */
+    @Test
+    void movesTheCameraWhereTheFocusRingEnds() {
+        LensFit half = fit(picture("Half life size").wide(0.072).deep(0.02), with(bag(fullFrame(24), MACRO), LEGS));
+        Settings byRing = Exposure.of(half, wind(9, 0.0, 0.0));
+        assertTrue(!byRing.stack().byRail() && kinds(byRing.reasons()).contains("STACK"));
+        assertTrue(byRing.stack().firstM() >= half.nearestFocusM());
+        Settings byRail = Exposure.of(deepStarOnLegs(), wind(9, 0.0, 0.0));
+        assertTrue(byRail.stack().byRail());
+        assertTrue(byRail.stack().firstM() < deepStarOnLegs().nearestFocusM());
+    }
+
+    /** Half of a depth asked may reach behind the lens: nothing is sharp nearer than its front. */
+    @Test
+    void isSharpFromTheLensAtTheNearest() {
+        LensFit deep = fit(picture("Deep").wide(0.07).deep(0.5), with(bag(fullFrame(24), MACRO), LEGS));
+        for (Settings settings : List.of(Exposure.of(deep, wind(9, 0.0, 0.0)), Exposure.of(deep, wind(9, 0.4, 0.9)))) {
+            assertTrue(settings.sharpFromM() >= 0, settings.sharpFromM() + " m");
+            assertTrue(settings.stack() == null || settings.stack().firstM() >= 0);
+        }
+    }
+
+    /** Common practice, no source: nobody takes more than some hundred frames of one picture. */
+    @Test
+    void takesOneFrameWhereAStackWouldBeOfHundreds() {
+        LensFit deep = fit(picture("Deep").wide(0.036).deep(2), with(bag(fullFrame(24), MACRO), LEGS));
+        Settings settings = Exposure.of(deep, wind(9, 0.0, 0.0));
+        assertNull(settings.stack());
+        assertEquals(Verdict.COMPROMISE, settings.verdict());
+        assertTrue(Samples.figure(settings.reasons(), ExposureReason.ONE_FRAME_TOO_MANY, "frames") > 100);
+        assertTrue(settings.sharpFromM() > 0 && settings.sharpToM() - settings.sharpFromM() < 0.01);
     }
 
     @Test

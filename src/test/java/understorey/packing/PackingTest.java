@@ -16,9 +16,12 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.Glass;
 import understorey.Samples;
+import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
+import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
@@ -58,8 +61,10 @@ class PackingTest {
         SmallestBag smallest = SmallestBag.of(bag, List.of(), intents);
         List<Packing.Use> uses = new ArrayList<>();
         for (ShotFit fit : smallest.fits()) {
-            Settings settings = Exposure.of(fit.best(), ev, contrastStops, null);
-            uses.add(new Packing.Use(fit.best(), settings, fit.best().verdict().and(settings.verdict()), fit.helps()));
+            Settings settings = Exposure.of(fit.best(), Darkening.of(bag, fit.best()),
+                    new Conditions(ev, contrastStops, null, null, null, null));
+            uses.add(new Packing.Use(fit.best(), settings, fit.best().verdict().and(settings.verdict()), fit.helps(),
+                    settings.dimming()));
         }
         return Packing.of(smallest, uses, celsius, lamp);
     }
@@ -117,6 +122,18 @@ class PackingTest {
         Packing packing = pack(bag, 0, VIEW, picture("Star").wide(0.036).deep(0.001));
         assertEquals(2, packing.batteries());
         assertEquals(20 * 0.028 + 20 * 0.020, packing.cardGb(), 1e-9);
+    }
+
+    /** f/1.4 in EV 15 is shorter than 1/8000 s. */
+    @Test
+    void takesTheNeutralDensityFilterThatALightAsksFor() {
+        Lens fast = new Lens("Fast", "A", null, 50, 50, 1.4, 1.4, 16.0, 0.5, null, 62.0, 0, null);
+        Bag bag = Samples.with(Samples.with(Samples.bag(fullFrame(24), fast), LEGS), RING, Glass.neutralDensity(72, 3));
+        Samples.Picture plant = picture("Plant").wide(0.72).deep(0.001);
+        Packing bright = pack(bag, 15, 0, null, LIGHT, plant);
+        assertTrue(names(bright.take()).containsAll(List.of("Ring 62 to 72", "ND 3.0")), names(bright.take()).toString());
+        Packing shade = pack(bag, 9, 0, null, LIGHT, plant);
+        assertEquals(List.of("Ring 62 to 72", "ND 3.0"), names(shade.leave()));
     }
 
     /** Five runs of every frame of the stack: common practice, no source. */

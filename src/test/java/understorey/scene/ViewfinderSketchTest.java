@@ -45,12 +45,21 @@ class ViewfinderSketchTest {
         }
         Drawing drawing = ViewfinderSketch.of(setup);
         for (Mark mark : drawing.marks()) {
-            double beyond = mark instanceof Drawing.Spots || mark instanceof Drawing.Stamps ? 0.3 * drawing.width() : 0;
+            double beyond = radius(mark) + 0.1;
             for (Point point : places(mark)) {
                 assertTrue(point.x() >= -beyond && point.x() <= drawing.width() + beyond
                         && point.y() >= -beyond && point.y() <= drawing.height() + beyond, mark.style() + " " + point);
             }
         }
+    }
+
+    /** Of what stands round each place; an eye goes with its petals. */
+    private static double radius(Mark mark) {
+        if (mark instanceof Drawing.Spots spots) {
+            return mark.style().startsWith("eye") ? 3 * spots.diameter() : spots.diameter() / 2;
+        }
+        return mark instanceof Drawing.Stamps stamps ? stamps.outline().stream()
+                .mapToDouble(corner -> Math.hypot(corner.x(), corner.y())).max().orElseThrow() : 0;
     }
 
     private static List<Point> places(Mark mark) {

@@ -1,0 +1,107 @@
+package understorey.exposure;
+
+import static understorey.reason.Figure.Measure.F_NUMBER;
+import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
+import static understorey.reason.Figure.Measure.STOPS;
+
+import java.util.List;
+import understorey.kit.Darkening;
+import understorey.kit.LensFit;
+import understorey.kit.Verdict;
+import understorey.plan.Filter;
+import understorey.plan.Sharp;
+import understorey.reason.Reason;
+
+/**
+ * What takes light from a picture that no shutter is short enough for. A close-up keeps its aperture, since a smaller
+ * one shows more of the background, and puts on the weakest neutral density filter that does; a view stops down
+ * first. Where neither does, the frame stays too bright.
+ *
+ * @param fNumber   as marked, stopped down where that is the way
+ * @param filters   to put on, nearest the lens first
+ * @param lossStops that those take
+ * @param why       null where the light is not too bright
+ */
+record Dimming(double fNumber, List<Filter> filters, double lossStops, Reason why, Verdict verdict) {
+
+    /** The shortest time of most shutters, s: common practice, no source. */
+    static final double SHORTEST_S = 1 / 8000.0;
+    /** A RAW frame a stop too bright may keep its petals: common practice, no source. */
+    private static final double SAVED_STOPS = 1;
+
+    /**
+     * What a time asks for.
+     *
+     * @param fits     neutral density filters that go on the lens
+     * @param seconds  that the aperture would take as it is, at the lowest ISO
+     * @param longestS that hands and stems bear
+     */
+    static Dimming of(LensFit fit, List<Darkening> fits, double fNumber, double seconds, double longestS) {
+        if (fit.camera().lens().builtIn() || !tooShort(seconds)) {
+            return new Dimming(fNumber, List.of(), 0, null, Verdict.FITS);
+        }
+        boolean closeUp = fit.intent().sharp() instanceof Sharp.Depth;
+        Dimming filtered = filtered(fits, fNumber, seconds, longestS);
+        Dimming stopped = stopped(fit, fNumber, seconds, closeUp);
+        if (closeUp && filtered != null || stopped == null && filtered != null) {
+            return filtered;
+        }
+        return stopped != null ? stopped : tooBright(Math.max(fNumber, smallest(fit)), fNumber, seconds);
+    }
+
+    private static Dimming filtered(List<Darkening> fits, double fNumber, double seconds, double longestS) {
+        Darkening weakest = null;
+        for (Darkening one : fits) {
+            double dimmedS = seconds * Math.pow(2, one.lossStops());
+            if (!tooShort(dimmedS) && dimmedS <= longestS && (weakest == null || one.lossStops() < weakest.lossStops())) {
+                weakest = one;
+            }
+        }
+        if (weakest == null) {
+            return null;
+        }
+        Filter filter = weakest.filters().get(weakest.filters().size() - 1);
+        Reason why = weakest.filters().size() == 1 ? Reason.of(ExposureReason.DIMMED_BY_FILTER)
+                .with("filter", filter.name()).with("stops", weakest.lossStops(), STOPS)
+                .with("shortest", SHORTEST_S, SHUTTER_SECONDS)
+                : Reason.of(ExposureReason.DIMMED_BY_FILTER_AND_RING).with("filter", filter.name())
+                .with("ring", weakest.filters().get(0).name()).with("stops", weakest.lossStops(), STOPS)
+                .with("shortest", SHORTEST_S, SHUTTER_SECONDS);
+        return new Dimming(fNumber, weakest.filters(), weakest.lossStops(), why, Verdict.FITS);
+    }
+
+    /** The first smaller aperture that does, within what diffraction leaves of use; null for none. */
+    private static Dimming stopped(LensFit fit, double fNumber, double seconds, boolean closeUp) {
+        double marked = fNumber;
+        while (marked < smallest(fit) && tooShort(seconds * marked * marked / (fNumber * fNumber))) {
+            marked = StopScale.thirdSmaller(marked);
+        }
+        if (tooShort(seconds * marked * marked / (fNumber * fNumber))) {
+            return null;
+        }
+        Reason why = Reason.of(closeUp ? ExposureReason.STOPPED_DOWN_SHOWS : ExposureReason.STOPPED_DOWN)
+                .with("aperture", marked, F_NUMBER).with("first", fNumber, F_NUMBER)
+                .with("shortest", SHORTEST_S, SHUTTER_SECONDS).with("stops", stops(seconds), STOPS);
+        return new Dimming(marked, List.of(), 0, why, Verdict.FITS);
+    }
+
+    private static double smallest(LensFit fit) {
+        return StopScale.snapFNumber(fit.fNumberUseful());
+    }
+
+    private static Dimming tooBright(double smallest, double fNumber, double seconds) {
+        double stops = stops(seconds * smallest * smallest / (fNumber * fNumber));
+        return new Dimming(smallest, List.of(), 0, Reason.of(ExposureReason.TOO_BRIGHT)
+                .with("aperture", smallest, F_NUMBER).with("shortest", SHORTEST_S, SHUTTER_SECONDS)
+                .with("stops", stops, STOPS),
+                stops > SAVED_STOPS ? Verdict.CANNOT : Verdict.COMPROMISE);
+    }
+
+    private static boolean tooShort(double seconds) {
+        return StopScale.snapShutterS(seconds) < SHORTEST_S * 0.99;
+    }
+
+    private static double stops(double seconds) {
+        return Math.log(SHORTEST_S / seconds) / Math.log(2);
+    }
+}

@@ -1,0 +1,40 @@
+package understorey.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Bag;
+import understorey.plan.Filter;
+
+/**
+ * A neutral density filter that goes on a lens, on whatever stands on that lens already.
+ *
+ * @param filters   to put on, nearest the lens first: a step-up ring where one is needed, then the filter
+ * @param lossStops light that it takes
+ */
+public record Darkening(List<Filter> filters, double lossStops) {
+
+    /** Every one of a bag that fits: those that go straight on, then those that need a ring. */
+    public static List<Darkening> of(Bag bag, LensFit fit) {
+        List<Darkening> ways = new ArrayList<>();
+        for (List<Filter> way : Polarising.ways(bag, Filter.Kind.NEUTRAL_DENSITY, frontThreadMm(fit))) {
+            if (way.size() == 1 || !taken(fit, way.get(0))) {
+                ways.add(new Darkening(way, way.get(way.size() - 1).lossStops()));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    /** Of the polariser that is on, or of the close-up lens, or of the lens itself; null for none. */
+    private static Double frontThreadMm(LensFit fit) {
+        if (!fit.filters().isEmpty()) {
+            return fit.filters().get(fit.filters().size() - 1).threadMm();
+        }
+        Filter attachment = fit.camera().attachment();
+        return attachment != null && attachment.threadMm() != null ? attachment.threadMm()
+                : fit.camera().lens().threadMm();
+    }
+
+    private static boolean taken(LensFit fit, Filter ring) {
+        return ring == fit.camera().ring() || Things.among(fit.filters(), ring);
+    }
+}

@@ -1,0 +1,82 @@
+package understorey.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.ShotBrief;
+import understorey.exposure.Settings;
+import understorey.kit.Verdict;
+import understorey.plan.SkyWord;
+
+/**
+ * Settings if the light differs.
+ *
+ * @param shutter      “too dark” where no frame makes sense
+ * @param otherIso     its ISO is not that of the light expected
+ * @param otherBracket its bracket is not that of the light expected
+ * @param bracket      in full; null for a single frame
+ * @param verdict      with why, as {@code cannot: too dark}; null for what fits
+ */
+public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherIso,
+                         boolean otherBracket, String bracket, String verdict, String kelvin) {
+
+    static final String TOO_DARK = "too dark";
+
+    static List<OtherLight> skies(ShotBrief shot) {
+        List<OtherLight> skies = new ArrayList<>();
+        for (ShotBrief.Other other : shot.otherSkies()) {
+            boolean inShade = other.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
+            skies.add(of(inShade ? "clear, in the shade" : Words.word(other.sky()), other, shot));
+        }
+        return skies;
+    }
+
+    static List<OtherLight> hours(ShotBrief shot) {
+        List<OtherLight> hours = new ArrayList<>();
+        for (ShotBrief.Other other : shot.otherHours()) {
+            hours.add(of(Words.clock(other.time()), other, shot));
+        }
+        return hours;
+    }
+
+    private static OtherLight of(String when, ShotBrief.Other other, ShotBrief shot) {
+        Settings settings = other.settings();
+        Settings planned = shot.settings();
+        return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()), shutter(settings),
+                String.valueOf(settings.iso()), !settings.tooDark() && settings.iso() != planned.iso(),
+                !settings.tooDark() && !settings.bracketStops().equals(planned.bracketStops()),
+                settings.tooDark() ? null : bracket(settings), verdict(settings), other.whiteBalance().kelvin() + " K");
+    }
+
+    static String shutter(Settings settings) {
+        return settings.tooDark() ? TOO_DARK : Words.shutter(settings.shutterS());
+    }
+
+    /** The darkest first; null for a single frame. */
+    static String bracket(Settings settings) {
+        if (settings.bracketStops().size() < 2) {
+            return null;
+        }
+        List<String> steps = new ArrayList<>();
+        for (int stops : settings.bracketStops()) {
+            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
+        }
+        return String.join(", ", steps);
+    }
+
+    private static String verdict(Settings settings) {
+        if (settings.verdict() == Verdict.FITS) {
+            return null;
+        }
+        String why = settings.objection() == null ? "" : switch (settings.objection()) {
+            case TOO_DARK -> ": " + TOO_DARK;
+            case TOO_BRIGHT -> ": too bright";
+            case HAND_TOO_SLOW -> ": by hand too slow";
+            case MONOPOD_TOO_SLOW -> ": too slow for a monopod";
+            case WIND_TOO_STRONG -> ": stems smear";
+            case BULB_WITHOUT_RELEASE -> ": no release for bulb";
+            case ONE_FRAME_TOO_MANY -> ": too deep to stack";
+            default -> throw new IllegalStateException("no word for " + settings.objection());
+        };
+        return Words.word(settings.verdict()) + why;
+    }
+}

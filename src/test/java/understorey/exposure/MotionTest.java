@@ -1,0 +1,85 @@
+package understorey.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.LEGS;
+import static understorey.Samples.figure;
+import static understorey.Samples.kinds;
+import static understorey.Samples.picture;
+import static understorey.Samples.with;
+import static understorey.exposure.Fits.CIRCLE_MM;
+import static understorey.exposure.Fits.PRIME;
+import static understorey.exposure.Fits.fit;
+import static understorey.exposure.Fits.starOnLegs;
+import static understorey.exposure.Fits.wind;
+
+import org.junit.jupiter.api.Test;
+import understorey.kit.LensFit;
+
+/** Thin lens, m = f/(s − f): 50 mm at two metres magnify 50/1950. */
+class MotionTest {
+
+    private static LensFit meadow(double farM) {
+        return fit(picture("Meadow").equivalent(50).sharp(2, farM), with(PRIME, LEGS));
+    }
+
+    @Test
+    void judgesTheStemsAtTheNearestSharpFlowersNotAtTheFocus() {
+        Motion motion = Motion.of(meadow(6), wind(9, 0.6, 1.4), null);
+        assertEquals(2, motion.sway().nearestM(), 1e-9);
+        assertEquals(50 / 1950.0, motion.sway().magnification(), 0.0002);
+        assertTrue(motion.sway().magnification() > 1.4 * meadow(6).magnification(), "the focus lies at three metres");
+        assertEquals(StemSway.longestS(CIRCLE_MM, 2, StemSway.amplitudeMm(1.4), 50 / 1950.0), motion.stemsS(), 0.001);
+    }
+
+    @Test
+    void standsNoLongerForAFartherEnd() {
+        Motion one = Motion.of(meadow(6), wind(9, 0.6, 1.4), null);
+        Motion other = Motion.of(meadow(40), wind(9, 0.6, 1.4), null);
+        assertEquals(one.stemsS(), other.stemsS(), one.stemsS() * 0.02);
+    }
+
+    /** What one frame does not hold sharp may sway as it likes. */
+    @Test
+    void leavesAsideFlowersThatOneFrameDoesNotHold() {
+        LensFit deep = fit(picture("Deep").equivalent(50).sharp(0.6, 40), with(PRIME, LEGS));
+        Settings settings = Exposure.of(deep, wind(9, 0.6, 1.4));
+        assertEquals(1, settings.stackFrames());
+        double nearestM = Motion.of(deep, wind(9, 0.6, 1.4), null).sway().nearestM();
+        assertTrue(nearestM > 0.6 && nearestM <= settings.sharpFromM() * 1.05, nearestM + " m");
+    }
+
+    @Test
+    void saysWhichStemsItJudged() {
+        Settings settings = Exposure.of(meadow(6), wind(12, 0.6, 1.4));
+        assertEquals(2, figure(settings.reasons(), ExposureReason.ISO_FOR_WIND, "nearest"), 1e-9);
+        assertTrue(kinds(Exposure.of(meadow(6), wind(9, 0.0, 0.0)).reasons()).contains("STEMS_STILL"));
+    }
+
+    /** A time that smears is told as one, with how wide. */
+    @Test
+    void advisesNoTimeThatStillSmears() {
+        Settings settings = Exposure.of(starOnLegs(), wind(9, 0.0, 0.2));
+        assertTrue(kinds(settings.reasons()).contains("WAIT_OR_SMEAR"), kinds(settings.reasons()).toString());
+        double times = figure(settings.reasons(), ExposureReason.WAIT_OR_SMEAR, "times");
+        double seconds = figure(settings.reasons(), ExposureReason.WAIT_OR_SMEAR, "time");
+        assertEquals(StemSway.blurMm(seconds, 2, StemSway.amplitudeMm(0.2), Fits.nearMagnification(starOnLegs())) / CIRCLE_MM,
+                times, times * 0.15);
+        assertTrue(times > 1);
+    }
+
+    /** What is offered to those who will not wait is no longer than what the stems stand for, marked as it is. */
+    @Test
+    void offersNoTimeBeyondTheOneItTells() {
+        int offered = 0;
+        for (double ev = 6; ev < 16; ev += 0.1) {
+            Settings settings = Exposure.of(meadow(6), wind(ev, 0.2, 0.5));
+            if (kinds(settings.reasons()).contains("WAIT_FOR_LULL")) {
+                offered++;
+                assertTrue(figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "time")
+                        <= figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "longest"), "EV " + ev);
+            }
+        }
+        assertTrue(offered > 20, offered + " offered");
+    }
+}
