@@ -82,7 +82,7 @@ The site as a whole, level ground. Light in EV at ISO 100; quarter hours are tho
 ## Storyboard
 
 <#list page.storyboard as shot>
-${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}<#if shot.stack??>; ${shot.stack}</#if></#if>, taken ${page.order.taken[shot?index]}
+${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if shot.camera??>, ${shot.camera}, ${shot.height} high, ${shot.settings}<#if shot.stack??>; ${shot.stack}</#if></#if>, ${page.order.taken[shot?index]}
 </#list>
 <#if page.gaps?has_content>
 
@@ -90,6 +90,12 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 - ${gap}
 </#list>
 </#if>
+
+### Captions to finish
+
+<#list page.order.captions as caption>
+${caption?counter}. ${caption}
+</#list>
 
 ## The pictures
 <#list page.shots as shot>

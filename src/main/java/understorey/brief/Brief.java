@@ -2,6 +2,7 @@ package understorey.brief;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Set;
 import understorey.light.Drops;
 import understorey.light.LightAt;
@@ -43,6 +44,11 @@ public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<Li
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {
-        return shots.stream().filter(shot -> shot.intent().shot().name().equals(name)).findFirst().orElseThrow();
+        for (ShotBrief shot : shots) {
+            if (shot.intent().shot().name().equals(name)) {
+                return shot;
+            }
+        }
+        throw new NoSuchElementException(name);
     }
 }

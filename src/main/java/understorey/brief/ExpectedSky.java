@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.light.Weather;
+import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 
@@ -51,6 +52,10 @@ final class ExpectedSky {
 
     /** Neither a word nor any hour of a forecast tells the clouds. */
     boolean unknown() {
-        return trip.sky() == null && trip.forecast().stream().allMatch(hour -> hour.okta() == null);
+        boolean unknown = trip.sky() == null;
+        for (ForecastHour hour : trip.forecast()) {
+            unknown &= hour.okta() == null;
+        }
+        return unknown;
     }
 }

@@ -48,7 +48,12 @@ final class LightQuality implements Quality {
         if (intent.shot().light().isEmpty()) {
             return daylight.at(intent, time);
         }
-        return known.computeIfAbsent(intent, this::overDay).getOrDefault(step(time), 0.0);
+        Map<Long, Double> qualities = known.get(intent);
+        if (qualities == null) {
+            qualities = overDay(intent);
+            known.put(intent, qualities);
+        }
+        return qualities.getOrDefault(step(time), 0.0);
     }
 
     /** By step of the day; nothing where it is too dark for any wish. */

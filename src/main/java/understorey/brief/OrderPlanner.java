@@ -32,6 +32,7 @@ final class OrderPlanner {
     private final SunDay sun;
     private final List<LightAt> darkest;
     private final List<Intent> intents;
+    private final List<LensFit> fits;
     private final List<String> mounted;
     private final Function<Intent, SpotPlanner.Place> places;
     private final Quality daylight;
@@ -49,8 +50,11 @@ final class OrderPlanner {
         this.sun = sun;
         this.darkest = darkest;
         this.intents = intents;
+        this.fits = fits;
         this.mounted = new ArrayList<>();
-        fits.forEach(fit -> mounted.add(fit == null ? "" : mounted(fit.camera())));
+        for (LensFit fit : fits) {
+            mounted.add(fit == null ? "" : mounted(fit.camera()));
+        }
         this.places = places;
         this.daylight = Quality.daylight(darkest);
     }
@@ -79,6 +83,7 @@ final class OrderPlanner {
         add(Alternative.Day.CLEAR, planned, expected, quality(dry, SkyWord.CLEAR), alternatives);
         add(Alternative.Day.OVERCAST, planned, expected, quality(dry, SkyWord.OVERCAST), alternatives);
         add(Alternative.Day.RAIN, planned, expected, quality(wet, SkyWord.OVERCAST), alternatives);
+        add(Alternative.Day.WIND, planned, expected, new WindyQuality(expected, intents, fits, places, sky, planned), alternatives);
         return List.copyOf(alternatives);
     }
 

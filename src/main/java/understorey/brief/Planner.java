@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
+import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
 import understorey.light.Drops;
 import understorey.light.LightAt;
@@ -78,7 +79,9 @@ public final class Planner {
         this.drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
         this.days = new SkyDays(sky, drops);
         this.fits = new ArrayList<>();
-        bag.fits().forEach(fit -> fits.add(fit.best()));
+        for (ShotFit fit : bag.fits()) {
+            fits.add(fit.best());
+        }
         this.darkest = darkest();
         this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, intent -> spots.of(places, intent.shot()));
         this.quality = order.quality(days, null);
@@ -113,7 +116,8 @@ public final class Planner {
         }
         Story story = Story.of(intents, fits);
         Packing packing = packing(shots);
-        List<Finding> findings = remarks(story, shots).all();
+        Safety safety = Safety.of(trip, sun, darkest, outing);
+        List<Finding> findings = remarks(safety, story, shots).all();
         List<SpotLight> lit = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             lit.add(places.get(i).lit(ribbons.get(i).join(), skylines.get(i).join()));
@@ -124,7 +128,7 @@ public final class Planner {
         }
         return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing,
-                alternatives.join(), Safety.of(trip, sun, darkest, outing), timeLine(shots),
+                alternatives.join(), safety, timeLine(shots),
                 SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, carriedByCompanions(),
                 flowering(), season.brief(), Cautions.of(trip, outing, intents), findings, assumed());
     }
@@ -237,7 +241,7 @@ public final class Planner {
         return Packing.of(bag, uses, Cold.coldestC(trip.forecast(), outing), outing.lamp());
     }
 
-    private Remarks remarks(Story story, List<ShotBrief> shots) {
+    private Remarks remarks(Safety safety, Story story, List<ShotBrief> shots) {
         Remarks remarks = new Remarks(trip, date);
         remarks.season(intents, season);
         remarks.sun(sun);
@@ -250,7 +254,7 @@ public final class Planner {
         for (ShotBrief shot : shots) {
             remarks.light(shot);
         }
-        remarks.outing(outing, story);
+        remarks.outing(outing, safety, story);
         return remarks;
     }
 

@@ -19,6 +19,7 @@ import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.outing.Outing;
 import understorey.outing.OutingReason;
+import understorey.outing.Safety;
 import understorey.outing.Story;
 import understorey.plan.Site;
 import understorey.plan.Spot;
@@ -165,13 +166,16 @@ final class Remarks {
         }
     }
 
-    void outing(Outing outing, Story story) {
+    void outing(Outing outing, Safety safety, Story story) {
         for (Reason remark : outing.remarks()) {
             if (remark.kind() == OutingReason.WALK_ASSUMED) {
                 note(remark);
             } else {
                 warn(remark);
             }
+        }
+        for (Reason remark : safety.remarks()) {
+            warn(remark);
         }
         for (Reason gap : story.gaps()) {
             note(gap);

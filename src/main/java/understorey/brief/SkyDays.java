@@ -29,8 +29,17 @@ final class SkyDays {
 
     /** Every five minutes; hours of which nobody told the clouds are left out when {@code word} is null. */
     List<Moment> moments(SkyWord word, SpotPlanner.Place place) {
-        return known.computeIfAbsent(word, other -> new IdentityHashMap<>())
-                .computeIfAbsent(place, there -> day(word, there).over(there.light(), there.sunlit()));
+        Map<SpotPlanner.Place, List<Moment>> under = known.get(word);
+        if (under == null) {
+            under = new IdentityHashMap<>();
+            known.put(word, under);
+        }
+        List<Moment> moments = under.get(place);
+        if (moments == null) {
+            moments = day(word, place).over(place.light(), place.sunlit());
+            under.put(place, moments);
+        }
+        return moments;
     }
 
     /** The sky expected is not told for the whole day. */

@@ -11,13 +11,13 @@ import understorey.sky.Interval;
  *
  * @param outing  in full
  * @param changes pictures taken at another time, or in only one of the two, in the order of the other day
- * @param instead pictures whose light is poor on such a day though not as planned, and for which the author knows something
- *                else, in file order
+ * @param instead pictures whose light, or whose stems, are poor on such a day though not as planned, and for which the author
+ *                knows something else, in file order
  */
 public record Alternative(Day day, Outing outing, List<Change> changes, List<Intent> instead) {
 
     /** How it may turn out. */
-    public enum Day { CLEAR, OVERCAST, RAIN }
+    public enum Day { CLEAR, OVERCAST, RAIN, WIND }
 
     /**
      * A picture at another time.
@@ -60,14 +60,19 @@ public record Alternative(Day day, Outing outing, List<Change> changes, List<Int
         List<String> before = shots(planned);
         List<String> after = shots(then);
         List<String> names = new ArrayList<>(after);
-        before.stream().filter(name -> !after.contains(name)).forEach(names::add);
+        for (String name : before) {
+            if (!after.contains(name)) {
+                names.add(name);
+            }
+        }
         boolean sameOrder = before.equals(after);
         List<Change> changes = new ArrayList<>();
         for (String name : names) {
             Interval one = planned.timeOf(name);
             Interval other = then.timeOf(name);
             boolean moved = one == null || other == null || Duration.between(one.from(), other.from()).abs().compareTo(MOVED) >= 0;
-            if (moved || !sameOrder && before.indexOf(name) != after.indexOf(name)) {
+            boolean turned = !sameOrder && before.indexOf(name) != after.indexOf(name);
+            if (moved || turned && !one.from().isEqual(other.from())) {
                 changes.add(new Change(name, one, other));
             }
         }

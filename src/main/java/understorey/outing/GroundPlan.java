@@ -74,10 +74,20 @@ public record GroundPlan(List<Place> places, List<Way> ways) {
     }
 
     private static boolean joined(List<Way> ways, Place one, Place other) {
-        return ways.stream().anyMatch(way -> way.from() == one && way.to() == other || way.from() == other && way.to() == one);
+        for (Way way : ways) {
+            if (way.from() == one && way.to() == other || way.from() == other && way.to() == one) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Place place(List<Place> places, String name) {
-        return places.stream().filter(place -> place.name().equals(name)).findFirst().orElse(null);
+        for (Place place : places) {
+            if (place.name().equals(name)) {
+                return place;
+            }
+        }
+        return null;
     }
 }

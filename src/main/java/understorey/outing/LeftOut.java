@@ -62,7 +62,7 @@ final class LeftOut {
                         .with("other", name(take.stint()));
             }
         }
-        return Reason.of(OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
+        return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
     }
 
     /** Nothing is offered for more musts than can be ordered exactly. */

@@ -1,12 +1,15 @@
 package understorey.outing;
 
 import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.MINUTES;
+import static understorey.reason.Figure.Measure.REASON;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
 import understorey.plan.LightWish;
+import understorey.plan.Role;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
@@ -15,6 +18,8 @@ final class Legs {
 
     /** A shorter wait goes into setting up. */
     private static final int SHORTEST_WAIT = 5;
+    /** A wait that holds a picture more, set up and taken: common practice, no source. */
+    private static final int ROOM_FOR_AN_EXTRA = 20;
 
     private final VisitHours hours;
     private final Ground ground;
@@ -45,7 +50,9 @@ final class Legs {
         if (!schedule.takes().isEmpty()) {
             legs.waitForTheGate();
         }
-        schedule.takes().forEach(legs::take);
+        for (Schedule.Take take : schedule.takes()) {
+            legs.take(take);
+        }
         legs.walk(visit.base(), null);
         return new Walked(List.copyOf(legs.legs), List.copyOf(legs.remarks));
     }
@@ -65,7 +72,7 @@ final class Legs {
             add(take.start(), Leg.What.SET_UP, name, null);
         } else {
             add(ready, Leg.What.SET_UP, name, null);
-            add(take.start(), Leg.What.WAIT, name, why(take, ready));
+            add(take.start(), Leg.What.WAIT, name, used(take, ready));
         }
         add(take.start() + stint.minutes(), Leg.What.SHOOT, name, null);
     }
@@ -83,6 +90,35 @@ final class Legs {
             }
         }
         return -1;
+    }
+
+    /** What a wait is for, and a long one what to do in it. */
+    private Reason used(Schedule.Take take, int ready) {
+        Reason why = why(take, ready);
+        int minutes = take.start() - ready;
+        String extra = minutes < ROOM_FOR_AN_EXTRA ? null : extraAt(visit.stints().get(take.stint()).spot(), take.stint());
+        return extra == null ? why : Reason.of(OutingReason.WAIT_WITH_EXTRA).with("minutes", minutes, MINUTES)
+                .with("extra", extra).with("why", new Figure(why, REASON));
+    }
+
+    /** The first extra of the author's order that belongs there and is not taken yet; null when there is none but the one waited for. */
+    private String extraAt(int spot, int waitedFor) {
+        for (int i = 0; i < intents.size(); i++) {
+            boolean here = i != waitedFor && intents.get(i).role() == Role.EXTRA && visit.stints().get(i).spot() == spot;
+            if (here && !shot(intents.get(i).shot().name())) {
+                return intents.get(i).shot().name();
+            }
+        }
+        return null;
+    }
+
+    private boolean shot(String name) {
+        for (Leg leg : legs) {
+            if (leg.what() == Leg.What.SHOOT && leg.shot().equals(name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Reason why(Schedule.Take take, int ready) {

@@ -6,6 +6,8 @@ import understorey.reason.Reason;
 public enum OutingReason implements Reason.Kind {
     /** The visit would end before this picture is done. */
     NO_TIME_LEFT,
+    /** The same of one that must be taken. */
+    NO_TIME_FOR_MUST,
     /** The walk brings you there after the time the picture is pinned to. */
     PIN_MISSED,
     /** Two pins that nobody can keep both. */
@@ -22,6 +24,8 @@ public enum OutingReason implements Reason.Kind {
     WAIT_FOR_PIN,
     WAIT_FOR_SUNRISE,
     WAIT_FOR_LIGHT,
+    /** A wait long enough for an extra at that spot; {@code why} is what it is for. */
+    WAIT_WITH_EXTRA,
     /** A walk that nobody timed and no positions give. */
     WALK_ASSUMED,
     BEFORE_OPENING,

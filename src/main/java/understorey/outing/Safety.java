@@ -132,7 +132,11 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
         ZonedDateTime backBy = contact.backBy() == null ? outing.leave()
                 : outing.leave().toLocalDate().atTime(contact.backBy()).atZone(outing.leave().getZone());
         List<String> route = new ArrayList<>();
-        visited(outing).stream().filter(spot -> spot != null).forEach(route::add);
+        for (String spot : visited(outing)) {
+            if (spot != null) {
+                route.add(spot);
+            }
+        }
         return new Message(contact.tell(), trip.site().name(), trip.site().positionOf(trip.site().spot(base)), base, List.copyOf(route),
                 back, backBy, backBy.plus(GRACE));
     }

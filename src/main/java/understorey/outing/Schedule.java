@@ -22,6 +22,11 @@ record Schedule(List<Take> takes, long worth, int back) {
     }
 
     boolean takes(int stint) {
-        return takes.stream().anyMatch(take -> take.stint() == stint);
+        for (Take take : takes) {
+            if (take.stint() == stint) {
+                return true;
+            }
+        }
+        return false;
     }
 }

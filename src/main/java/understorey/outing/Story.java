@@ -20,7 +20,9 @@ public record Story(List<Intent> sequence, List<Reason> gaps) {
     /** Where nobody chose lenses. */
     public static Story of(List<Intent> intents) {
         List<LensFit> none = new ArrayList<>();
-        intents.forEach(intent -> none.add(null));
+        for (int i = 0; i < intents.size(); i++) {
+            none.add(null);
+        }
         return of(intents, none);
     }
 
@@ -36,14 +38,25 @@ public record Story(List<Intent> sequence, List<Reason> gaps) {
         }
         List<Reason> gaps = new ArrayList<>();
         for (Role role : Role.values()) {
-            if (role != Role.EXTRA && intents.stream().noneMatch(intent -> intent.role() == role)) {
+            if (role != Role.EXTRA && !played(role, intents)) {
                 gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name().toLowerCase(Locale.ROOT)));
             }
         }
         gaps.addAll(Variety.of(intents, looks));
         List<Intent> sequence = new ArrayList<>();
-        sequence(intents, looks).forEach(index -> sequence.add(intents.get(index)));
+        for (int index : sequence(intents, looks)) {
+            sequence.add(intents.get(index));
+        }
         return new Story(List.copyOf(sequence), List.copyOf(gaps));
+    }
+
+    private static boolean played(Role role, List<Intent> intents) {
+        for (Intent intent : intents) {
+            if (intent.role() == role) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static List<Integer> sequence(List<Intent> intents, List<Look> looks) {

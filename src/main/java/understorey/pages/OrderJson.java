@@ -31,7 +31,8 @@ final class OrderJson {
 
     void told(Json json, Intent intent) throws IOException {
         json.text("shot", intent.shot().name()).word("role", intent.role())
-                .span("taken", brief.outing().timeOf(intent.shot().name()));
+                .span("taken", brief.outing().timeOf(intent.shot().name()))
+                .text("caption", Caption.of(brief, intent));
     }
 
     void alternative(Json json, Alternative alternative) throws IOException {

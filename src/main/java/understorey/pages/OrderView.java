@@ -17,14 +17,15 @@ import understorey.scene.Drawing;
 /**
  * The day on the ground in words.
  *
- * @param taken   when each picture of the story is taken, in the story's order: "2nd, 07:10–07:35"
+ * @param taken   when each picture of the story is taken, in the story's order: "taken 2nd, 07:10–07:35"
+ * @param captions to begin with, in the story's order
  * @param others  what changes if the day turns out another
  * @param safety  out of the wood in time
  * @param message for whoever knows; null when nobody is named
  * @param timeLine null when no picture is taken
  * @param spotPlan null where positions are not known exactly
  */
-public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<Other> others, List<Row> safety,
+public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
                         Message message, TemplateHTMLOutputModel timeLine, String timeLineSays, TemplateHTMLOutputModel spotPlan,
                         String spotPlanSays) {
 
@@ -45,14 +46,20 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
 
     static OrderView of(Brief brief, Sentences sentences) {
         List<String> shooting = new ArrayList<>();
-        brief.outing().legs().stream().filter(leg -> leg.what() == Leg.What.SHOOT).forEach(leg -> shooting.add(leg.shot()));
+        for (Leg leg : brief.outing().legs()) {
+            if (leg.what() == Leg.What.SHOOT) {
+                shooting.add(leg.shot());
+            }
+        }
         List<String> taken = new ArrayList<>();
+        List<String> captions = new ArrayList<>();
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
-            taken.add(shooting.contains(name) ? ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.outing().timeOf(name))
+            taken.add(shooting.contains(name) ? "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.outing().timeOf(name))
                     : "not taken: no time left");
+            captions.add(Caption.of(brief, intent));
         }
-        return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, others(brief),
+        return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, captions, others(brief),
                 safety(brief.safety(), brief.trip().site().name()), message(brief.safety().message()),
                 svg(brief.timeLine(), "order-line"), says(brief.timeLine()), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
     }
@@ -70,7 +77,10 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     }
 
     private static List<Step> steps(Brief brief, Sentences sentences) {
-        List<String> story = brief.story().sequence().stream().map(intent -> intent.shot().name()).toList();
+        List<String> story = new ArrayList<>();
+        for (Intent intent : brief.story().sequence()) {
+            story.add(intent.shot().name());
+        }
         List<Step> steps = new ArrayList<>();
         for (Leg leg : brief.outing().legs()) {
             String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
@@ -97,23 +107,40 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     private static List<Other> others(Brief brief) {
         List<Other> others = new ArrayList<>();
         for (Alternative alternative : brief.alternatives()) {
-            List<String> lines = new ArrayList<>();
-            alternative.changes().forEach(change -> lines.add(line(change, brief.shot(change.shot()))));
-            alternative.instead().forEach(intent -> lines.add(brief.shot(intent.shot().name()).number() + " " + intent.shot().name()
-                    + ": " + intent.shot().otherwise().strip()));
+            List<String> lines = lines(alternative, brief);
             String day = switch (alternative.day()) {
                 case CLEAR -> "clear";
                 case OVERCAST -> "overcast";
                 case RAIN -> "wet";
+                case WIND -> "windy";
             };
             Other last = others.isEmpty() ? null : others.get(others.size() - 1);
             if (last != null && last.lines().equals(lines)) {
-                others.set(others.size() - 1, new Other(last.day() + " or " + day, lines));
+                others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, lines));
             } else {
                 others.add(new Other(day, lines));
             }
         }
         return others;
+    }
+
+    /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
+    private static List<String> lines(Alternative alternative, Brief brief) {
+        List<Intent> alone = new ArrayList<>(alternative.instead());
+        List<String> lines = new ArrayList<>();
+        for (Alternative.Change change : alternative.changes()) {
+            String otherwise = "";
+            for (int i = alone.size() - 1; i >= 0; i--) {
+                if (alone.get(i).shot().name().equals(change.shot())) {
+                    otherwise = ". " + alone.remove(i).shot().otherwise().strip();
+                }
+            }
+            lines.add(line(change, brief.shot(change.shot())) + otherwise);
+        }
+        for (Intent intent : alone) {
+            lines.add(brief.shot(intent.shot().name()).number() + " " + intent.shot().name() + ": " + intent.shot().otherwise().strip());
+        }
+        return lines;
     }
 
     private static String line(Alternative.Change change, ShotBrief shot) {

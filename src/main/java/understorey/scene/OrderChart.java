@@ -54,7 +54,11 @@ public final class OrderChart {
         List<Picture> taken = new ArrayList<>();
         for (Leg leg : outing.legs()) {
             if (leg.what() == Leg.What.SHOOT) {
-                pictures.stream().filter(picture -> picture.name().equals(leg.shot())).forEach(taken::add);
+                for (Picture picture : pictures) {
+                    if (picture.name().equals(leg.shot())) {
+                        taken.add(picture);
+                    }
+                }
             }
         }
         return taken.isEmpty() ? null : new OrderChart(outing).draw(taken, title);
@@ -150,7 +154,9 @@ public final class OrderChart {
     private String says(Picture picture) {
         Interval time = outing.timeOf(picture.name());
         List<String> windows = new ArrayList<>();
-        picture.windows().forEach(window -> windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to())));
+        for (Interval window : picture.windows()) {
+            windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to()));
+        }
         return picture.number() + " " + picture.name() + " " + DayFrame.clock(time.from()) + " to " + DayFrame.clock(time.to())
                 + (windows.isEmpty() ? "" : ", its light " + String.join(" and ", windows));
     }

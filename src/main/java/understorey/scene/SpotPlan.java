@@ -30,10 +30,18 @@ public final class SpotPlan {
 
     private SpotPlan(GroundPlan plan) {
         this.plan = plan;
-        double east = plan.places().stream().mapToDouble(GroundPlan.Place::eastM).max().orElseThrow();
-        double south = plan.places().stream().mapToDouble(GroundPlan.Place::northM).min().orElseThrow();
-        this.west = plan.places().stream().mapToDouble(GroundPlan.Place::eastM).min().orElseThrow();
-        this.north = plan.places().stream().mapToDouble(GroundPlan.Place::northM).max().orElseThrow();
+        double west = Double.POSITIVE_INFINITY;
+        double east = Double.NEGATIVE_INFINITY;
+        double south = Double.POSITIVE_INFINITY;
+        double north = Double.NEGATIVE_INFINITY;
+        for (GroundPlan.Place place : plan.places()) {
+            west = Math.min(west, place.eastM());
+            east = Math.max(east, place.eastM());
+            south = Math.min(south, place.northM());
+            north = Math.max(north, place.northM());
+        }
+        this.west = west;
+        this.north = north;
         this.scale = Math.min(LARGEST, Math.min((WIDTH - 2 * MARGIN) / Math.max(1, east - west),
                 (HIGHEST - 2 * MARGIN) / Math.max(1, north - south)));
         this.height = 2 * MARGIN + (north - south) * scale + FOOT;
@@ -56,9 +64,15 @@ public final class SpotPlan {
             marks.add(new Drawing.Dot("ground-spot", at(place), DOT));
             lettering.avoid(List.of(new Point(at(place).x() - DOT, at(place).y()), new Point(at(place).x() + DOT, at(place).y())));
         }
-        plan.ways().forEach(way -> lettering.avoid(List.of(at(way.from()), at(way.to()))));
-        plan.places().forEach(place -> name(place, lettering));
-        plan.ways().forEach(way -> length(way, lettering));
+        for (GroundPlan.Way way : plan.ways()) {
+            lettering.avoid(List.of(at(way.from()), at(way.to())));
+        }
+        for (GroundPlan.Place place : plan.places()) {
+            name(place, lettering);
+        }
+        for (GroundPlan.Way way : plan.ways()) {
+            length(way, lettering);
+        }
         return new Drawing(WIDTH, height, title, says(), List.copyOf(marks));
     }
 
@@ -127,8 +141,10 @@ public final class SpotPlan {
 
     private String says() {
         List<String> says = new ArrayList<>();
-        plan.ways().forEach(way -> says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres())
-                + " as the crow flies, " + way.minutes() + "\u00a0min"));
+        for (GroundPlan.Way way : plan.ways()) {
+            says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres()) + " as the crow flies, "
+                    + way.minutes() + "\u00a0min");
+        }
         return says.isEmpty() ? "No walk between spots." : String.join("; ", says) + ".";
     }
 

@@ -6,14 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.picture;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.kit.FitReason;
 import understorey.kit.Verdict;
+import understorey.outing.OutingReason;
 import understorey.packing.Packing;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
+import understorey.plan.Contact;
 import understorey.plan.Trip;
 
 class PlannerTest {
@@ -43,6 +46,18 @@ class PlannerTest {
     void holdsTheTableOfADayOf23And25Hours() {
         assertEquals(92, brief(LocalDate.of(2027, 3, 28), picture("a")).light().size());
         assertEquals(100, brief(LocalDate.of(2027, 10, 31), picture("a")).light().size());
+    }
+
+    @Test
+    void warnsThatWordIsDueBeforeOneIsBack() {
+        Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(), Samples.picture("a").at("Bank").shot());
+        for (String by : List.of("09:19", "09:20")) {
+            Brief brief = Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(),
+                    trip.gear(), List.of(), new Contact("my sister", LocalTime.parse(by)), null, List.of(), null, trip.shots(), null));
+            assertEquals("09:20", brief.safety().back().toLocalTime().toString());
+            assertEquals(by.equals("09:19"), brief.findings().stream().anyMatch(finding ->
+                    finding.reason().kind() == OutingReason.BACK_TOO_LATE && finding.level() == Finding.Level.WARNING), by);
+        }
     }
 
     @Test

@@ -8,6 +8,8 @@ import static understorey.Samples.trip;
 import static understorey.Samples.wood;
 
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.kit.Intent;
@@ -56,5 +58,28 @@ class AlternativeTest {
         assertNull(dull.changes().get(0).then());
         assertEquals(1, dull.instead().size());
         assertNull(Alternative.of(Alternative.Day.OVERCAST, empty, CLEAR, none, CLEAR, INTENTS).changes().get(1).planned());
+    }
+
+    /** The order turns, but the pin stays: to say that a picture moves from a time to the same time is to say nothing. */
+    @Test
+    void saysNothingOfAPictureThatStaysWhereItIsPinned() {
+        Outing planned = taken("a", 6, "b", 7, "c", 8);
+        Outing other = taken("c", 6, "b", 7, "a", 8);
+        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").shot(), picture("c").shot()));
+        Alternative turned = Alternative.of(Alternative.Day.WIND, planned, CLEAR, other, CLEAR, intents);
+        assertEquals(List.of("c", "a"), turned.changes().stream().map(Alternative.Change::shot).toList());
+        Outing pushed = taken("b", 7, "c", 8, "a", 9);
+        assertEquals(List.of("a"), Alternative.of(Alternative.Day.WIND, planned, CLEAR, pushed, CLEAR, intents).changes().stream()
+                .map(Alternative.Change::shot).toList());
+    }
+
+    private static Outing taken(Object... shotsAndHours) {
+        Outing any = plan(CLEAR);
+        List<Leg> legs = new ArrayList<>();
+        for (int i = 0; i < shotsAndHours.length; i += 2) {
+            ZonedDateTime from = any.arrive().withHour((Integer) shotsAndHours[i + 1]);
+            legs.add(new Leg(from, from.plusMinutes(15), Leg.What.SHOOT, "Bank", (String) shotsAndHours[i]));
+        }
+        return new Outing(any.arrive(), any.leave(), any.leave(), any.lamp(), legs, List.of(), any.assumed());
     }
 }

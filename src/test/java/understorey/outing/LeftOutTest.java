@@ -45,7 +45,7 @@ class LeftOutTest {
         Outing outing = plan(trip(gated(), "06:00", "07:20", first, second, picture("c").at("Footbridge").shot()));
         assertEquals(LocalTime.parse("06:15"), outing.timeOf("a").from().toLocalTime());
         assertEquals(LocalTime.parse("06:50"), outing.timeOf("c").from().toLocalTime());
-        assertEquals(List.of("NO_TIME_LEFT", "ROOM_BY_ARRIVING", "ROOM_BY_LEAVING", "ROOM_BY_SHORTENING"),
+        assertEquals(List.of("NO_TIME_FOR_MUST", "ROOM_BY_ARRIVING", "ROOM_BY_LEAVING", "ROOM_BY_SHORTENING"),
                 Samples.kinds(outing.remarks()));
         assertEquals("b", outing.remarks().get(0).figures().get("shot").value());
         assertEquals(9, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_LEAVING, "minutes"));

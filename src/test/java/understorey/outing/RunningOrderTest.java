@@ -31,9 +31,11 @@ import understorey.light.LightTable;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
 import understorey.plan.Position;
+import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.reason.Reason;
 import understorey.sky.SunDay;
 
 class RunningOrderTest {
@@ -95,6 +97,26 @@ class RunningOrderTest {
                 picture("b").at("Bank").pinned("06:12").shot()));
         assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:12 WAIT, 06:30 SHOOT, 06:45 WALK Gate", told(outing));
         assertEquals(List.of("PIN_MISSED"), Samples.kinds(outing.remarks()));
+    }
+
+    @Test
+    void saysWhereALongWaitHoldsAnExtra() {
+        Shot pinned = picture("a").at("Footbridge").role(Role.OPENING).pinned("06:32").shot();
+        Shot extra = picture("b").at("Footbridge").role(Role.EXTRA).pinned("06:50").shot();
+        Leg wait = plan(trip(gated(), "06:00", "10:00", pinned, extra)).legs().get(2);
+        assertEquals(Leg.What.WAIT, wait.what());
+        assertEquals(OutingReason.WAIT_WITH_EXTRA, wait.why().kind());
+        assertEquals("b", wait.why().figures().get("extra").value());
+        assertEquals(20.0, wait.why().figures().get("minutes").value());
+        assertEquals(OutingReason.WAIT_FOR_PIN, ((Reason) wait.why().figures().get("why").value()).kind());
+        Shot elsewhere = picture("b").at("Bank").role(Role.EXTRA).pinned("07:50").shot();
+        assertEquals(OutingReason.WAIT_FOR_PIN, plan(trip(gated(), "06:00", "10:00", pinned, elsewhere)).legs().get(2).why().kind());
+        Shot sooner = picture("a").at("Footbridge").role(Role.OPENING).pinned("06:31").shot();
+        assertEquals(OutingReason.WAIT_FOR_PIN, plan(trip(gated(), "06:00", "10:00", sooner, extra)).legs().get(2).why().kind());
+        Shot done = picture("b").at("Footbridge").role(Role.EXTRA).pinned("06:12").minutes(1).shot();
+        Leg after = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("06:50").shot(), done)).legs().get(4);
+        assertEquals(Leg.What.WAIT, after.what());
+        assertEquals(OutingReason.WAIT_FOR_PIN, after.why().kind(), "the extra is taken already");
     }
 
     @Test

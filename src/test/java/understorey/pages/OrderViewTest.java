@@ -8,11 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.outing.Leg;
+import understorey.plan.Share;
 
 class OrderViewTest {
 
@@ -35,7 +38,7 @@ class OrderViewTest {
         for (int i = 0; i < order.taken().size(); i++) {
             String name = FULL.story().sequence().get(i).shot().name();
             int taken = shooting.indexOf(name);
-            assertTrue(order.taken().get(i).startsWith(List.of("1st", "2nd", "3rd", "4th").get(taken) + ", "), order.taken().toString());
+            assertTrue(order.taken().get(i).startsWith("taken " + List.of("1st", "2nd", "3rd", "4th").get(taken) + ", "), order.taken().toString());
             assertEquals(List.of("1st", "2nd", "3rd", "4th").get(i), told.get(taken));
         }
     }
@@ -57,6 +60,27 @@ class OrderViewTest {
         assertEquals("12:00", message.backBy());
         assertEquals("12:30", message.actFrom());
         assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Trips.sentences()).message());
+    }
+
+    @Test
+    void beginsACaptionAPictureInTheOrderTold() {
+        List<String> captions = OrderView.of(FULL, Trips.sentences()).captions();
+        assertEquals(FULL.story().sequence().size(), captions.size());
+        String subject = FULL.story().sequence().get(0).shot().subject().name();
+        assertEquals(subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1) + ". " + FULL.trip().site().name()
+                + ", May 2027. The opening: …", captions.get(0).replace(", Allium ursinum", ""));
+        assertTrue(captions.get(0).contains(", Allium ursinum. "), captions.get(0));
+        assertTrue(captions.get(3).endsWith(". The close: …"), captions.get(3));
+    }
+
+    @Test
+    void keepsASensitivePlaceOutOfACaptionWhoeverReadsThePlan() {
+        for (Share share : Arrays.asList(null, Trips.EXACT, Trips.COARSE, Trips.HIDDEN)) {
+            Brief brief = Trips.brief(Trips.sensitive(Places.MID_LATITUDE, share));
+            for (String caption : OrderView.of(brief, Trips.sentences()).captions()) {
+                assertFalse(caption.contains("Gorsewell") || caption.contains("Footbridge") || caption.contains("Stone bank"), caption);
+            }
+        }
     }
 
     @Test

@@ -20,6 +20,8 @@ class PublicFilesTest {
     private static final List<String> SECRETS = List.of("Gorsewell", "Footbridge", "Stone bank", "Hollow", "52.33",
             "-3.54", "187.3", "sister", "Second camera", "By the footpath");
 
+    private static final List<String> MESSAGE = List.of("emergency services", "my sister", "will send word");
+
     @Test
     void giveNoSensitivePlaceAway() {
         for (Share share : List.of(Trips.COARSE, Trips.HIDDEN,
@@ -29,6 +31,23 @@ class PublicFilesTest {
                 SECRETS.forEach(secret -> assertFalse(file.contains(secret), secret + " in " + file));
             }
         }
+    }
+
+    @Test
+    void haveNoMessageForWhoeverKnows() {
+        for (Share share : List.of(Trips.COARSE, Trips.HIDDEN, new Share(Share.Audience.PUBLIC, Share.Precision.EXACT))) {
+            for (Page page : Briefs.pages(List.of(Trips.full(PLACE, share)), List.of())) {
+                String text = page.content();
+                for (String words : MESSAGE) {
+                    assertFalse(text.contains(words), words + " in " + page.path());
+                }
+            }
+        }
+        int told = 0;
+        for (Page page : Briefs.pages(List.of(Trips.full(PLACE, Trips.EXACT)), List.of())) {
+            told += page.content().contains(MESSAGE.get(0)) ? 1 : 0;
+        }
+        assertEquals(2, told, "the party's page and its Markdown twin");
     }
 
     @Test
