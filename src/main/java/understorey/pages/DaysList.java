@@ -50,8 +50,7 @@ public final class DaysList {
         for (FloweringWindow window : ranking.windows()) {
             String name = window.subject().name();
             text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": in full flower ")
-                    .append(Words.dates(window.fullFrom(), window.fullTo())).append(' ')
-                    .append(window.peak().day().getYear()).append(", the peak likely between ")
+                    .append(full(window.fullFrom(), window.fullTo())).append(", the peak likely between ")
                     .append(Words.dayMonth(window.peak().from())).append(" and ")
                     .append(Words.dayMonth(window.peak().to())).append(".\n");
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
@@ -66,6 +65,11 @@ public final class DaysList {
         }
         keep(site, text);
         return text.toString();
+    }
+
+    private static String full(LocalDate from, LocalDate to) {
+        return from.getYear() == to.getYear() ? Words.dates(from, to) + " " + to.getYear()
+                : Words.dayMonth(from) + " " + from.getYear() + " to " + Words.dayMonth(to) + " " + to.getYear();
     }
 
     private static List<RankedDay> ordered(DayRanking ranking) {

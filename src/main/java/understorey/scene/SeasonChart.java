@@ -82,7 +82,7 @@ public final class SeasonChart {
     }
 
     private void strip(FloweringWindow.Past year, double y) {
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, y + STRIP), String.valueOf(yearOf(year))));
+        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, y + STRIP), yearOf(year)));
         List<LocalDate> dates = dates(year);
         double left = x(dates.get(0));
         double right = x(dates.get(dates.size() - 1));
@@ -107,7 +107,7 @@ public final class SeasonChart {
     private void estimate(double top, double floor) {
         marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, top + 6), "100 %"));
         marks.add(new Label("words", Anchor.END, new Point(LEFT - 10, (top + floor) / 2 + 6),
-                String.valueOf(window.peak().day().getYear())));
+                named(0)));
         marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, floor + 5), "0 %"));
         List<Point> outline = new ArrayList<>();
         outline.add(new Point(x(from), floor));
@@ -182,7 +182,7 @@ public final class SeasonChart {
             says.setLength(says.length() - 2);
             says.append(". ");
         }
-        says.append(window.peak().day().getYear()).append(": expected in full flower from ")
+        says.append(named(0)).append(": expected in full flower from ")
                 .append(date(window.fullFrom())).append(" to ").append(date(window.fullTo()))
                 .append(", the peak likely between ").append(date(window.peak().from())).append(" and ")
                 .append(date(window.peak().to())).append(". ");
@@ -199,9 +199,18 @@ public final class SeasonChart {
         return date == null ? "" : what + " " + date(date) + ", ";
     }
 
-    private static int yearOf(FloweringWindow.Past year) {
+    private String yearOf(FloweringWindow.Past year) {
         Season.Flowering record = year.record();
-        return (record.full() != null ? record.full() : record.first() != null ? record.first() : record.over()).getYear();
+        LocalDate date = record.full() != null ? record.full() : record.first() != null ? record.first() : record.over();
+        LocalDate moved = record.full() != null ? year.full() : dates(year).get(0);
+        return named(date.getYear() - moved.getYear());
+    }
+
+    /** A season some years from this one: by both years where it crosses the turn of the year, {@code 2026/27}. */
+    private String named(int later) {
+        int first = window.first().day().getYear() + later;
+        int last = window.over().day().getYear() + later;
+        return first == last ? String.valueOf(first) : first + "/" + (last % 100 < 10 ? "0" : "") + last % 100;
     }
 
     /** Those that are known, on this season's calendar, in order. */

@@ -21,7 +21,7 @@ record Course(double riseD, double fallD, boolean assumed) {
     /** Buds show for some four weeks before the first flower (from memory). */
     private static final double BUDS_D = 28;
     /** Now and then a report is of another stand, or wrong. */
-    private static final double MISTAKEN = 0.02;
+    private static final double MISTAKEN = 0.001;
 
     double fullFromD() {
         return -riseD * DISPLAY_SHARE;

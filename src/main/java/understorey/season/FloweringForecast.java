@@ -94,10 +94,11 @@ final class FloweringForecast {
         SpringShift shift = new SpringShift(springWarmerC, past.scale(), site);
         if (past.n() < 3) {
             method = FloweringWindow.Method.FEW_RECORDS;
+            Prediction mean = Prediction.assumed(PlainMean.mean(past.peakD()),
+                    YEARS_DIFFER_D * Math.sqrt(1 + 1.0 / past.n()));
             reasons.add(Reason.of(SeasonReason.BY_FEW_RECORDS).with("years", past.n(), COUNT)
-                    .with("error", YEARS_DIFFER_D, DAYS));
-            return shift.moved(Prediction.assumed(PlainMean.mean(past.peakD()),
-                    YEARS_DIFFER_D * Math.sqrt(1 + 1.0 / past.n())), reasons);
+                    .with("error", halfWidth(mean), DAYS));
+            return shift.moved(mean, reasons);
         }
         if (known.temperatures() != null) {
             SpringForecast spring = new SpringForecast(past, known.temperatures(), season, springWarmerC, site);
@@ -138,7 +139,7 @@ final class FloweringForecast {
 
     private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, LocalDate date,
                             Season.Stage stage) {
-        if (date != null && scale.seasonOf(date) == season) {
+        if (date != null && scale.seasonOf(date) == season && !seen.contains(new Season.Sighting(date, stage))) {
             int at = 0;
             while (at < seen.size() && !later(seen.get(at), date, stage)) {
                 at++;
@@ -168,22 +169,23 @@ final class FloweringForecast {
     private FloweringWindow window(SeasonScale scale, int season, PastYears past, List<Season.Sighting> seen,
                                    PeakChances chances) {
         Course course = past.course();
-        PeakChances updated = chances;
+        PeakChances updated = seen.isEmpty() ? chances : chances.doubted();
         for (Season.Sighting sighting : seen) {
             updated = updated.seen(course, sighting.stage(), scale.day(season, sighting.date()));
         }
+        double middle = updated.quantile(0.5);
+        double early = updated.quantile((1 - FloweringWindow.LIKELY) / 2);
+        double late = updated.quantile((1 + FloweringWindow.LIKELY) / 2);
         if (!seen.isEmpty()) {
             reasons.add(Reason.of(SeasonReason.SIGHTINGS_USED).with("sightings", seen.size(), COUNT)
                     .with("date", new Figure(seen.get(seen.size() - 1).date(), DAY_OF_YEAR))
+                    .with("error", (late - early) / 2, DAYS)
                     .with("stage", Figure.word(seen.get(seen.size() - 1).stage())));
         }
         if (course.assumed()) {
             reasons.add(Reason.of(SeasonReason.COURSE_ASSUMED).with("rise", course.riseD(), DAYS)
                     .with("fall", course.fallD(), DAYS));
         }
-        double middle = updated.quantile(0.5);
-        double early = updated.quantile((1 - FloweringWindow.LIKELY) / 2);
-        double late = updated.quantile((1 + FloweringWindow.LIKELY) / 2);
         double more = StudentT.of(Double.POSITIVE_INFINITY).twoSided(FloweringWindow.LIKELY) * COURSE_ERROR_D;
         return new FloweringWindow(subject,
                 expected(scale, season, middle - course.riseD(), Math.hypot(middle - early, more),
@@ -192,7 +194,7 @@ final class FloweringForecast {
                 expected(scale, season, middle + course.fallD(), Math.hypot(middle - early, more),
                         Math.hypot(late - middle, more)),
                 scale.date(season, middle + course.fullFromD()), scale.date(season, middle + course.fullToD()),
-                best(scale, season, updated, course), method, List.copyOf(seen), (late - early) / 2,
+                best(scale, season, updated, course, seen), method, List.copyOf(seen), (late - early) / 2,
                 past(scale, season), List.copyOf(reasons), List.copyOf(findings), updated, scale, season, course);
     }
 
@@ -203,12 +205,13 @@ final class FloweringForecast {
     }
 
     /** The day with the highest chance, the middle one of several alike. */
-    private static LocalDate best(SeasonScale scale, int season, PeakChances chances, Course course) {
+    private static LocalDate best(SeasonScale scale, int season, PeakChances chances, Course course,
+                                  List<Season.Sighting> seen) {
         double most = -1;
         int from = 0;
         int to = 0;
         for (int day = -PeakChances.HALF_YEAR; day <= PeakChances.HALF_YEAR; day++) {
-            double chance = chances.between(day - course.fullToD(), day - course.fullFromD());
+            double chance = FloweringWindow.fullOn(chances, course, seen, day, scale.date(season, day));
             if (chance > most + 1e-9) {
                 most = chance;
                 from = day;

@@ -69,10 +69,26 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
 
     /** Chance that the stand is in full flower on a day, 0 to 1; 0 on a day of another season. */
     public double chanceOn(LocalDate date) {
-        if (!covers(date)) {
-            return 0;
+        return covers(date) ? fullOn(chances, course, seen, scale.day(season, date), date) : 0;
+    }
+
+    /**
+     * From a day on which it was seen full only the end is open, and up to such a day only the beginning, unless the
+     * sightings contradict each other.
+     */
+    static double fullOn(PeakChances chances, Course course, List<Season.Sighting> seen, int day, LocalDate date) {
+        boolean agree = true;
+        boolean begun = false;
+        boolean lasts = false;
+        Season.Stage before = Season.Stage.IN_BUD;
+        for (Season.Sighting sighting : seen) {
+            boolean full = sighting.stage() == Season.Stage.FULL_FLOWER;
+            begun |= full && !sighting.date().isAfter(date);
+            lasts |= full && !sighting.date().isBefore(date);
+            agree &= sighting.stage().compareTo(before) >= 0;
+            before = sighting.stage();
         }
-        int day = scale.day(season, date);
-        return chances.between(day - course.fullToD(), day - course.fullFromD());
+        return chances.between(agree && lasts ? Double.NEGATIVE_INFINITY : day - course.fullToD(),
+                agree && begun ? Double.POSITIVE_INFINITY : day - course.fullFromD());
     }
 }

@@ -8,6 +8,8 @@ final class PeakChances {
 
     static final int HALF_YEAR = 182;
     private static final int DAYS = 2 * HALF_YEAR + 1;
+    private static final double UNLIKE_SHARE = 0.02;
+    private static final double UNLIKE_D = 30;
 
     private final double[] share;
     /** Chance that the peak comes before each day. */
@@ -37,6 +39,15 @@ final class PeakChances {
             share[i] = by[i + 1] - by[i];
         }
         return new PeakChances(share);
+    }
+
+    /** What they are once the year itself speaks: one year in fifty is unlike all those on record (ours). */
+    PeakChances doubted() {
+        double[] mixed = of(Prediction.assumed(quantile(0.5), UNLIKE_D)).share;
+        for (int i = 0; i < DAYS; i++) {
+            mixed[i] = UNLIKE_SHARE * mixed[i] + (1 - UNLIKE_SHARE) * share[i];
+        }
+        return new PeakChances(mixed);
     }
 
     /** What they become once a stage was seen on a day: Bayes' rule, day by day. */

@@ -96,6 +96,8 @@ class DaysCommandTest {
         assertEquals(2, Run.of("days", trip, "--from", "2027-04-20").exit());
         assertEquals(2, Run.of("days", trip, "--from", "20 April", "--to", "2027-04-22").exit());
         assertEquals(2, Run.of("days", trip, "--from", "2027-04-22", "--to", "2027-04-20").exit());
+        assertEquals(2, Run.of("days", trip, "--from", "+999999999-12-01", "--to", "+999999999-12-31").exit());
+        assertEquals(2, Run.of("days", "/").exit());
         assertEquals(2, Run.of("days", trip, "--json", "--csv").exit());
         assertEquals("", Run.of("days", trip, "--json", "--csv").out());
     }

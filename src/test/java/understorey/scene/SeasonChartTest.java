@@ -63,6 +63,15 @@ class SeasonChartTest {
     }
 
     @Test
+    void namesSeasonsOverTheTurnOfTheYearByBothYearsSoThatNoTwoAreAlike() {
+        Drawing chart = chart(wood(List.of(year("2023-12-28"), year("2025-01-06"), year("2025-12-25")), List.of()),
+                LocalDate.of(2026, 12, 31));
+        List<String> words = labels(chart).stream().map(Drawing.Label::text).toList();
+        assertTrue(words.containsAll(List.of("2023/24", "2024/25", "2025/26", "2026/27")), words.toString());
+        assertTrue(chart.says().contains("2026/27: expected in full flower from "), chart.says());
+    }
+
+    @Test
     void showsTheTwelveLatestYearsOnly() {
         List<Season.Flowering> many = new ArrayList<>();
         for (int year = 2000; year < 2027; year++) {

@@ -137,6 +137,36 @@ class FloweringWindowTest {
     }
 
     @Test
+    void believesWhoSawItOverOrStillInBudAgainstThePeakOfOtherYears() {
+        String[] past = {"2022-05-02", "2023-05-06", "2024-04-27", "2025-05-01", "2026-05-04"};
+        FloweringWindow over = Woods.ramsons(Woods.season(null, List.of(Woods.seen("2027-05-01", Season.Stage.OVER)),
+                past), "2027-05-02");
+        assertTrue(over.chanceOn(day("2027-05-02")) < 0.15, "it was over the day before: " + over.chanceOn(day("2027-05-02")));
+        FloweringWindow bud = Woods.ramsons(Woods.season(null, List.of(Woods.seen("2027-05-07", Season.Stage.IN_BUD)),
+                past), "2027-05-08");
+        assertTrue(bud.chanceOn(day("2027-05-08")) < 0.2, "it was in bud the day before: " + bud.chanceOn(day("2027-05-08")));
+    }
+
+    @Test
+    void staysFullOnTheDayAfterItWasSeenFull() {
+        FloweringWindow window = Woods.ramsons(Woods.season(null, List.of(Woods.seen("2027-04-20", Season.Stage.FULL_FLOWER)),
+                "2022-05-02", "2023-05-06", "2024-04-27", "2025-05-01", "2026-05-04"), "2027-04-21");
+        assertTrue(window.chanceOn(day("2027-04-20")) > 0.9, "seen full: " + window.chanceOn(day("2027-04-20")));
+        assertTrue(window.chanceOn(day("2027-04-21")) > 0.9, "a day later: " + window.chanceOn(day("2027-04-21")));
+        assertTrue(window.chanceOn(day("2027-05-20")) < 0.05, "a month later: " + window.chanceOn(day("2027-05-20")));
+    }
+
+    @Test
+    void countsASightingOnceThatStandsInTheRecordsToo() {
+        Season.Sighting full = Woods.seen("2026-05-06", Season.Stage.FULL_FLOWER);
+        FloweringWindow once = Woods.ramsons(Woods.records("2024-05-04", "2025-05-05", "2026-05-06"), "2026-05-01");
+        FloweringWindow both = Woods.ramsons(Woods.season(null, List.of(full), "2024-05-04", "2025-05-05", "2026-05-06"),
+                "2026-05-01");
+        assertEquals(once.seen(), both.seen());
+        assertEquals(once.peak(), both.peak());
+    }
+
+    @Test
     void passesOverWhatWasSeenInAnotherYear() {
         Season season = Woods.season(null, List.of(Woods.seen("2026-05-06", Season.Stage.FIRST_FLOWERS)),
                 "2023-05-04", "2024-05-01", "2025-05-07");
