@@ -18,6 +18,8 @@ import understorey.season.SeenYear;
 /** The days of a trip for the terminal, a table and other programs, the best first. */
 public final class DaysList {
 
+    /** With fewer flowers than that a day promises nothing, whatever its light. */
+    private static final double NO_FLOWERS = 0.02;
     private static final int BAR = 10;
     private static final int WIDEST_DATE = 15;
 
@@ -82,7 +84,7 @@ public final class DaysList {
         String rank = String.valueOf(day.rank());
         String flowers = day.flower() == null ? Words.NONE : Math.round(day.flower() * 100) + " %";
         String light = Math.round(day.light() * 100) + " %";
-        int bar = most == 0 ? 0 : (int) Math.round(day.score() / most * BAR);
+        int bar = most == 0 || day.flower() != null && day.flower() < NO_FLOWERS ? 0 : (int) Math.round(day.score() / most * BAR);
         List<String> why = new ArrayList<>();
         day.reasons().forEach(reason -> why.add(plain(reason)));
         text.append(" ".repeat(4 - rank.length())).append(rank).append("  ").append(padded(date(day.date()), WIDEST_DATE))
@@ -120,6 +122,9 @@ public final class DaysList {
             if (!lines.isEmpty()) {
                 text.append("\nTo keep what was seen for the years to come, add to the records of ").append(season.subject())
                         .append(" at ").append(site.name()).append(":\n");
+                if (season.records().isEmpty()) {
+                    text.append("    records:\n");
+                }
                 lines.forEach(line -> text.append("      ").append(line).append('\n'));
             }
         }

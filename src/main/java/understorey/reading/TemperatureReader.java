@@ -40,6 +40,9 @@ final class TemperatureReader {
     }
 
     private Temperatures table(String name) {
+        if (!headed()) {
+            return new Temperatures(name, List.of());
+        }
         List<Node.Mapping> rows = Csv.rows(findings);
         if (rows.isEmpty()) {
             findings.warning(Pos.FILE, "this table has no rows", "the first line names the columns: date,mean");
@@ -51,6 +54,24 @@ final class TemperatureReader {
         List<Temperatures.Day> days = new ArrayList<>(means.size());
         means.forEach((date, mean) -> days.add(new Temperatures.Day(date, mean)));
         return new Temperatures(name, List.copyOf(days));
+    }
+
+    /** Whether the first line names what every row needs; said once, not for each of thousands of rows. */
+    private boolean headed() {
+        String header = findings.source().text().lines().findFirst().orElse("");
+        List<String> names = new ArrayList<>();
+        for (String name : header.split(",", -1)) {
+            names.add(withoutUnit(name.strip().replace("\"", "")));
+        }
+        boolean degrees = names.contains("mean") || names.contains("min") && names.contains("max");
+        if (header.isBlank() || names.contains("date") && degrees) {
+            return true;
+        }
+        findings.error(new Pos(1, 1, header.length()), header.contains(";") && names.size() == 1
+                ? "the columns of this table are parted by semicolons" : "the first line of this table names no column '"
+                + (names.contains("date") ? "mean" : "date") + "'",
+                "columns are parted by commas, and the first line names them: date,mean or date,min,max");
+        return false;
     }
 
     private void row(Node.Mapping row) {

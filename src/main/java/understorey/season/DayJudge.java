@@ -1,5 +1,6 @@
 package understorey.season;
 
+import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAYS;
 import static understorey.reason.Figure.Measure.MINUTES;
 import static understorey.reason.Figure.Measure.SHARE;
@@ -26,6 +27,8 @@ final class DayJudge {
     private static final Duration SHOT = Duration.ofMinutes(15);
     private static final double FULL_FROM = 0.5;
     private static final double PERHAPS_FROM = 0.15;
+    /** An estimate no better than that, days, leaves a small chance worth naming. */
+    private static final double ROUGH_D = 3;
     /** A wet hour leaves some of the pictures, and wind of a gentle breeze and more moves every stem. */
     private static final double WET = 0.5;
     private static final double WINDY = 0.7;
@@ -105,7 +108,7 @@ final class DayJudge {
     private static Reason flowers(FloweringWindow window, LocalDate date) {
         double chance = window.chanceOn(date);
         String subject = window.subject().name();
-        if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > TOLD) {
+        if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > ROUGH_D) {
             return (chance >= FULL_FROM ? Reason.of(SeasonReason.DAY_FULL) : Reason.of(SeasonReason.DAY_PERHAPS_FULL))
                     .with("subject", subject).with("chance", chance, SHARE);
         }
@@ -118,6 +121,13 @@ final class DayJudge {
     }
 
     private boolean wishes(LocalDate date, List<Reason> reasons) {
+        for (FloweringWindow window : windows) {
+            LocalDate last = window.seen().isEmpty() ? null : window.seen().get(window.seen().size() - 1).date();
+            if (last != null && window.covers(date) && !date.isAfter(last)) {
+                reasons.add(Reason.of(SeasonReason.DAY_PAST).with("seen", new Figure(last, DATE)));
+                return false;
+            }
+        }
         if (trip.wishes().avoids(date)) {
             reasons.add(Reason.of(SeasonReason.DAY_AVOIDED));
             return false;

@@ -39,6 +39,8 @@ public enum SeasonReason implements Reason.Kind {
     DAY_TOO_LATE,
     DAY_FLOWERS_UNKNOWN,
     DAY_AVOIDED,
+    /** Something was seen on it or later: it is over. */
+    DAY_PAST,
     DAY_WRONG_WEEKDAY,
     /** No hour is left between opening, daylight and the times of the trip. */
     DAY_CLOSED,
@@ -49,6 +51,6 @@ public enum SeasonReason implements Reason.Kind {
     /** As good as the best one. */
     DAY_AS_GOOD_MORE_FLOWERS,
     DAY_AS_GOOD_EARLIER,
-    /** Every day is avoided or on a weekday that is not wanted. */
+    /** Every day is past, avoided or on a weekday that is not wanted. */
     NO_DAY_WANTED
 }

@@ -49,6 +49,20 @@ class DayRankingTest {
         return day.reasons().stream().anyMatch(reason -> reason.kind() == kind);
     }
 
+    /** Where flowers were looked at on a day, that day and those before it are past. */
+    @Test
+    void plansNoDayThatIsPast() {
+        Season seen = Woods.season(null, List.of(Woods.seen("2027-05-04", Season.Stage.FULL_FLOWER)), "2023-05-04", "2024-05-01",
+                "2025-05-07", "2026-05-04");
+        DayRanking ranking = DayRanking.of(trip(Woods.wood(53, 200.0, seen), DayWishes.NONE, SkyWord.CLEAR, List.of(), shot("The floor")), SPRING);
+        LocalDate last = LocalDate.of(2027, 5, 4);
+        for (RankedDay day : ranking.days()) {
+            assertEquals(day.date().isAfter(last), day.wanted(), day.date().toString());
+            assertEquals(!day.wanted(), says(day, SeasonReason.DAY_PAST));
+        }
+        assertTrue(ranking.best().isAfter(last));
+    }
+
     @Test
     void choosesADayInFullFlower() {
         DayRanking ranking = DayRanking.of(trip(shot("The floor")), SPRING);
