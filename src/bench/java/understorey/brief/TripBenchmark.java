@@ -14,8 +14,9 @@ import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Trip;
 
 /**
- * A trip of six pictures, from the plan that was read to the brief with its drawings, all on one core: warm. Less the
- * time of {@link SketchBenchmark} it is what the figures take.
+ * A trip of six pictures, from the plan that was read to the brief with its drawings, all on one core: warm. Most of it are
+ * the orders of the day, for the sky expected and for others; {@link PicturesBenchmark} and {@link SketchBenchmark} time
+ * the pictures alone.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
