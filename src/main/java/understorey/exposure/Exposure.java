@@ -43,7 +43,7 @@ public final class Exposure {
         this.lossStops = fit.lossStops() + fit.closenessStops();
         Stack wanted = Depth.stack(fit, conditions);
         this.stack = wanted == null || wanted.tooMany() ? null : wanted;
-        if (stack != wanted && !fit.intent().assumed().contains("sharp")) {
+        if (stack != wanted) {
             verdict = Verdict.COMPROMISE;
         }
         this.motion = Motion.of(fit, conditions, stack);

@@ -139,10 +139,11 @@ final class LensTrial {
         double stops = 2 * Framing.log2(needed / useful);
         boolean range = intent.sharp() instanceof Sharp.Range;
         boolean stackable = !camera.lens().oneAperture();
-        verdict = verdict.and(intent.assumed().contains("sharp") ? Verdict.FITS
+        boolean proposed = intent.assumed().contains("sharp");
+        verdict = verdict.and(proposed ? Verdict.FITS
                 : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
         penalty += stops / 2;
-        if (intent.assumed().contains("sharp")) {
+        if (proposed) {
             reasons.add(Reason.of(FitReason.DEPTH_PROPOSED_SHORT).with("needed", needed, F_NUMBER)
                     .with("useful", useful, F_NUMBER));
             return;
