@@ -8,49 +8,44 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import understorey.reason.Reason;
 import understorey.sky.Interval;
 
-/** Members of a JSON object, one a call; whatever is null is written as {@code null}. Two spaces, line feeds. */
+/** Members of JSON objects, one a call; whatever is null is written as {@code null}. Two spaces, line feeds. */
 final class Json {
 
     private static final DateTimeFormatter INSTANT =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx", Locale.ROOT);
 
     private final JsonGenerator generator;
+    private final StringWriter text;
 
-    private Json(JsonGenerator generator) {
+    private Json(JsonGenerator generator, StringWriter text) {
         this.generator = generator;
+        this.text = text;
     }
 
-    /** Writes the members of one object. */
-    interface Members {
-        void write(Json json) throws IOException;
-    }
-
-    /** Writes the members of the object that stands for an item of a list. */
-    interface Item<T> {
-        void write(Json json, T item) throws IOException;
-    }
-
-    /** The text of a document that is one object, with a line feed at its end. */
-    static String document(Members members) {
+    /** A document that is one object; {@link #document()} ends it. */
+    static Json begin() throws IOException {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
-            generator.setPrettyPrinter(printer());
-            generator.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
-            generator.writeStartObject();
-            members.write(new Json(generator));
-            generator.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        JsonGenerator generator = new JsonFactory().createGenerator(text);
+        generator.setPrettyPrinter(printer());
+        generator.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
+        generator.writeStartObject();
+        return new Json(generator, text);
+    }
+
+    /** The text of the whole document, with a line feed at its end. */
+    String document() throws IOException {
+        generator.writeEndObject();
+        generator.close();
         return text.append('\n').toString();
     }
 
@@ -102,7 +97,7 @@ final class Json {
     }
 
     Json span(String key, Interval value) throws IOException {
-        return value == null ? absent(key) : object(key, json -> json.ends(value));
+        return value == null ? absent(key) : object(key).ends(value).end();
     }
 
     /** Members {@code from} and {@code to}; both null for no stretch. */
@@ -128,20 +123,49 @@ final class Json {
         return this;
     }
 
-    Json object(String key, Members members) throws IOException {
+    Json spans(String key, List<Interval> values) throws IOException {
+        list(key);
+        for (Interval value : values) {
+            item().ends(value).end();
+        }
+        return endList();
+    }
+
+    /** Reasons as sentences. */
+    Json told(String key, List<Reason> reasons, Function<Reason, String> sentences) throws IOException {
+        generator.writeArrayFieldStart(key);
+        for (Reason reason : reasons) {
+            generator.writeString(sentences.apply(reason));
+        }
+        generator.writeEndArray();
+        return this;
+    }
+
+    /** Begins a member that is an object itself; what follows are its members, until {@link #end}. */
+    Json object(String key) throws IOException {
         generator.writeObjectFieldStart(key);
-        members.write(this);
+        return this;
+    }
+
+    /** Begins a member that is a list of objects, until {@link #endList}. */
+    Json list(String key) throws IOException {
+        generator.writeArrayFieldStart(key);
+        return this;
+    }
+
+    /** Begins an object of the list, until {@link #end}. */
+    Json item() throws IOException {
+        generator.writeStartObject();
+        return this;
+    }
+
+    /** Ends the innermost object. */
+    Json end() throws IOException {
         generator.writeEndObject();
         return this;
     }
 
-    <T> Json objects(String key, List<T> items, Item<T> item) throws IOException {
-        generator.writeArrayFieldStart(key);
-        for (T each : items) {
-            generator.writeStartObject();
-            item.write(this, each);
-            generator.writeEndObject();
-        }
+    Json endList() throws IOException {
         generator.writeEndArray();
         return this;
     }

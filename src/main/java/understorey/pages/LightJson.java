@@ -17,10 +17,10 @@ final class LightJson {
                 .number("shadow_per_height", Figures.ratio(light.shadowPerHeight()))
                 .truth("above_skyline", light.aboveSkyline())
                 .number("fleck_share", Figures.share(light.fleckShare()))
-                .object("open_ev100", ev -> ev.number("sun", Figures.ev100(open.sun()))
+                .object("open_ev100").number("sun", Figures.ev100(open.sun()))
                         .number("shade", Figures.ev100(open.shade()))
                         .number("broken", Figures.ev100(open.broken()))
-                        .number("overcast", Figures.ev100(open.overcast())));
+                        .number("overcast", Figures.ev100(open.overcast())).end();
         floor(json, light.floor());
         json.count("colour_temperature_k", light.colourTemperatureK())
                 .number("moon_ev100", Figures.ev100(light.moonEv()))
@@ -35,9 +35,9 @@ final class LightJson {
     }
 
     private static void floor(Json json, LightAt.FloorEv floor) throws IOException {
-        json.object("floor_ev100", ev -> ev.number("fleck", Figures.ev100(floor.fleck()))
+        json.object("floor_ev100").number("fleck", Figures.ev100(floor.fleck()))
                 .number("shade", Figures.ev100(floor.shade()))
                 .number("broken", Figures.ev100(floor.broken()))
-                .number("overcast", Figures.ev100(floor.overcast())));
+                .number("overcast", Figures.ev100(floor.overcast())).end();
     }
 }

@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.function.Function;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
@@ -22,26 +23,58 @@ final class OrderJson {
         this.sentences = sentences;
     }
 
-    void leg(Json json, Leg leg) throws IOException {
+    void legs(Json json, List<Leg> legs) throws IOException {
+        json.list("running_order");
+        for (Leg leg : legs) {
+            leg(json.item(), leg);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void leg(Json json, Leg leg) throws IOException {
         json.time("from", leg.from()).time("to", leg.to()).word("what", leg.what())
                 .text("spot", name(leg.spot()))
                 .text("shot", leg.shot())
                 .text("why", leg.why() == null ? null : sentences.apply(leg.why()));
     }
 
-    void told(Json json, Intent intent) throws IOException {
+    void story(Json json) throws IOException {
+        json.list("story");
+        for (Intent intent : brief.story().sequence()) {
+            told(json.item(), intent);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void told(Json json, Intent intent) throws IOException {
         json.text("shot", intent.shot().name()).word("role", intent.role())
                 .span("taken", brief.outing().timeOf(intent.shot().name()))
                 .text("caption", Caption.of(brief, intent));
     }
 
-    void alternative(Json json, Alternative alternative) throws IOException {
-        json.word("day", alternative.day())
-                .objects("running_order", alternative.outing().legs(), this::leg)
-                .objects("changes", alternative.changes(), (change, item) -> change.text("shot", item.shot())
-                        .span("planned", item.planned()).span("then", item.then()))
-                .objects("instead", alternative.instead(), (instead, intent) -> instead.text("shot", intent.shot().name())
-                        .text("otherwise", intent.shot().otherwise()));
+    void alternatives(Json json) throws IOException {
+        json.list("alternatives");
+        for (Alternative alternative : brief.alternatives()) {
+            alternative(json.item(), alternative);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void alternative(Json json, Alternative alternative) throws IOException {
+        json.word("day", alternative.day());
+        legs(json, alternative.outing().legs());
+        json.list("changes");
+        for (Alternative.Change change : alternative.changes()) {
+            json.item().text("shot", change.shot()).span("planned", change.planned()).span("then", change.then()).end();
+        }
+        json.endList().list("instead");
+        for (Intent intent : alternative.instead()) {
+            json.item().text("shot", intent.shot().name()).text("otherwise", intent.shot().otherwise()).end();
+        }
+        json.endList();
     }
 
     void lamp(Json json) throws IOException {

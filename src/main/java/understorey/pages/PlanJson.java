@@ -1,13 +1,17 @@
 package understorey.pages;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import understorey.brief.Brief;
+import understorey.brief.Finding;
+import understorey.brief.ShotBrief;
 import understorey.brief.SpotLight;
 import understorey.brief.WeatherHour;
+import understorey.light.LightAt;
 import understorey.light.Mist;
 import understorey.outing.Outing;
 import understorey.packing.CompanionBag;
@@ -15,7 +19,6 @@ import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
-import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 
@@ -37,41 +40,90 @@ final class PlanJson {
 
     /** The whole document; {@code sentences} words the reasons. */
     static String of(Brief brief, Function<Reason, String> sentences) {
-        return Json.document(new PlanJson(brief, sentences)::plan);
+        try {
+            Json json = Json.begin();
+            new PlanJson(brief, sentences).plan(json);
+            return json.document();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 
     private void plan(Json json) throws IOException {
         SeasonJson season = new SeasonJson(brief, sentences);
         OrderJson order = new OrderJson(brief, sentences);
+        json.text("format", FORMAT);
+        trip(json.object("trip"));
+        sun(json.end().object("sun"));
+        moon(json.end().object("moon"));
+        json.end().list("light");
+        for (LightAt light : brief.light()) {
+            LightJson.write(json.item(), light);
+            json.end();
+        }
+        json.endList();
+        shots(json);
+        order.legs(json, brief.outing().legs());
+        order.story(json);
+        kit(json.object("kit"));
+        season.write(json.end().object("season"));
+        json.end();
+        remarks(json);
+        places(json);
+        drops(json.object("drops"));
+        order.lamp(json.end().object("lamp"));
+        json.end();
+        order.alternatives(json);
+        order.safety(json.object("safety"));
+        json.end();
+        season.windows(json, brief.season().windows());
+        season.days(json, brief.season().ranking() == null ? List.of() : brief.season().ranking().days());
+    }
+
+    private void shots(Json json) throws IOException {
         ShotJson shots = new ShotJson(brief.trip().site(), brief.outing(), sentences);
-        json.text("format", FORMAT)
-                .object("trip", this::trip)
-                .object("sun", this::sun)
-                .object("moon", this::moon)
-                .objects("light", brief.light(), LightJson::write)
-                .objects("shots", brief.shots(), shots::write)
-                .objects("running_order", brief.outing().legs(), order::leg)
-                .objects("story", brief.story().sequence(), order::told)
-                .object("kit", this::kit)
-                .object("season", season::write)
-                .texts("cautions", Stream.concat(brief.cautions().stream().map(sentences),
-                        brief.trip().site().cautions().stream()).toList())
-                .objects("findings", brief.findings(), (found, finding) -> found
-                        .word("level", finding.level()).text("text", sentences.apply(finding.reason())))
-                .objects("places", brief.places(), this::place)
-                .objects("weather", brief.weather(), PlanJson::weather)
-                .object("drops", this::drops)
-                .object("lamp", order::lamp)
-                .objects("alternatives", brief.alternatives(), order::alternative)
-                .object("safety", order::safety)
-                .objects("windows", brief.season().windows(), season::window)
-                .objects("days", brief.season().ranking() == null ? List.of() : brief.season().ranking().days(),
-                        season::day);
+        json.list("shots");
+        for (ShotBrief shot : brief.shots()) {
+            shots.write(json.item(), shot);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void remarks(Json json) throws IOException {
+        List<String> cautions = new ArrayList<>();
+        for (Reason caution : brief.cautions()) {
+            cautions.add(sentences.apply(caution));
+        }
+        cautions.addAll(brief.trip().site().cautions());
+        json.texts("cautions", cautions).list("findings");
+        for (Finding finding : brief.findings()) {
+            json.item().word("level", finding.level()).text("text", sentences.apply(finding.reason())).end();
+        }
+        json.endList();
+    }
+
+    private void places(Json json) throws IOException {
+        json.list("places");
+        for (SpotLight place : brief.places()) {
+            place(json.item(), place);
+            json.end();
+        }
+        json.endList().list("weather");
+        for (WeatherHour hour : brief.weather()) {
+            ShotLightJson.weather(json.item().time("time", hour.time()), hour.weather());
+            json.end();
+        }
+        json.endList();
     }
 
     private void trip(Json json) throws IOException {
         Trip trip = brief.trip();
         Outing outing = brief.outing();
+        List<String> companions = new ArrayList<>();
+        for (Companion companion : trip.companions()) {
+            companions.add(companion.name());
+        }
         json.text("title", trip.title())
                 .text("slug", trip.slug())
                 .text("site", trip.site().name())
@@ -81,7 +133,7 @@ final class PlanJson {
                 .word("position", trip.precision())
                 .text("series", trip.series())
                 .text("gear", trip.gear().name())
-                .texts("companions", trip.companions().stream().map(Companion::name).toList())
+                .texts("companions", companions)
                 .text("sky", trip.forecast().isEmpty() ? trip.sky() == null ? null : Words.word(trip.sky()) : "forecast")
                 .time("arrive", outing.arrive())
                 .time("leave", outing.leave())
@@ -116,51 +168,64 @@ final class PlanJson {
         Mist mist = place.mist();
         json.texts("spots", place.spots())
                 .number("tree_top_deg", Figures.lensDeg(place.place().canopy().treeTopDeg()))
-                .objects("sunlit", place.sunlit(), Json::ends)
-                .objects("over_trees", place.overTrees() == null ? List.<Interval>of() : place.overTrees(), Json::ends)
+                .spans("sunlit", place.sunlit())
+                .spans("over_trees", place.overTrees() == null ? List.of() : place.overTrees())
                 .word("mist", mist.likelihood()).span("mist_stands", mist.stands())
-                .texts("mist_reasons", mist.reasons().stream().map(sentences).toList());
+                .told("mist_reasons", mist.reasons(), sentences);
         if (place.light() == brief.light()) {
             json.absent("light");
         } else {
-            json.objects("light", place.light(), LightJson::onFloor);
+            json.list("light");
+            for (LightAt light : place.light()) {
+                LightJson.onFloor(json.item(), light);
+                json.end();
+            }
+            json.endList();
         }
-    }
-
-    private static void weather(Json json, WeatherHour hour) throws IOException {
-        json.time("time", hour.time());
-        ShotLightJson.weather(json, hour.weather());
     }
 
     private void drops(Json json) throws IOException {
         json.time("dry_by", brief.drops().dryBy())
-                .texts("reasons", brief.drops().reasons().stream().map(sentences).toList());
+                .told("reasons", brief.drops().reasons(), sentences);
     }
 
     private static void companion(Json json, CompanionBag bag) throws IOException {
-        json.text("name", bag.name()).objects("take", bag.take(), PlanJson::item)
-                .number("weight_g", Figures.grams(bag.weightG())).count("unweighed", bag.unweighed());
+        items(json.text("name", bag.name()), bag.take());
+        json.number("weight_g", Figures.grams(bag.weightG())).count("unweighed", bag.unweighed());
     }
 
     private void kit(Json json) throws IOException {
         Packing packing = brief.packing();
-        json.objects("take", packing.take(), PlanJson::item)
-                .objects("leave", packing.leave(), this::left)
-                .texts("missing", packing.missing().stream().map(sentences).toList())
+        items(json, packing.take());
+        json.list("leave");
+        for (Packing.Item left : packing.leave()) {
+            item(json.item(), left);
+            json.text("why", sentences.apply(left.why())).end();
+        }
+        json.endList().told("missing", packing.missing(), sentences)
                 .number("weight_g", Figures.grams(packing.weightG()))
                 .number("card_gb", Figures.gigabytes(packing.cardGb()))
                 .count("batteries", packing.batteries())
                 .count("unweighed", packing.unweighed())
                 .count("frames", packing.frames())
-                .objects("companions", brief.companionBags(), PlanJson::companion);
+                .list("companions");
+        for (CompanionBag bag : brief.companionBags()) {
+            companion(json.item(), bag);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private static void items(Json json, List<Packing.Item> items) throws IOException {
+        json.list("take");
+        for (Packing.Item item : items) {
+            item(json.item(), item);
+            json.end();
+        }
+        json.endList();
     }
 
     private static void item(Json json, Packing.Item item) throws IOException {
         json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
-    }
-
-    private void left(Json json, Packing.Item item) throws IOException {
-        item(json, item);
-        json.text("why", sentences.apply(item.why()));
     }
 }

@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -27,9 +28,14 @@ final class SeasonJson {
     static String days(DayRanking ranking, List<RankedDay> ordered, List<String> keep,
                        Function<Reason, String> sentences) {
         SeasonJson season = new SeasonJson(null, ranking.best(), sentences);
-        return Json.document(json -> json.text("format", "understorey-days/1").text("best", ranking.best().toString())
-                .objects("windows", ranking.windows(), season::window).objects("days", ordered, season::day)
-                .texts("records_to_add", keep));
+        try {
+            Json json = Json.begin().text("format", "understorey-days/1").text("best", ranking.best().toString());
+            season.windows(json, ranking.windows());
+            season.days(json, ordered);
+            return json.texts("records_to_add", keep).document();
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 
     private SeasonJson(Brief brief, LocalDate date, Function<Reason, String> sentences) {
@@ -56,7 +62,16 @@ final class SeasonJson {
                 .truth("months_shifted", known ? flowering.shifted() : null);
     }
 
-    void window(Json json, FloweringWindow window) throws IOException {
+    void windows(Json json, List<FloweringWindow> windows) throws IOException {
+        json.list("windows");
+        for (FloweringWindow window : windows) {
+            window(json.item(), window);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void window(Json json, FloweringWindow window) throws IOException {
         json.text("subject", window.subject().name())
                 .text("full_from", window.fullFrom().toString())
                 .text("full_to", window.fullTo().toString())
@@ -69,7 +84,7 @@ final class SeasonJson {
         expected(json, "first", window.first());
         expected(json, "peak", window.peak());
         expected(json, "over", window.over());
-        json.texts("reasons", window.reasons().stream().map(sentences).toList());
+        json.told("reasons", window.reasons(), sentences);
     }
 
     /** The method's own word; what was seen this year goes with any of them. */
@@ -78,11 +93,20 @@ final class SeasonJson {
     }
 
     private static void expected(Json json, String key, FloweringWindow.Expected expected) throws IOException {
-        json.object(key, day -> day.text("day", expected.day().toString())
-                .text("likely_from", expected.from().toString()).text("likely_to", expected.to().toString()));
+        json.object(key).text("day", expected.day().toString())
+                .text("likely_from", expected.from().toString()).text("likely_to", expected.to().toString()).end();
     }
 
-    void day(Json json, RankedDay day) throws IOException {
+    void days(Json json, List<RankedDay> days) throws IOException {
+        json.list("days");
+        for (RankedDay day : days) {
+            day(json.item(), day);
+            json.end();
+        }
+        json.endList();
+    }
+
+    private void day(Json json, RankedDay day) throws IOException {
         json.text("date", day.date().toString())
                 .count("rank", day.rank())
                 .number("score", Figures.share(day.score()))
@@ -90,8 +114,12 @@ final class SeasonJson {
                 .number("flower_chance", day.flower() == null ? null : Figures.share(day.flower()))
                 .number("light_quality", Figures.share(day.light()))
                 .span("hours", day.hours())
-                .objects("shots", day.shots(), this::promise)
-                .texts("reasons", day.reasons().stream().map(sentences).toList());
+                .list("shots");
+        for (RankedDay.Promise promise : day.shots()) {
+            promise(json.item(), promise);
+            json.end();
+        }
+        json.endList().told("reasons", day.reasons(), sentences);
     }
 
     private void promise(Json json, RankedDay.Promise promise) throws IOException {
@@ -100,6 +128,6 @@ final class SeasonJson {
                 .number("light_quality", Figures.share(promise.light()))
                 .word("light", promise.grade())
                 .time("at", promise.at())
-                .texts("reasons", promise.because().stream().map(sentences).toList());
+                .told("reasons", promise.because(), sentences);
     }
 }

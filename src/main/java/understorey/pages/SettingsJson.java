@@ -48,9 +48,9 @@ final class SettingsJson {
             json.absent("stack");
             return;
         }
-        json.object("stack", frames -> frames.count("frames", stack.frames()).truth("by_rail", stack.byRail())
+        json.object("stack").count("frames", stack.frames()).truth("by_rail", stack.byRail())
                 .number("step_m", Figures.metres(stack.stepM()))
-                .number("first_m", Figures.metres(stack.firstM())).number("last_m", Figures.metres(stack.lastM())));
+                .number("first_m", Figures.metres(stack.firstM())).number("last_m", Figures.metres(stack.lastM())).end();
     }
 
     private static void background(Json json, Background background) throws IOException {
@@ -58,18 +58,26 @@ final class SettingsJson {
             json.absent("background_disc");
             return;
         }
-        json.object("background_disc", disc -> disc.number("share_of_width_1_m_behind", Figures.share(background.near()))
-                .number("share_of_width_at_horizon", Figures.share(background.far())));
+        json.object("background_disc").number("share_of_width_1_m_behind", Figures.share(background.near()))
+                .number("share_of_width_at_horizon", Figures.share(background.far())).end();
     }
 
-    void inSky(Json json, ShotBrief.Other other) throws IOException {
-        json.word("sky", other.sky());
-        other(json, other);
+    void bySky(Json json, List<ShotBrief.Other> others) throws IOException {
+        json.list("settings_by_sky");
+        for (ShotBrief.Other other : others) {
+            other(json.item().word("sky", other.sky()), other);
+            json.end();
+        }
+        json.endList();
     }
 
-    void atHour(Json json, ShotBrief.Other other) throws IOException {
-        json.time("time", other.time()).word("sky", other.sky());
-        other(json, other);
+    void byHour(Json json, List<ShotBrief.Other> others) throws IOException {
+        json.list("settings_by_hour");
+        for (ShotBrief.Other other : others) {
+            other(json.item().time("time", other.time()).word("sky", other.sky()), other);
+            json.end();
+        }
+        json.endList();
     }
 
     private void other(Json json, ShotBrief.Other other) throws IOException {
@@ -77,6 +85,6 @@ final class SettingsJson {
         exposure(json, settings);
         json.count("white_balance_k", other.whiteBalance().kelvin());
         sharp(json, settings);
-        json.word("verdict", settings.verdict()).texts("reasons", settings.reasons().stream().map(sentences).toList());
+        json.word("verdict", settings.verdict()).told("reasons", settings.reasons(), sentences);
     }
 }

@@ -2,10 +2,10 @@ package understorey.pages;
 
 import java.io.IOException;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import understorey.brief.ShotBrief;
 import understorey.exposure.Settings;
 import understorey.kit.CoverChoice;
@@ -48,8 +48,7 @@ final class ShotJson {
                 .text("spot", shot.spot() == null ? site.name() : shot.spot())
                 .number("viewpoint_m", best == null ? null : Figures.metres(best.heightM()))
                 .word("verdict", brief.verdict())
-                .texts("reasons", best == null ? List.of()
-                        : words(Stream.concat(best.reasons().stream(), planned.reasons().stream())));
+                .told("reasons", reasons(best, planned), sentences);
         camera(json, best, planned == null ? List.of() : planned.dimming());
         lens(json, best);
         SettingsJson.exposure(json, planned);
@@ -65,13 +64,31 @@ final class ShotJson {
         light.more(json, brief);
     }
 
+    /** Why this lens, then why these settings. */
+    private static List<Reason> reasons(LensFit best, Settings planned) {
+        if (best == null) {
+            return List.of();
+        }
+        List<Reason> reasons = new ArrayList<>(best.reasons());
+        reasons.addAll(planned.reasons());
+        return reasons;
+    }
+
     private static void camera(Json json, LensFit fit, List<Filter> dimming) throws IOException {
         boolean none = fit == null;
+        List<String> filters = new ArrayList<>();
+        if (!none) {
+            for (Filter filter : fit.filters()) {
+                filters.add(filter.name());
+            }
+            for (Filter filter : dimming) {
+                filters.add(filter.name());
+            }
+        }
         json.text("body", none ? null : fit.camera().body().name())
                 .text("lens", none ? null : fit.camera().lens().name())
                 .text("support", none || fit.support() == null ? null : fit.support().name())
-                .texts("filters", none ? List.of()
-                        : Stream.concat(fit.filters().stream(), dimming.stream()).map(Filter::name).toList());
+                .texts("filters", filters);
     }
 
     private static void lens(Json json, LensFit fit) throws IOException {
@@ -79,10 +96,11 @@ final class ShotJson {
         json.number("focal_mm", none ? null : Figures.millimetres(fit.focalMm()))
                 .number("equivalent_mm", none ? null : Figures.millimetres(fit.equivalentMm()));
         AngleOfView view = none ? null : fit.view();
-        json.object("angle_of_view_deg", angles -> angles
+        json.object("angle_of_view_deg")
                 .number("horizontal", none ? null : Figures.lensDeg(view.horizontalDeg()))
                 .number("vertical", none ? null : Figures.lensDeg(view.verticalDeg()))
-                .number("diagonal", none ? null : Figures.lensDeg(view.diagonalDeg())));
+                .number("diagonal", none ? null : Figures.lensDeg(view.diagonalDeg()))
+                .end();
         json.number("tilt_deg", none ? null : Figures.lensDeg(fit.tiltDeg()))
                 .number("distance_m", none ? null : Figures.metres(fit.distanceM()))
                 .number("frame_width_m", none ? null : Figures.metres(fit.frameWidthM()))
@@ -102,21 +120,39 @@ final class ShotJson {
                 .number("crop_times", none ? null : Figures.ratio(best.cropTimes()))
                 .number("f_number_needed", none ? null : Figures.ratio(best.fNumberNeeded()))
                 .number("f_number_useful", none ? null : Figures.ratio(best.fNumberUseful()))
-                .object("light", light -> LightJson.write(light, brief.light()))
-                .objects("settings_by_sky", brief.otherSkies(), settings::inSky)
-                .objects("settings_by_hour", brief.otherHours(), settings::atHour)
-                .objects("cover_by_lens", brief.cover() == null ? List.<CoverChoice>of() : brief.cover().choices(),
-                        ShotJson::cover)
-                .objects("lenses_tried", brief.fit().tried(), this::tried)
-                .texts("helps", words(brief.fit().helps().stream()))
-                .objects("companions", brief.companions(), this::companion)
-                .texts("assumed", new TreeSet<>(intent.assumed()));
+                .object("light");
+        LightJson.write(json, brief.light());
+        json.end();
+        settings.bySky(json, brief.otherSkies());
+        settings.byHour(json, brief.otherHours());
+        json.list("cover_by_lens");
+        if (brief.cover() != null) {
+            for (CoverChoice choice : brief.cover().choices()) {
+                cover(json.item(), choice);
+                json.end();
+            }
+        }
+        json.endList().list("lenses_tried");
+        for (LensFit fit : brief.fit().tried()) {
+            tried(json.item(), fit);
+            json.end();
+        }
+        json.endList().told("helps", brief.fit().helps(), sentences).list("companions");
+        for (ShotBrief.ForCompanion companion : brief.companions()) {
+            companion(json.item(), companion);
+            json.end();
+        }
+        json.endList().texts("assumed", new TreeSet<>(intent.assumed()));
     }
 
     /** When the camera stands; null for a picture that the visit leaves no time for. */
     private ZonedDateTime ready(String shot) {
-        return outing.legs().stream().filter(leg -> leg.what() == Leg.What.SET_UP && shot.equals(leg.shot()))
-                .map(Leg::to).findFirst().orElse(null);
+        for (Leg leg : outing.legs()) {
+            if (leg.what() == Leg.What.SET_UP && shot.equals(leg.shot())) {
+                return leg.to();
+            }
+        }
+        return null;
     }
 
     private static void cover(Json json, CoverChoice choice) throws IOException {
@@ -137,7 +173,7 @@ final class ShotJson {
         camera(json, fit, List.of());
         json.text("attachment", attachment(fit)).number("crop_times", Figures.ratio(fit.cropTimes()));
         lens(json, fit);
-        json.texts("reasons", words(fit.reasons().stream()));
+        json.told("reasons", fit.reasons(), sentences);
     }
 
     private void companion(Json json, ShotBrief.ForCompanion companion) throws IOException {
@@ -145,14 +181,10 @@ final class ShotJson {
         json.text("name", companion.name()).word("verdict", best == null ? Verdict.CANNOT : best.verdict());
         camera(json, best, List.of());
         lens(json, best);
-        json.texts("reasons", best == null ? List.of() : words(best.reasons().stream()));
+        json.told("reasons", best == null ? List.of() : best.reasons(), sentences);
     }
 
     private static String attachment(LensFit fit) {
         return fit.camera().attachment() == null ? null : fit.camera().attachment().name();
-    }
-
-    private List<String> words(Stream<Reason> reasons) {
-        return reasons.map(sentences).toList();
     }
 }

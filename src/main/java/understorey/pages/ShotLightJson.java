@@ -1,7 +1,6 @@
 package understorey.pages;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import understorey.brief.ShotBrief;
@@ -32,42 +31,40 @@ final class ShotLightJson {
                 .word("light_side", sun == null ? null : sun.side())
                 .word("sun_to_frame", sun == null ? null : sun.where())
                 .word("sun_part_of_frame", sun == null ? null : sun.part())
-                .texts("sun_reasons", brief.sunlight() == null ? List.of() : told(brief.sunlight().reasons()))
-                .objects("light_sides", brief.sunlight() == null ? List.<SunDirection.Stretch>of()
-                        : brief.sunlight().overDay(), ShotLightJson::side)
-                .objects("light_wished", brief.wished(), this::wished)
-                .texts("polariser_reasons", brief.polariser() == null ? List.of() : told(brief.polariser().reasons()))
+                .told("sun_reasons", brief.sunlight() == null ? List.of() : brief.sunlight().reasons(), sentences);
+        json.list("light_sides");
+        if (brief.sunlight() != null) {
+            for (SunDirection.Stretch stretch : brief.sunlight().overDay()) {
+                json.item().word("side", stretch.side()).ends(stretch.time()).end();
+            }
+        }
+        json.endList().list("light_wished");
+        for (ShotBrief.Wished wished : brief.wished()) {
+            wished(json.item(), wished);
+            json.end();
+        }
+        json.endList()
+                .told("polariser_reasons", brief.polariser() == null ? List.of() : brief.polariser().reasons(), sentences)
                 .count("white_balance_k", brief.whiteBalance() == null ? null : brief.whiteBalance().kelvin())
-                .truth("green_cast", brief.whiteBalance() == null ? null : brief.whiteBalance().green())
-                .object("weather", weather -> weather(weather, brief.weather()));
+                .truth("green_cast", brief.whiteBalance() == null ? null : brief.whiteBalance().green());
+        weather(json.object("weather"), brief.weather());
+        json.end();
     }
 
     private static SunDirection sun(ShotBrief brief) {
         return brief.sunlight() == null ? null : brief.sunlight().now();
     }
 
-    private static void side(Json json, SunDirection.Stretch stretch) throws IOException {
-        json.word("side", stretch.side()).ends(stretch.time());
-    }
-
     private void wished(Json json, ShotBrief.Wished wished) throws IOException {
         Outlook outlook = wished.outlook();
         json.word("sky", wished.sky()).number("quality", Figures.share(outlook.quality()))
-                .word("grade", outlook.grade()).texts("because", told(outlook.because()))
-                .objects("windows", outlook.windows(), Json::ends).word("windows_grade", outlook.best())
-                .objects("spoils", outlook.spoils(), this::spoil);
-    }
-
-    private void spoil(Json json, Outlook.Spoil spoil) throws IOException {
-        json.ends(spoil.when()).text("why", sentences.apply(spoil.why()));
-    }
-
-    private List<String> told(List<Reason> reasons) {
-        List<String> told = new ArrayList<>();
-        for (Reason reason : reasons) {
-            told.add(sentences.apply(reason));
+                .word("grade", outlook.grade()).told("because", outlook.because(), sentences)
+                .spans("windows", outlook.windows()).word("windows_grade", outlook.best())
+                .list("spoils");
+        for (Outlook.Spoil spoil : outlook.spoils()) {
+            json.item().ends(spoil.when()).text("why", sentences.apply(spoil.why())).end();
         }
-        return told;
+        json.endList();
     }
 
     /** The weather at an instant; what nobody said is null. */
