@@ -137,15 +137,26 @@ final class BuildCommand implements Command {
         if (audience == Share.Audience.PRIVATE) {
             return plans.bags();
         }
-        return plans.bags().stream().filter(bag -> briefs.stream()
-                .anyMatch(brief -> bag.slug().equals(brief.trip().gear().slug()))).toList();
+        List<Bag> carried = new ArrayList<>();
+        for (Bag bag : plans.bags()) {
+            for (Brief brief : briefs) {
+                if (bag.slug().equals(brief.trip().gear().slug())) {
+                    carried.add(bag);
+                    break;
+                }
+            }
+        }
+        return carried;
     }
 
     /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */
     private List<Site> idleSites(Plans plans) {
         List<Site> idle = new ArrayList<>();
         for (Site site : plans.sites()) {
-            boolean visited = plans.trips().stream().anyMatch(trip -> trip.site().slug().equals(site.slug()));
+            boolean visited = false;
+            for (Trip trip : plans.trips()) {
+                visited |= trip.site().slug().equals(site.slug());
+            }
             if (!visited && (audience == Share.Audience.PRIVATE || !site.sensitive())) {
                 idle.add(Sharing.forAudience(site,
                         site.sensitive() ? Share.Audience.PUBLIC : audience, Share.Precision.EXACT));

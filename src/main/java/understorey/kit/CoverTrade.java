@@ -6,7 +6,6 @@ import static understorey.reason.Figure.Measure.SHARE;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -64,7 +63,7 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
                 floor.choose(fit, choices);
             }
         }
-        choices.sort(Comparator.comparingDouble(CoverChoice::equivalentMm));
+        choices.sort((one, other) -> Double.compare(one.equivalentMm(), other.equivalentMm()));
         double loweredM = floor.headsM + HAND_M;
         return floor.planned.heightM() < WORTH_LOWERING * loweredM
                 ? new CoverTrade(List.copyOf(choices), null, null)
@@ -82,7 +81,12 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
 
     /** The lens and focal length that serve the picture best. */
     public CoverChoice planned() {
-        return choices.stream().filter(CoverChoice::planned).findFirst().orElseThrow();
+        for (CoverChoice choice : choices) {
+            if (choice.planned()) {
+                return choice;
+            }
+        }
+        throw new IllegalStateException("no lens planned among " + choices.size());
     }
 
     /** How thick the flowers look as planned, and what the longest lens, the widest and a lower camera change. */

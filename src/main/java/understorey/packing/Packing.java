@@ -188,15 +188,22 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             names.add(fit.support().name());
         }
         for (String name : names) {
-            needed.computeIfAbsent(name, any -> new LinkedHashSet<>()).add(fit.intent().shot().name());
+            need(name, fit, needed);
         }
         need(fit, fit.filters(), needed);
     }
 
     private static void need(LensFit fit, List<Filter> filters, Map<String, Set<String>> needed) {
         for (Filter filter : filters) {
-            needed.computeIfAbsent(filter.name(), any -> new LinkedHashSet<>()).add(fit.intent().shot().name());
+            need(filter.name(), fit, needed);
         }
+    }
+
+    private static void need(String name, LensFit fit, Map<String, Set<String>> needed) {
+        if (!needed.containsKey(name)) {
+            needed.put(name, new LinkedHashSet<>());
+        }
+        needed.get(name).add(fit.intent().shot().name());
     }
 
     /** Everything in a bag but its extras, in its order, as for no picture yet. */

@@ -37,7 +37,8 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Reason> lacki
             frames += here;
             sized |= body.rawSizeMb() != null;
             gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
-            if (byBody.merge(body, here, Integer::sum) == here) {
+            Integer before = byBody.put(body, byBody.getOrDefault(body, 0) + here);
+            if (before == null) {
                 bodies.add(body);
             }
         }

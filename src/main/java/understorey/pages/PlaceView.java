@@ -10,6 +10,7 @@ import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Spot;
+import understorey.plan.Walk;
 
 /**
  * A site in words, as its audience may see it.
@@ -35,10 +36,12 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         for (String caution : site.cautions()) {
             cautions.add(Templates.html(prose.html(caution)));
         }
+        List<Row> walks = new ArrayList<>();
+        for (Walk walk : site.walks()) {
+            walks.add(new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min"));
+        }
         return new PlaceView(site.name(), site.slug(), facts(site, precision), spots(site),
-                site.walks().stream().map(walk -> new Row(walk.from() + " – " + walk.to(),
-                        walk.duration().toMinutes() + " min")).toList(),
-                records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
+                walks, records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
                 site.notes(), Templates.html(prose.html(site.notes())), cautions, site.cautions());
     }
 

@@ -153,9 +153,18 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
         rows.add(new Row("Why this day", SeasonView.why(brief, sentences)));
+        List<String> carried = new ArrayList<>();
+        for (Item item : kit.take()) {
+            carried.add(item.name());
+        }
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
-                : kit.weight() + ": " + String.join(", ", kit.take().stream().map(Item::name).toList())));
-        List<String> spoilers = new ArrayList<>(findings.stream().filter(Remark::warning).map(Remark::text).toList());
+                : kit.weight() + ": " + String.join(", ", carried)));
+        List<String> spoilers = new ArrayList<>();
+        for (Remark finding : findings) {
+            if (finding.warning()) {
+                spoilers.add(finding.text());
+            }
+        }
         if (!compromises.isEmpty()) {
             spoilers.add((compromises.size() == 1 ? "Picture " : "Pictures ") + String.join(", ", compromises)
                     + (compromises.size() == 1 ? " is a compromise." : " are compromises."));

@@ -21,7 +21,9 @@ final class SeasonCalendar {
     static List<SeasonView.Week> weeks(List<RankedDay> days) {
         List<SeasonView.Week> weeks = new ArrayList<>();
         Map<LocalDate, RankedDay> byDate = new HashMap<>();
-        days.forEach(day -> byDate.put(day.date(), day));
+        for (RankedDay day : days) {
+            byDate.put(day.date(), day);
+        }
         LocalDate written = null;
         LocalDate monday = days.isEmpty() ? null
                 : days.get(0).date().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));

@@ -3,7 +3,6 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.plan.Trip;
 
 /**
  * Every page of a folder of plans: the index, and for each trip the plan, the field sheet and its dark twin,
@@ -158,11 +158,17 @@ public final class SitePages {
     private void sites(List<Brief> briefs, List<Site> idleSites) {
         Map<String, List<Brief>> trips = new TreeMap<>();
         for (Brief brief : briefs) {
-            trips.computeIfAbsent(brief.trip().site().slug(), slug -> new ArrayList<>()).add(brief);
+            String slug = brief.trip().site().slug();
+            if (!trips.containsKey(slug)) {
+                trips.put(slug, new ArrayList<>());
+            }
+            trips.get(slug).add(brief);
         }
         for (List<Brief> here : trips.values()) {
-            Brief shown = here.stream().max(Comparator.comparing((Brief brief) -> brief.trip().audience())
-                    .thenComparing(brief -> brief.trip().precision())).orElseThrow();
+            Brief shown = here.get(0);
+            for (Brief brief : here) {
+                shown = byAudience(brief.trip(), shown.trip()) > 0 ? brief : shown;
+            }
             place(PlaceView.of(shown.trip().site(), shown.trip().precision(), prose), shown, here);
         }
         for (Site site : idleSites) {
@@ -171,6 +177,11 @@ public final class SitePages {
                         null, List.of());
             }
         }
+    }
+
+    private static int byAudience(Trip one, Trip other) {
+        int audience = one.audience().compareTo(other.audience());
+        return audience != 0 ? audience : one.precision().compareTo(other.precision());
     }
 
     private void place(PlaceView place, Brief shown, List<Brief> trips) {
@@ -201,15 +212,29 @@ public final class SitePages {
 
     private void index(List<Brief> briefs, List<Bag> bags) {
         List<Brief> byDate = new ArrayList<>(briefs);
-        byDate.sort(Comparator.comparing(Brief::date).thenComparing(brief -> brief.trip().slug()));
+        byDate.sort(SitePages::byDate);
         Map<String, List<Card>> groups = new LinkedHashMap<>();
         for (Brief brief : byDate) {
             String series = brief.trip().series() == null ? "Single trips" : brief.trip().series();
-            groups.computeIfAbsent(series, name -> new ArrayList<>()).add(card(brief));
+            if (!groups.containsKey(series)) {
+                groups.put(series, new ArrayList<>());
+            }
+            groups.get(series).add(card(brief));
         }
-        add("index.html", templates.fill("index.ftlh", new IndexPage(css,
-                groups.entrySet().stream().map(group -> new Group(group.getKey(), group.getValue())).toList(), places,
-                bags.stream().map(bag -> new Row(bag.name(), bag.slug())).toList())));
+        List<Group> series = new ArrayList<>();
+        for (Map.Entry<String, List<Card>> group : groups.entrySet()) {
+            series.add(new Group(group.getKey(), group.getValue()));
+        }
+        List<Row> rows = new ArrayList<>();
+        for (Bag bag : bags) {
+            rows.add(new Row(bag.name(), bag.slug()));
+        }
+        add("index.html", templates.fill("index.ftlh", new IndexPage(css, series, places, rows)));
+    }
+
+    private static int byDate(Brief one, Brief other) {
+        int day = one.date().compareTo(other.date());
+        return day != 0 ? day : one.trip().slug().compareTo(other.trip().slug());
     }
 
     private static Card card(Brief brief) {

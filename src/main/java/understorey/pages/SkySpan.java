@@ -15,27 +15,36 @@ final class SkySpan {
     }
 
     static String fNumber(ShotBrief shot) {
-        Ends ends = ends(shot, Settings::fNumber);
+        Ends ends = ends(shot, Quantity.F_NUMBER);
         return joined(Words.fNumber(ends.least.fNumber()), Words.fNumber(ends.most.fNumber()));
     }
 
     static String shutter(ShotBrief shot) {
-        Ends ends = ends(shot, Settings::shutterS);
+        Ends ends = ends(shot, Quantity.SHUTTER);
         return joined(OtherLight.shutter(ends.least), OtherLight.shutter(ends.most));
     }
 
     static String iso(ShotBrief shot) {
-        Ends ends = ends(shot, Settings::iso);
+        Ends ends = ends(shot, Quantity.ISO);
         return joined(String.valueOf(ends.least.iso()), String.valueOf(ends.most.iso()));
     }
 
     static String ev(ShotBrief shot) {
-        Ends ends = ends(shot, Settings::ev100);
+        Ends ends = ends(shot, Quantity.EV);
         return joined(Words.ev(ends.least.ev100()), Words.ev(ends.most.ev100()));
     }
 
-    private interface Quantity {
-        double of(Settings settings);
+    private enum Quantity {
+        F_NUMBER, SHUTTER, ISO, EV;
+
+        double of(Settings settings) {
+            return switch (this) {
+                case F_NUMBER -> settings.fNumber();
+                case SHUTTER -> settings.shutterS();
+                case ISO -> settings.iso();
+                case EV -> settings.ev100();
+            };
+        }
     }
 
     private static Ends ends(ShotBrief shot, Quantity quantity) {

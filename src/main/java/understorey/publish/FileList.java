@@ -58,6 +58,12 @@ record FileList(String audience, SortedSet<String> names) {
                 return false;
             }
         }
-        return name.chars().noneMatch(c -> c < ' ' || c == '\\' || c == ':');
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c < ' ' || c == '\\' || c == ':') {
+                return false;
+            }
+        }
+        return true;
     }
 }

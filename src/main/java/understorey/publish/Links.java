@@ -55,8 +55,13 @@ public final class Links {
     /** An address elsewhere: a scheme stands before the first colon, as letters, digits, +, - and dots (RFC 3986, 3.1). */
     private static boolean hasScheme(String link) {
         int colon = link.indexOf(':');
-        return colon > 0 && link.substring(0, colon).chars()
-                .allMatch(c -> c < 128 && Character.isLetterOrDigit(c) || c == '+' || c == '-' || c == '.');
+        for (int i = 0; i < colon; i++) {
+            char c = link.charAt(i);
+            if (!(c < 128 && Character.isLetterOrDigit(c) || c == '+' || c == '-' || c == '.')) {
+                return false;
+            }
+        }
+        return colon > 0;
     }
 
     private static String decoded(String link) {

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -41,9 +40,15 @@ final class ForecastReader {
                 reader.row(row);
             }
         }
-        reader.hours.sort(Comparator.comparing(ForecastHour::date, Comparator.nullsFirst(Comparator.naturalOrder()))
-                .thenComparing(ForecastHour::time));
+        reader.hours.sort(ForecastReader::byTime);
         return List.copyOf(reader.hours);
+    }
+
+    /** Hours of no date stand for any and come first. */
+    private static int byTime(ForecastHour one, ForecastHour other) {
+        int dated = Boolean.compare(one.date() != null, other.date() != null);
+        int day = dated != 0 || one.date() == null ? dated : one.date().compareTo(other.date());
+        return day != 0 ? day : one.time().compareTo(other.time());
     }
 
     private void table(Findings trip, Path path, String shown) {

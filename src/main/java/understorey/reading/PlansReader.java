@@ -2,7 +2,6 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -48,10 +47,15 @@ public final class PlansReader {
             folder.complain(findings);
         }
         List<Finding> sorted = new ArrayList<>(findings);
-        sorted.sort(Comparator.comparing(Finding::file).thenComparingInt(Finding::line)
-                .thenComparingInt(Finding::column));
+        sorted.sort(PlansReader::byPlace);
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
                 List.copyOf(faulty), library.catalogue().all());
+    }
+
+    private static int byPlace(Finding one, Finding other) {
+        int file = one.file().compareTo(other.file());
+        int line = file != 0 ? file : Integer.compare(one.line(), other.line());
+        return line != 0 ? line : Integer.compare(one.column(), other.column());
     }
 
     private void site(PlanFolder.Entry file) {

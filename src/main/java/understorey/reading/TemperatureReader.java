@@ -34,7 +34,9 @@ final class TemperatureReader {
         }
         Findings opened = TextFile.open(path, beside.shown() + path.getFileName());
         Findings findings = season.findings().of(opened.source());
-        opened.all().forEach(findings::take);
+        for (Finding finding : opened.all()) {
+            findings.take(finding);
+        }
         return opened.source().text() == null ? null
                 : new TemperatureReader(findings).table(path.getFileName().toString());
     }
@@ -52,7 +54,9 @@ final class TemperatureReader {
         }
         gaps();
         List<Temperatures.Day> days = new ArrayList<>(means.size());
-        means.forEach((date, mean) -> days.add(new Temperatures.Day(date, mean)));
+        for (Map.Entry<LocalDate, Double> mean : means.entrySet()) {
+            days.add(new Temperatures.Day(mean.getKey(), mean.getValue()));
+        }
         return new Temperatures(name, List.copyOf(days));
     }
 
@@ -107,7 +111,12 @@ final class TemperatureReader {
     /** The column of that name with a unit behind it; the plain name where a row has none. */
     private String column(Node.Mapping row, String plain) {
         for (String name : row.entries().keySet()) {
-            if (plain.equals(columns.computeIfAbsent(name, TemperatureReader::withoutUnit))) {
+            String bare = columns.get(name);
+            if (bare == null) {
+                bare = withoutUnit(name);
+                columns.put(name, bare);
+            }
+            if (plain.equals(bare)) {
                 return name;
             }
         }

@@ -116,7 +116,10 @@ final class DayLights {
     }
 
     private Moment[][] at(Standpoint place) {
-        boolean unknown = weather.stream().anyMatch(then -> then.okta() == null);
+        boolean unknown = false;
+        for (Weather then : weather) {
+            unknown |= then.okta() == null;
+        }
         Moment[][] skies = new Moment[unknown ? ANY.length : 1][track.size()];
         for (int i = 0; i < track.size(); i++) {
             LightAt light = LightAt.of(track.get(i), place);

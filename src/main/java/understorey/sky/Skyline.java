@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
@@ -39,7 +38,7 @@ public final class Skyline {
         for (SkylinePoint point : points) {
             sorted.add(new SkylinePoint(wrap(point.bearingDeg()), point.angleDeg()));
         }
-        sorted.sort(Comparator.comparingDouble(SkylinePoint::bearingDeg));
+        sorted.sort((one, other) -> Double.compare(one.bearingDeg(), other.bearingDeg()));
         return new Skyline(List.copyOf(sorted), slope);
     }
 

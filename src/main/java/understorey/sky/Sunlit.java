@@ -3,7 +3,6 @@ package understorey.sky;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import understorey.plan.Position;
@@ -86,7 +85,7 @@ final class Sunlit {
                 }
             }
         }
-        passed.sort(Comparator.comparing(SunAt::time));
+        passed.sort((one, other) -> one.time().compareTo(other.time()));
         return passed;
     }
 
