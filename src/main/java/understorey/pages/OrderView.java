@@ -3,7 +3,6 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import understorey.brief.Brief;
 import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
@@ -183,8 +182,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
 
     private static Message message(Safety.Message message) {
         return message == null ? null : new Message(message.tell(), message.site(),
-                String.format(Locale.ROOT, "%.4f, %.4f", message.position().latitude(), message.position().longitude()),
-                message.base(), message.route().isEmpty() ? null : String.join(", then ", message.route()),
+                PlaceView.position(message.position()), message.base(), message.route().isEmpty() ? null : String.join(", then ", message.route()),
                 Words.clock(message.back()), Words.clock(message.backBy()), Words.clock(message.actFrom()));
     }
 }

@@ -115,7 +115,8 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         return kind + height + ", " + leaves;
     }
 
-    private static String position(Position position) {
+    /** Latitude and longitude to four decimals, some ten metres. */
+    static String position(Position position) {
         return (Words.number(position.latitude(), 4) + ", " + Words.number(position.longitude(), 4)).replace('−', '-');
     }
 }

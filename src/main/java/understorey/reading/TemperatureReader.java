@@ -62,7 +62,12 @@ final class TemperatureReader {
 
     /** Whether the first line names what every row needs; said once, not for each of thousands of rows. */
     private boolean headed() {
-        String header = findings.source().text().lines().findFirst().orElse("");
+        String text = findings.source().text();
+        int end = 0;
+        while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+            end++;
+        }
+        String header = text.substring(0, end);
         List<String> names = new ArrayList<>();
         for (String name : header.split(",", -1)) {
             names.add(withoutUnit(name.strip().replace("\"", "")));
