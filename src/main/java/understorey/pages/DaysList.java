@@ -1,9 +1,5 @@
 package understorey.pages;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,13 +25,9 @@ public final class DaysList {
         this.sentences = sentences;
     }
 
-    /** With the built-in sentences, and without the template library, which would take a tenth of a second to load. */
+    /** With the built-in sentences. */
     public static DaysList open() {
-        try (InputStream in = DaysList.class.getResourceAsStream("/understorey/templates/sentences.txt")) {
-            return new DaysList(Sentences.read(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new DaysList(Sentences.builtIn());
     }
 
     /** What the author should look into, a line each. */

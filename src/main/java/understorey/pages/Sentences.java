@@ -1,5 +1,9 @@
 package understorey.pages;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,15 +13,16 @@ import understorey.reason.Figure;
 import understorey.reason.Reason;
 
 /**
- * The words for reasons. A file holds one line a kind, {@code focal-short = … {times} …}; a name in braces is
+ * The words for reasons. Two files hold one line a kind, {@code focal-short = … {times} …}; a name in braces is
  * replaced by the figure of that name, worded.
  */
 final class Sentences {
 
-    private static final String FILE = "sentences.txt";
+    /** What is said of a picture and of what takes it, and what is said of the day. */
+    private static final List<String> FILES = List.of("sentences-pictures.txt", "sentences-day.txt");
 
-    /** A sentence, and the line it stands on. */
-    private record Line(int number, String text) {
+    /** A sentence, and where it stands. */
+    private record Line(String file, int number, String text) {
     }
 
     private final Map<String, Line> lines;
@@ -26,15 +31,43 @@ final class Sentences {
         this.lines = lines;
     }
 
-    /** Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing. */
-    static Sentences read(String text) {
+    /** Those of the templates. */
+    static Sentences of(Templates templates) {
+        List<String> texts = new ArrayList<>();
+        for (String file : FILES) {
+            texts.add(templates.text(file));
+        }
+        return read(texts);
+    }
+
+    /** Those that the program comes with, without the template library, which would take a tenth of a second to load. */
+    static Sentences builtIn() {
+        List<String> texts = new ArrayList<>();
+        for (String file : FILES) {
+            try (InputStream in = Sentences.class.getResourceAsStream(Templates.RESOURCES + file)) {
+                texts.add(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return read(texts);
+    }
+
+    /**
+     * Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing.
+     *
+     * @param texts one a file, of the pictures and of the day; the latter may be left out
+     */
+    static Sentences read(List<String> texts) {
         Map<String, Line> lines = new LinkedHashMap<>();
-        int number = 0;
-        for (String line : text.split("\n", -1)) {
-            number++;
-            int equals = line.indexOf('=');
-            if (equals > 0 && !line.startsWith("#")) {
-                lines.put(line.substring(0, equals).strip(), new Line(number, line.substring(equals + 1).strip()));
+        for (int i = 0; i < texts.size(); i++) {
+            int number = 0;
+            for (String line : texts.get(i).split("\n", -1)) {
+                number++;
+                int equals = line.indexOf('=');
+                if (equals > 0 && !line.startsWith("#")) {
+                    lines.put(line.substring(0, equals).strip(), new Line(FILES.get(i), number, line.substring(equals + 1).strip()));
+                }
             }
         }
         return new Sentences(lines);
@@ -73,7 +106,7 @@ final class Sentences {
     String within(Reason reason) {
         Line line = lines.get(key(reason.kind()));
         if (line == null) {
-            throw new TemplateFault(FILE, 1, 1, "no line for '" + key(reason.kind()) + "'");
+            throw new TemplateFault(FILES.get(0), 1, 1, "no line for '" + key(reason.kind()) + "', nor in " + FILES.get(1));
         }
         String text = line.text();
         StringBuilder sentence = new StringBuilder(2 * text.length());
@@ -84,7 +117,7 @@ final class Sentences {
             if (isName(text, open + 1, close)) {
                 Figure figure = reason.figures().get(text.substring(open + 1, close));
                 if (figure == null) {
-                    throw new TemplateFault(FILE, line.number(), 1,
+                    throw new TemplateFault(line.file(), line.number(), 1,
                             "'" + key(reason.kind()) + "' has no figure " + text.substring(open, close + 1));
                 }
                 sentence.append(text, done, open)

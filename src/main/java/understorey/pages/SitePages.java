@@ -68,7 +68,7 @@ public final class SitePages {
         for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
-        sentences = Sentences.read(templates.text("sentences.txt"));
+        sentences = Sentences.of(templates);
         String style = templates.text("style.css");
         String sheet = style + templates.text("sheet.css");
         css = Templates.html(style);

@@ -30,7 +30,7 @@ import java.util.TimeZone;
  */
 final class Templates {
 
-    private static final String RESOURCES = "/understorey/templates/";
+    static final String RESOURCES = "/understorey/templates/";
     private final Configuration configuration;
     private final Path folder;
 

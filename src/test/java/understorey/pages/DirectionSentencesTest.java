@@ -34,7 +34,7 @@ class DirectionSentencesTest {
 
     @BeforeEach
     void tellsAll() throws IOException {
-        Sentences sentences = Sentences.read(Files.readString(Path.of("templates/sentences.txt")));
+        Sentences sentences = Sentences.builtIn();
         for (double azimuthDeg = 0; azimuthDeg < 360; azimuthDeg += 12) {
             for (double altitudeDeg = -0.5; altitudeDeg < 90; altitudeDeg += 11.5) {
                 for (double tiltDeg = -20; tiltDeg <= 80; tiltDeg += 20) {

@@ -91,7 +91,7 @@ class FocusWordsTest {
         Trip still = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
                 LocalTime.of(11, 0), List.of());
         ShotView shot = Trips.brief(still).shots().stream().filter(one -> one.settings().stack() != null).findFirst()
-                .map(one -> ShotView.of(Trips.brief(still), one, Trips.sentences(), new Prose())).orElseThrow();
+                .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose())).orElseThrow();
         List<Page> pages = Briefs.pages(List.of(still), List.of());
         String headline = SitePagesTest.page(pages, "first-light/index.html");
         assertTrue(headline.contains(" · <strong>" + shot.stack() + "</strong>"), shot.stack());
@@ -100,7 +100,7 @@ class FocusWordsTest {
                 .contains("**" + shot.settings().replace('\u00a0', ' ') + "**, **" + shot.stack().replace('\u00a0', ' ') + "**"));
         String sheet = SitePagesTest.page(pages, "first-light/field-sheet.html");
         assertTrue(sheet.contains("; <strong>" + shot.stack() + "</strong>"));
-        ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Trips.sentences(), new Prose());
+        ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Sentences.builtIn(), new Prose());
         assertEquals("Polariser", floor.filters());
         assertTrue(sheet.contains(floor.camera() + " with Polariser, "));
         assertFalse(shot.stack().isBlank());

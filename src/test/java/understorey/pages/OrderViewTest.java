@@ -23,7 +23,7 @@ class OrderViewTest {
 
     @Test
     void tiesTheStoryAndTheOrderOfTakingToEachOther() {
-        OrderView order = OrderView.of(FULL, Trips.sentences());
+        OrderView order = OrderView.of(FULL, Sentences.builtIn());
         List<String> shooting = new ArrayList<>();
         List<String> told = new ArrayList<>();
         for (OrderView.Step step : order.steps()) {
@@ -45,7 +45,7 @@ class OrderViewTest {
 
     @Test
     void saysWhatAWaitIsFor() {
-        OrderView order = OrderView.of(FULL, Trips.sentences());
+        OrderView order = OrderView.of(FULL, Sentences.builtIn());
         long waits = FULL.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
         List<String> worded = order.steps().stream().map(OrderView.Step::what).filter(what -> what.startsWith("wait: ")).toList();
         assertTrue(waits > 0);
@@ -55,16 +55,16 @@ class OrderViewTest {
 
     @Test
     void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
-        OrderView.Message message = OrderView.of(FULL, Trips.sentences()).message();
+        OrderView.Message message = OrderView.of(FULL, Sentences.builtIn()).message();
         assertEquals("my sister, by text", message.tell());
         assertEquals("12:00", message.backBy());
         assertEquals("12:30", message.actFrom());
-        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Trips.sentences()).message());
+        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Sentences.builtIn()).message());
     }
 
     @Test
     void beginsACaptionAPictureInTheOrderTold() {
-        List<String> captions = OrderView.of(FULL, Trips.sentences()).captions();
+        List<String> captions = OrderView.of(FULL, Sentences.builtIn()).captions();
         assertEquals(FULL.story().sequence().size(), captions.size());
         String subject = FULL.story().sequence().get(0).shot().subject().name();
         assertEquals(subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1) + ". " + FULL.trip().site().name()
@@ -77,7 +77,7 @@ class OrderViewTest {
     void keepsASensitivePlaceOutOfACaptionWhoeverReadsThePlan() {
         for (Share share : Arrays.asList(null, Trips.EXACT, Trips.COARSE, Trips.HIDDEN)) {
             Brief brief = Trips.brief(Trips.sensitive(Places.MID_LATITUDE, share));
-            for (String caption : OrderView.of(brief, Trips.sentences()).captions()) {
+            for (String caption : OrderView.of(brief, Sentences.builtIn()).captions()) {
                 assertFalse(caption.contains("Gorsewell") || caption.contains("Footbridge") || caption.contains("Stone bank"), caption);
             }
         }
@@ -85,21 +85,21 @@ class OrderViewTest {
 
     @Test
     void drawsThePlanOfTheSpotsOnlyWhereTheyMayBeKnownExactly() {
-        assertNotNull(OrderView.of(FULL, Trips.sentences()).spotPlan());
-        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Trips.sentences()).spotPlan());
-        assertNull(OrderView.of(Trips.brief(Trips.sensitive(Places.MID_LATITUDE, Trips.HIDDEN)), Trips.sentences()).spotPlan());
+        assertNotNull(OrderView.of(FULL, Sentences.builtIn()).spotPlan());
+        assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Sentences.builtIn()).spotPlan());
+        assertNull(OrderView.of(Trips.brief(Trips.sensitive(Places.MID_LATITUDE, Trips.HIDDEN)), Sentences.builtIn()).spotPlan());
     }
 
     @Test
     void saysThatAPictureIsNotTaken() {
         Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
                 LocalTime.of(5, 30), List.of()));
-        assertEquals(3, OrderView.of(brief, Trips.sentences()).taken().stream().filter("not taken: no time left"::equals).count());
+        assertEquals(3, OrderView.of(brief, Sentences.builtIn()).taken().stream().filter("not taken: no time left"::equals).count());
     }
 
     @Test
     void tellsTheWayOutAndTheLastLight() {
-        List<Row> rows = OrderView.of(FULL, Trips.sentences()).safety();
+        List<Row> rows = OrderView.of(FULL, Sentences.builtIn()).safety();
         assertEquals(List.of("Back", "Last light", "Way out"), rows.stream().map(Row::name).toList());
         assertTrue(rows.get(1).text().matches("2\\d:\\d\\d on the darkest floor visited, 1\\d\u00a0h(?: \\d+\u00a0min)? after you are back"),
                 rows.get(1).text());

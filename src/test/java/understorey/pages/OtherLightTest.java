@@ -73,7 +73,7 @@ class OtherLightTest {
         Brief brief = Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.empty()));
         int told = 0;
         for (ShotBrief shot : brief.shots()) {
-            ShotView view = ShotView.of(brief, shot, Trips.sentences(), new Prose());
+            ShotView view = ShotView.of(brief, shot, Sentences.builtIn(), new Prose());
             for (Row row : view.defaults()) {
                 assertFalse(row.text().isBlank() || row.text().endsWith(", "), row.toString());
                 told += row.name().equals("viewpoint") ? 1 : 0;

@@ -172,20 +172,20 @@ class PlanJsonTest {
 
     @Test
     void neverNamesTheContact() {
-        String json = PlanJson.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT)), Trips.sentences()::of);
+        String json = PlanJson.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT)), Sentences.builtIn()::of);
         assertFalse(json.contains("my sister"));
     }
 
     @Test
     void writesTwoSpacesLineFeedsAndTheSameBytesAnywhere() {
         Trip trip = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
-        String here = PlanJson.of(Trips.brief(trip), Trips.sentences()::of);
+        String here = PlanJson.of(Trips.brief(trip), Sentences.builtIn()::of);
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG"));
             TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
-            assertEquals(here, PlanJson.of(Trips.brief(trip), Trips.sentences()::of));
+            assertEquals(here, PlanJson.of(Trips.brief(trip), Sentences.builtIn()::of));
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
@@ -271,6 +271,6 @@ class PlanJsonTest {
     }
 
     static JsonNode json(Brief brief) throws IOException {
-        return MAPPER.readTree(PlanJson.of(brief, Trips.sentences()::of));
+        return MAPPER.readTree(PlanJson.of(brief, Sentences.builtIn()::of));
     }
 }

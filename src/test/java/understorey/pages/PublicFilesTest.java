@@ -60,6 +60,6 @@ class PublicFilesTest {
     }
 
     private static List<String> files(Brief brief) {
-        return List.of(PlanJson.of(brief, Trips.sentences()::of), TripCalendar.of(brief), Waypoints.of(brief));
+        return List.of(PlanJson.of(brief, Sentences.builtIn()::of), TripCalendar.of(brief), Waypoints.of(brief));
     }
 }

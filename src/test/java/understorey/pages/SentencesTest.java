@@ -33,7 +33,7 @@ class SentencesTest {
 
     private static final Path SOURCES = Path.of("src/main/java");
     private static final Pattern PLACE = Pattern.compile("\\{([^}]*)}");
-    private final String file = read(Path.of("templates/sentences.txt"));
+    private final List<String> texts = List.of(read(Path.of("templates/sentences-pictures.txt")), read(Path.of("templates/sentences-day.txt")));
 
     @Test
     void everyKindHasExactlyOneLineAndNoLineIsLeftOver() {
@@ -41,7 +41,7 @@ class SentencesTest {
         List<String> lines = lines().stream().map(line -> line.substring(0, line.indexOf(" = "))).sorted().toList();
         assertTrue(kinds.size() > 60, kinds.toString());
         assertEquals(kinds, lines);
-        Sentences sentences = Sentences.read(file);
+        Sentences sentences = Sentences.read(texts);
         kinds().forEach(kind -> assertTrue(sentences.knows(kind), kind.name()));
     }
 
@@ -93,7 +93,7 @@ class SentencesTest {
 
     @Test
     void noReasonOfAnyBriefShowsABraceOrBeginsSmall() {
-        Sentences sentences = Sentences.read(file);
+        Sentences sentences = Sentences.read(texts);
         Map<Reason.Kind, Reason> seen = new HashMap<>();
         for (Brief brief : Briefs.all()) {
             for (Reason reason : reasons(brief)) {
@@ -114,12 +114,12 @@ class SentencesTest {
         Reason reason = Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", "The floor")
                 .with("why", new Figure(why, Figure.Measure.REASON));
         assertEquals("“The floor” is a compromise: the bag holds no body with a lens that fits it.",
-                Sentences.read(file).of(reason));
+                Sentences.read(texts).of(reason));
     }
 
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
-        Sentences sentences = Sentences.read(file);
+        Sentences sentences = Sentences.read(texts);
         assertEquals("Nothing in the bag holds the camera, so it is in your hands.",
                 sentences.of(Reason.of(FitReason.NO_SUPPORT)));
         assertEquals("f/8, to hold the sharpness asked.", sentences.of(Reason.of(ExposureReason.APERTURE_FOR_DEPTH)
@@ -128,7 +128,7 @@ class SentencesTest {
 
     @Test
     void showsANameWithBracesOrDollarsAsItIs() {
-        String sentence = Sentences.read("shot-compromise = “{shot}”: {why}\nno-camera = none.")
+        String sentence = Sentences.read(List.of("shot-compromise = “{shot}”: {why}\nno-camera = none."))
                 .of(Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", "{why} $1 \\ b")
                         .with("why", new Figure(Reason.of(FitReason.NO_CAMERA), Figure.Measure.REASON)));
         assertEquals("“{why} $1 \\ b”: none.", sentence);
@@ -136,15 +136,15 @@ class SentencesTest {
 
     @Test
     void pointsAtTheLineThatAsksForAnUnknownFigure() {
-        Sentences sentences = Sentences.read("# own words\n\nno-camera = no {lens} at all.");
+        Sentences sentences = Sentences.read(List.of("", "# own words\n\nno-camera = no {lens} at all."));
         TemplateFault fault = assertThrows(TemplateFault.class, () -> sentences.of(Reason.of(FitReason.NO_CAMERA)));
-        assertEquals("templates/sentences.txt:3:1: error: 'no-camera' has no figure {lens}", fault.plain());
+        assertEquals("templates/sentences-day.txt:3:1: error: 'no-camera' has no figure {lens}", fault.plain());
         TemplateFault missing = assertThrows(TemplateFault.class, () -> sentences.of(Reason.of(FitReason.NO_SUPPORT)));
-        assertEquals("templates/sentences.txt:1:1: error: no line for 'no-support'", missing.plain());
+        assertEquals("templates/sentences-pictures.txt:1:1: error: no line for 'no-support', nor in sentences-day.txt", missing.plain());
     }
 
     private List<String> lines() {
-        return file.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
+        return texts.stream().flatMap(String::lines).filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
     }
 
     /** Constants of every enum in the sources that is a kind of reason. */

@@ -1,9 +1,5 @@
 package understorey.pages;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
@@ -158,14 +154,5 @@ final class Trips {
         return List.of(
                 new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null, null, null),
                 new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4, null, null));
-    }
-
-    /** The sentences that the pages come with. */
-    static Sentences sentences() {
-        try (InputStream in = Trips.class.getResourceAsStream("/understorey/templates/sentences.txt")) {
-            return Sentences.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

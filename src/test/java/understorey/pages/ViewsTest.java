@@ -187,7 +187,7 @@ class ViewsTest {
     }
 
     private static PlanView view(Brief brief) {
-        return PlanView.of(brief, Templates.html(""), Trips.sentences(), PROSE);
+        return PlanView.of(brief, Templates.html(""), Sentences.builtIn(), PROSE);
     }
 
     private static Map<String, String> facts(Site site, Share.Precision precision) {

@@ -58,7 +58,7 @@ class WeatherSentencesTest {
 
     @Test
     void tellsEveryReasonInAWholeSentence() throws IOException {
-        Sentences sentences = Sentences.read(Files.readString(Path.of("templates/sentences.txt")));
+        Sentences sentences = Sentences.builtIn();
         Set<String> told = new TreeSet<>();
         for (Reason reason : reasons()) {
             told.add(reason.kind().name());
@@ -70,7 +70,7 @@ class WeatherSentencesTest {
 
     @Test
     void showsFiguresWithTheirUnitsAndTheWindByItsForce() throws IOException {
-        Sentences sentences = Sentences.read(Files.readString(Path.of("templates/sentences.txt")));
+        Sentences sentences = Sentences.builtIn();
         SunDay sun = SunDay.of(PLACE.position(), PLACE.date(), PLACE.zone());
         List<ForecastHour> still = List.of(row("01:00", 7.0, 5.0, 0.5, 1.0, null), row("05:00", 6.0, 5.5, 0.5, 1.0, null));
         List<String> told = Mist.atDawn(sun, null, still, null).reasons().stream()
