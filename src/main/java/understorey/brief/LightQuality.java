@@ -1,17 +1,24 @@
 package understorey.brief;
 
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.REASON;
+
 import java.time.Duration;
 import java.time.ZonedDateTime;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import understorey.kit.Intent;
+import understorey.light.LightReason;
 import understorey.light.Moment;
 import understorey.light.Outlook;
+import understorey.outing.OutingReason;
 import understorey.outing.Quality;
 import understorey.plan.SkyWord;
+import understorey.reason.Figure;
+import understorey.reason.Reason;
+import understorey.sky.Interval;
 
 /**
  * How well the light answers each picture's wishes over the day: under one sky, and where the sky expected is told for some
@@ -22,12 +29,17 @@ final class LightQuality implements Quality {
     /** Between two moments of a day. */
     private static final long STEP_SECONDS = 300;
 
+    /** What a long wait is for in the end is seen in its last half hour. */
+    private static final Duration LATELY = Duration.ofMinutes(30);
+    /** Steps in the longest day, one of 25 hours. */
+    private static final int STEPS = 300;
+
     private final Quality daylight;
     private final Function<Intent, SpotPlanner.Place> places;
     private final SkyDays days;
     private final SkyWord word;
     private final ZonedDateTime start;
-    private final Map<Intent, Map<Long, Double>> known = new IdentityHashMap<>();
+    private final Map<Intent, double[]> known = new IdentityHashMap<>();
 
     /**
      * Under a sky.
@@ -48,31 +60,72 @@ final class LightQuality implements Quality {
         if (intent.shot().light().isEmpty()) {
             return daylight.at(intent, time);
         }
-        Map<Long, Double> qualities = known.get(intent);
+        double[] qualities = known.get(intent);
         if (qualities == null) {
             qualities = overDay(intent);
             known.put(intent, qualities);
         }
-        return qualities.getOrDefault(step(time), 0.0);
+        int step = step(time);
+        return step < 0 || step >= STEPS ? 0 : qualities[step];
     }
 
     /** By step of the day; nothing where it is too dark for any wish. */
-    private Map<Long, Double> overDay(Intent intent) {
-        Map<Long, Double> qualities = new HashMap<>();
-        if (word == null && days.silentOn(start)) {
-            add(days.moments(ExpectedSky.MIDDLE, places.apply(intent)), intent, qualities);
+    private double[] overDay(Intent intent) {
+        double[] qualities = new double[STEPS];
+        Moment[] moments = moments(intent);
+        for (int step = 0; step < STEPS; step++) {
+            qualities[step] = moments[step] == null ? 0
+                    : Outlook.quality(intent.shot().light(), moments[step], intent.shot().facingDeg());
         }
-        add(days.moments(word, places.apply(intent)), intent, qualities);
         return qualities;
     }
 
-    private void add(List<Moment> moments, Intent intent, Map<Long, Double> qualities) {
-        for (Moment moment : moments) {
-            qualities.put(step(moment.sun().time()), Outlook.quality(intent.shot().light(), moment, intent.shot().facingDeg()));
+    /** By step of the day; null where it is too dark for any wish. */
+    private Moment[] moments(Intent intent) {
+        Moment[] moments = new Moment[STEPS];
+        if (word == null && days.silentOn(start)) {
+            put(days.moments(ExpectedSky.MIDDLE, places.apply(intent)), moments);
+        }
+        put(days.moments(word, places.apply(intent)), moments);
+        return moments;
+    }
+
+    private void put(List<Moment> day, Moment[] moments) {
+        for (Moment moment : day) {
+            moments[step(moment.sun().time())] = moment;
         }
     }
 
-    private long step(ZonedDateTime time) {
-        return Math.floorDiv(Duration.between(start, time).toSeconds(), STEP_SECONDS);
+    /** The sun over the land where that is what the picture gains, else what spoils the light shortly before. */
+    @Override
+    public Reason worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
+        if (intent.shot().light().isEmpty()) {
+            return null;
+        }
+        ZonedDateTime lately = start.minus(LATELY).isAfter(from) ? start.minus(LATELY) : from;
+        Moment[] moments = moments(intent);
+        Moment before = at(moments, lately);
+        Moment then = at(moments, start.plus(intent.duration().dividedBy(2)));
+        Reason why = before == null || then == null ? null
+                : Outlook.gained(intent.shot().light(), intent.shot().facingDeg(), before, then);
+        if (why == null) {
+            return null;
+        }
+        for (Interval sunlit : places.apply(intent).sunlit()) {
+            boolean comes = sunlit.from().isAfter(lately) && sunlit.from().isBefore(start.plus(intent.duration()));
+            if (comes && (why.kind() == LightReason.SUN_BEHIND_LAND || why.kind() == LightReason.SUN_NOT_YET_UP)) {
+                return Reason.of(OutingReason.WAIT_FOR_SUN).with("clears", new Figure(sunlit.from(), CLOCK));
+            }
+        }
+        return Reason.of(OutingReason.WAIT_FOR_BETTER_LIGHT).with("from", new Figure(start, CLOCK)).with("why", new Figure(why, REASON));
+    }
+
+    private Moment at(Moment[] moments, ZonedDateTime time) {
+        int step = step(time);
+        return step < 0 || step >= STEPS ? null : moments[step];
+    }
+
+    private int step(ZonedDateTime time) {
+        return (int) Math.floorDiv(Duration.between(start, time).toSeconds(), STEP_SECONDS);
     }
 }

@@ -63,6 +63,11 @@ final class WindyQuality implements Quality {
         return wanted && smears(intent, time) ? quality * SMEARED : quality;
     }
 
+    @Override
+    public Reason worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
+        return calm.worthTheWait(intent, from, start);
+    }
+
     private boolean smears(Intent intent, ZonedDateTime time) {
         int picture = picture(intent);
         LensFit fit = fits.get(picture);

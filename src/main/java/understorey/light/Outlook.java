@@ -113,6 +113,21 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         return List.copyOf(reasons);
     }
 
+    /** What at an earlier moment spoils most of the light that a later one gives; null where nothing does, though later is better. */
+    public static Reason gained(List<LightWish> wishes, Double facingDeg, Moment before, Moment then) {
+        Wish spoilt = null;
+        double most = 0;
+        for (LightWish wish : wishes) {
+            Wish light = Wish.of(wish, before, facingDeg);
+            double gain = Wish.of(wish, then, facingDeg).value() - light.value();
+            if (gain > most) {
+                most = gain;
+                spoilt = light;
+            }
+        }
+        return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null : spoilt.against(before, facingDeg);
+    }
+
     /**
      * What spoils a stretch: half an hour away from the better light, before it in the day's first stretch and behind it
      * in the last; what does so most often where the whole day is spoiled or the middle of it.

@@ -25,17 +25,20 @@ final class Legs {
     private final Ground ground;
     private final Visit visit;
     private final List<Intent> intents;
+    private final Quality quality;
     private final ZonedDateTime sunrise;
     private final List<Leg> legs = new ArrayList<>();
     private final List<Reason> remarks = new ArrayList<>();
     private int now;
     private int here;
 
-    private Legs(VisitHours hours, Ground ground, Visit visit, List<Intent> intents, ZonedDateTime sunrise) {
+    private Legs(VisitHours hours, Ground ground, Visit visit, List<Intent> intents, Quality quality,
+                 ZonedDateTime sunrise) {
         this.hours = hours;
         this.ground = ground;
         this.visit = visit;
         this.intents = intents;
+        this.quality = quality;
         this.sunrise = sunrise;
         this.now = hours.minute(hours.arrive());
         this.here = visit.base();
@@ -45,8 +48,9 @@ final class Legs {
     record Walked(List<Leg> legs, List<Reason> remarks) {
     }
 
-    static Walked of(VisitHours hours, Ground ground, Visit visit, Schedule schedule, List<Intent> intents, ZonedDateTime sunrise) {
-        Legs legs = new Legs(hours, ground, visit, intents, sunrise);
+    static Walked of(VisitHours hours, Ground ground, Visit visit, Schedule schedule, List<Intent> intents, Quality quality,
+                     ZonedDateTime sunrise) {
+        Legs legs = new Legs(hours, ground, visit, intents, quality, sunrise);
         if (!schedule.takes().isEmpty()) {
             legs.waitForTheGate();
         }
@@ -96,9 +100,13 @@ final class Legs {
     private Reason used(Schedule.Take take, int ready) {
         Reason why = why(take, ready);
         int minutes = take.start() - ready;
-        String extra = minutes < ROOM_FOR_AN_EXTRA ? null : extraAt(visit.stints().get(take.stint()).spot(), take.stint());
-        return extra == null ? why : Reason.of(OutingReason.WAIT_WITH_EXTRA).with("minutes", minutes, MINUTES)
-                .with("extra", extra).with("why", new Figure(why, REASON));
+        if (minutes < ROOM_FOR_AN_EXTRA || visit.ways().night(ready)) {
+            return why;
+        }
+        String extra = extraAt(visit.stints().get(take.stint()).spot(), take.stint());
+        return extra == null ? Reason.of(OutingReason.WAIT_WITH_ROOM).with("minutes", minutes, MINUTES).with("why", new Figure(why, REASON))
+                : Reason.of(OutingReason.WAIT_WITH_EXTRA).with("minutes", minutes, MINUTES).with("extra", extra)
+                .with("why", new Figure(why, REASON));
     }
 
     /** The first extra of the author's order that belongs there and is not taken yet; null when there is none but the one waited for. */
@@ -129,8 +137,11 @@ final class Legs {
         }
         boolean forSunrise = wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
                 && hours.minute(sunrise) <= take.start() + stint.minutes();
-        return forSunrise ? Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK))
-                : Reason.of(OutingReason.WAIT_FOR_LIGHT).with("from", clock(take.start()));
+        if (forSunrise) {
+            return Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK));
+        }
+        Reason worth = quality.worthTheWait(intents.get(take.stint()), hours.at(ready), hours.at(take.start()));
+        return worth != null ? worth : Reason.of(OutingReason.WAIT_FOR_LIGHT).with("from", clock(take.start()));
     }
 
     private void walk(int to, String shot) {

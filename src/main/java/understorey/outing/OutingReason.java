@@ -23,9 +23,15 @@ public enum OutingReason implements Reason.Kind {
     WAIT_FOR_OPENING,
     WAIT_FOR_PIN,
     WAIT_FOR_SUNRISE,
+    /** The sun clears the land where the picture is taken. */
+    WAIT_FOR_SUN,
     WAIT_FOR_LIGHT,
+    /** The same, and what spoils it before. */
+    WAIT_FOR_BETTER_LIGHT,
     /** A wait long enough for an extra at that spot; {@code why} is what it is for. */
     WAIT_WITH_EXTRA,
+    /** A wait by day that is long enough for a picture that is not in the plan. */
+    WAIT_WITH_ROOM,
     /** A walk that nobody timed and no positions give. */
     WALK_ASSUMED,
     BEFORE_OPENING,

@@ -38,7 +38,7 @@ public final class RunningOrder {
         Ground ground = Ground.of(trip, light, hours, order);
         Visit visit = Wishes.visit(hours, ground, order, quality, inOrder(lenses, intents, order));
         Schedule schedule = Schedule.best(visit);
-        Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, sun.sunrise());
+        Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, quality, sun.sunrise());
         List<Reason> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
         remarks.addAll(walked.remarks());

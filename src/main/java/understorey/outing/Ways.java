@@ -54,7 +54,8 @@ final class Ways {
         return leaving;
     }
 
-    private boolean night(int minute) {
+    /** It is dark at that minute. */
+    boolean night(int minute) {
         return night[Math.max(0, Math.min(night.length - 1, minute))];
     }
 

@@ -154,7 +154,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         rows.add(new Row("Back", Words.clock(safety.back())));
         if (safety.daylightMargin() != null) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + time(Math.abs(margin))
+            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
                     + (margin < 0 ? " before you are back" : " after you are back")));
         }
         WalkOut out = safety.walkOut();
@@ -167,13 +167,9 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             Safety.Closing closing = safety.closing();
             Long after = closing.afterSunset();
             rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Words.clock(closing.at())
-                    + (after == null ? "" : ", " + time(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
+                    + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
         }
         return rows;
-    }
-
-    private static String time(long minutes) {
-        return minutes < 60 ? minutes(minutes) : minutes / 60 + "\u00a0h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
     }
 
     private static String minutes(long minutes) {

@@ -70,11 +70,16 @@ final class Words {
             case COUNT -> number(value, 0);
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
-            case MINUTES -> number(value, 0) + " min";
+            case MINUTES -> minutes(Math.round(value));
             case DAYS -> days(value);
             case DAYS_TO_TENTH -> number(value, 1) + " days";
             case CLOCK, DATE, DAY_OF_YEAR, TEXT, WORD, REASON -> throw new IllegalArgumentException(measure + " is not a number");
         };
+    }
+
+    /** From an hour on in hours and what is left. */
+    private static String minutes(long minutes) {
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
     }
 
     /** To the minute, half up; a dash for a time that does not come. */

@@ -14,12 +14,18 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.light.Outlook;
 import understorey.outing.Alternative;
+import understorey.outing.Leg;
+import understorey.outing.OutingReason;
 import understorey.plan.ForecastHour;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.SkylinePoint;
 import understorey.plan.SkyWord;
+import understorey.plan.Spot;
 import understorey.plan.Trip;
+import understorey.reason.Reason;
 
 class OrderPlannerTest {
 
@@ -33,7 +39,11 @@ class OrderPlannerTest {
     }
 
     private static Brief brief(SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
-        Trip trip = Samples.trip(Samples.wood(), MAY_DAY, "05:30", "13:30", forecast, shots);
+        return brief(Samples.wood(), sky, forecast, shots);
+    }
+
+    private static Brief brief(Site site, SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
+        Trip trip = Samples.trip(site, MAY_DAY, "05:30", "13:30", forecast, shots);
         return Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
                 List.of(), null, sky, forecast, null, trip.shots(), null));
     }
@@ -49,6 +59,31 @@ class OrderPlannerTest {
             Duration planned = Duration.between(brief.outing().timeOf(shot.intent().shot().name()).from(), shot.light().sun().time());
             assertEquals(Duration.ofSeconds(450), planned, "exposure and sketch are of the middle of the time found");
         }
+    }
+
+    /** On a bank that looks at a ridge of 10° all round. */
+    @Test
+    void waitsForTheSunToClearTheLandAndSaysSo() {
+        Spot bank = new Spot("Bank", null, null, null, List.of(new SkylinePoint(0, 10)), null, null, null);
+        Brief brief = brief(Samples.wood(List.of(bank), List.of(), null, null), SkyWord.CLEAR, List.of(), wishing("back", LightWish.BACKLIGHT, null));
+        Leg wait = brief.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
+        assertEquals(OutingReason.WAIT_WITH_ROOM, wait.why().kind());
+        Reason why = (Reason) wait.why().figures().get("why").value();
+        assertEquals(OutingReason.WAIT_FOR_SUN, why.kind());
+        assertEquals(brief.places().get(0).sunlit().get(0).from(), why.figures().get("clears").value());
+        assertTrue(Duration.between(brief.places().get(0).sunlit().get(0).from(), wait.to()).abs().toMinutes() < 30);
+    }
+
+    @Test
+    void saysWhatSpoilsTheLightUntilThen() {
+        List<ForecastHour> clearing = List.of(Samples.hour(MAY_DAY, "05:00", 1.0, 1.0, 8.0), Samples.hour(MAY_DAY, "08:00", 1.0, 1.0, 8.0),
+                Samples.hour(MAY_DAY, "09:00", 1.0, 1.0, 0.0), Samples.hour(MAY_DAY, "13:00", 1.0, 1.0, 0.0));
+        Brief brief = brief(null, clearing, wishing("front", LightWish.FRONTLIGHT, null));
+        Leg wait = brief.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
+        Reason why = (Reason) wait.why().figures().get("why").value();
+        assertEquals(OutingReason.WAIT_FOR_BETTER_LIGHT, why.kind());
+        assertEquals("SUN_BEHIND_CLOUD", ((Reason) why.figures().get("why").value()).kind().name());
+        assertEquals(LocalTime.of(8, 45), wait.to().toLocalTime(), "two okta leave all of the sun");
     }
 
     @Test

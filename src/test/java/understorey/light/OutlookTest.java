@@ -78,4 +78,15 @@ class OutlookTest {
         assertEquals(0.5, outlook.quality(), 1e-9);
         assertTrue(outlook.windows().get(0).from().isAfter(DATE.atTime(5, 45).atZone(ZoneOffset.UTC)));
     }
+
+    @Test
+    void saysWhatSpoiltTheWishThatGainsMostByAWait() {
+        List<Moment> day = morning(0);
+        List<LightWish> wishes = List.of(LightWish.SOFT, LightWish.LOW_SUN);
+        assertEquals(LightReason.SUN_BEHIND_LAND, Outlook.gained(wishes, null, day.get(8), day.get(12)).kind());
+        assertEquals(LightReason.SUN_NOT_YET_UP, Outlook.gained(wishes, null, day.get(2), day.get(12)).kind());
+        assertEquals(LightReason.HARSH, Outlook.gained(wishes, null, day.get(20), morning(8).get(24)).kind());
+        assertEquals(null, Outlook.gained(wishes, null, day.get(12), day.get(30)), "nothing is gained");
+        assertEquals(null, Outlook.gained(wishes, null, morning(3).get(10), morning(0).get(12)), "it was good before");
+    }
 }

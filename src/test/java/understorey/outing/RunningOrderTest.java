@@ -110,13 +110,13 @@ class RunningOrderTest {
         assertEquals(20.0, wait.why().figures().get("minutes").value());
         assertEquals(OutingReason.WAIT_FOR_PIN, ((Reason) wait.why().figures().get("why").value()).kind());
         Shot elsewhere = picture("b").at("Bank").role(Role.EXTRA).pinned("07:50").shot();
-        assertEquals(OutingReason.WAIT_FOR_PIN, plan(trip(gated(), "06:00", "10:00", pinned, elsewhere)).legs().get(2).why().kind());
+        assertEquals(OutingReason.WAIT_WITH_ROOM, plan(trip(gated(), "06:00", "10:00", pinned, elsewhere)).legs().get(2).why().kind());
         Shot sooner = picture("a").at("Footbridge").role(Role.OPENING).pinned("06:31").shot();
         assertEquals(OutingReason.WAIT_FOR_PIN, plan(trip(gated(), "06:00", "10:00", sooner, extra)).legs().get(2).why().kind());
         Shot done = picture("b").at("Footbridge").role(Role.EXTRA).pinned("06:12").minutes(1).shot();
         Leg after = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("06:50").shot(), done)).legs().get(4);
         assertEquals(Leg.What.WAIT, after.what());
-        assertEquals(OutingReason.WAIT_FOR_PIN, after.why().kind(), "the extra is taken already");
+        assertEquals(OutingReason.WAIT_WITH_ROOM, after.why().kind(), "the extra is taken already");
     }
 
     @Test
@@ -198,7 +198,8 @@ class RunningOrderTest {
         Outing outing = plan(trip, (intent, time) -> intent.shot().name().equals("b") ? 0.5 : time.getHour() == 7 ? 1 : 0.2, List.of());
         assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:15 SHOOT, 06:25 SET_UP, 06:28 WAIT, 07:00 SHOOT, 07:15 WALK Gate",
                 told(outing));
-        assertEquals("WAIT_FOR_LIGHT", outing.legs().get(4).why().kind().name());
+        assertEquals("WAIT_WITH_ROOM", outing.legs().get(4).why().kind().name());
+        assertEquals(OutingReason.WAIT_FOR_LIGHT, ((Reason) outing.legs().get(4).why().figures().get("why").value()).kind());
         assertEquals("a", outing.legs().get(4).shot());
     }
 

@@ -185,11 +185,17 @@ class WordsTest {
     }
 
     @Test
+    void tellsMinutesInHoursFromAnHourOn() {
+        assertEquals("59\u00a0min", of(59, Measure.MINUTES));
+        assertEquals("1\u00a0h", of(60, Measure.MINUTES));
+        assertEquals("2\u00a0h 1\u00a0min", of(121, Measure.MINUTES));
+    }
+
+    @Test
     void holdsFigureAndUnitTogether() {
         for (Measure measure : List.of(Measure.MILLIMETRES, Measure.METRES, Measure.SHUTTER_SECONDS, Measure.ISO,
                 Measure.STOPS, Measure.MEGAPIXELS, Measure.DIOPTRES, Measure.SHARE, Measure.EV100,
-                Measure.METRES_PER_SECOND, Measure.KELVIN, Measure.CELSIUS, Measure.OKTA, Measure.GRAMS, Measure.KILOGRAMS,
-                Measure.MINUTES)) {
+                Measure.METRES_PER_SECOND, Measure.KELVIN, Measure.CELSIUS, Measure.OKTA, Measure.GRAMS, Measure.KILOGRAMS)) {
             for (double value : List.of(0.02, 0.4, 3.0, 70.0, 2000.0)) {
                 String words = of(value, measure);
                 assertFalse(words.contains(" "), words);
