@@ -16,7 +16,6 @@ import java.util.Set;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.light.Outlook;
 import understorey.outing.Outing;
 import understorey.outing.OutingReason;
 import understorey.outing.Safety;
@@ -152,18 +151,19 @@ final class Remarks {
 
     /** On light that is not what a picture hopes for. */
     void light(ShotBrief shot) {
-        Outlook outlook = shot.time() == null ? null : shot.outlook();
-        String name = shot.intent().shot().name();
-        if (outlook == null || outlook.grade() != Outlook.Grade.POOR) {
+        if (!shot.poorLight()) {
             return;
         }
-        if (outlook.windows().isEmpty()) {
-            note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
-        } else {
-            Interval best = outlook.windows().get(0);
-            note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
-                    .with("to", new Figure(best.to(), CLOCK)));
+        String name = shot.intent().shot().name();
+        for (ShotBrief.Wished wished : shot.wished()) {
+            if (!wished.outlook().windows().isEmpty()) {
+                Interval best = wished.outlook().windows().get(0);
+                note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
+                        .with("to", new Figure(best.to(), CLOCK)));
+                return;
+            }
         }
+        note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
     }
 
     void outing(Outing outing, Safety safety, Story story) {

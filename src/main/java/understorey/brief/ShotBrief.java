@@ -86,6 +86,15 @@ public record ShotBrief(int number, Intent intent, ShotFit fit, Interval time, L
         return wished.size() == 1 && wished.get(0).sky() == null ? wished.get(0).outlook() : null;
     }
 
+    /** Taken in poor light, under the sky expected or under every sky where nobody said; false without a wish. */
+    public boolean poorLight() {
+        boolean poor = time() != null && !wished.isEmpty();
+        for (Wished light : wished) {
+            poor &= light.outlook().grade() == Outlook.Grade.POOR;
+        }
+        return poor;
+    }
+
     /** What would help; nothing where the picture can be had as it was asked for. */
     public List<Reason> helps() {
         return verdict() == Verdict.FITS ? List.of() : fit.helps();

@@ -158,7 +158,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                     + (margin < 0 ? " before you are back" : " after you are back")));
         }
         WalkOut out = safety.walkOut();
-        if (out != null) {
+        if (out != null && out.minutes() > 0) {
             rows.add(new Row("Way out", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
                     + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " by the slowest of five published paces"
                     : "") + (out.dark() ? ", by lamp" : "")));

@@ -10,7 +10,6 @@ import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
 import understorey.kit.Verdict;
-import understorey.light.Outlook;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Share;
@@ -147,7 +146,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             if (shot.verdict() == Verdict.COMPROMISE) {
                 compromises.add(String.valueOf(shot.number()));
             }
-            if (shot.outlook() != null && shot.outlook().grade() == Outlook.Grade.POOR) {
+            if (shot.poorLight()) {
                 poorLight.add(String.valueOf(shot.number()));
             }
         }

@@ -162,6 +162,15 @@ class SpotLightTest {
     }
 
     @Test
+    void lightThatIsPoorUnderEverySkyIsRemarkedThoughNobodySaidWhichComes() throws IOException {
+        Brief brief = brief("shots: [{name: A, subject: ramsons, facing: W, light: [backlight], start: \"08:00\"}, "
+                + "{name: B, subject: ramsons, facing: E, light: [backlight], start: \"07:30\"}]\n");
+        assertTrue(brief.shot("A").poorLight());
+        assertFalse(brief.shot("B").poorLight(), "it is good if clear");
+        assertEquals(1, kinds(brief).stream().filter(kind -> kind.equals("LIGHT_POOR_NOW")).count());
+    }
+
+    @Test
     void withoutAWordOnTheSkyAllSkiesAreToldAndNoneIsGuessed() throws IOException {
         Brief brief = brief("shots: [{name: A, subject: ramsons, facing: E, light: [backlight], start: \"08:00\"}]\n");
         ShotBrief shot = brief.shots().get(0);
