@@ -179,7 +179,7 @@ ${shot.notes?trim}
 
 Every must first, then the best light for what matters most, then home. Leave the last spot by **${page.order.leaveLastSpotBy}**.
 
-| From | To | What | Told |
+| From | To | What | In the story |
 |---|---|---|---|
 <#list page.order.steps as step>
 | ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> | ${step.told} |
@@ -187,6 +187,8 @@ Every must first, then the best light for what matters most, then home. Leave th
 <#list page.order.others as other>
 
 ### If the day is ${other.day}
+
+Pictures ${other.order}.
 
 <#list other.lines as line>
 - ${cell(line)}

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
-import understorey.outing.LampHours;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.MoonDay;
@@ -68,19 +67,7 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
                 : pair(moon.rise(), moon.set())));
         rows.add(new Row("Moon", Words.percent(moon.illuminatedFraction()) + " lit, " + waxes));
         rows.add(new Row("Moonlight", moonlight(brief.light())));
-        rows.add(new Row("Lamp", lamp(brief.outing().lamp())));
         return rows;
-    }
-
-    private static String lamp(LampHours lamp) {
-        if (lamp.allDay()) {
-            return "for the whole visit";
-        }
-        String in = lamp.until() == null ? null : "until " + Words.clock(lamp.until()) + ", the first "
-                + lamp.minutesIn() + " min";
-        String out = lamp.from() == null ? null : "from " + Words.clock(lamp.from()) + ", the last "
-                + lamp.minutesOut() + " min";
-        return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 
     /** The brightest moonlit hour of a night under a clear sky. */

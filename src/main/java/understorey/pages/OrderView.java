@@ -8,9 +8,8 @@ import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
 import understorey.outing.Alternative;
 import understorey.outing.Leg;
+import understorey.outing.Outing;
 import understorey.outing.Safety;
-import understorey.outing.WalkOut;
-import understorey.reason.Figure;
 import understorey.scene.Drawing;
 
 /**
@@ -32,8 +31,8 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     public record Step(String from, String to, String what, boolean shoot, boolean idle, String told) {
     }
 
-    /** Another day, and what to do otherwise on it. */
-    public record Other(String day, List<String> lines) {
+    /** Another day, all its pictures and when they start, and what to do otherwise on it. */
+    public record Other(String day, String order, List<String> lines) {
     }
 
     /** To leave with somebody. */
@@ -59,7 +58,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             captions.add(Caption.of(brief, intent));
         }
         return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, captions, others(brief),
-                safety(brief.safety(), brief.trip().site().name()), message(brief.safety().message()),
+                OutInTime.rows(brief), message(brief.safety().message()),
                 svg(brief.timeLine(), "order-line"), says(brief.timeLine()), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
     }
 
@@ -114,13 +113,26 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 case WIND -> "windy";
             };
             Other last = others.isEmpty() ? null : others.get(others.size() - 1);
-            if (last != null && last.lines().equals(lines)) {
-                others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, lines));
+            String order = order(alternative.outing(), brief);
+            if (last != null && last.lines().equals(lines) && last.order().equals(order)) {
+                others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, order, lines));
             } else {
-                others.add(new Other(day, lines));
+                others.add(new Other(day, order, lines));
             }
         }
         return others;
+    }
+
+    /** "1 at 05:15, 2 at 05:40". */
+    private static String order(Outing outing, Brief brief) {
+        StringBuilder order = new StringBuilder();
+        for (Leg leg : outing.legs()) {
+            if (leg.what() == Leg.What.SHOOT) {
+                order.append(order.length() == 0 ? "" : ", ").append(brief.shot(leg.shot()).number()).append(" at ")
+                        .append(Words.clock(leg.from()));
+            }
+        }
+        return order.length() == 0 ? "no picture" : order.toString();
     }
 
     /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
@@ -147,33 +159,6 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return change.then() == null ? name + " is left out" : change.planned() == null
                 ? name + " finds time at " + Words.span(change.then())
                 : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
-    }
-
-    private static List<Row> safety(Safety safety, String site) {
-        List<Row> rows = new ArrayList<>();
-        rows.add(new Row("Back", Words.clock(safety.back())));
-        if (safety.daylightMargin() != null) {
-            long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
-                    + (margin < 0 ? " before you are back" : " after you are back")));
-        }
-        WalkOut out = safety.walkOut();
-        if (out != null && out.minutes() > 0) {
-            rows.add(new Row("Way out", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
-                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " by the slowest of five published paces"
-                    : "") + (out.dark() ? ", by lamp" : "")));
-        }
-        if (safety.closing() != null) {
-            Safety.Closing closing = safety.closing();
-            Long after = closing.afterSunset();
-            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Words.clock(closing.at())
-                    + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
-        }
-        return rows;
-    }
-
-    private static String minutes(long minutes) {
-        return Words.of(Figure.of(minutes, Figure.Measure.MINUTES));
     }
 
     private static Message message(Safety.Message message) {

@@ -34,10 +34,6 @@ public final class SitePages {
     public record Card(String slug, String title, String date, String site, String pictures, String audience) {
     }
 
-    /** The field sheet; {@code night} for dim red on black, {@code full} where two lines a picture fit one side. */
-    public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full, PlanView plan) {
-    }
-
     /** A site; there is light where a trip goes there, on that trip's date. */
     public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, List<SpotView> light, String lightDate,
                             List<Row> trips) {
@@ -50,9 +46,6 @@ public final class SitePages {
     /** The built-in subjects. */
     public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
     }
-
-    /** Pictures that have room for a second line on the field sheet. */
-    private static final int FULL_SHEET = 5;
 
     private final Templates templates;
     private final Sentences sentences;
@@ -126,11 +119,8 @@ public final class SitePages {
         CompletableFuture<List<Page>> files = CompletableFuture.supplyAsync(() -> files(brief, folder));
         PlanView view = PlanView.of(brief, css, sentences, prose);
         add(folder + "index.html", templates.fill("plan.ftlh", view));
-        boolean full = view.shots().size() <= FULL_SHEET;
-        add(folder + "field-sheet.html",
-                templates.fill("field-sheet.ftlh", new SheetPage(sheetCss, false, full, view)));
-        add(folder + "field-sheet-night.html",
-                templates.fill("field-sheet.ftlh", new SheetPage(nightCss, true, full, view)));
+        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false)));
+        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true)));
         add(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' '));
         pages.addAll(joined(files));
     }

@@ -100,7 +100,7 @@ class OrderViewTest {
     @Test
     void tellsTheWayOutAndTheLastLight() {
         List<Row> rows = OrderView.of(FULL, Sentences.builtIn()).safety();
-        assertEquals(List.of("Back", "Last light", "Way out"), rows.stream().map(Row::name).toList());
+        assertEquals(List.of("Back", "Last light", "Lamp", "Way out"), rows.stream().map(Row::name).toList());
         assertTrue(rows.get(1).text().matches("2\\d:\\d\\d on the darkest floor visited, 1\\d\u00a0h(?: \\d+\u00a0min)? after you are back"),
                 rows.get(1).text());
     }

@@ -1,0 +1,55 @@
+package understorey.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.outing.LampHours;
+import understorey.outing.Safety;
+import understorey.outing.WalkOut;
+import understorey.reason.Figure;
+
+/** Out of the wood in time, in words. */
+final class OutInTime {
+
+    private OutInTime() {
+    }
+
+    static List<Row> rows(Brief brief) {
+        Safety safety = brief.safety();
+        String site = brief.trip().site().name();
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("Back", Words.clock(safety.back())));
+        if (safety.daylightMargin() != null) {
+            long margin = safety.daylightMargin();
+            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
+                    + (margin < 0 ? " before you are back" : " after you are back")));
+        }
+        rows.add(new Row("Lamp", lamp(brief.outing().lamp())));
+        WalkOut out = safety.walkOut();
+        if (out != null && out.minutes() > 0) {
+            rows.add(new Row("Way out", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
+                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " by the slowest of five published paces"
+                    : "") + (out.dark() ? ", by lamp" : "")));
+        }
+        if (safety.closing() != null) {
+            Safety.Closing closing = safety.closing();
+            Long after = closing.afterSunset();
+            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Words.clock(closing.at())
+                    + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
+        }
+        return rows;
+    }
+
+    private static String minutes(long minutes) {
+        return Words.of(Figure.of(minutes, Figure.Measure.MINUTES));
+    }
+
+    private static String lamp(LampHours lamp) {
+        if (lamp.allDay()) {
+            return "for the whole visit";
+        }
+        String in = lamp.until() == null ? null : "until " + Words.clock(lamp.until()) + ", the first " + minutes(lamp.minutesIn());
+        String out = lamp.from() == null ? null : "from " + Words.clock(lamp.from()) + ", the last " + minutes(lamp.minutesOut());
+        return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
+    }
+}

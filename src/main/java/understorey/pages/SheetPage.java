@@ -1,0 +1,34 @@
+package understorey.pages;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.Brief;
+import understorey.outing.Leg;
+
+/**
+ * The field sheet.
+ *
+ * @param night for dim red on black
+ * @param full  where two lines a picture fit one side
+ * @param shots in the order in which they are taken, then those left out
+ */
+public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full, PlanView plan, List<ShotView> shots) {
+
+    /** Pictures that have room for a second line. */
+    private static final int FULL_SHEET = 5;
+
+    static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, boolean night) {
+        List<ShotView> left = new ArrayList<>(plan.shots());
+        List<ShotView> shots = new ArrayList<>();
+        for (Leg leg : brief.outing().legs()) {
+            if (leg.what() == Leg.What.SHOOT) {
+                ShotView shot = plan.shots().get(brief.shot(leg.shot()).number() - 1);
+                shots.add(shot);
+                left.remove(shot);
+            }
+        }
+        shots.addAll(left);
+        return new SheetPage(css, night, plan.shots().size() <= FULL_SHEET, plan, List.copyOf(shots));
+    }
+}
