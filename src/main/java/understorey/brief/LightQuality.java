@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import understorey.kit.Intent;
 import understorey.light.LightReason;
@@ -35,6 +36,7 @@ final class LightQuality implements Quality {
     private static final int STEPS = 300;
 
     private final Quality daylight;
+    private final Set<Intent> hopeless;
     private final Function<Intent, SpotPlanner.Place> places;
     private final SkyDays days;
     private final SkyWord word;
@@ -44,11 +46,13 @@ final class LightQuality implements Quality {
     /**
      * Under a sky.
      *
+     * @param hopeless pictures that no lens takes, of whatever bag: no light is any good to them
      * @param word  null for the sky expected
      * @param start of the local day
      */
-    LightQuality(Quality daylight, Function<Intent, SpotPlanner.Place> places, SkyDays days, SkyWord word, ZonedDateTime start) {
+    LightQuality(Quality daylight, Set<Intent> hopeless, Function<Intent, SpotPlanner.Place> places, SkyDays days, SkyWord word, ZonedDateTime start) {
         this.daylight = daylight;
+        this.hopeless = hopeless;
         this.places = places;
         this.days = days;
         this.word = word;
@@ -57,6 +61,9 @@ final class LightQuality implements Quality {
 
     @Override
     public double at(Intent intent, ZonedDateTime time) {
+        if (hopeless.contains(intent)) {
+            return 0;
+        }
         if (intent.shot().light().isEmpty()) {
             return daylight.at(intent, time);
         }

@@ -3,11 +3,16 @@ package understorey.brief;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
+import understorey.kit.SmallestBag;
+import understorey.kit.Verdict;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.outing.Alternative;
@@ -33,6 +38,7 @@ final class OrderPlanner {
     private final List<LightAt> darkest;
     private final List<Intent> intents;
     private final List<LensFit> fits;
+    private final Set<Intent> hopeless;
     private final List<String> mounted;
     private final Function<Intent, SpotPlanner.Place> places;
     private final Quality daylight;
@@ -41,22 +47,43 @@ final class OrderPlanner {
      * For a trip on a date.
      *
      * @param darkest floor visited, row by row
-     * @param fits    of each picture; null where no lens takes it
+     * @param fits     of each picture; null where no lens takes it
+     * @param others   the bags of companions
      */
     OrderPlanner(Trip trip, LocalDate date, SunDay sun, List<LightAt> darkest, List<Intent> intents, List<LensFit> fits,
-                 Function<Intent, SpotPlanner.Place> places) {
+                 List<SmallestBag> others, Function<Intent, SpotPlanner.Place> places) {
         this.trip = trip;
         this.date = date;
         this.sun = sun;
         this.darkest = darkest;
         this.intents = intents;
         this.fits = fits;
+        this.hopeless = hopeless(others);
         this.mounted = new ArrayList<>();
         for (LensFit fit : fits) {
             mounted.add(fit == null ? "" : mounted(fit.camera()));
         }
         this.places = places;
         this.daylight = Quality.daylight(darkest);
+    }
+
+    /** Pictures that no lens takes, of whatever bag. */
+    private Set<Intent> hopeless(List<SmallestBag> others) {
+        Set<Intent> hopeless = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (int i = 0; i < intents.size(); i++) {
+            boolean taken = takes(fits.get(i));
+            for (SmallestBag other : others) {
+                taken |= takes(other.fits().get(i).best());
+            }
+            if (!taken) {
+                hopeless.add(intents.get(i));
+            }
+        }
+        return hopeless;
+    }
+
+    private static boolean takes(LensFit best) {
+        return best != null && best.verdict() != Verdict.CANNOT;
     }
 
     /** What stands on the legs, by name; built-in lenses change by a touch. */
@@ -72,7 +99,7 @@ final class OrderPlanner {
 
     /** Of the light under that sky; the sky expected when {@code word} is null. */
     Quality quality(SkyDays days, SkyWord word) {
-        return new LightQuality(daylight, places, days, word, date.atStartOfDay(trip.site().zone()));
+        return new LightQuality(daylight, hopeless, places, days, word, date.atStartOfDay(trip.site().zone()));
     }
 
     /** Days on which something is to be done otherwise than planned. */

@@ -1,7 +1,6 @@
 package understorey.brief;
 
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -83,7 +82,7 @@ public final class Planner {
             fits.add(fit.best());
         }
         this.darkest = darkest();
-        this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, intent -> spots.of(places, intent.shot()));
+        this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, companionBags, intent -> spots.of(places, intent.shot()));
         this.quality = order.quality(days, null);
         this.outing = order.outing(quality);
     }

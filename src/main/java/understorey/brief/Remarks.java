@@ -6,6 +6,7 @@ import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 import static understorey.reason.Figure.Measure.SHARE;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
@@ -155,20 +156,29 @@ final class Remarks {
             return;
         }
         String name = shot.intent().shot().name();
+        Interval best = null;
         for (ShotBrief.Wished wished : shot.wished()) {
-            if (!wished.outlook().windows().isEmpty()) {
-                Interval best = wished.outlook().windows().get(0);
-                note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
-                        .with("to", new Figure(best.to(), CLOCK)));
-                return;
+            for (Interval window : wished.outlook().windows()) {
+                best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
             }
         }
-        note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
+        if (best == null) {
+            note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
+        } else {
+            note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
+                    .with("to", new Figure(best.to(), CLOCK)));
+        }
+    }
+
+    /** How long one waits from the one to the other, or comes too late. */
+    private static Duration away(Interval window, Interval taken) {
+        return window.from().isAfter(taken.to()) ? Duration.between(taken.to(), window.from())
+                : Duration.between(window.to(), taken.from());
     }
 
     void outing(Outing outing, Safety safety, Story story) {
         for (Reason remark : outing.remarks()) {
-            if (remark.kind() == OutingReason.WALK_ASSUMED) {
+            if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.NO_PARKING) {
                 note(remark);
             } else {
                 warn(remark);

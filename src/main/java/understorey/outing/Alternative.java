@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
+import understorey.light.Outlook;
 import understorey.sky.Interval;
 
 /**
@@ -30,8 +31,6 @@ public record Alternative(Day day, Outing outing, List<Change> changes, List<Int
 
     /** Less is the same time to an author: common practice, no source. */
     private static final Duration MOVED = Duration.ofMinutes(15);
-    /** Below it light is poor: common practice, no source. */
-    private static final double POOR = 0.3;
 
     /**
      * Against the plan; null when there is nothing to say.
@@ -53,7 +52,7 @@ public record Alternative(Day day, Outing outing, List<Change> changes, List<Int
     }
 
     private static boolean poor(Intent intent, Interval time, Quality quality) {
-        return time == null || quality.at(intent, time.from().plus(time.length().dividedBy(2))) < POOR;
+        return time == null || Outlook.Grade.of(quality.at(intent, time.from().plus(time.length().dividedBy(2)))) == Outlook.Grade.POOR;
     }
 
     private static List<Change> changes(Outing planned, Outing then) {

@@ -60,9 +60,8 @@ final class Fitting {
     }
 
     private static int end(Visit visit, Stint stint, int ready) {
-        int start = stint.pinned() ? stint.pin() : Math.floorDiv(ready + Stint.STEP - 1, Stint.STEP) * Stint.STEP;
-        boolean fits = start >= ready && start + stint.minutes() <= visit.to()
-                && (stint.pinned() || start / Stint.STEP < stint.quality().length);
+        int start = stint.firstStart(ready);
+        boolean fits = start >= 0 && start + stint.minutes() <= visit.to();
         return fits ? start + stint.minutes() : NEVER;
     }
 

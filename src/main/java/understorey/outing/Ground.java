@@ -6,36 +6,42 @@ import java.util.List;
 import understorey.kit.Intent;
 import understorey.light.LightAt;
 import understorey.plan.Site;
-import understorey.plan.Trip;
 
 /**
  * The places of a visit and the walks between them.
  *
- * @param spots by index, each once; a null name is the site itself. The first is where the walk begins and ends
+ * @param spots by index; a null name is the site itself. The first is where the walk begins and ends: the car park; where
+ *              none is given, nowhere in particular and no way from anywhere
  */
 record Ground(Site site, Walking walking, List<String> spots, Ways ways) {
 
-    /** What a walk takes that nobody timed and no positions give, minutes. */
+    /** What a walk takes that nobody timed and no positions give, minutes: common practice, no source. */
     static final int UNKNOWN_WALK = 5;
 
-    static Ground of(Trip trip, List<LightAt> light, VisitHours hours, List<Intent> intents) {
+    /**
+     * For some pictures.
+     *
+     * @param light on the darkest floor visited, over the whole date
+     * @param names of the spots visited; null is the site itself
+     */
+    static Ground of(Site site, List<LightAt> light, VisitHours hours, List<String> names) {
         List<String> spots = new ArrayList<>();
-        if (trip.site().parking() != null) {
-            spots.add(trip.site().parking().spot());
-        }
-        for (Intent intent : intents) {
-            if (!spots.contains(intent.shot().spot())) {
-                spots.add(intent.shot().spot());
+        spots.add(site.parking() == null ? null : site.parking().spot());
+        int first = site.parking() == null ? 1 : 0;
+        for (String name : names) {
+            if (!spots.subList(first, spots.size()).contains(name)) {
+                spots.add(name);
             }
         }
-        Walking walking = new Walking(trip.site());
-        return new Ground(trip.site(), walking, spots, new Ways(minutes(walking, spots, false), minutes(walking, spots, true), night(light, hours)));
+        Walking walking = new Walking(site);
+        return new Ground(site, walking, spots, new Ways(minutes(walking, spots, first, false), minutes(walking, spots, first, true),
+                night(light, hours)));
     }
 
-    private static int[][] minutes(Walking walking, List<String> spots, boolean dark) {
+    private static int[][] minutes(Walking walking, List<String> spots, int first, boolean dark) {
         int[][] minutes = new int[spots.size()][spots.size()];
-        for (int a = 0; a < minutes.length; a++) {
-            for (int b = 0; b < minutes.length; b++) {
+        for (int a = first; a < minutes.length; a++) {
+            for (int b = first; b < minutes.length; b++) {
                 Duration known = walking.between(spots.get(a), spots.get(b), dark);
                 minutes[a][b] = known == null ? UNKNOWN_WALK : (int) known.toMinutes();
             }
@@ -44,10 +50,10 @@ record Ground(Site site, Walking walking, List<String> spots, Ways ways) {
     }
 
     private static boolean[] night(List<LightAt> light, VisitHours hours) {
-        SunHeight sun = new SunHeight(light);
+        DayCurve curve = new DayCurve(light);
         boolean[] night = new boolean[(int) Duration.between(hours.start(), hours.start().plusDays(1)).toMinutes()];
         for (int minute = 0; minute < night.length; minute++) {
-            night[minute] = sun.dark(hours.at(minute));
+            night[minute] = curve.dim(hours.at(minute));
         }
         return night;
     }
@@ -58,7 +64,7 @@ record Ground(Site site, Walking walking, List<String> spots, Ways ways) {
     }
 
     int index(Intent intent) {
-        return spots.indexOf(intent.shot().spot());
+        return spots.lastIndexOf(intent.shot().spot());
     }
 
     /** True when the walk's length is a guess. */

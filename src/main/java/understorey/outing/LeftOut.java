@@ -62,6 +62,10 @@ final class LeftOut {
                         .with("other", name(take.stint()));
             }
         }
+        boolean timeEnough = ready + picture.minutes() <= visit.to();
+        if (timeEnough && !picture.pinned() && picture.starts(ready, visit.to()).length == 0) {
+            return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name);
+        }
         return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
     }
 

@@ -146,16 +146,17 @@ final class Legs {
 
     private void walk(int to, String shot) {
         int arrival = visit.ways().arrive(here, to, now);
+        int from = here;
+        here = to;
         if (arrival == now) {
             return;
         }
-        if (ground.guessed(here, to)) {
-            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(here)).with("to", name(to));
+        if (ground.guessed(from, to)) {
+            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(from)).with("to", name(to));
             if (!remarks.contains(reason)) {
                 remarks.add(reason);
             }
         }
-        here = to;
         add(arrival, Leg.What.WALK, shot, null);
     }
 

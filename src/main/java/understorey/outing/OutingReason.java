@@ -8,6 +8,8 @@ public enum OutingReason implements Reason.Kind {
     NO_TIME_LEFT,
     /** The same of one that must be taken. */
     NO_TIME_FOR_MUST,
+    /** The visit has no light for this picture. */
+    VISIT_TOO_DARK,
     /** The walk brings you there after the time the picture is pinned to. */
     PIN_MISSED,
     /** Two pins that nobody can keep both. */
@@ -32,6 +34,8 @@ public enum OutingReason implements Reason.Kind {
     WAIT_WITH_EXTRA,
     /** A wait by day that is long enough for a picture that is not in the plan. */
     WAIT_WITH_ROOM,
+    /** Nobody said where the walk begins. */
+    NO_PARKING,
     /** A walk that nobody timed and no positions give. */
     WALK_ASSUMED,
     BEFORE_OPENING,

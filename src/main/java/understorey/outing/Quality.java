@@ -25,7 +25,7 @@ public interface Quality {
      * @param light over the whole date, at even steps
      */
     static Quality daylight(List<LightAt> light) {
-        SunHeight sun = new SunHeight(light);
+        DayCurve sun = new DayCurve(light);
         return (intent, time) -> intent.shot().light().contains(LightWish.TWILIGHT) || sun.up(time) ? 1 : 0;
     }
 }

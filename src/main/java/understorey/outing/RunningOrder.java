@@ -35,17 +35,28 @@ public final class RunningOrder {
                             List<?> lenses) {
         List<Intent> order = Wishes.inOrder(intents);
         VisitHours hours = VisitHours.of(trip, date, sun);
-        Ground ground = Ground.of(trip, light, hours, order);
+        Ground ground = Ground.of(trip.site(), light, hours, spots(order));
         Visit visit = Wishes.visit(hours, ground, order, quality, inOrder(lenses, intents, order));
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, quality, sun.sunrise());
         List<Reason> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
         remarks.addAll(walked.remarks());
+        if (trip.site().parking() == null && ground.spots().size() > 2) {
+            remarks.add(Reason.of(OutingReason.NO_PARKING));
+        }
         ZonedDateTime turnBack = schedule.takes().isEmpty() ? hours.leave()
                 : hours.at(visit.ways().leaveBy(last(visit, schedule), visit.base(), hours.to()));
         return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.leave()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
+    }
+
+    private static List<String> spots(List<Intent> order) {
+        List<String> spots = new ArrayList<>();
+        for (Intent intent : order) {
+            spots.add(intent.shot().spot());
+        }
+        return spots;
     }
 
     private static List<Object> inOrder(List<?> lenses, List<Intent> intents, List<Intent> order) {

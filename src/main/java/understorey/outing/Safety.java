@@ -25,7 +25,7 @@ import understorey.sky.SunDay;
  * @param lastLight      when the floor grows too dark to see the path without a lamp; null when it does not on that date, or
  *                       is dark all day
  * @param daylightMargin minutes from being back to the last light, negative when one is back after it; null likewise
- * @param walkOut        from the farthest spot visited; null when no picture is taken
+ * @param walkOut        from the farthest spot visited; null when no picture is taken, and where no parking is given
  * @param closing        the first gate to shut on that date; null when none does
  * @param message        for whoever knows where one is; null when nobody is named
  * @param remarks        what does not fit together
@@ -50,8 +50,8 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
      *
      * @param tell     who, and how
      * @param site     the wood
-     * @param position of the place where the walk begins and ends
-     * @param base     its name; null for the site itself
+     * @param position of the car park, else of the site
+     * @param base     the car park's name; null where none is given
      * @param route    spots in the order visited, to look along
      * @param back     when the plan has one back
      * @param backBy   when word is due
@@ -68,38 +68,37 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
      */
     public static Safety of(Trip trip, SunDay sun, List<LightAt> light, Outing outing) {
         ZonedDateTime back = outing.legs().isEmpty() ? outing.leave() : outing.legs().get(outing.legs().size() - 1).to();
-        ZonedDateTime lastLight = LampHours.lastLight(light);
-        String base = base(trip, outing);
+        ZonedDateTime lastLight = new DayCurve(light).lastLight();
+        String base = trip.site().parking() == null ? null : trip.site().parking().spot();
         Message message = trip.contact() == null ? null : message(trip, outing, base, back);
         List<Reason> remarks = message == null || !back.isAfter(message.backBy()) ? List.of()
                 : List.of(Reason.of(OutingReason.BACK_TOO_LATE).with("back", new Figure(back, CLOCK))
                         .with("by", new Figure(message.backBy(), CLOCK)));
         return new Safety(back, outing.leaveLastSpotBy(), outing.lamp(), lastLight,
-                lastLight == null ? null : Duration.between(back, lastLight).toMinutes(), walkOut(trip, light, outing, base),
+                lastLight == null ? null : Duration.between(back, lastLight).toMinutes(), walkOut(trip, sun, light, outing),
                 closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks);
     }
 
-    private static String base(Trip trip, Outing outing) {
-        return trip.site().parking() != null ? trip.site().parking().spot() : outing.legs().isEmpty() ? null
-                : outing.legs().get(outing.legs().size() - 1).spot();
-    }
-
-    private static WalkOut walkOut(Trip trip, List<LightAt> light, Outing outing, String base) {
-        Walking walking = new Walking(trip.site());
-        SunHeight sun = new SunHeight(light);
+    private static WalkOut walkOut(Trip trip, SunDay sun, List<LightAt> light, Outing outing) {
+        if (trip.site().parking() == null) {
+            return null;
+        }
+        VisitHours hours = VisitHours.of(trip, outing.arrive().toLocalDate(), sun);
+        List<String> visited = new ArrayList<>(visited(outing));
+        Ground ground = Ground.of(trip.site(), light, hours, visited);
+        Walking walking = ground.walking();
+        String base = trip.site().parking().spot();
         WalkOut farthest = null;
-        for (String spot : visited(outing)) {
-            Duration byDay = walking.between(spot, base, false);
-            Duration longest = byDay;
-            int day = byDay == null ? Ground.UNKNOWN_WALK : (int) byDay.toMinutes();
-            boolean dark = sun.dark(outing.leave()) || sun.dark(outing.leave().minusMinutes(day));
-            for (Pace pace : byDay == null ? new Pace[0] : Pace.values()) {
-                Duration other = walking.between(spot, base, dark, pace);
-                longest = other.compareTo(longest) > 0 ? other : longest;
+        for (String spot : visited) {
+            int leaveBy = ground.ways().leaveBy(ground.spots().lastIndexOf(spot), 0, hours.to());
+            int minutes = hours.to() - leaveBy;
+            boolean dark = ground.ways().night(leaveBy) || ground.ways().night(hours.to() - 1);
+            long longest = minutes;
+            for (Pace pace : walking.between(spot, base, dark) == null ? new Pace[0] : Pace.values()) {
+                longest = Math.max(longest, walking.between(spot, base, dark, pace).toMinutes());
             }
-            int minutes = dark && byDay != null ? (int) walking.between(spot, base, true).toMinutes() : day;
             if (farthest == null || minutes > farthest.minutes()) {
-                farthest = new WalkOut(spot, minutes, longest == null ? minutes : (int) longest.toMinutes(), dark);
+                farthest = new WalkOut(spot, minutes, (int) longest, dark);
             }
         }
         return farthest;

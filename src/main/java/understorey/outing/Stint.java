@@ -1,5 +1,6 @@
 package understorey.outing;
 
+import java.util.Arrays;
 import java.util.Set;
 
 /**
@@ -12,15 +13,16 @@ import java.util.Set;
  * @param after    pictures that may not come later, themselves and all that they wait for; no circle
  * @param setUp    minutes before it, once on the spot
  * @param lens     two pictures with different numbers have a change of lens between them
- * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day; for
- *                 a pin the one at the pin
+ * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
+ *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
  */
 record Stint(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality) {
 
     /** Minutes between two starts that may be chosen. */
     static final int STEP = 5;
     static final int ANY = -1;
-    private static final int MUST = 3;
+    static final double TOO_DARK = -1;
+    static final int MUST = 3;
 
     /** One must outweighs all light, the light outweighs the mere number of pictures. */
     private static final long A_MUST = 1L << 44;
@@ -39,13 +41,27 @@ record Stint(int spot, int minutes, int priority, int pin, Set<Integer> after, i
         if (pinned()) {
             return pin >= from && pin + minutes <= to ? new int[] {pin} : new int[0];
         }
-        int first = (Math.max(0, from) + STEP - 1) / STEP;
-        int last = Math.min(quality.length - 1, Math.floorDiv(to - minutes, STEP));
-        int[] starts = new int[Math.max(0, last - first + 1)];
-        for (int i = 0; i < starts.length; i++) {
-            starts[i] = (first + i) * STEP;
+        int[] starts = new int[quality.length];
+        int count = 0;
+        for (int step = (Math.max(0, from) + STEP - 1) / STEP; step < quality.length && step * STEP + minutes <= to; step++) {
+            if (quality[step] != TOO_DARK) {
+                starts[count++] = step * STEP;
+            }
         }
-        return starts;
+        return Arrays.copyOf(starts, count);
+    }
+
+    /** The first minute from then on at which it may start; −1 for none. */
+    int firstStart(int ready) {
+        if (pinned()) {
+            return pin >= ready ? pin : ANY;
+        }
+        for (int step = Math.floorDiv(ready + STEP - 1, STEP); step < quality.length; step++) {
+            if (quality[step] != TOO_DARK) {
+                return step * STEP;
+            }
+        }
+        return ANY;
     }
 
     /**

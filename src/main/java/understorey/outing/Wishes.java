@@ -33,6 +33,9 @@ final class Wishes {
             int pin = intent.shot().start() == null ? Stint.ANY : hours.minute(intent.shot().start());
             double[] means = pin == Stint.ANY ? overDay(hours, intent, minutes, quality)
                     : new double[] {mean(hours, intent, pin, minutes, quality)};
+            if (pin == Stint.ANY && intent.priority() < Stint.MUST) {
+                keepOutOfTheDark(means, ground.ways());
+            }
             stints.add(new Stint(ground.index(intent), minutes, intent.priority(), pin, before(intents, i), SET_UP,
                     lenses.isEmpty() ? 0 : lenses.indexOf(lenses.get(i)), means));
         }
@@ -63,6 +66,13 @@ final class Wishes {
             means[i] = rounded((sums[end] - sums[i]) / (end - i));
         }
         return means;
+    }
+
+    /** By lamp and with no light for it nobody waits for a picture that is no must. */
+    private static void keepOutOfTheDark(double[] means, Ways ways) {
+        for (int i = 0; i < means.length; i++) {
+            means[i] = means[i] == 0 && ways.night(i * Stint.STEP) ? Stint.TOO_DARK : means[i];
+        }
     }
 
     private static double rounded(double quality) {

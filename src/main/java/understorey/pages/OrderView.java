@@ -40,7 +40,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                           String actFrom) {
     }
 
-    private static final String[] ORDINALS = {"1st", "2nd", "3rd"};
+    private static final String[] ENDINGS = {"st", "nd", "rd"};
 
     static OrderView of(Brief brief, Sentences sentences) {
         List<String> shooting = new ArrayList<>();
@@ -54,7 +54,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
             taken.add(shooting.contains(name) ? "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.outing().timeOf(name))
-                    : "not taken: no time left");
+                    : "not taken");
             captions.add(Caption.of(brief, intent));
         }
         return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, captions, others(brief),
@@ -70,8 +70,11 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return drawing == null ? null : drawing.says();
     }
 
-    private static String ordinal(int index) {
-        return index < ORDINALS.length ? ORDINALS[index] : index + 1 + "th";
+    /** "1st" for 0, "12th" for 11, "22nd" for 21. */
+    static String ordinal(int index) {
+        int last = index % 10;
+        boolean teens = index % 100 / 10 == 1;
+        return last < ENDINGS.length && !teens ? index + 1 + ENDINGS[last] : index + 1 + "th";
     }
 
     private static List<Step> steps(Brief brief, Sentences sentences) {

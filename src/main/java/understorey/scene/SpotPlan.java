@@ -148,8 +148,9 @@ public final class SpotPlan {
         return says.isEmpty() ? "No walk between spots." : String.join("; ", says) + ".";
     }
 
-    /** To ten metres. */
-    private static String metres(double metres) {
-        return metres >= 1000 ? Math.round(metres / 100) / 10.0 + "\u00a0km" : Math.round(metres / 10) * 10 + "\u00a0m";
+    /** To ten metres, short ways to one, long ones to a hundred. */
+    static String metres(double metres) {
+        return metres < 9.5 ? Math.round(metres) + "\u00a0m" : metres < 995 ? Math.round(metres / 10) * 10 + "\u00a0m"
+                : Math.round(metres / 100) / 10.0 + "\u00a0km";
     }
 }

@@ -12,6 +12,7 @@ import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.outing.Alternative;
 import understorey.outing.Leg;
@@ -103,6 +104,17 @@ class OrderPlannerTest {
                 wishing("drops", LightWish.AFTER_RAIN, "Look for a hoverfly."), LOW);
         assertTrue(brief.alternatives().stream().noneMatch(alternative -> alternative.day() == Alternative.Day.RAIN
                 && alternative.instead().stream().anyMatch(intent -> intent.shot().name().equals("drops"))));
+    }
+
+    @Test
+    void givesItsTimeToWhatALensCanTake() {
+        Shot easy = framed("easy", null, null);
+        Shot tiny = framed("tiny", 0.002, null);
+        Trip trip = Samples.trip(Samples.wood(), MAY_DAY, "06:30", "06:50", List.of(), tiny, easy);
+        Brief brief = Planner.brief(trip);
+        assertEquals(Verdict.CANNOT, brief.shot("tiny").verdict());
+        assertNull(brief.outing().timeOf("tiny"));
+        assertNotNull(brief.outing().timeOf("easy"));
     }
 
     private static Shot framed(String name, Double widthM, String otherwise) {

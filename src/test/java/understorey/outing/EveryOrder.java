@@ -36,7 +36,7 @@ final class EveryOrder {
                 int there = visit.ways().arrive(last < 0 ? visit.base() : visit.stints().get(last).spot(), stint.spot(), now)
                         + stint.setUp() + (last >= 0 && visit.stints().get(last).lens() != stint.lens() ? visit.lensChange() : 0);
                 for (int start = there; start + stint.minutes() <= visit.to(); start++) {
-                    if (stint.pinned() ? start == stint.pin() : start % 5 == 0) {
+                    if (stint.pinned() ? start == stint.pin() : start % 5 == 0 && stint.quality()[start / 5] >= 0) {
                         double quality = stint.quality()[stint.pinned() ? 0 : start / 5];
                         go(taken | 1 << next, next, start + stint.minutes(), mustsDone + (stint.priority() == 3 ? 1 : 0),
                                 valueDone + stint.priority() * Math.round(1000 * quality), prioritiesDone + stint.priority());

@@ -20,6 +20,7 @@ import understorey.Samples;
 import understorey.kit.Intent;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
+import understorey.plan.Canopy;
 import understorey.plan.Contact;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
@@ -126,5 +127,34 @@ class SafetyTest {
             assertEquals(place == Places.POLAR_DAY, safety.lastLight() == null);
             assertNull(safety.closing().afterSunset());
         }
+    }
+
+    /** The park shuts long before dusk, whenever one means to leave. */
+    @Test
+    void walksOutByDayWhereTheCarParkShutsByDay() {
+        assertFalse(plan(trip(gated(null, "19:00"), "16:00", "23:00", null, BANK)).walkOut().dark());
+        assertTrue(plan(trip(gated(null, null), "16:00", "23:00", null, BANK)).walkOut().dark());
+    }
+
+    @Test
+    void countsNoWayOutWhereNobodySaidFromWhere() {
+        Safety safety = plan(trip(wood(), "06:00", "10:00", new Contact("my sister", null), BANK));
+        assertNull(safety.walkOut());
+        assertNull(safety.message().base());
+    }
+
+    /** One darkness for lamp, last light and walk: turning back at the last minute brings one home by the walk-out's minutes. */
+    @Test
+    void isAtOneWithItselfUnderDarkTrees() {
+        Site open = gated(null, null);
+        Site dark = new Site(open.name(), open.slug(), null, open.position(), null, open.zone(), List.of(),
+                new Canopy(Canopy.Trees.EVERGREEN, null, 20.0), open.spots(), open.walks(), null, open.parking(), List.of(), List.of(), null,
+                null, false, List.of(), null);
+        Trip trip = trip(dark, "15:00", "21:40", null, BANK);
+        Safety safety = plan(trip);
+        assertTrue(safety.lastLight().isBefore(safety.leaveLastSpotBy()), "it is dusk under the trees before one turns back");
+        assertTrue(safety.walkOut().dark());
+        assertEquals(safety.walkOut().minutes(), Duration.between(safety.leaveLastSpotBy(), MAY_DAY.atTime(trip.leave()).atZone(Samples.zone())).toMinutes());
+        assertEquals(safety.lastLight(), safety.lamp().from());
     }
 }

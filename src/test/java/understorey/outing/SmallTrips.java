@@ -15,7 +15,7 @@ final class SmallTrips {
         random = new Random(seed);
     }
 
-    /** So many pictures in a visit of so many minutes that begins or ends in the dark, or does not. */
+    /** So many pictures in a visit of so many minutes that begins or ends in the dark, or does not; each fourth picture shuns the dark. */
     Visit visit(int pictures, int minutes, int spots) {
         int from = 300 + random.nextInt(7);
         List<Stint> stints = new ArrayList<>();
@@ -36,6 +36,7 @@ final class SmallTrips {
         boolean flat = random.nextInt(3) == 0;
         for (int t = 0; t < quality.length; t++) {
             quality[t] = flat ? height : Math.max(0, height - Math.abs(t - middle) / (double) width / 2);
+            quality[t] = i % 4 == 3 && quality[t] == 0 ? Stint.TOO_DARK : quality[t];
         }
         int pin = random.nextInt(5) == 0 ? from + random.nextInt(minutes) : Stint.ANY;
         Set<Integer> after = new TreeSet<>();

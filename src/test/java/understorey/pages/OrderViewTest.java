@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
@@ -94,7 +95,13 @@ class OrderViewTest {
     void saysThatAPictureIsNotTaken() {
         Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
                 LocalTime.of(5, 30), List.of()));
-        assertEquals(3, OrderView.of(brief, Sentences.builtIn()).taken().stream().filter("not taken: no time left"::equals).count());
+        assertEquals(3, OrderView.of(brief, Sentences.builtIn()).taken().stream().filter("not taken"::equals).count());
+    }
+
+    @Test
+    void countsAsPeopleDo() {
+        assertEquals(List.of("1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd", "23rd", "101st", "111th"),
+                IntStream.of(0, 1, 2, 3, 10, 11, 12, 20, 21, 22, 100, 110).mapToObj(OrderView::ordinal).toList());
     }
 
     @Test

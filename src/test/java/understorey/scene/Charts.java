@@ -125,7 +125,7 @@ public final class Charts {
         return new Shot(name, Role.EXTRA, new Subject("ramsons", "Ramsons", null, null, false, 4, 6, null, null, 0.2,
                 0.45, 16.0, null, null, Subject.Reflectance.WHITE, null, null, null, null, null), null,
                 Viewpoint.Stance.STANDING, null, null, 24.0, null, facingDeg, List.of(), null, Duration.ofMinutes(4),
-                null, null, null, null, null, null, null);
+                3, null, null, null, null, null, null);
     }
 
     private static Bag bag() {

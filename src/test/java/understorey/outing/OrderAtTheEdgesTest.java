@@ -1,0 +1,78 @@
+package understorey.outing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
+import static understorey.Samples.trip;
+import static understorey.Samples.wood;
+import static understorey.outing.RunningOrderTest.AT_THE_GATE;
+import static understorey.outing.RunningOrderTest.at;
+import static understorey.outing.RunningOrderTest.gated;
+import static understorey.outing.RunningOrderTest.plan;
+import static understorey.outing.RunningOrderTest.told;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.Samples;
+import understorey.plan.Position;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.sky.SunDay;
+
+/** Where the walk begins when nobody parks, and the order by lamp. */
+class OrderAtTheEdgesTest {
+
+    @Test
+    void beginsAndEndsAtAPictureWhereNobodyParks() {
+        Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").at("Bank").shot()));
+        assertEquals("06:00 SET_UP, 06:05 SHOOT", told(outing));
+        assertEquals("Bank", outing.legs().get(0).spot());
+        assertTrue(outing.leaveLastSpotBy().isEqual(outing.leave()));
+        Outing two = plan(trip(wood(), "06:00", "10:00", picture("a").at("Bank").shot(), picture("b").at("Footbridge").shot()));
+        assertEquals("06:00 SET_UP, 06:05 SHOOT, 06:20 WALK Footbridge, 06:26 SET_UP, 06:30 SHOOT", told(two));
+        assertEquals(List.of("NO_PARKING"), Samples.kinds(two.remarks()));
+    }
+
+    /** Whatever stands first in the file does not decide where the walk begins. */
+    @Test
+    void losesNoMustByAnotherPictureBeforeItWhereNobodyParks() {
+        Shot must = picture("a").at("Bank").pinned("06:04").shot();
+        assertEquals(at("06:04"), plan(trip(wood(), "06:00", "07:00", picture("b").at("Gate").shot(), must)).timeOf("a").from().toLocalTime());
+    }
+
+    @Test
+    void keepsPicturesOutOfTheDarkUnlessTheyArePinned() {
+        Outing night = plan(trip(gated(), "00:30", "03:00", picture("a").at("Footbridge").shot(), picture("b").at("Footbridge").pinned("02:00").shot()));
+        assertNull(night.timeOf("a"));
+        assertEquals(at("02:00"), night.timeOf("b").from().toLocalTime());
+        assertEquals(List.of("VISIT_TOO_DARK"), Samples.kinds(night.remarks()));
+        Outing dawn = plan(trip(gated(), "00:30", "07:00", picture("a").at("Footbridge").shot()));
+        assertTrue(dawn.timeOf("a").from().getHour() >= 5 && dawn.remarks().isEmpty());
+    }
+
+    /** At 70° N in December the sun stays down, yet at noon it stands above −6°: light enough for a path. */
+    @Test
+    void seesThePathInTheTwilightOfAPolarNoon() {
+        Site site = wood(Places.POLAR_NIGHT, wood().spots(), wood().walks(), null, AT_THE_GATE);
+        Outing outing = plan(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), Places.POLAR_NIGHT.date());
+        assertEquals(Duration.ofMinutes(9), Duration.between(outing.legs().get(0).from(), outing.legs().get(0).to()));
+        Outing early = plan(trip(site, "06:00", "08:00", picture("a").at("Footbridge").pinned("06:30").shot()), Places.POLAR_NIGHT.date());
+        assertEquals(Duration.ofMinutes(13), Duration.between(early.legs().get(0).from(), early.legs().get(0).to()));
+    }
+
+    /** Where dusk falls after midnight, the date's own dusk comes before its dawn; the day between is no night. */
+    @Test
+    void doesNotTakeTheDuskOfTheNightBeforeForTonights() {
+        Places north = new Places(new Position(59.5, 25), ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 6, 21));
+        SunDay sun = SunDay.of(north.position(), north.date(), north.zone());
+        assertTrue(sun.civilDusk().isBefore(sun.civilDawn()));
+        Site site = wood(north, wood().spots(), wood().walks(), null, AT_THE_GATE);
+        Outing outing = plan(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), north.date());
+        assertEquals(Duration.ofMinutes(9), Duration.between(outing.legs().get(0).from(), outing.legs().get(0).to()));
+    }
+}
