@@ -28,6 +28,19 @@ final class SmallTrips {
         return new Visit(from, from + minutes, random.nextInt(spots), ways(spots, from, minutes), random.nextInt(4), List.copyOf(stints));
     }
 
+    /** The same, in which every picture may be taken at any time, before or after any other: the hardest to order. */
+    static Visit free(Visit visit) {
+        List<Stint> stints = new ArrayList<>();
+        for (Stint stint : visit.stints()) {
+            double[] quality = new double[288];
+            for (int t = 0; t < quality.length; t++) {
+                quality[t] = Math.max(0, stint.quality()[stint.pinned() ? 0 : t]);
+            }
+            stints.add(new Stint(stint.spot(), stint.minutes(), stint.priority(), Stint.ANY, Set.of(), stint.setUp(), stint.lens(), quality));
+        }
+        return visit.with(List.copyOf(stints));
+    }
+
     private Stint stint(int i, int from, int minutes, int spots) {
         double[] quality = new double[288];
         double height = random.nextInt(11) / 10.0;
