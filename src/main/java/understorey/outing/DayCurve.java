@@ -4,16 +4,15 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import understorey.light.LightAt;
+import understorey.sky.SunDay;
 
 /**
  * The sun's height and the light on the floor at any time of a day, on straight lines between rows at even steps; the sun to
- * 0.03° with rows a quarter of an hour apart, for a straight line misses at most an eighth of the step squared times the
- * sun's turn squared. Before the first and after the last row both stay as they are there.
+ * 0.03° up to 45° over or under the horizon with rows a quarter of an hour apart, and coarser only where it passes nearer to
+ * zenith or nadir. Before the first and after the last row both stay as they are there.
  */
 final class DayCurve {
 
-    /** Upper edge on a flat horizon: 34′ of refraction and 16′ of radius. */
-    private static final double RISE_DEG = -50.0 / 60;
     /** 3.4 lux: Seidelmann's table at −6°; the AMS Glossary of Meteorology has 2 to 3.5 lux there. */
     private static final double DIM_EV = 0.45;
 
@@ -35,7 +34,7 @@ final class DayCurve {
     }
 
     boolean up(ZonedDateTime time) {
-        return altitudeDeg(time) >= RISE_DEG;
+        return altitudeDeg(time) >= SunDay.RISE_DEG;
     }
 
     /**

@@ -15,9 +15,6 @@ import understorey.sky.SunDay;
  */
 final class Darkness {
 
-    private static final double RISE_DEG = -50.0 / 60;
-    private static final double CIVIL_DEG = -6;
-
     /** A dark stretch; {@code night} below civil twilight. */
     record Stretch(ZonedDateTime from, ZonedDateTime to, boolean night) {
     }
@@ -38,8 +35,8 @@ final class Darkness {
         for (int i = 1; i < ends.size(); i++) {
             Duration half = Duration.between(ends.get(i - 1), ends.get(i)).dividedBy(2);
             double altitudeDeg = altitudeDeg(light, ends.get(i - 1).plus(half));
-            if (altitudeDeg < RISE_DEG) {
-                dark.add(new Stretch(ends.get(i - 1), ends.get(i), altitudeDeg < CIVIL_DEG));
+            if (altitudeDeg < SunDay.RISE_DEG) {
+                dark.add(new Stretch(ends.get(i - 1), ends.get(i), altitudeDeg < SunDay.CIVIL_DEG));
             }
         }
         return dark;

@@ -41,8 +41,9 @@ public record SunDay(ZonedDateTime sunrise, ZonedDateTime sunset, ZonedDateTime 
         boolean upAllDay, boolean downAllDay) {
 
     /** Centre of the sun when its upper edge touches a flat horizon: 34′ of refraction and 16′ of radius. */
-    static final double RISE_DEG = -50.0 / 60;
-    private static final double CIVIL_DEG = -6;
+    public static final double RISE_DEG = -50.0 / 60;
+    /** The same at the ends of civil twilight. */
+    public static final double CIVIL_DEG = -6;
     private static final double NAUTICAL_DEG = -12;
     private static final double ASTRONOMICAL_DEG = -18;
     private static final double LOW_SUN_TOP_DEG = 6;
