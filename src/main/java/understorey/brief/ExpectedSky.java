@@ -50,6 +50,15 @@ final class ExpectedSky {
         return silent;
     }
 
+    /** Some hour of the forecast tells a wind. */
+    boolean tellsWind() {
+        boolean tells = false;
+        for (ForecastHour hour : trip.forecast()) {
+            tells |= hour.windMs() != null || hour.gustMs() != null;
+        }
+        return tells;
+    }
+
     /** Neither a word nor any hour of a forecast tells the clouds. */
     boolean unknown() {
         boolean unknown = trip.sky() == null;

@@ -31,6 +31,8 @@ final class OrderPlanner {
     private static final double RAIN_OKTA = 8;
     private static final double RAIN_MM = 1;
     private static final int HOURS = 24;
+    /** A windy day has that much over the mean wind and the gusts of the forecast, m/s: common practice, no source. */
+    private static final double MORE_WIND_MS = 4;
 
     private final Trip trip;
     private final LocalDate date;
@@ -93,6 +95,16 @@ final class OrderPlanner {
                 : body + "\n" + camera.lens().name() + "\n" + (camera.attachment() == null ? "" : camera.attachment().name());
     }
 
+    /** Under the sky expected, and where the forecast tells the wind of a day, in that wind. */
+    Quality expected(SkyDays days, ExpectedSky sky) {
+        Quality calm = quality(days, null);
+        return asBlows(calm, sky, outing(calm));
+    }
+
+    private Quality asBlows(Quality calm, ExpectedSky sky, Outing visit) {
+        return sky.tellsWind() ? new WindyQuality(calm, intents, fits, places, sky, visit, 0) : calm;
+    }
+
     Outing outing(Quality quality) {
         return RunningOrder.of(trip, date, sun, darkest, intents, quality, mounted);
     }
@@ -107,10 +119,11 @@ final class OrderPlanner {
         SkyDays dry = new SkyDays(sky, drops);
         SkyDays wet = new SkyDays(sky, Drops.of(date, trip.site().zone(), rain(), null));
         List<Alternative> alternatives = new ArrayList<>();
-        add(Alternative.Day.CLEAR, planned, expected, quality(dry, SkyWord.CLEAR), alternatives);
-        add(Alternative.Day.OVERCAST, planned, expected, quality(dry, SkyWord.OVERCAST), alternatives);
-        add(Alternative.Day.RAIN, planned, expected, quality(wet, SkyWord.OVERCAST), alternatives);
-        add(Alternative.Day.WIND, planned, expected, new WindyQuality(expected, intents, fits, places, sky, planned), alternatives);
+        add(Alternative.Day.CLEAR, planned, expected, asBlows(quality(dry, SkyWord.CLEAR), sky, planned), alternatives);
+        add(Alternative.Day.OVERCAST, planned, expected, asBlows(quality(dry, SkyWord.OVERCAST), sky, planned), alternatives);
+        add(Alternative.Day.RAIN, planned, expected, asBlows(quality(wet, SkyWord.OVERCAST), sky, planned), alternatives);
+        add(Alternative.Day.WIND, planned, expected, new WindyQuality(quality(dry, null), intents, fits, places, sky, planned, MORE_WIND_MS),
+                alternatives);
         return List.copyOf(alternatives);
     }
 

@@ -83,7 +83,7 @@ public final class Planner {
         }
         this.darkest = darkest();
         this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, companionBags, intent -> spots.of(places, intent.shot()));
-        this.quality = order.quality(days, null);
+        this.quality = order.expected(days, sky);
         this.outing = order.outing(quality);
     }
 

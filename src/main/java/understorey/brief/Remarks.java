@@ -178,14 +178,19 @@ final class Remarks {
 
     void outing(Outing outing, Safety safety, Story story) {
         for (Reason remark : outing.remarks()) {
-            if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.NO_PARKING) {
+            if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.WALKS_WITHHELD
+                    || remark.kind() == OutingReason.NO_PARKING) {
                 note(remark);
             } else {
                 warn(remark);
             }
         }
         for (Reason remark : safety.remarks()) {
-            warn(remark);
+            if (remark.kind() == OutingReason.BACK_IN_THE_DARK) {
+                note(remark);
+            } else {
+                warn(remark);
+            }
         }
         for (Reason gap : story.gaps()) {
             note(gap);

@@ -25,8 +25,6 @@ final class WindyQuality implements Quality {
 
     /** The middle of a fresh breeze, Beaufort 5, 8.0 to 10.7 m/s, for a day of which nobody told the wind: common practice, no source. */
     private static final double FRESH_BREEZE_MS = 9.3;
-    /** Over the mean wind and the gusts of the forecast, m/s: common practice, no source. */
-    private static final double MORE_MS = 4;
     /** What smeared stems leave of a picture, so that the best is poor: common practice, no source. */
     private static final double SMEARED = 0.25;
     private static final int ROW_MINUTES = 15;
@@ -37,6 +35,7 @@ final class WindyQuality implements Quality {
     private final Function<Intent, SpotPlanner.Place> places;
     private final ExpectedSky sky;
     private final Outing visit;
+    private final double moreMs;
     private final Map<Integer, Boolean> known = new HashMap<>();
 
     /**
@@ -44,16 +43,18 @@ final class WindyQuality implements Quality {
      *
      * @param calm  of the light, wherever the wind blows
      * @param fits  of each picture; null where no lens takes it
-     * @param visit beyond whose hours nothing is photographed
+     * @param visit  beyond whose hours nothing is photographed
+     * @param moreMs wind over the forecast's, m/s
      */
     WindyQuality(Quality calm, List<Intent> intents, List<LensFit> fits, Function<Intent, SpotPlanner.Place> places, ExpectedSky sky,
-                 Outing visit) {
+                 Outing visit, double moreMs) {
         this.calm = calm;
         this.intents = intents;
         this.fits = fits;
         this.places = places;
         this.sky = sky;
         this.visit = visit;
+        this.moreMs = moreMs;
     }
 
     @Override
@@ -104,15 +105,15 @@ final class WindyQuality implements Quality {
         return false;
     }
 
-    private static Weather windy(Weather expected) {
+    private Weather windy(Weather expected) {
         Double mean = expected.windMs();
         Double gust = expected.gustMs();
-        Double windMs = mean == null && gust == null ? Double.valueOf(FRESH_BREEZE_MS) : more(mean);
+        Double windMs = mean == null && gust == null && moreMs > 0 ? Double.valueOf(FRESH_BREEZE_MS) : more(mean);
         return new Weather(expected.okta(), windMs, more(gust), expected.temperatureC(), expected.dewPointC(), expected.humidity(),
                 expected.rainMm(), expected.rainChance());
     }
 
-    private static Double more(Double windMs) {
-        return windMs == null ? null : Double.valueOf(windMs + MORE_MS);
+    private Double more(Double windMs) {
+        return windMs == null ? null : Double.valueOf(windMs + moreMs);
     }
 }

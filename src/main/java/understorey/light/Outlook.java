@@ -119,9 +119,9 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         double most = 0;
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, before, facingDeg);
-            double gain = Wish.of(wish, then, facingDeg).value() - light.value();
-            if (gain > most) {
-                most = gain;
+            double later = Wish.of(wish, then, facingDeg).value();
+            if (later - light.value() > most && Grade.of(later) != Grade.POOR) {
+                most = later - light.value();
                 spoilt = light;
             }
         }

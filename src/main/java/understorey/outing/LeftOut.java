@@ -55,18 +55,33 @@ final class LeftOut {
         if (picture.pinned() && picture.pin() < ready) {
             return Reason.of(OutingReason.PIN_MISSED).with("shot", name).with("pin", clock(picture.pin())).with("ready", clock(ready));
         }
-        for (Schedule.Take take : schedule.takes()) {
-            boolean pins = picture.pinned() && visit.stints().get(take.stint()).pinned();
-            if (pins && Fitting.allFit(visit.only(List.of(stint))) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
-                return Reason.of(OutingReason.PINS_CLASH).with("shot", name).with("pin", clock(picture.pin()))
-                        .with("other", name(take.stint()));
-            }
+        if (picture.pinned() && !Fitting.allFit(visit.only(List.of(stint)))) {
+            return Reason.of(OutingReason.PIN_TOO_LATE).with("shot", name).with("pin", clock(picture.pin())).with("leave", clock(visit.to()));
+        }
+        String other = picture.pinned() ? clashing(stint, schedule) : null;
+        if (other != null) {
+            return Reason.of(OutingReason.PINS_CLASH).with("shot", name).with("pin", clock(picture.pin())).with("other", other);
         }
         boolean timeEnough = ready + picture.minutes() <= visit.to();
         if (timeEnough && !picture.pinned() && picture.starts(ready, visit.to()).length == 0) {
             return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name);
         }
         return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
+    }
+
+    /** The pinned picture that leaves no time for another, a must before all others; null where none alone does. */
+    private String clashing(int stint, Schedule schedule) {
+        String clashing = null;
+        for (Schedule.Take take : schedule.takes()) {
+            Stint other = visit.stints().get(take.stint());
+            if (other.pinned() && (clashing == null || other.must()) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
+                clashing = name(take.stint());
+                if (other.must()) {
+                    return clashing;
+                }
+            }
+        }
+        return clashing;
     }
 
     /** Nothing is offered for more musts than can be ordered exactly. */

@@ -12,6 +12,8 @@ public enum OutingReason implements Reason.Kind {
     VISIT_TOO_DARK,
     /** The walk brings you there after the time the picture is pinned to. */
     PIN_MISSED,
+    /** The visit ends before a pinned picture is done. */
+    PIN_TOO_LATE,
     /** Two pins that nobody can keep both. */
     PINS_CLASH,
     /** Every must would fit if one arrived earlier. */
@@ -36,6 +38,8 @@ public enum OutingReason implements Reason.Kind {
     WAIT_WITH_ROOM,
     /** Nobody said where the walk begins. */
     NO_PARKING,
+    /** Where the spots are is withheld, and with it how long the walks take. */
+    WALKS_WITHHELD,
     /** A walk that nobody timed and no positions give. */
     WALK_ASSUMED,
     BEFORE_OPENING,
@@ -43,6 +47,10 @@ public enum OutingReason implements Reason.Kind {
     CAR_PARK_CLOSES,
     /** Whoever waits for word would wait in vain. */
     BACK_TOO_LATE,
+    /** The same for who stays as long as the visit allows. */
+    STAY_TOO_LATE,
+    /** Home after the light. */
+    BACK_IN_THE_DARK,
     /** A role that no picture plays. */
     ROLE_MISSING,
     HEIGHTS_ALIKE,

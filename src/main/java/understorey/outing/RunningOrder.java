@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
 import understorey.light.LightAt;
+import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
 import understorey.sky.SunDay;
@@ -36,18 +37,19 @@ public final class RunningOrder {
         List<Intent> order = Wishes.inOrder(intents);
         VisitHours hours = VisitHours.of(trip, date, sun);
         Ground ground = Ground.of(trip.site(), light, hours, spots(order));
-        Visit visit = Wishes.visit(hours, ground, order, quality, inOrder(lenses, intents, order));
+        Visit visit = Wishes.visit(hours, ground, new DayCurve(light), order, quality, inOrder(lenses, intents, order));
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, quality, sun.sunrise());
         List<Reason> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
-        remarks.addAll(walked.remarks());
+        boolean withheld = trip.precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
+        remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
         if (trip.site().parking() == null && ground.spots().size() > 2) {
             remarks.add(Reason.of(OutingReason.NO_PARKING));
         }
         ZonedDateTime turnBack = schedule.takes().isEmpty() ? hours.leave()
                 : hours.at(visit.ways().leaveBy(last(visit, schedule), visit.base(), hours.to()));
-        return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.leave()), walked.legs(),
+        return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
     }
 

@@ -1,6 +1,7 @@
 package understorey.outing;
 
 import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.MINUTES;
 
 import java.time.Duration;
 import java.time.LocalTime;
@@ -71,12 +72,26 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
         ZonedDateTime lastLight = new DayCurve(light).lastLight();
         String base = trip.site().parking() == null ? null : trip.site().parking().spot();
         Message message = trip.contact() == null ? null : message(trip, outing, base, back);
-        List<Reason> remarks = message == null || !back.isAfter(message.backBy()) ? List.of()
-                : List.of(Reason.of(OutingReason.BACK_TOO_LATE).with("back", new Figure(back, CLOCK))
-                        .with("by", new Figure(message.backBy(), CLOCK)));
+        Long margin = lastLight == null ? null : Duration.between(back, lastLight).toMinutes();
+        ZonedDateTime end = VisitHours.of(trip, outing.arrive().toLocalDate(), sun).end();
         return new Safety(back, outing.leaveLastSpotBy(), outing.lamp(), lastLight,
-                lastLight == null ? null : Duration.between(back, lastLight).toMinutes(), walkOut(trip, sun, light, outing),
-                closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks);
+                margin, walkOut(trip, sun, light, outing),
+                closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks(message, back, end, margin));
+    }
+
+    private static List<Reason> remarks(Message message, ZonedDateTime back, ZonedDateTime end, Long margin) {
+        List<Reason> remarks = new ArrayList<>();
+        if (margin != null && margin < 0) {
+            remarks.add(Reason.of(OutingReason.BACK_IN_THE_DARK).with("minutes", -margin, MINUTES));
+        }
+        if (message != null && back.isAfter(message.backBy())) {
+            remarks.add(Reason.of(OutingReason.BACK_TOO_LATE).with("back", new Figure(back, CLOCK))
+                    .with("by", new Figure(message.backBy(), CLOCK)));
+        } else if (message != null && end.isAfter(message.backBy())) {
+            remarks.add(Reason.of(OutingReason.STAY_TOO_LATE).with("end", new Figure(end, CLOCK))
+                    .with("by", new Figure(message.backBy(), CLOCK)));
+        }
+        return List.copyOf(remarks);
     }
 
     private static WalkOut walkOut(Trip trip, SunDay sun, List<LightAt> light, Outing outing) {
@@ -129,7 +144,10 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
     private static Message message(Trip trip, Outing outing, String base, ZonedDateTime back) {
         Contact contact = trip.contact();
         ZonedDateTime backBy = contact.backBy() == null ? outing.leave()
-                : outing.leave().toLocalDate().atTime(contact.backBy()).atZone(outing.leave().getZone());
+                : outing.arrive().toLocalDate().atTime(contact.backBy()).atZone(outing.arrive().getZone());
+        if (backBy.isBefore(outing.arrive())) {
+            backBy = outing.arrive().toLocalDate().plusDays(1).atTime(contact.backBy()).atZone(outing.arrive().getZone());
+        }
         List<String> route = new ArrayList<>();
         for (String spot : visited(outing)) {
             if (spot != null) {

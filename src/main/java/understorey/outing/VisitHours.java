@@ -61,6 +61,11 @@ record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave
         return Math.min(closes, minute(leave));
     }
 
+    /** The same as a time: the author's own where no gate shuts before. */
+    ZonedDateTime end() {
+        return closes < minute(leave) && at(closes).isAfter(arrive) ? at(closes) : leave;
+    }
+
     int minute(ZonedDateTime time) {
         return minutes(start, time);
     }

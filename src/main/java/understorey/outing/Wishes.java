@@ -1,5 +1,6 @@
 package understorey.outing;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,6 +17,10 @@ final class Wishes {
     /** Light is judged to a twentieth: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
 
+    /** No light for the picture, but some to work by; far less than the finest step of quality. */
+    private static final double SUN_IS_UP = 0.002;
+    private static final double SEEN_WITHOUT_LAMP = 0.001;
+
     private Wishes() {
     }
 
@@ -25,7 +30,7 @@ final class Wishes {
      * @param intents in the author's order
      * @param lenses by picture, what is changed between two that are not equal; empty when nobody knows
      */
-    static Visit visit(VisitHours hours, Ground ground, List<Intent> intents, Quality quality, List<?> lenses) {
+    static Visit visit(VisitHours hours, Ground ground, DayCurve curve, List<Intent> intents, Quality quality, List<?> lenses) {
         List<Stint> stints = new ArrayList<>();
         for (int i = 0; i < intents.size(); i++) {
             Intent intent = intents.get(i);
@@ -33,8 +38,8 @@ final class Wishes {
             int pin = intent.shot().start() == null ? Stint.ANY : hours.minute(intent.shot().start());
             double[] means = pin == Stint.ANY ? overDay(hours, intent, minutes, quality)
                     : new double[] {mean(hours, intent, pin, minutes, quality)};
-            if (pin == Stint.ANY && intent.priority() < Stint.MUST) {
-                keepOutOfTheDark(means, ground.ways());
+            if (pin == Stint.ANY) {
+                preferDaylight(means, hours, curve, intent.priority() == Stint.MUST);
             }
             stints.add(new Stint(ground.index(intent), minutes, intent.priority(), pin, before(intents, i), SET_UP,
                     lenses.isEmpty() ? 0 : lenses.indexOf(lenses.get(i)), means));
@@ -68,10 +73,13 @@ final class Wishes {
         return means;
     }
 
-    /** By lamp and with no light for it nobody waits for a picture that is no must. */
-    private static void keepOutOfTheDark(double[] means, Ways ways) {
+    /** Where no hour has the light wished for: by day before dusk, before dark; by lamp nobody waits but for a must. */
+    private static void preferDaylight(double[] means, VisitHours hours, DayCurve curve, boolean must) {
         for (int i = 0; i < means.length; i++) {
-            means[i] = means[i] == 0 && ways.night(i * Stint.STEP) ? Stint.TOO_DARK : means[i];
+            if (means[i] == 0) {
+                ZonedDateTime time = hours.at(i * Stint.STEP);
+                means[i] = curve.up(time) ? SUN_IS_UP : !curve.dim(time) ? SEEN_WITHOUT_LAMP : must ? 0 : Stint.TOO_DARK;
+            }
         }
     }
 

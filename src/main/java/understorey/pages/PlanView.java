@@ -10,10 +10,12 @@ import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
 import understorey.kit.Verdict;
+import understorey.packing.Caution;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Share;
 import understorey.plan.Trip;
+import understorey.reason.Reason;
 
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
@@ -159,6 +161,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
                 : kit.weight() + ": " + String.join(", ", carried)));
         List<String> spoilers = new ArrayList<>();
+        for (Reason caution : brief.cautions()) {
+            if (caution.kind() == Caution.GUSTS_TOO_STRONG || caution.kind() == Caution.GUSTS_BREAK_BRANCHES) {
+                spoilers.add(sentences.of(caution));
+            }
+        }
         for (Remark finding : findings) {
             if (finding.warning()) {
                 spoilers.add(finding.text());

@@ -20,12 +20,15 @@ import understorey.plan.Site;
 final class Cover {
 
     private static final String UNNAMED = "A wood";
+    /** Two numbers side by side with two decimals or more, as people write a latitude and a longitude. */
+    private static final String POSITION = "[-−+]?\\d{1,2}[.,]\\d{2,}\\s*°?\\s*[NS]?\\s*[,;/ ]\\s*[-−+]?\\d{1,3}[.,]\\d{2,}(?:\\s*°?\\s*[EW])?";
     private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]{1,5}";
 
     private final String siteName;
     private final Map<String, String> spots = new LinkedHashMap<>();
     private final List<String> replacements = new ArrayList<>();
     private final Pattern secrets;
+    private final Pattern positions = Pattern.compile(POSITION);
 
     private Cover(Site site) {
         boolean named = site.publicName() != null && !site.publicName().isBlank();
@@ -87,12 +90,12 @@ final class Cover {
         return name == null ? null : spots.getOrDefault(name, text(name));
     }
 
-    /** The text with every covered name replaced; null for null. */
+    /** The text with every covered name replaced and every position left out; null for null. */
     String text(String text) {
         if (text == null) {
             return null;
         }
-        Matcher found = secrets.matcher(text);
+        Matcher found = secrets.matcher(positions.matcher(text).replaceAll("(position withheld)"));
         return found.replaceAll(match -> {
             int group = 1;
             while (match.group(group) == null) {

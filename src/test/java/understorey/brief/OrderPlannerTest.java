@@ -141,9 +141,18 @@ class OrderPlannerTest {
 
     @Test
     void saysWhatElseToDoIfTheStemsNeverStand() {
-        Brief brief = brief(SkyWord.OVERCAST, List.of(Samples.hour(MAY_DAY, "05:00", 22.0, 30.0, 8.0), Samples.hour(MAY_DAY, "14:00", 22.0, 30.0, 8.0)),
+        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 16.0, 22.0, 8.0), Samples.hour(MAY_DAY, "14:00", 16.0, 22.0, 8.0)),
                 framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
         assertEquals(List.of("head"), windy(brief).instead().stream().map(intent -> intent.shot().name()).toList());
+    }
+
+    @Test
+    void takesTheHeadOnceTheWindOfTheForecastHasDropped() {
+        List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 12.0, 18.0, 8.0), Samples.hour(MAY_DAY, "09:00", 12.0, 18.0, 8.0),
+                Samples.hour(MAY_DAY, "10:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0));
+        Brief brief = brief(null, dropping, framed("head", 0.1, null), framed("floor", null, null));
+        assertTrue(brief.outing().timeOf("head").from().toLocalTime().isAfter(LocalTime.of(9, 0)), brief.outing().legs().toString());
+        assertTrue(brief.outing().timeOf("floor").from().toLocalTime().isBefore(LocalTime.of(7, 0)));
     }
 
     @Test

@@ -34,6 +34,7 @@ class CheckCommandTest {
         assertEquals(new Run(0, "", """
                 a-weekend-for-the-anemones: note: 38 days are open (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best of them, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no word on the sky: light and settings are given for clear, broken and overcast.
+                a-weekend-for-the-anemones: note: You are back 10 min after the last light: go by lamp, on a path you know.
                 a-weekend-for-the-anemones: note: No picture plays the part “detail” in the story.
                 a-weekend-for-the-anemones: note: 3 pictures are landscape and none is portrait.
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.

@@ -6,7 +6,9 @@ import static understorey.Samples.picture;
 import static understorey.Samples.trip;
 import static understorey.Samples.wood;
 
+import java.time.Duration;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
@@ -62,5 +64,29 @@ class LeftOutTest {
         Outing far = plan(trip(gated(), "06:00", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
                 must(picture("b").at("Bank").pinned("07:04"))));
         assertEquals(List.of("PINS_CLASH", "NO_ROOM"), Samples.kinds(far.remarks()));
+    }
+
+    @Test
+    void saysThatAPinIsNotDoneInTime() {
+        Outing outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("09:40").shot()));
+        assertEquals(List.of("PIN_TOO_LATE"), Samples.kinds(outing.remarks()));
+    }
+
+    /** Both pins stand against the third; the must is what it gives way to. */
+    @Test
+    void blamesTheMustAndNotThePictureBesideIt() {
+        Outing outing = plan(trip(gated(), "06:00", "10:00", picture("nice").at("Bank").pinned("07:00").minutes(10).shot(),
+                must(picture("must").at("Bank").pinned("07:13").minutes(10)), picture("out").at("Bank").pinned("07:05").minutes(10).shot()));
+        assertEquals("must", outing.remarks().get(0).figures().get("other").value());
+    }
+
+    /** It wishes for nothing that the visit has, and is a must: by day all the same. */
+    @Test
+    void takesAMustByDayWhereNoHourHasItsLight() {
+        Trip trip = trip(gated(), "03:00", "10:00", must(picture("a").at("Footbridge")));
+        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        Outing outing = RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()),
+                (intent, time) -> 0, List.of());
+        assertEquals(Duration.ZERO, Duration.between(sun.sunrise(), outing.timeOf("a").from()).truncatedTo(ChronoUnit.HOURS));
     }
 }

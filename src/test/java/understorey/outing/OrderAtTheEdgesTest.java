@@ -20,8 +20,10 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
 import understorey.plan.Position;
+import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Site;
+import understorey.plan.Trip;
 import understorey.sky.SunDay;
 
 /** Where the walk begins when nobody parks, and the order by lamp. */
@@ -74,5 +76,14 @@ class OrderAtTheEdgesTest {
         Site site = wood(north, wood().spots(), wood().walks(), null, AT_THE_GATE);
         Outing outing = plan(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), north.date());
         assertEquals(Duration.ofMinutes(9), Duration.between(outing.legs().get(0).from(), outing.legs().get(0).to()));
+    }
+
+    @Test
+    void saysThatWalksAreWithheldWherePositionsAre() {
+        Trip open = trip(wood(wood().spots(), List.of(), null, AT_THE_GATE), "06:00", "10:00", picture("a").at("Bank").shot());
+        assertEquals(List.of("WALK_ASSUMED", "WALK_ASSUMED"), Samples.kinds(plan(open).remarks()));
+        Trip hidden = new Trip(open.title(), open.slug(), null, open.site(), open.when(), open.arrive(), open.leave(), open.gear(), List.of(), null,
+                null, List.of(), null, open.shots(), new Share(Share.Audience.PUBLIC, Share.Precision.HIDDEN));
+        assertEquals(List.of("WALKS_WITHHELD"), Samples.kinds(plan(hidden).remarks()));
     }
 }

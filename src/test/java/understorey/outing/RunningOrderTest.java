@@ -264,7 +264,7 @@ class RunningOrderTest {
             end = leg.to();
         }
         assertFalse(end.isAfter(outing.leave()));
-        Set<String> reasons = Set.of("NO_TIME_LEFT", "PIN_MISSED", "PINS_CLASH", "VISIT_TOO_DARK");
+        Set<String> reasons = Set.of("NO_TIME_LEFT", "PIN_MISSED", "PINS_CLASH", "PIN_TOO_LATE", "VISIT_TOO_DARK");
         long missed = Samples.kinds(outing.remarks()).stream().filter(reasons::contains).count();
         assertEquals(pictures.size(), taken.size() + missed);
     }

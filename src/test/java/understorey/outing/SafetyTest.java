@@ -157,4 +157,18 @@ class SafetyTest {
         assertEquals(safety.walkOut().minutes(), Duration.between(safety.leaveLastSpotBy(), MAY_DAY.atTime(trip.leave()).atZone(Samples.zone())).toMinutes());
         assertEquals(safety.lastLight(), safety.lamp().from());
     }
+
+    @Test
+    void warnsWhoeverMayStayLongerThanTheWordGiven() {
+        Safety safety = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("09:00")), BANK));
+        assertEquals(List.of("STAY_TOO_LATE"), Samples.kinds(safety.remarks()));
+        assertTrue(plan(trip(gated(null, "09:00"), "06:00", "10:00", new Contact("my sister", at("09:00")), BANK)).remarks().isEmpty());
+    }
+
+    @Test
+    void takesAWordDueAfterMidnightForTheNextDay() {
+        Safety safety = plan(trip(gated(null, null), "18:00", "22:00", new Contact("my sister", at("00:30")), BANK));
+        assertTrue(safety.remarks().isEmpty(), safety.remarks().toString());
+        assertEquals(MAY_DAY.plusDays(1), safety.message().backBy().toLocalDate());
+    }
 }

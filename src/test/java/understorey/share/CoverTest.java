@@ -34,8 +34,12 @@ class CoverTest {
         "the gates, a floodgate  | the gates, a floodgate",
         "Bei der Brücke, BRÜCKE  | Bei der Spot 3, Spot 3",
         "Devil’s step            | Spot 4",
+        "at 51.24, -2.345 on top | at (position withheld) on top",
+        "(51.2401° N, 2.3450° W) | ((position withheld))",
+        "51,2401; 2,3450         | (position withheld)",
+        "5.5 or 12.5 m, in 2027  | 5.5 or 12.5 m, in 2027",
         "costs $1 at (the) gate  | costs $1 at (the) Spot 1"})
-    void replacesWholeNamesHoweverTheyAreWritten(String text, String covered) {
+    void replacesWholeNamesAndPositionsHoweverTheyAreWritten(String text, String covered) {
         assertEquals(covered, cover("Fern Gill", "the glen", "Gate", "Upper gate", "Brücke", "Devil's step").text(text));
     }
 
