@@ -41,7 +41,7 @@ final class LightQuality implements Quality {
     private final SkyDays days;
     private final SkyWord word;
     private final ZonedDateTime start;
-    private final Map<Intent, double[]> known = new IdentityHashMap<>();
+    private final Map<Intent, Moment[]> known = new IdentityHashMap<>();
 
     /**
      * Under a sky.
@@ -67,24 +67,13 @@ final class LightQuality implements Quality {
         if (intent.shot().light().isEmpty()) {
             return daylight.at(intent, time);
         }
-        double[] qualities = known.get(intent);
-        if (qualities == null) {
-            qualities = overDay(intent);
-            known.put(intent, qualities);
+        Moment[] moments = known.get(intent);
+        if (moments == null) {
+            moments = moments(intent);
+            known.put(intent, moments);
         }
-        int step = step(time);
-        return step < 0 || step >= STEPS ? 0 : qualities[step];
-    }
-
-    /** By step of the day; nothing where it is too dark for any wish. */
-    private double[] overDay(Intent intent) {
-        double[] qualities = new double[STEPS];
-        Moment[] moments = moments(intent);
-        for (int step = 0; step < STEPS; step++) {
-            qualities[step] = moments[step] == null ? 0
-                    : Outlook.quality(intent.shot().light(), moments[step], intent.shot().facingDeg());
-        }
-        return qualities;
+        Moment moment = at(moments, time);
+        return moment == null ? 0 : Outlook.quality(intent.shot().light(), moment, intent.shot().facingDeg());
     }
 
     /** By step of the day; null where it is too dark for any wish. */

@@ -97,12 +97,15 @@ final class OrderPlanner {
 
     /** Under the sky expected, and where the forecast tells the wind of a day, in that wind. */
     Quality expected(SkyDays days, ExpectedSky sky) {
-        Quality calm = quality(days, null);
-        return asBlows(calm, sky, outing(calm));
+        return inWind(quality(days, null), sky.tellsWind() ? smear(sky, 0) : null);
     }
 
-    private Quality asBlows(Quality calm, ExpectedSky sky, Outing visit) {
-        return sky.tellsWind() ? new WindyQuality(calm, intents, fits, places, sky, visit, 0) : calm;
+    private static Quality inWind(Quality calm, StemSmear smear) {
+        return smear == null ? calm : new WindyQuality(calm, smear);
+    }
+
+    private StemSmear smear(ExpectedSky sky, double moreMs) {
+        return new StemSmear(intents, fits, places, sky, RunningOrder.hours(trip, date, sun), moreMs);
     }
 
     Outing outing(Quality quality) {
@@ -119,11 +122,11 @@ final class OrderPlanner {
         SkyDays dry = new SkyDays(sky, drops);
         SkyDays wet = new SkyDays(sky, Drops.of(date, trip.site().zone(), rain(), null));
         List<Alternative> alternatives = new ArrayList<>();
-        add(Alternative.Day.CLEAR, planned, expected, asBlows(quality(dry, SkyWord.CLEAR), sky, planned), alternatives);
-        add(Alternative.Day.OVERCAST, planned, expected, asBlows(quality(dry, SkyWord.OVERCAST), sky, planned), alternatives);
-        add(Alternative.Day.RAIN, planned, expected, asBlows(quality(wet, SkyWord.OVERCAST), sky, planned), alternatives);
-        add(Alternative.Day.WIND, planned, expected, new WindyQuality(quality(dry, null), intents, fits, places, sky, planned, MORE_WIND_MS),
-                alternatives);
+        StemSmear told = sky.tellsWind() ? smear(sky, 0) : null;
+        add(Alternative.Day.CLEAR, planned, expected, inWind(quality(dry, SkyWord.CLEAR), told), alternatives);
+        add(Alternative.Day.OVERCAST, planned, expected, inWind(quality(dry, SkyWord.OVERCAST), told), alternatives);
+        add(Alternative.Day.RAIN, planned, expected, inWind(quality(wet, SkyWord.OVERCAST), told), alternatives);
+        add(Alternative.Day.WIND, planned, expected, inWind(quality(dry, null), smear(sky, MORE_WIND_MS)), alternatives);
         return List.copyOf(alternatives);
     }
 

@@ -13,7 +13,7 @@ import understorey.reason.Reason;
 final class LeftOut {
 
     /** Nobody arrives earlier or leaves later by more than that for one picture: common practice, no source. */
-    private static final int MOST_CHANGE = 180;
+    static final int MOST_CHANGE = 180;
     /** A picture takes at least that long: common practice, no source. */
     private static final int SHORTEST = 5;
 

@@ -9,6 +9,7 @@ import understorey.light.LightAt;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /**
@@ -51,6 +52,12 @@ public final class RunningOrder {
                 : hours.at(visit.ways().leaveBy(last(visit, schedule), visit.base(), hours.to()));
         return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
+    }
+
+    /** From arriving to leaving. */
+    public static Interval hours(Trip trip, LocalDate date, SunDay sun) {
+        VisitHours hours = VisitHours.of(trip, date, sun);
+        return new Interval(hours.arrive(), hours.leave());
     }
 
     private static List<String> spots(List<Intent> order) {

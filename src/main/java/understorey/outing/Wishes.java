@@ -31,6 +31,7 @@ final class Wishes {
      * @param lenses by picture, what is changed between two that are not equal; empty when nobody knows
      */
     static Visit visit(VisitHours hours, Ground ground, DayCurve curve, List<Intent> intents, Quality quality, List<?> lenses) {
+        double[] daylight = daylight(hours, curve);
         List<Stint> stints = new ArrayList<>();
         for (int i = 0; i < intents.size(); i++) {
             Intent intent = intents.get(i);
@@ -39,7 +40,7 @@ final class Wishes {
             double[] means = pin == Stint.ANY ? overDay(hours, intent, minutes, quality)
                     : new double[] {mean(hours, intent, pin, minutes, quality)};
             if (pin == Stint.ANY) {
-                preferDaylight(means, hours, curve, intent.priority() == Stint.MUST);
+                preferDaylight(means, daylight, intent.priority() == Stint.MUST);
             }
             stints.add(new Stint(ground.index(intent), minutes, intent.priority(), pin, before(intents, i), SET_UP,
                     lenses.isEmpty() ? 0 : lenses.indexOf(lenses.get(i)), means));
@@ -57,13 +58,15 @@ final class Wishes {
         return rounded(sum / times);
     }
 
-    /** The mean from every step of the day on. */
+    /** The mean from every step of the day on; 0 for steps so far from the visit that nothing moves it there. */
     private static double[] overDay(VisitHours hours, Intent intent, int minutes, Quality quality) {
         int steps = (minutes + Stint.STEP - 1) / Stint.STEP;
-        int latest = Math.max(hours.to(), hours.closes());
-        double[] sums = new double[latest / Stint.STEP + 2];
+        double[] sums = new double[steps(hours) + 1];
+        int first = (hours.from() - LeftOut.MOST_CHANGE) / Stint.STEP;
+        int last = (hours.to() + LeftOut.MOST_CHANGE) / Stint.STEP;
         for (int i = 1; i < sums.length; i++) {
-            sums[i] = sums[i - 1] + quality.at(intent, hours.at((i - 1) * Stint.STEP));
+            boolean near = i > first && i <= last;
+            sums[i] = sums[i - 1] + (near ? quality.at(intent, hours.at((i - 1) * Stint.STEP)) : 0);
         }
         double[] means = new double[sums.length - 1];
         for (int i = 0; i < means.length; i++) {
@@ -73,14 +76,27 @@ final class Wishes {
         return means;
     }
 
+    /** By step of the visit's day what an hour is worth that has no light for a picture. */
+    private static double[] daylight(VisitHours hours, DayCurve curve) {
+        double[] daylight = new double[steps(hours)];
+        for (int i = 0; i < daylight.length; i++) {
+            ZonedDateTime time = hours.at(i * Stint.STEP);
+            daylight[i] = curve.up(time) ? SUN_IS_UP : curve.dim(time) ? 0 : SEEN_WITHOUT_LAMP;
+        }
+        return daylight;
+    }
+
     /** Where no hour has the light wished for: by day before dusk, before dark; by lamp nobody waits but for a must. */
-    private static void preferDaylight(double[] means, VisitHours hours, DayCurve curve, boolean must) {
+    private static void preferDaylight(double[] means, double[] daylight, boolean must) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {
-                ZonedDateTime time = hours.at(i * Stint.STEP);
-                means[i] = curve.up(time) ? SUN_IS_UP : !curve.dim(time) ? SEEN_WITHOUT_LAMP : must ? 0 : Stint.TOO_DARK;
+                means[i] = daylight[i] == 0 && !must ? Stint.TOO_DARK : daylight[i];
             }
         }
+    }
+
+    private static int steps(VisitHours hours) {
+        return Math.max(hours.to(), hours.closes()) / Stint.STEP + 1;
     }
 
     private static double rounded(double quality) {
