@@ -19,16 +19,20 @@ public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full
     private static final int FULL_SHEET = 5;
 
     static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, boolean night) {
-        List<ShotView> left = new ArrayList<>(plan.shots());
         List<ShotView> shots = new ArrayList<>();
+        boolean[] taken = new boolean[plan.shots().size()];
         for (Leg leg : brief.outing().legs()) {
             if (leg.what() == Leg.What.SHOOT) {
-                ShotView shot = plan.shots().get(brief.shot(leg.shot()).number() - 1);
-                shots.add(shot);
-                left.remove(shot);
+                int shot = brief.shot(leg.shot()).number() - 1;
+                shots.add(plan.shots().get(shot));
+                taken[shot] = true;
             }
         }
-        shots.addAll(left);
+        for (int shot = 0; shot < taken.length; shot++) {
+            if (!taken[shot]) {
+                shots.add(plan.shots().get(shot));
+            }
+        }
         return new SheetPage(css, night, plan.shots().size() <= FULL_SHEET, plan, List.copyOf(shots));
     }
 }
