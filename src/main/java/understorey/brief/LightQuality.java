@@ -67,18 +67,18 @@ final class LightQuality implements Quality {
         if (intent.shot().light().isEmpty()) {
             return daylight.at(intent, time);
         }
-        Moment[] moments = known.get(intent);
-        if (moments == null) {
-            moments = moments(intent);
-            known.put(intent, moments);
-        }
-        Moment moment = at(moments, time);
+        Moment moment = at(moments(intent), time);
         return moment == null ? 0 : Outlook.quality(intent.shot().light(), moment, intent.shot().facingDeg());
     }
 
     /** By step of the day; null where it is too dark for any wish. */
     private Moment[] moments(Intent intent) {
-        Moment[] moments = new Moment[STEPS];
+        Moment[] moments = known.get(intent);
+        if (moments != null) {
+            return moments;
+        }
+        moments = new Moment[STEPS];
+        known.put(intent, moments);
         if (word == null && days.silentOn(start)) {
             put(days.moments(ExpectedSky.MIDDLE, places.apply(intent)), moments);
         }
