@@ -7,16 +7,13 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A good order of more than twelve pictures, not always the best. For a given sequence the pictures to leave out and the
- * starts are found exactly. Sequences tried: the author's own; the twelve weightiest pictures in their best order with
+ * A good order of more than twelve pictures, for {@link BestOrder} to start from. For a given sequence the pictures to leave out
+ * and the starts are found exactly. Sequences tried: the author's own; the twelve weightiest pictures in their best order with
  * the rest put in one by one where they do best; and from either whatever moving one picture to another place or changing two
- * about improves, in up to four rounds through all pictures. So the plan is never worse than the author's own order. A picture
- * more can cost a little here, which it never does in {@link BestOrder}: it did in 39 of 1,200 made-up visits of 60 to 360 minutes
- * and 12 to 18 pictures, 6 % of the light at most and never a must.
+ * about improves, in up to four rounds through all pictures. So the plan is never worse than the author's own order.
  */
 final class LongOrder {
 
-    private static final long NEVER = -1;
     /** Moves gain little after that many rounds through all pictures. */
     private static final int MOST_ROUNDS = 4;
 
@@ -139,7 +136,7 @@ final class LongOrder {
 
     /** The best that a sequence allows, by leaving pictures out and choosing the starts. */
     static Schedule inOrder(Joins joins, List<Integer> sequence) {
-        long[][] sums = new long[sequence.size()][];
+        Sums[] sums = new Sums[sequence.size()];
         long worth = 0;
         int back = joins.visit.from();
         int end = -1;
@@ -147,12 +144,13 @@ final class LongOrder {
             int picture = sequence.get(p);
             sums[p] = sums(joins, sequence, sums, p);
             int by = joins.last[picture];
-            if (by < 0 || sums[p][by] == NEVER || sums[p][by] < worth) {
+            long sum = by < 0 || sums[p] == null ? Sums.NEVER : sums[p].at(by);
+            if (sum == Sums.NEVER || sum < worth) {
                 continue;
             }
-            int home = joins.visit.back(picture, joins.starts[picture][BestOrder.reached(sums[p], by)]);
-            if (sums[p][by] > worth || home < back) {
-                worth = sums[p][by];
+            int home = joins.visit.back(picture, joins.starts[picture][sums[p].reached(by)]);
+            if (sum > worth || home < back) {
+                worth = sum;
                 back = home;
                 end = p;
             }
@@ -160,26 +158,27 @@ final class LongOrder {
         return new Schedule(traced(joins, sequence, sums, end), worth, back);
     }
 
-    private static long[] sums(Joins joins, List<Integer> sequence, long[][] before, int place) {
+    private static Sums sums(Joins joins, List<Integer> sequence, Sums[] before, int place) {
         int picture = sequence.get(place);
         long[] sums = new long[joins.starts[picture].length];
-        Arrays.fill(sums, 0, Math.min(sums.length, joins.first[picture]), NEVER);
+        Arrays.fill(sums, 0, Math.min(sums.length, joins.first[picture]), Sums.NEVER);
         for (int p = 0; p < place; p++) {
-            BestOrder.raise(sums, before[p], joins.joining(sequence.get(p), picture));
+            if (before[p] != null) {
+                before[p].raise(sums, joins.joining(sequence.get(p), picture));
+            }
         }
-        BestOrder.rising(sums, joins.worth[picture]);
-        return sums;
+        return Sums.rising(sums, joins.worth[picture]);
     }
 
-    private static List<Schedule.Take> traced(Joins joins, List<Integer> sequence, long[][] sums, int end) {
+    private static List<Schedule.Take> traced(Joins joins, List<Integer> sequence, Sums[] sums, int end) {
         List<Schedule.Take> takes = new ArrayList<>();
         int place = end;
         int by = end < 0 ? 0 : joins.last[sequence.get(end)];
         while (place >= 0) {
             int picture = sequence.get(place);
-            int start = BestOrder.reached(sums[place], by);
+            int start = sums[place].reached(by);
             takes.add(new Schedule.Take(picture, joins.starts[picture][start]));
-            long rest = sums[place][start] - joins.worth[picture][start];
+            long rest = sums[place].at(start) - joins.worth[picture][start];
             int one = place - 1;
             while (rest > 0 && !reaches(joins.joining(sequence.get(one), picture)[start], sums[one], rest)) {
                 one--;
@@ -191,7 +190,7 @@ final class LongOrder {
         return List.copyOf(takes);
     }
 
-    private static boolean reaches(int by, long[] sums, long rest) {
-        return by >= 0 && sums[by] == rest;
+    private static boolean reaches(int by, Sums sums, long rest) {
+        return by >= 0 && sums != null && sums.at(by) == rest;
     }
 }

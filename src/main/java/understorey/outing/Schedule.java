@@ -15,10 +15,10 @@ record Schedule(List<Take> takes, long worth, int back) {
     record Take(int stint, int start) {
     }
 
-    /** The best there is: by exact search as long as there are few pictures, by {@link LongOrder} beyond. */
+    /** The best there is: see {@link BestOrder}. */
     static Schedule best(Visit visit) {
         Joins joins = new Joins(visit);
-        return visit.stints().size() <= BestOrder.MOST ? BestOrder.of(joins) : LongOrder.of(joins);
+        return visit.stints().size() <= BestOrder.MOST ? BestOrder.of(joins) : BestOrder.of(joins, LongOrder.of(joins));
     }
 
     boolean takes(int stint) {

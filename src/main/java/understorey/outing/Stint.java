@@ -25,7 +25,7 @@ record Stint(int spot, int minutes, int priority, int pin, Set<Integer> after, i
     static final int MUST = 3;
 
     /** One must outweighs all light, the light outweighs the mere number of pictures. */
-    private static final long A_MUST = 1L << 44;
+    static final long A_MUST = 1L << 44;
     private static final long A_THOUSANDTH = 1L << 10;
 
     boolean must() {

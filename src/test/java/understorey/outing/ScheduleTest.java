@@ -130,10 +130,21 @@ class ScheduleTest {
     @Property(tries = 300)
     void losesNothingByOnePictureMore(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
             @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        onePictureMore(seed, pictures, minutes);
+    }
+
+    /** Twelve in full and thirteen by a bound, and beyond. */
+    @Property(tries = 60)
+    void losesNothingByOnePictureMoreThanAreOrderedInFull(@ForAll long seed, @ForAll @IntRange(min = 12, max = 15) int pictures,
+            @ForAll @IntRange(min = 60, max = 240) int minutes) {
+        onePictureMore(seed, pictures, minutes);
+    }
+
+    private static void onePictureMore(long seed, int pictures, int minutes) {
         Visit more = new SmallTrips(seed).visit(pictures + 1, minutes, 4);
         Stint last = more.stints().get(pictures);
         Stint optional = new Stint(last.spot(), last.minutes(), 1 + last.priority() % 2, Stint.ANY, Set.of(), last.setUp(), last.lens(),
-                new double[288]);
+                last.pinned() ? new double[288] : last.quality());
         List<Stint> stints = new ArrayList<>(more.stints());
         stints.set(pictures, optional);
         Schedule with = Schedule.best(more.with(stints));
@@ -143,16 +154,24 @@ class ScheduleTest {
         assertTrue(Stint.musts(with.worth()) >= Stint.musts(without.worth()));
     }
 
-    /** Beyond what is ordered exactly only a picture that matters no more than any other is sure to cost nothing: eight stand for twelve. */
+    /** Whatever plan was known before: none, or a good one. */
     @Property(tries = 200)
-    void losesNothingByTheFirstNicePictureThatIsNotOrderedExactly(@ForAll long seed, @ForAll @IntRange(min = 30, max = 240) int minutes) {
-        Visit visit = new SmallTrips(seed).visit(9, minutes, 4);
-        List<Stint> stints = new ArrayList<>(visit.stints());
-        Stint last = stints.get(8);
-        stints.set(8, new Stint(last.spot(), last.minutes(), 1, Stint.ANY, Set.of(), last.setUp(), last.lens(), last.pinned() ? new double[288]
-                : last.quality()));
-        long without = BestOrder.of(new Joins(visit.with(stints.subList(0, 8)))).worth();
-        assertTrue(LongOrder.of(new Joins(visit.with(stints)), 8).worth() >= without);
+    void findsTheBestWithABoundToo(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        Joins joins = new Joins(new SmallTrips(seed).visit(pictures, minutes, 4));
+        Schedule none = new Schedule(List.of(), 0, joins.visit.from());
+        long best = BestOrder.of(joins).worth();
+        assertEquals(best, BestOrder.of(joins, none).worth());
+        assertEquals(best, walked(joins.visit, BestOrder.of(joins, LongOrder.of(joins, pictures / 2))));
+    }
+
+    @Property(tries = 100)
+    void losesNothingWhenTheSearchIsCutShort(@ForAll long seed, @ForAll @IntRange(min = 1, max = 400) int most) {
+        Joins joins = new Joins(new SmallTrips(seed).visit(9, 200, 4));
+        Schedule known = LongOrder.of(joins, 3);
+        Schedule found = BestOrder.of(joins, known, most);
+        assertTrue(found.worth() >= known.worth());
+        assertEquals(found.worth(), walked(joins.visit, found));
     }
 
     @Property(tries = 40)

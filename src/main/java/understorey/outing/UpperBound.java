@@ -1,0 +1,213 @@
+package understorey.outing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What a plan can still gain after one picture, at most. Pictures may come again here, which makes it quick to work out, but each
+ * time costs the picture's price, and each picture not taken yet gives its price back: so the bound holds whatever the prices.
+ * They are moved until few pictures come twice, by subgradient steps (Held, Wolfe and Crowder 1974, from memory).
+ */
+final class UpperBound {
+
+    private static final int NEVER = Integer.MAX_VALUE;
+    /** No sum of worths is that small, and none added to it overflows. */
+    private static final long NOTHING = Long.MIN_VALUE / 4;
+    /** The bound hardly falls after that many steps. */
+    private static final int STEPS = 60;
+    /** So many steps without gain make the next ones shorter. */
+    private static final int PATIENCE = 5;
+    private static final double SHORTER = 0.6;
+
+    private final Joins joins;
+    /** By picture, the next one and the start of the former: the first start of the next in time to get home; NEVER for none. */
+    private final int[][][] next;
+    /** By picture and the one before, at whatever distance: the last start of the latter from which the former can be reached. */
+    private final int[][] lastTo;
+    /** All pictures and starts, the latest first. */
+    private final List<Moment> moments = new ArrayList<>();
+    /** By picture and start: the most gained after it; the most gained by starting it then or later. */
+    private final long[][] after;
+    private final long[][] from;
+    private long[] price;
+
+    private record Moment(int picture, int start, int minute) {
+    }
+
+    private UpperBound(Joins joins) {
+        this.joins = joins;
+        this.next = new int[joins.size][joins.size][];
+        this.lastTo = new int[joins.size][joins.size];
+        this.after = new long[joins.size][];
+        this.from = new long[joins.size][];
+        this.price = new long[joins.size];
+        for (int i = 0; i < joins.size; i++) {
+            after[i] = new long[joins.starts[i].length];
+            from[i] = new long[joins.starts[i].length + 1];
+            for (int s = 0; s < joins.starts[i].length; s++) {
+                moments.add(new Moment(i, s, joins.starts[i][s]));
+            }
+            for (int j = 0; j < joins.size; j++) {
+                next[i][j] = i == j || joins.waitsFor(i, j) ? null : next(i, j);
+            }
+        }
+        moments.sort((one, other) -> other.minute() - one.minute());
+        for (int i = 0; i < joins.size; i++) {
+            Arrays.fill(lastTo[i], Joins.NONE);
+            reach(i);
+        }
+    }
+
+    /** The bound that comes nearest to a worth known to be reached. */
+    static UpperBound of(Joins joins, long worth) {
+        UpperBound bound = new UpperBound(joins);
+        bound.lower(worth);
+        return bound;
+    }
+
+    private int[] next(int one, int other) {
+        int[] before = joins.joining(one, other);
+        int[] first = new int[joins.starts[one].length];
+        int at = 0;
+        for (int s = 0; s < first.length; s++) {
+            while (at < before.length && before[at] < s) {
+                at++;
+            }
+            first[s] = at <= joins.last[other] ? at : NEVER;
+        }
+        return first;
+    }
+
+    private void reach(int picture) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (int one = 0; one < joins.size; one++) {
+                for (int way = 0; way < joins.size && one != picture; way++) {
+                    int by = way == picture ? joins.last[picture] : lastTo[picture][way];
+                    int start = next[one][way] == null ? NEVER : lastTo[picture][one] + 1;
+                    while (start < joins.starts[one].length && next[one][way][start] <= by) {
+                        lastTo[picture][one] = start++;
+                        again = true;
+                    }
+                }
+            }
+        }
+    }
+
+    private void lower(long worth) {
+        for (int i = 0; i < joins.size; i++) {
+            price[i] = joins.visit.stints().get(i).must() ? Stint.A_MUST : 0;
+        }
+        long least = total();
+        long[] best = price;
+        double length = 1;
+        int waited = 0;
+        for (int step = 0; step < STEPS && least > worth; step++) {
+            price = moved(length * (total() - worth));
+            long bound = total();
+            waited = bound < least ? 0 : waited + 1;
+            best = bound < least ? price : best;
+            least = Math.min(least, bound);
+            if (waited == PATIENCE) {
+                waited = 0;
+                length *= SHORTER;
+                price = best;
+            }
+        }
+        price = best;
+        total();
+    }
+
+    /** The most that any plan is worth, and with it the tables. */
+    private long total() {
+        for (long[] some : from) {
+            Arrays.fill(some, NOTHING);
+        }
+        for (Moment moment : moments) {
+            int i = moment.picture();
+            int s = moment.start();
+            long most = 0;
+            for (int j = 0; j < joins.size; j++) {
+                most = Math.max(most, by(i, s, j));
+            }
+            after[i][s] = most;
+            from[i][s] = Math.max(from[i][s + 1], s <= joins.last[i] ? most + joins.worth[i][s] - price[i] : NOTHING);
+        }
+        long most = 0;
+        for (int i = 0; i < joins.size; i++) {
+            most = Math.max(most, from[i][Math.min(joins.first[i], joins.starts[i].length)]);
+        }
+        return most + prices(0);
+    }
+
+    /** The most gained when that picture comes next. */
+    private long by(int picture, int start, int other) {
+        int first = next[picture][other] == null ? NEVER : next[picture][other][start];
+        return first == NEVER ? NOTHING : from[other][first];
+    }
+
+    /** Dearer what comes more than once in the best there is, cheaper what does not come; in all by so much. */
+    private long[] moved(double by) {
+        int[] count = count();
+        int squares = 0;
+        for (int i = 0; i < count.length; i++) {
+            squares += count[i] > 1 || price[i] > 0 ? (count[i] - 1) * (count[i] - 1) : 0;
+        }
+        long[] moved = price.clone();
+        for (int i = 0; i < count.length && squares > 0; i++) {
+            moved[i] = Math.max(0, price[i] + Math.round(by / squares * (count[i] - 1)));
+        }
+        return moved;
+    }
+
+    /** How often each picture comes in the best there is. */
+    private int[] count() {
+        int[] count = new int[joins.size];
+        int picture = Joins.NONE;
+        long most = 0;
+        for (int i = 0; i < joins.size; i++) {
+            long gain = from[i][Math.min(joins.first[i], joins.starts[i].length)];
+            picture = gain > most ? i : picture;
+            most = Math.max(most, gain);
+        }
+        int start = picture < 0 ? 0 : joins.first[picture];
+        while (picture >= 0) {
+            count[picture]++;
+            while (from[picture][start] == from[picture][start + 1]) {
+                start++;
+            }
+            int other = after[picture][start] == 0 ? Joins.NONE : joins.size - 1;
+            while (other >= 0 && by(picture, start, other) != after[picture][start]) {
+                other--;
+            }
+            start = other < 0 ? 0 : next[picture][other][start];
+            picture = other;
+        }
+        return count;
+    }
+
+    /** The most gained after a picture that starts then, before {@link #prices} are given back. */
+    long after(int picture, int start) {
+        return after[picture][start];
+    }
+
+    /** What pictures not taken give back. */
+    long prices(long taken) {
+        long prices = 0;
+        for (int i = 0; i < price.length; i++) {
+            prices += (taken >> i & 1) == 0 ? price[i] : 0;
+        }
+        return prices;
+    }
+
+    /** The part of it that only pictures give which nobody can take any more. */
+    long lost(long taken, int picture, int start) {
+        long lost = 0;
+        for (int i = 0; i < price.length; i++) {
+            lost += (taken >> i & 1) == 0 && start > lastTo[i][picture] ? price[i] : 0;
+        }
+        return lost;
+    }
+}
