@@ -188,7 +188,7 @@ Every must first, then the best light for what matters most, then home. Leave th
 
 ### If the day is ${other.day}
 
-Pictures ${other.order}.
+<#list other.order as start><#if start?is_first>Pictures </#if>${start.number} at ${start.at}<#sep>, <#else>No picture</#list>.
 
 <#list other.lines as line>
 - ${cell(line)}

@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
@@ -27,12 +28,21 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                         Message message, TemplateHTMLOutputModel timeLine, String timeLineSays, TemplateHTMLOutputModel spotPlan,
                         String spotPlanSays) {
 
-    /** One line of the running order; {@code idle} while setting up or waiting; {@code told} is a picture's place in the story. */
-    public record Step(String from, String to, String what, boolean shoot, boolean idle, String told) {
+    /**
+     * One line of the running order.
+     *
+     * @param brief the same on the field sheet; null where that has no line for it
+     * @param told  a picture's place in the story
+     */
+    public record Step(String from, String to, String what, String brief, boolean shoot, String told) {
     }
 
-    /** Another day, all its pictures and when they start, and what to do otherwise on it. */
-    public record Other(String day, String order, List<String> lines) {
+    /** Another day, all its pictures in the order taken, and what to do otherwise on it. */
+    public record Other(String day, List<Start> order, List<String> lines) {
+    }
+
+    /** When a picture is begun. */
+    public record Start(int number, String at) {
     }
 
     /** To leave with somebody. */
@@ -40,6 +50,8 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                           String actFrom) {
     }
 
+    /** Shorter waits go without a line on the field sheet. */
+    private static final Duration LONG_WAIT = Duration.ofMinutes(10);
     private static final String[] ENDINGS = {"st", "nd", "rd"};
 
     static OrderView of(Brief brief, Sentences sentences) {
@@ -92,11 +104,18 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 case WAIT -> "wait: " + within(sentences, leg);
                 case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
             };
-            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, shoot,
-                    leg.what() == Leg.What.SET_UP || leg.what() == Leg.What.WAIT,
+            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, brief(leg, what), shoot,
                     shoot ? ordinal(story.indexOf(leg.shot())) : ""));
         }
         return steps;
+    }
+
+    private static String brief(Leg leg, String what) {
+        return switch (leg.what()) {
+            case WALK, SHOOT -> what;
+            case SET_UP -> null;
+            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : "wait";
+        };
     }
 
     /** The reason without its full stop. */
@@ -116,7 +135,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 case WIND -> "windy";
             };
             Other last = others.isEmpty() ? null : others.get(others.size() - 1);
-            String order = order(alternative.outing(), brief);
+            List<Start> order = order(alternative.outing(), brief);
             if (last != null && last.lines().equals(lines) && last.order().equals(order)) {
                 others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, order, lines));
             } else {
@@ -126,16 +145,14 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return others;
     }
 
-    /** "1 at 05:15, 2 at 05:40". */
-    private static String order(Outing outing, Brief brief) {
-        StringBuilder order = new StringBuilder();
+    private static List<Start> order(Outing outing, Brief brief) {
+        List<Start> order = new ArrayList<>();
         for (Leg leg : outing.legs()) {
             if (leg.what() == Leg.What.SHOOT) {
-                order.append(order.length() == 0 ? "" : ", ").append(brief.shot(leg.shot()).number()).append(" at ")
-                        .append(Words.clock(leg.from()));
+                order.add(new Start(brief.shot(leg.shot()).number(), Words.clock(leg.from())));
             }
         }
-        return order.length() == 0 ? "no picture" : order.toString();
+        return order;
     }
 
     /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */

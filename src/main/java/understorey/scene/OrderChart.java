@@ -86,6 +86,7 @@ public final class OrderChart {
         return new Drawing(WIDTH, y + 30, title, String.join("; ", says) + ".", List.copyOf(marks));
     }
 
+    /** The first row has the wait for a gate as well. */
     private void row(Picture picture, double top) {
         marks.add(label("words", Anchor.START, LEFT, top + TEXT,
                 Lanes.shortened(picture.number() + " " + picture.name(), RIGHT - LEFT)));
@@ -94,7 +95,7 @@ public final class OrderChart {
             box("window", window.from(), window.to(), top + TRACK_TOP, TRACK);
         }
         for (Leg leg : outing.legs()) {
-            if (picture.name().equals(leg.shot())) {
+            if (picture.name().equals(leg.shot()) || top == 0 && leg.shot() == null && leg.what() == Leg.What.WAIT) {
                 leg(leg, picture, top + TRACK_TOP);
             }
         }

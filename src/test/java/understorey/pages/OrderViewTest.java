@@ -55,6 +55,26 @@ class OrderViewTest {
     }
 
     @Test
+    void keepsToTheFieldSheetWalksPicturesAndLongWaits() {
+        int longWaits = 0;
+        for (Places place : Places.ALL) {
+            Brief brief = Trips.brief(Trips.full(place, Trips.EXACT));
+            List<String> expected = new ArrayList<>();
+            for (Leg leg : brief.outing().legs()) {
+                boolean wait = leg.what() == Leg.What.WAIT;
+                boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(10));
+                longWaits += longWait ? 1 : 0;
+                if (longWait || leg.what() == Leg.What.WALK || leg.what() == Leg.What.SHOOT) {
+                    expected.add(Words.clock(leg.from()) + (longWait ? " wait" : ""));
+                }
+            }
+            assertEquals(expected, OrderView.of(brief, Sentences.builtIn()).steps().stream().filter(step -> step.brief() != null)
+                    .map(step -> step.from() + (step.brief().equals("wait") ? " wait" : "")).toList());
+        }
+        assertTrue(longWaits > 0);
+    }
+
+    @Test
     void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
         OrderView.Message message = OrderView.of(FULL, Sentences.builtIn()).message();
         assertEquals("my sister, by text", message.tell());

@@ -60,6 +60,15 @@ class OrderChartTest {
     }
 
     @Test
+    void showsTheWaitForAGateInTheFirstRow() {
+        Outing gated = outing(leg(0, 30, Leg.What.WAIT, null), leg(30, 40, Leg.What.WALK, "b"), leg(40, 60, Leg.What.SHOOT, "b"),
+                leg(60, 80, Leg.What.SHOOT, "a"));
+        List<Drawing.Line> waits = Charts.lines(OrderChart.of(gated, PICTURES, ""), "wait");
+        assertEquals(1, waits.size());
+        assertEquals(10 + 30 * 700 / 120.0, waits.get(0).points().get(1).x(), 0.06);
+    }
+
+    @Test
     void isNotDrawnForAVisitWithoutPictures() {
         assertNull(OrderChart.of(outing(), PICTURES, ""));
     }
