@@ -179,7 +179,7 @@ final class Remarks {
     void outing(Outing outing, Safety safety, Story story) {
         for (Reason remark : outing.remarks()) {
             if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.WALKS_WITHHELD
-                    || remark.kind() == OutingReason.NO_PARKING) {
+                    || remark.kind() == OutingReason.NO_PARKING || remark.kind() == OutingReason.COULD_ARRIVE_LATER) {
                 note(remark);
             } else {
                 warn(remark);

@@ -9,13 +9,12 @@ import understorey.kit.Intent;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
-/** Why pictures are left out, and what would make room for those that must be taken. */
+/** Why pictures are left out. */
 final class LeftOut {
 
     /** Nobody arrives earlier or leaves later by more than that for one picture: common practice, no source. */
     static final int MOST_CHANGE = 180;
-    /** A picture takes at least that long: common practice, no source. */
-    private static final int SHORTEST = 5;
+    private static final int NONE = -1;
 
     private final VisitHours hours;
     private final Visit visit;
@@ -43,7 +42,7 @@ final class LeftOut {
             }
         }
         if (missing) {
-            reasons.addAll(left.room(musts));
+            reasons.addAll(RoomForMusts.of(hours, visit, musts, intents));
         }
         return List.copyOf(reasons);
     }
@@ -58,24 +57,41 @@ final class LeftOut {
         if (picture.pinned() && !Fitting.allFit(visit.only(List.of(stint)))) {
             return Reason.of(OutingReason.PIN_TOO_LATE).with("shot", name).with("pin", clock(picture.pin())).with("leave", clock(visit.to()));
         }
-        String other = picture.pinned() ? clashing(stint, schedule) : null;
-        if (other != null) {
-            return Reason.of(OutingReason.PINS_CLASH).with("shot", name).with("pin", clock(picture.pin())).with("other", other);
+        if (!picture.pinned() && !Fitting.allFit(visit.only(List.of(stint)))) {
+            return notEvenAlone(stint);
         }
-        boolean timeEnough = ready + picture.minutes() <= visit.to();
-        if (timeEnough && !picture.pinned() && picture.starts(ready, visit.to()).length == 0) {
-            return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name);
+        int other = clashing(stint, schedule);
+        if (other != NONE) {
+            return clash(stint, other);
+        }
+        if (!picture.must() && fitsBeside(stint, schedule)) {
+            return Reason.of(OutingReason.LEFT_FOR_LIGHT).with("shot", name);
         }
         return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
     }
 
-    /** The pinned picture that leaves no time for another, a must before all others; null where none alone does. */
-    private String clashing(int stint, Schedule schedule) {
-        String clashing = null;
+    /** For want of light where it would fit in the dark, else for want of time. */
+    private Reason notEvenAlone(int stint) {
+        Stint picture = visit.only(List.of(stint)).stints().get(0);
+        if (Fitting.allFit(visit.with(List.of(picture.inAnyLight())))) {
+            return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name(stint));
+        }
+        return Reason.of(OutingReason.LONGER_THAN_VISIT).with("shot", name(stint)).with("minutes", picture.minutes(), MINUTES)
+                .with("leave", clock(visit.to()));
+    }
+
+    /**
+     * The pinned picture that leaves no time for another, a must before all others; one without a pin may come at another
+     * time, unless one of the two waits for the other.
+     */
+    private int clashing(int stint, Schedule schedule) {
+        Stint picture = visit.stints().get(stint);
+        int clashing = NONE;
         for (Schedule.Take take : schedule.takes()) {
             Stint other = visit.stints().get(take.stint());
-            if (other.pinned() && (clashing == null || other.must()) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
-                clashing = name(take.stint());
+            boolean bound = picture.pinned() || picture.after().contains(take.stint()) || other.after().contains(stint);
+            if (other.pinned() && bound && (clashing == NONE || other.must()) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
+                clashing = take.stint();
                 if (other.must()) {
                     return clashing;
                 }
@@ -84,28 +100,31 @@ final class LeftOut {
         return clashing;
     }
 
-    /** Nothing is offered for more musts than can be ordered exactly. */
-    private List<Reason> room(List<Integer> musts) {
-        if (musts.size() > BestOrder.MOST) {
-            return List.of();
+    private Reason clash(int stint, int other) {
+        Stint picture = visit.stints().get(stint);
+        Stint pinned = visit.stints().get(other);
+        if (pinned.after().contains(stint)) {
+            return Reason.of(OutingReason.PIN_BEFORE_IT).with("shot", name(stint)).with("other", name(other)).with("pin", clock(pinned.pin()));
         }
-        int earliest = Math.max(hours.opens(), Math.max(0, visit.from() - MOST_CHANGE));
-        int latest = Math.min(hours.closes(), visit.to() + MOST_CHANGE);
-        Fitting.Room room = Fitting.room(visit.only(musts), earliest, latest, SHORTEST);
-        List<Reason> reasons = new ArrayList<>();
-        if (room.earlier() != null) {
-            reasons.add(Reason.of(OutingReason.ROOM_BY_ARRIVING).with("minutes", room.earlier(), MINUTES)
-                    .with("arrive", clock(visit.from() - room.earlier())));
+        if (!picture.pinned()) {
+            return Reason.of(OutingReason.PIN_LEAVES_TOO_LITTLE).with("shot", name(stint)).with("other", name(other))
+                    .with("pin", clock(pinned.pin())).with("leave", clock(visit.to()));
         }
-        if (room.later() != null) {
-            reasons.add(Reason.of(OutingReason.ROOM_BY_LEAVING).with("minutes", room.later(), MINUTES)
-                    .with("leave", clock(visit.to() + room.later())));
+        return Reason.of(OutingReason.PINS_CLASH).with("shot", name(stint)).with("pin", clock(picture.pin())).with("other", name(other));
+    }
+
+    /** True when time is not what it wants for; of more pictures than can be ordered exactly nobody knows. */
+    private boolean fitsBeside(int stint, Schedule schedule) {
+        if (schedule.takes().size() >= BestOrder.MOST) {
+            return false;
         }
-        if (room.shorter() != null) {
-            reasons.add(Reason.of(OutingReason.ROOM_BY_SHORTENING).with("minutes", room.shorter(), MINUTES)
-                    .with("shot", name(musts.get(room.stint()))));
+        List<Integer> together = new ArrayList<>();
+        for (int i = 0; i < intents.size(); i++) {
+            if (i == stint || schedule.takes(i)) {
+                together.add(i);
+            }
         }
-        return reasons.isEmpty() ? List.of(Reason.of(OutingReason.NO_ROOM)) : reasons;
+        return Fitting.allFit(visit.only(together));
     }
 
     private String name(int stint) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
 import understorey.plan.LightWish;
-import understorey.plan.Role;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
@@ -96,37 +95,14 @@ final class Legs {
         return -1;
     }
 
-    /** What a wait is for, and a long one what to do in it. */
+    /** What a wait is for, and a long one what to do in it: an extra of the plan that it held would stand in the schedule. */
     private Reason used(Schedule.Take take, int ready) {
         Reason why = why(take, ready);
         int minutes = take.start() - ready;
         if (minutes < ROOM_FOR_AN_EXTRA || visit.ways().night(ready)) {
             return why;
         }
-        String extra = extraAt(visit.stints().get(take.stint()).spot(), take.stint());
-        return extra == null ? Reason.of(OutingReason.WAIT_WITH_ROOM).with("minutes", minutes, MINUTES).with("why", new Figure(why, REASON))
-                : Reason.of(OutingReason.WAIT_WITH_EXTRA).with("minutes", minutes, MINUTES).with("extra", extra)
-                .with("why", new Figure(why, REASON));
-    }
-
-    /** The first extra of the author's order that belongs there and is not taken yet; null when there is none but the one waited for. */
-    private String extraAt(int spot, int waitedFor) {
-        for (int i = 0; i < intents.size(); i++) {
-            boolean here = i != waitedFor && intents.get(i).role() == Role.EXTRA && visit.stints().get(i).spot() == spot;
-            if (here && !shot(intents.get(i).shot().name())) {
-                return intents.get(i).shot().name();
-            }
-        }
-        return null;
-    }
-
-    private boolean shot(String name) {
-        for (Leg leg : legs) {
-            if (leg.what() == Leg.What.SHOOT && leg.shot().equals(name)) {
-                return true;
-            }
-        }
-        return false;
+        return Reason.of(OutingReason.WAIT_WITH_ROOM).with("minutes", minutes, MINUTES).with("why", new Figure(why, REASON));
     }
 
     private Reason why(Schedule.Take take, int ready) {

@@ -4,11 +4,15 @@ import understorey.reason.Reason;
 
 /** What there is to say about the order of the day and of the story. */
 public enum OutingReason implements Reason.Kind {
-    /** The visit would end before this picture is done. */
+    /** Beside the pictures taken the visit would end before this one is done. */
     NO_TIME_LEFT,
     /** The same of one that must be taken. */
     NO_TIME_FOR_MUST,
-    /** The visit has no light for this picture. */
+    /** Not even alone is it done before the visit ends. */
+    LONGER_THAN_VISIT,
+    /** There is time for it, but the others would have worse light. */
+    LEFT_FOR_LIGHT,
+    /** The visit has no light for this picture when there is time for it. */
     VISIT_TOO_DARK,
     /** The walk brings you there after the time the picture is pinned to. */
     PIN_MISSED,
@@ -16,14 +20,24 @@ public enum OutingReason implements Reason.Kind {
     PIN_TOO_LATE,
     /** Two pins that nobody can keep both. */
     PINS_CLASH,
+    /** A pinned picture waits for this one, which cannot be done by then. */
+    PIN_BEFORE_IT,
+    /** This one waits for a pinned picture, after which no time is left. */
+    PIN_LEAVES_TOO_LITTLE,
     /** Every must would fit if one arrived earlier. */
     ROOM_BY_ARRIVING,
+    /** The same, but it is dark then, as it is not when the visit begins. */
+    ROOM_BY_ARRIVING_IN_THE_DARK,
     /** Every must would fit if one left later. */
     ROOM_BY_LEAVING,
+    /** The same, but it is dark then, as it is not when the visit ends. */
+    ROOM_BY_LEAVING_IN_THE_DARK,
     /** Every must would fit if one of them took less time. */
     ROOM_BY_SHORTENING,
     /** No such change lets every must fit. */
     NO_ROOM,
+    /** More musts than can be ordered exactly do not all fit. */
+    MUSTS_TOO_MANY,
     WAIT_FOR_OPENING,
     WAIT_FOR_PIN,
     WAIT_FOR_SUNRISE,
@@ -32,10 +46,10 @@ public enum OutingReason implements Reason.Kind {
     WAIT_FOR_LIGHT,
     /** The same, and what spoils it before. */
     WAIT_FOR_BETTER_LIGHT,
-    /** A wait long enough for an extra at that spot; {@code why} is what it is for. */
-    WAIT_WITH_EXTRA,
-    /** A wait by day that is long enough for a picture that is not in the plan. */
+    /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is what it is for. */
     WAIT_WITH_ROOM,
+    /** The first picture is taken long after one is ready for it. */
+    COULD_ARRIVE_LATER,
     /** Nobody said where the walk begins. */
     NO_PARKING,
     /** Where the spots are is withheld, and with it how long the walks take. */

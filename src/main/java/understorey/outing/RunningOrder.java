@@ -1,5 +1,8 @@
 package understorey.outing;
 
+import static understorey.reason.Figure.Measure.CLOCK;
+import static understorey.reason.Figure.Measure.MINUTES;
+
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -8,6 +11,7 @@ import understorey.kit.Intent;
 import understorey.light.LightAt;
 import understorey.plan.Share;
 import understorey.plan.Trip;
+import understorey.reason.Figure;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
@@ -17,6 +21,9 @@ import understorey.sky.SunDay;
  * light for what matters, then is back first (see {@link BestOrder}). A pin is kept to the minute or the picture is left out.
  */
 public final class RunningOrder {
+
+    /** Minutes that are worth an arrival that much later: common practice, no source. */
+    private static final int LONG_WAIT = 30;
 
     private RunningOrder() {
     }
@@ -43,6 +50,7 @@ public final class RunningOrder {
         Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, quality, sun.sunrise());
         List<Reason> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
+        remarks.addAll(laterArrival(hours, visit, schedule));
         boolean withheld = trip.precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
         remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
         if (trip.site().parking() == null && ground.spots().size() > 2) {
@@ -52,6 +60,23 @@ public final class RunningOrder {
                 : hours.at(visit.ways().leaveBy(last(visit, schedule), visit.base(), hours.to()));
         return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
+    }
+
+    /** The last minute of arriving that has one ready for the first picture, where that saves a long wait. */
+    private static List<Reason> laterArrival(VisitHours hours, Visit visit, Schedule schedule) {
+        if (schedule.takes().isEmpty()) {
+            return List.of();
+        }
+        Schedule.Take first = schedule.takes().get(0);
+        int arrive = first.start();
+        while (arrive > visit.from() && visit.between(arrive, visit.to()).readyFirst(first.stint()) > first.start()) {
+            arrive--;
+        }
+        if (arrive - visit.from() < LONG_WAIT) {
+            return List.of();
+        }
+        return List.of(Reason.of(OutingReason.COULD_ARRIVE_LATER).with("start", new Figure(hours.at(first.start()), CLOCK))
+                .with("minutes", arrive - hours.minute(hours.arrive()), MINUTES).with("arrive", new Figure(hours.at(arrive), CLOCK)));
     }
 
     /** From arriving to leaving. */

@@ -86,6 +86,11 @@ record Stint(int spot, int minutes, int priority, int pin, Set<Integer> after, i
         return new Stint(spot, minutes - less, priority, pin, after, setUp, lens, quality);
     }
 
+    /** The same that may be taken in the dark as well. */
+    Stint inAnyLight() {
+        return new Stint(spot, minutes, priority, pin, after, setUp, lens, new double[quality.length]);
+    }
+
     Stint after(Set<Integer> others) {
         return new Stint(spot, minutes, priority, pin, others, setUp, lens, quality);
     }

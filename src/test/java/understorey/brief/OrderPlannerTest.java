@@ -9,6 +9,7 @@ import static understorey.Samples.picture;
 
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
@@ -98,12 +99,35 @@ class OrderPlannerTest {
         assertTrue(overcast.outing().timeOf("high").from().toLocalTime().isBefore(LocalTime.of(8, 0)), "there is nothing to wait for");
     }
 
+    /** There is time for one of the two: where neither has its light, for the first. */
+    @Test
+    void givesItsTimeToDropsOnlyOnAWetDay() {
+        Shot drops = wishing("drops", LightWish.AFTER_RAIN, "Look for a hoverfly.");
+        List<ForecastHour> dry = List.of(hour(5, 0), hour(6, 0), hour(7, 0));
+        Brief brief = Planner.brief(Samples.trip(Samples.wood(), MAY_DAY, "06:30", "06:55", dry, LOW, drops));
+        assertNotNull(brief.outing().timeOf("low"));
+        assertNull(brief.outing().timeOf("drops"));
+        Alternative rain = brief.alternatives().stream().filter(alternative -> alternative.day() == Alternative.Day.RAIN).findFirst().orElseThrow();
+        assertNotNull(rain.outing().timeOf("drops"), rain.changes().toString());
+        assertNull(rain.outing().timeOf("low"));
+    }
+
+    /** Rain from nine to ten, and dry hours before and after. */
     @Test
     void waitsForDropsOnlyOnAWetDay() {
-        Brief brief = brief(SkyWord.CLEAR, List.of(Samples.hour(MAY_DAY, "05:00", 1.0, 1.0, 0.0), Samples.hour(MAY_DAY, "14:00", 1.0, 1.0, 0.0)),
-                wishing("drops", LightWish.AFTER_RAIN, "Look for a hoverfly."), LOW);
-        assertTrue(brief.alternatives().stream().noneMatch(alternative -> alternative.day() == Alternative.Day.RAIN
-                && alternative.instead().stream().anyMatch(intent -> intent.shot().name().equals("drops"))));
+        Shot drops = wishing("drops", LightWish.AFTER_RAIN, null);
+        List<ForecastHour> wet = new ArrayList<>();
+        List<ForecastHour> dry = new ArrayList<>();
+        for (int hour = 5; hour < 14; hour++) {
+            dry.add(hour(hour, 0));
+            wet.add(hour(hour, hour == 9 ? 2 : 0));
+        }
+        assertTrue(brief(null, wet, drops).outing().timeOf("drops").from().toLocalTime().isAfter(LocalTime.of(8, 45)));
+        assertTrue(brief(null, dry, drops).outing().timeOf("drops").from().toLocalTime().isBefore(LocalTime.of(6, 0)));
+    }
+
+    private static ForecastHour hour(int hour, double rainMm) {
+        return new ForecastHour(MAY_DAY, LocalTime.of(hour, 0), null, null, null, 1.0, 1.0, 0.0, rainMm, null, null, null);
     }
 
     @Test

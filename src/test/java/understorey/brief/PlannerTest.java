@@ -60,6 +60,14 @@ class PlannerTest {
         }
     }
 
+    /** Nothing is wrong with coming too early. */
+    @Test
+    void notesThatOneCouldArriveLater() {
+        Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(), Samples.picture("a").at("Bank").pinned("10:00").shot());
+        assertEquals(List.of(Finding.Level.NOTE), Planner.brief(trip).findings().stream()
+                .filter(finding -> finding.reason().kind() == OutingReason.COULD_ARRIVE_LATER).map(Finding::level).toList());
+    }
+
     @Test
     void saysThatNobodyDescribedTheTrees() {
         assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains("CANOPY_UNKNOWN")

@@ -34,11 +34,13 @@ class CheckCommandTest {
         assertEquals(new Run(0, "", """
                 a-weekend-for-the-anemones: note: 38 days are open (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best of them, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no word on the sky: light and settings are given for clear, broken and overcast.
+                a-weekend-for-the-anemones: note: Nothing is taken before 19:10: you may arrive up to 2 h 1 min later, at 19:01.
                 a-weekend-for-the-anemones: note: You are back 10 min after the last light: go by lamp, on a path you know.
                 a-weekend-for-the-anemones: note: No picture plays the part “detail” in the story.
                 a-weekend-for-the-anemones: note: 3 pictures are landscape and none is portrait.
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
                 anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
+                paper-stars-on-red-sand: note: Nothing is taken before 06:45: you may arrive up to 51 min later, at 06:36.
                 4 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }

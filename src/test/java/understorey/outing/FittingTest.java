@@ -25,6 +25,20 @@ class FittingTest {
         assertTrue(fitting > 50 && fitting < 250, fitting + " of 300 fit");
     }
 
+    /** Where neither musts nor light decide, as many as possible of what matters are taken. */
+    @Test
+    void takesWhatMattersMostOfAllOrdersThatAreEqualInMustsAndLight() {
+        SmallTrips trips = new SmallTrips(1815);
+        for (int i = 0; i < 300; i++) {
+            Visit visit = trips.visit(2 + i % 4, 45 + i % 50, 3);
+            int priorities = 0;
+            for (Schedule.Take take : Schedule.best(visit).takes()) {
+                priorities += visit.stints().get(take.stint()).priority();
+            }
+            assertEquals(EveryOrder.of(visit).priorities(), priorities, "trip " + i);
+        }
+    }
+
     /** Minute by minute, not by halving. */
     @Test
     void findsTheSmallestChangeThatMakesRoom() {

@@ -32,7 +32,7 @@ class LeftOutTest {
         return RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()));
     }
 
-    private static Shot must(Samples.Picture picture) {
+    static Shot must(Samples.Picture picture) {
         Shot shot = picture.shot();
         return new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(), shot.sharp(),
                 shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(), shot.polariser(), shot.duration(), 3, null, null,
@@ -57,11 +57,11 @@ class LeftOutTest {
 
     @Test
     void saysThatTwoPinsClash() {
-        Outing outing = plan(trip(gated(), "06:00", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
+        Outing outing = plan(trip(gated(), "06:30", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
                 must(picture("b").at("Bank").pinned("07:20"))));
         assertEquals(List.of("PINS_CLASH", "ROOM_BY_SHORTENING"), Samples.kinds(outing.remarks()));
         assertEquals(4, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_SHORTENING, "minutes"));
-        Outing far = plan(trip(gated(), "06:00", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
+        Outing far = plan(trip(gated(), "06:30", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
                 must(picture("b").at("Bank").pinned("07:04"))));
         assertEquals(List.of("PINS_CLASH", "NO_ROOM"), Samples.kinds(far.remarks()));
     }

@@ -31,7 +31,6 @@ import understorey.light.LightTable;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
 import understorey.plan.Position;
-import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -94,26 +93,6 @@ class RunningOrderTest {
     }
 
     @Test
-    void saysWhereALongWaitHoldsAnExtra() {
-        Shot pinned = picture("a").at("Footbridge").role(Role.OPENING).pinned("06:32").shot();
-        Shot extra = picture("b").at("Footbridge").role(Role.EXTRA).pinned("06:50").shot();
-        Leg wait = plan(trip(gated(), "06:00", "10:00", pinned, extra)).legs().get(2);
-        assertEquals(Leg.What.WAIT, wait.what());
-        assertEquals(OutingReason.WAIT_WITH_EXTRA, wait.why().kind());
-        assertEquals("b", wait.why().figures().get("extra").value());
-        assertEquals(20.0, wait.why().figures().get("minutes").value());
-        assertEquals(OutingReason.WAIT_FOR_PIN, ((Reason) wait.why().figures().get("why").value()).kind());
-        Shot elsewhere = picture("b").at("Bank").role(Role.EXTRA).pinned("07:50").shot();
-        assertEquals(OutingReason.WAIT_WITH_ROOM, plan(trip(gated(), "06:00", "10:00", pinned, elsewhere)).legs().get(2).why().kind());
-        Shot sooner = picture("a").at("Footbridge").role(Role.OPENING).pinned("06:31").shot();
-        assertEquals(OutingReason.WAIT_FOR_PIN, plan(trip(gated(), "06:00", "10:00", sooner, extra)).legs().get(2).why().kind());
-        Shot done = picture("b").at("Footbridge").role(Role.EXTRA).pinned("06:12").minutes(1).shot();
-        Leg after = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("06:50").shot(), done)).legs().get(4);
-        assertEquals(Leg.What.WAIT, after.what());
-        assertEquals(OutingReason.WAIT_WITH_ROOM, after.why().kind(), "the extra is taken already");
-    }
-
-    @Test
     void movesAPictureBehindTheOneItMustFollow() {
         Outing outing = plan(trip(wood(), "06:00", "10:00", picture("a").after("c").shot(), picture("b").shot(),
                 picture("c").shot()));
@@ -134,7 +113,7 @@ class RunningOrderTest {
                 picture("b").at("Bank").minutes(40).shot(), picture("c").at("Footbridge").minutes(5).shot()));
         assertNull(outing.timeOf("b"));
         assertEquals(at("06:35"), outing.timeOf("c").from().toLocalTime());
-        assertEquals(List.of("NO_TIME_LEFT"), Samples.kinds(outing.remarks()));
+        assertEquals(List.of("LONGER_THAN_VISIT"), Samples.kinds(outing.remarks()));
     }
 
     @Test
@@ -264,7 +243,8 @@ class RunningOrderTest {
             end = leg.to();
         }
         assertFalse(end.isAfter(outing.leave()));
-        Set<String> reasons = Set.of("NO_TIME_LEFT", "PIN_MISSED", "PINS_CLASH", "PIN_TOO_LATE", "VISIT_TOO_DARK");
+        Set<String> reasons = Set.of("NO_TIME_LEFT", "LONGER_THAN_VISIT", "LEFT_FOR_LIGHT", "PIN_MISSED", "PINS_CLASH", "PIN_TOO_LATE",
+                "VISIT_TOO_DARK");
         long missed = Samples.kinds(outing.remarks()).stream().filter(reasons::contains).count();
         assertEquals(pictures.size(), taken.size() + missed);
     }

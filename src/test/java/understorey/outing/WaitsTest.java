@@ -1,0 +1,143 @@
+package understorey.outing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.MAY_DAY;
+import static understorey.Samples.picture;
+import static understorey.Samples.trip;
+import static understorey.outing.RunningOrderTest.at;
+import static understorey.outing.RunningOrderTest.gated;
+import static understorey.outing.RunningOrderTest.told;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.kit.Intent;
+import understorey.light.LightTable;
+import understorey.plan.Role;
+import understorey.plan.Shot;
+import understorey.plan.Trip;
+import understorey.reason.Reason;
+import understorey.sky.SunDay;
+
+/** What is said of a wait: gate to footbridge nine minutes, three to set up, so ready at 6:12. */
+class WaitsTest {
+
+    private static final Quality ALWAYS = (intent, time) -> 1;
+
+    private static Outing plan(Quality quality, Shot... shots) {
+        Trip trip = trip(gated(), "06:00", "10:00", shots);
+        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        return RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()), quality, List.of());
+    }
+
+    private static Samples.Picture extra() {
+        return picture("extra").at("Footbridge").role(Role.EXTRA);
+    }
+
+    private static Shot pinned(String time) {
+        return picture("pinned").at("Footbridge").role(Role.OPENING).pinned(time).shot();
+    }
+
+    private static void offersAnExtraOfOnesOwn(Outing outing, int leg, int minutes) {
+        Reason why = outing.legs().get(leg).why();
+        assertEquals(OutingReason.WAIT_WITH_ROOM, why.kind(), told(outing));
+        assertEquals(Set.of("minutes", "why"), why.figures().keySet());
+        assertEquals((double) minutes, why.figures().get("minutes").value());
+        assertEquals(OutingReason.WAIT_FOR_PIN, ((Reason) why.figures().get("why").value()).kind());
+    }
+
+    @Test
+    void takesAnExtraInTheWaitThatHoldsIt() {
+        assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:15 SHOOT, 06:30 SET_UP, 06:33 SHOOT, 06:48 WALK Gate",
+                told(plan(ALWAYS, pinned("06:33"), extra().shot())));
+    }
+
+    @Test
+    void namesNoExtraThatDoesNotFitBeforeTheNextIsSetUp() {
+        Outing outing = plan(ALWAYS, pinned("06:32"), extra().shot());
+        offersAnExtraOfOnesOwn(outing, 2, 20);
+        assertEquals(at("06:50"), outing.timeOf("extra").from().toLocalTime());
+        assertEquals(OutingReason.WAIT_FOR_PIN, plan(ALWAYS, pinned("06:31"), extra().shot()).legs().get(2).why().kind(), "too short for anything");
+    }
+
+    @Test
+    void namesNoExtraThatIsPinnedToAnotherTime() {
+        offersAnExtraOfOnesOwn(plan(ALWAYS, pinned("07:00"), extra().pinned("08:00").shot()), 2, 48);
+    }
+
+    @Test
+    void namesNoExtraThatIsPlannedForItsBetterLight() {
+        Outing outing = plan((intent, time) -> intent.shot().name().equals("extra") && time.getHour() < 8 ? 0.5 : 1, pinned("07:00"),
+                extra().shot());
+        offersAnExtraOfOnesOwn(outing, 2, 48);
+        assertEquals(at("08:00"), outing.timeOf("extra").from().toLocalTime());
+    }
+
+    @Test
+    void namesNoExtraThatIsToFollowThePictureWaitedFor() {
+        offersAnExtraOfOnesOwn(plan(ALWAYS, pinned("07:00"), extra().after("pinned").shot()), 2, 48);
+    }
+
+    @Test
+    void namesNoExtraThatIsTakenAlready() {
+        Outing outing = plan(ALWAYS, pinned("06:50"), extra().pinned("06:12").minutes(1).shot());
+        offersAnExtraOfOnesOwn(outing, 4, 34);
+    }
+
+    @Test
+    void namesNoExtraThatIsLeftOut() {
+        Outing outing = plan(ALWAYS, pinned("06:50"), extra().minutes(200).shot());
+        offersAnExtraOfOnesOwn(outing, 2, 38);
+        assertNull(outing.timeOf("extra"));
+    }
+
+    /** So there is never an extra to name: of what is left out a wait holds nothing that has light and may come then. */
+    @Test
+    void leavesNoWaitThatHoldsAPictureLeftOut() {
+        SmallTrips trips = new SmallTrips(1753);
+        int tried = 0;
+        for (int i = 0; i < 4000; i++) {
+            Visit visit = trips.visit(2 + i % 6, 60 + i % 120, 1 + i % 3);
+            Schedule schedule = Schedule.best(visit);
+            Set<Integer> done = new TreeSet<>();
+            int last = -1;
+            int end = 0;
+            for (Schedule.Take take : schedule.takes()) {
+                int ready = last < 0 ? visit.readyFirst(take.stint()) : visit.ready(last, take.stint(), end);
+                for (int left = 0; left < visit.stints().size(); left++) {
+                    if (take.start() - ready >= 5 && !schedule.takes(left) && mayCome(visit, schedule, left, take.stint(), done)) {
+                        assertFalse(holds(visit, left, take, ready), "trip " + i);
+                        tried++;
+                    }
+                }
+                last = take.stint();
+                end = take.start() + visit.stints().get(last).minutes();
+                done.add(last);
+            }
+        }
+        assertTrue(tried > 300, tried + " pictures left out at the spot of a wait");
+    }
+
+    /** It waits for nothing that is taken later, nor anything that is done for it. */
+    private static boolean mayCome(Visit visit, Schedule schedule, int left, int next, Set<Integer> done) {
+        Stint extra = visit.stints().get(left);
+        boolean inTurn = true;
+        for (Schedule.Take take : schedule.takes()) {
+            inTurn &= done.contains(take.stint()) ? !visit.stints().get(take.stint()).after().contains(left) : !extra.after().contains(take.stint());
+        }
+        return inTurn && !extra.pinned() && extra.spot() == visit.stints().get(next).spot();
+    }
+
+    private static boolean holds(Visit visit, int left, Schedule.Take next, int ready) {
+        Stint extra = visit.stints().get(left);
+        Stint waitedFor = visit.stints().get(next.stint());
+        int change = extra.lens() == waitedFor.lens() ? 0 : visit.lensChange();
+        int start = (ready + change + extra.setUp() + 4) / 5 * 5;
+        return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
+    }
+}
