@@ -86,6 +86,20 @@ final class Lettering {
         return place(Stretch.of(label));
     }
 
+    /** The same with a line to its words from something farther off; the line runs through no words. */
+    boolean place(Label label, List<Point> leader) {
+        for (Stretch other : taken) {
+            if (other.crossedBy(leader.get(0), leader.get(1))) {
+                return false;
+            }
+        }
+        boolean placed = place(label);
+        if (placed) {
+            avoid(leader);
+        }
+        return placed;
+    }
+
     private boolean place(Stretch stretch) {
         for (Stretch other : taken) {
             if (stretch.touches(other)) {

@@ -19,6 +19,9 @@ public final class SpotPlan {
     /** Nothing is drawn larger than this, px a metre. */
     private static final double LARGEST = 2;
     private static final double LONGEST_BAR = 240;
+    private static final double CROWDED = 34;
+    private static final double FARTHEST = 240;
+    private static final int DIRECTIONS = 24;
 
     private final GroundPlan plan;
     private final double west;
@@ -95,10 +98,14 @@ public final class SpotPlan {
         return power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
     }
 
-    /** Beside, above or below its dot, where there is room; left out where there is none, for the text says it. */
+    /** Beside, above or below its dot; in a crowd, and where there is no room, farther off at the end of a line. */
     private void name(GroundPlan.Place place, Lettering lettering) {
         Point at = at(place);
         String name = Lanes.shortened(place.name(), WIDTH / 3);
+        Point crowd = crowd(at);
+        if (crowd != null && fartherOff(at, crowd, name, lettering)) {
+            return;
+        }
         for (Label label : List.of(new Label("words", Anchor.START, new Point(at.x() + 10, at.y() + 5), name),
                 new Label("words", Anchor.END, new Point(at.x() - 10, at.y() + 5), name),
                 new Label("words", Anchor.MIDDLE, new Point(at.x(), at.y() - 11), name),
@@ -112,6 +119,47 @@ public final class SpotPlan {
                 return;
             }
         }
+        fartherOff(at, at, name, lettering);
+    }
+
+    /** The middle of dots so near that their names would stand in each other's way; null when there is none. */
+    private Point crowd(Point at) {
+        int count = 0;
+        double x = 0;
+        double y = 0;
+        for (GroundPlan.Place place : plan.places()) {
+            Point other = at(place);
+            if (Math.hypot(other.x() - at.x(), other.y() - at.y()) < CROWDED) {
+                count++;
+                x += other.x();
+                y += other.y();
+            }
+        }
+        return count < 2 ? null : new Point(x / count, y / count);
+    }
+
+    /** The nearest place with room, best away from the crowd; false where there is none, for the text says it. */
+    private boolean fartherOff(Point at, Point crowd, String name, Lettering lettering) {
+        double outward = Math.atan2(at.x() - crowd.x(), crowd.y() - at.y());
+        for (double away = 30; away < FARTHEST; away += 10) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                double angle = outward + 2 * Math.PI / DIRECTIONS * (i % 2 == 0 ? -i / 2 : (i + 1) / 2);
+                double aside = Math.sin(angle);
+                Point end = new Point(tenth(at.x() + away * aside), tenth(at.y() - away * Math.cos(angle)));
+                Label label = new Label("words", aside > 0 ? Anchor.START : Anchor.END, new Point(end.x() + (aside > 0 ? 4 : -4), end.y() + 5), name);
+                List<Point> leader = List.of(new Point(tenth(at.x() + DOT * aside), tenth(at.y() - DOT * Math.cos(angle))), end);
+                if (onSheet(label) && lettering.place(label, leader)) {
+                    marks.add(new Drawing.Line("leader", leader));
+                    marks.add(label);
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static double tenth(double value) {
+        return Math.round(value * 10) / 10.0;
     }
 
     private void length(GroundPlan.Way way, Lettering lettering) {

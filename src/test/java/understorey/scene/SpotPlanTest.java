@@ -1,6 +1,7 @@
 package understorey.scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -63,5 +64,32 @@ class SpotPlanTest {
             }
             OrderChartTest.onSheet(SpotPlan.of(new GroundPlan(places, ways), "Plan " + i));
         }
+    }
+
+    /** Up to seven spots within a few steps, and two far away. */
+    @Test
+    void namesEverySpotOfACrowd() {
+        Random random = new Random(41);
+        int leaders = 0;
+        for (int i = 0; i < 100; i++) {
+            List<Place> places = new ArrayList<>();
+            List<Way> ways = new ArrayList<>();
+            places.add(new Place("Car park", 600, -200));
+            places.add(new Place("Spring", -600, 200));
+            for (int spot = 2; spot < 4 + i % 6; spot++) {
+                places.add(new Place("Beech stump " + spot, 12 * random.nextDouble(), 12 * random.nextDouble()));
+                ways.add(new Way(places.get(spot - 1), places.get(spot), 10, 1));
+            }
+            Drawing drawing = SpotPlan.of(new GroundPlan(places, ways), "Plan " + i);
+            List<String> words = Charts.labels(drawing).stream().map(Drawing.Label::text).toList();
+            places.forEach(place -> assertTrue(words.contains(place.name()), place.name() + " in " + words));
+            for (Drawing.Line leader : Charts.lines(drawing, "leader")) {
+                Charts.labels(drawing).forEach(label -> assertFalse(Lettering.Stretch.of(label)
+                        .crossedBy(leader.points().get(0), leader.points().get(1)) && apart(leader.points().get(1), label.at()) > 7, label.text()));
+                leaders++;
+            }
+            OrderChartTest.onSheet(drawing);
+        }
+        assertTrue(leaders > 100, leaders + " leaders");
     }
 }
