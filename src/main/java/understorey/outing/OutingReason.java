@@ -71,6 +71,8 @@ public enum OutingReason implements Reason.Kind {
     DISTANCES_ALIKE,
     VIEWS_ALIKE,
     ORIENTATIONS_ALIKE,
+    /** Every picture looks one way, and all of them say which. */
+    FACINGS_ALIKE,
     /** Two pictures of one role, subject and spot that differ in nothing. */
     PICTURES_ALIKE
 }
