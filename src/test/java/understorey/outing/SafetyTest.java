@@ -112,6 +112,7 @@ class SafetyTest {
         assertEquals("my sister", message.tell());
         assertEquals(List.of("Footbridge", "Bank"), message.route());
         assertEquals("Gate", message.base());
+        assertEquals(MAY_DAY.atTime(6, 0).atZone(Samples.zone()), message.arrive());
         assertEquals(at("11:00"), message.backBy().toLocalTime());
         assertEquals(at("11:30"), message.actFrom().toLocalTime());
         Safety early = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("06:30")), BANK));
@@ -163,6 +164,15 @@ class SafetyTest {
         Safety safety = plan(trip(wood(), "06:00", "10:00", new Contact("my sister", null), BANK));
         assertNull(safety.walkOut());
         assertNull(safety.message().base());
+        assertEquals(wood().position(), safety.message().position());
+    }
+
+    @Test
+    void promisesNoWalkWhereNoPictureIsTaken() {
+        Contact sister = new Contact("my sister", null);
+        Safety.Message message = plan(trip(gated(null, null), "06:00", "06:10", sister, BRIDGE)).message();
+        assertEquals(List.of(), message.route());
+        assertEquals(at("06:10"), message.back().toLocalTime());
     }
 
     /** One darkness for lamp, last light and walk: turning back at the last minute brings one home by the walk-out's minutes. */

@@ -82,6 +82,8 @@ class OrderViewTest {
     void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
         OrderView.Message message = OrderView.of(FULL, Sentences.builtIn()).message();
         assertEquals("my sister, by text", message.tell());
+        assertEquals("Saturday 8 May 2027", message.day());
+        assertEquals("05:00", message.arrive());
         assertEquals("12:00", message.backBy());
         assertEquals("12:30", message.actFrom());
         assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Sentences.builtIn()).message());
