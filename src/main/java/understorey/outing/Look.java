@@ -31,7 +31,7 @@ record Look(Distance distance, Height height, View view, Orientation orientation
     private static final double WIDE_MM = 35;
     private static final double NORMAL_MM = 70;
     /** Facings nearer to each other than this look one way. */
-    private static final double ONE_WAY_DEG = 45;
+    static final double ONE_WAY_DEG = 45;
 
     /** As the lens found would take it; as the author means it when there is none. */
     static Look of(Intent intent, LensFit fit) {

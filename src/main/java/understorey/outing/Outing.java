@@ -9,7 +9,7 @@ import understorey.sky.Interval;
 /**
  * The visit, minute by minute.
  *
- * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time
+ * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the word due
  * @param lamp            when the way in and out want one
  * @param legs            in order of time, without gaps between the first and the last
  * @param remarks         what does not work out

@@ -61,7 +61,7 @@ public enum OutingReason implements Reason.Kind {
     CAR_PARK_CLOSES,
     /** Whoever waits for word would wait in vain. */
     BACK_TOO_LATE,
-    /** The same for who stays as long as the visit allows. */
+    /** The visit lasts beyond the word due, which limits how long one stays. */
     STAY_TOO_LATE,
     /** Home after the light. */
     BACK_IN_THE_DARK,
@@ -71,6 +71,8 @@ public enum OutingReason implements Reason.Kind {
     DISTANCES_ALIKE,
     VIEWS_ALIKE,
     ORIENTATIONS_ALIKE,
+    /** Every picture looks one way, and all of them say which. */
+    FACINGS_ALIKE,
     /** Two pictures of one role, subject and spot that differ in nothing. */
     PICTURES_ALIKE
 }

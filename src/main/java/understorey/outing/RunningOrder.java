@@ -56,9 +56,7 @@ public final class RunningOrder {
         if (trip.site().parking() == null && ground.spots().size() > 2) {
             remarks.add(Reason.of(OutingReason.NO_PARKING));
         }
-        ZonedDateTime turnBack = schedule.takes().isEmpty() ? hours.leave()
-                : hours.at(visit.ways().leaveBy(last(visit, schedule), visit.base(), hours.to()));
-        return new Outing(hours.arrive(), hours.leave(), turnBack, LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
+        return new Outing(hours.arrive(), hours.leave(), turnBack(trip, hours, visit, schedule), LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
     }
 
@@ -103,6 +101,17 @@ public final class RunningOrder {
             }
         }
         return sorted;
+    }
+
+    /** In time for gates, leaving and the word due; a word that is due before anybody could turn back sets no limit. */
+    private static ZonedDateTime turnBack(Trip trip, VisitHours hours, Visit visit, Schedule schedule) {
+        if (schedule.takes().isEmpty()) {
+            ZonedDateTime due = trip.contact() == null ? hours.leave() : hours.wordDue(trip.contact());
+            return due.isBefore(hours.leave()) ? due : hours.leave();
+        }
+        int last = last(visit, schedule);
+        int forWord = visit.ways().leaveBy(last, visit.base(), hours.home(trip.contact()));
+        return hours.at(forWord >= hours.from() ? forWord : visit.ways().leaveBy(last, visit.base(), hours.to()));
     }
 
     private static int last(Visit visit, Schedule schedule) {

@@ -11,7 +11,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import understorey.light.LightAt;
-import understorey.plan.Contact;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -53,13 +52,14 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
      * @param site     the wood
      * @param position of the car park, else of the site
      * @param base     the car park's name; null where none is given
-     * @param route    spots in the order visited, to look along
+     * @param arrive   when the visit begins
+     * @param route    spots in the order visited, to look along; empty when no picture is taken at a spot
      * @param back     when the plan has one back
      * @param backBy   when word is due
      * @param actFrom  without word by then, ring, then raise the alarm
      */
-    public record Message(String tell, String site, Position position, String base, List<String> route, ZonedDateTime back,
-                          ZonedDateTime backBy, ZonedDateTime actFrom) {
+    public record Message(String tell, String site, Position position, String base, ZonedDateTime arrive, List<String> route,
+                          ZonedDateTime back, ZonedDateTime backBy, ZonedDateTime actFrom) {
     }
 
     /**
@@ -71,12 +71,12 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
         ZonedDateTime back = outing.legs().isEmpty() ? outing.leave() : outing.legs().get(outing.legs().size() - 1).to();
         ZonedDateTime lastLight = new DayCurve(light).lastLight();
         String base = trip.site().parking() == null ? null : trip.site().parking().spot();
-        Message message = trip.contact() == null ? null : message(trip, outing, base, back);
+        VisitHours hours = VisitHours.of(trip, outing.arrive().toLocalDate(), sun);
+        Message message = trip.contact() == null ? null : message(trip, hours, outing, base, back);
         Long margin = lastLight == null ? null : Duration.between(back, lastLight).toMinutes();
-        ZonedDateTime end = VisitHours.of(trip, outing.arrive().toLocalDate(), sun).end();
         return new Safety(back, outing.leaveLastSpotBy(), outing.lamp(), lastLight,
-                margin, walkOut(trip, sun, light, outing),
-                closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks(message, back, end, margin));
+                margin, walkOut(trip, hours, light, outing),
+                closing(trip.site(), outing.arrive(), sun.sunset()), message, remarks(message, back, hours.end(), margin));
     }
 
     private static List<Reason> remarks(Message message, ZonedDateTime back, ZonedDateTime end, Long margin) {
@@ -94,20 +94,20 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
         return List.copyOf(remarks);
     }
 
-    private static WalkOut walkOut(Trip trip, SunDay sun, List<LightAt> light, Outing outing) {
+    private static WalkOut walkOut(Trip trip, VisitHours hours, List<LightAt> light, Outing outing) {
         if (trip.site().parking() == null) {
             return null;
         }
-        VisitHours hours = VisitHours.of(trip, outing.arrive().toLocalDate(), sun);
         List<String> visited = new ArrayList<>(visited(outing));
         Ground ground = Ground.of(trip.site(), light, hours, visited);
         Walking walking = ground.walking();
         String base = trip.site().parking().spot();
         WalkOut farthest = null;
+        int home = hours.home(trip.contact());
         for (String spot : visited) {
-            int leaveBy = ground.ways().leaveBy(ground.spots().lastIndexOf(spot), 0, hours.to());
-            int minutes = hours.to() - leaveBy;
-            boolean dark = ground.ways().night(leaveBy) || ground.ways().night(hours.to() - 1);
+            int leaveBy = ground.ways().leaveBy(ground.spots().lastIndexOf(spot), 0, home);
+            int minutes = home - leaveBy;
+            boolean dark = ground.ways().night(leaveBy) || ground.ways().night(home - 1);
             long longest = minutes;
             for (Pace pace : walking.between(spot, base, dark) == null ? new Pace[0] : Pace.values()) {
                 longest = Math.max(longest, walking.between(spot, base, dark, pace).toMinutes());
@@ -141,20 +141,15 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, LampHour
         return new Closing(carPark, at, sunset == null ? null : Duration.between(sunset, at).toMinutes());
     }
 
-    private static Message message(Trip trip, Outing outing, String base, ZonedDateTime back) {
-        Contact contact = trip.contact();
-        ZonedDateTime backBy = contact.backBy() == null ? outing.leave()
-                : outing.arrive().toLocalDate().atTime(contact.backBy()).atZone(outing.arrive().getZone());
-        if (backBy.isBefore(outing.arrive())) {
-            backBy = outing.arrive().toLocalDate().plusDays(1).atTime(contact.backBy()).atZone(outing.arrive().getZone());
-        }
+    private static Message message(Trip trip, VisitHours hours, Outing outing, String base, ZonedDateTime back) {
+        ZonedDateTime backBy = hours.wordDue(trip.contact());
         List<String> route = new ArrayList<>();
         for (String spot : visited(outing)) {
             if (spot != null) {
                 route.add(spot);
             }
         }
-        return new Message(contact.tell(), trip.site().name(), trip.site().positionOf(trip.site().spot(base)), base, List.copyOf(route),
-                back, backBy, backBy.plus(GRACE));
+        return new Message(trip.contact().tell(), trip.site().name(), trip.site().positionOf(trip.site().spot(base)), base, outing.arrive(),
+                List.copyOf(route), back, backBy, backBy.plus(GRACE));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import understorey.plan.Contact;
 import understorey.plan.Opening;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -61,7 +62,26 @@ record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave
         return Math.min(closes, minute(leave));
     }
 
-    /** The same as a time: the author's own where no gate shuts before. */
+    /** When word is due: on leaving where no time is given, on the next day where that time is past on arriving. */
+    ZonedDateTime wordDue(Contact contact) {
+        if (contact.backBy() == null) {
+            return leave;
+        }
+        LocalDate day = start.toLocalDate();
+        ZonedDateTime due = day.atTime(contact.backBy()).atZone(start.getZone());
+        return due.isBefore(arrive) ? day.plusDays(1).atTime(contact.backBy()).atZone(start.getZone()) : due;
+    }
+
+    /**
+     * The minute by which one is back and can send the word.
+     *
+     * @param contact null where nobody waits for it
+     */
+    int home(Contact contact) {
+        return contact == null ? to() : Math.min(to(), minute(wordDue(contact)));
+    }
+
+    /** The end of the visit: the author's own where no gate shuts before. */
     ZonedDateTime end() {
         return closes < minute(leave) && at(closes).isAfter(arrive) ? at(closes) : leave;
     }

@@ -17,12 +17,19 @@ final class Caption {
 
     static String of(Brief brief, Intent intent) {
         Subject subject = intent.shot().subject();
-        String name = subject.name();
+        String name = plain(subject.name());
         String place = place(brief.trip().site());
         return Character.toUpperCase(name.charAt(0)) + name.substring(1)
                 + (subject.scientificName() == null ? "" : ", " + subject.scientificName())
                 + ". " + (place == null ? "" : place + ", ") + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". "
                 + part(intent) + ": …";
+    }
+
+    /** A common name without what is said beside it: "fly agaric (fungus)" is captioned "fly agaric". */
+    private static String plain(String name) {
+        int open = name.indexOf(" (");
+        int close = name.indexOf(')', open + 1);
+        return open < 1 || close < 0 ? name : name.substring(0, open) + name.substring(close + 1);
     }
 
     private static String place(Site site) {

@@ -2,6 +2,8 @@ package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
@@ -11,6 +13,7 @@ import understorey.outing.Alternative;
 import understorey.outing.Leg;
 import understorey.outing.Outing;
 import understorey.outing.Safety;
+import understorey.plan.Share;
 import understorey.scene.Drawing;
 
 /**
@@ -45,9 +48,9 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     public record Start(int number, String at) {
     }
 
-    /** To leave with somebody. */
-    public record Message(String tell, String site, String position, String base, String route, String back, String backBy,
-                          String actFrom) {
+    /** To leave with somebody, the evening before; {@code position} is null where it is not exact, {@code route} where no walk is planned. */
+    public record Message(String tell, String day, String arrive, String site, String position, String base, String route, String back,
+                          String backBy, String actFrom) {
     }
 
     /** Shorter waits go without a line on the field sheet. */
@@ -70,7 +73,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             captions.add(Caption.of(brief, intent));
         }
         return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, captions, others(brief),
-                OutInTime.rows(brief), message(brief.safety().message()),
+                OutInTime.rows(brief), message(brief),
                 svg(brief.timeLine(), "order-line"), says(brief.timeLine()), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
     }
 
@@ -181,9 +184,20 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
     }
 
-    private static Message message(Safety.Message message) {
-        return message == null ? null : new Message(message.tell(), message.site(),
-                PlaceView.position(message.position()), message.base(), message.route().isEmpty() ? null : String.join(", then ", message.route()),
-                Words.clock(message.back()), Words.clock(message.backBy()), Words.clock(message.actFrom()));
+    /** Without a position where the plan has only a coarse one: whoever searches would search there. */
+    private static Message message(Brief brief) {
+        Safety.Message message = brief.safety().message();
+        if (message == null) {
+            return null;
+        }
+        LocalDate day = message.arrive().toLocalDate();
+        return new Message(message.tell(), Words.day(day), Words.clock(message.arrive()), message.site(),
+                brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(), message.route().isEmpty() ? null : String.join(", then ", message.route()),
+                clock(message.back(), day), clock(message.backBy(), day), clock(message.actFrom(), day));
+    }
+
+    /** "09:50", "00:30 the next day". */
+    private static String clock(ZonedDateTime time, LocalDate day) {
+        return Words.clock(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
     }
 }

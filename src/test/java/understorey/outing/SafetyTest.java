@@ -24,6 +24,7 @@ import understorey.plan.Canopy;
 import understorey.plan.Contact;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
+import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -111,6 +112,7 @@ class SafetyTest {
         assertEquals("my sister", message.tell());
         assertEquals(List.of("Footbridge", "Bank"), message.route());
         assertEquals("Gate", message.base());
+        assertEquals(MAY_DAY.atTime(6, 0).atZone(Samples.zone()), message.arrive());
         assertEquals(at("11:00"), message.backBy().toLocalTime());
         assertEquals(at("11:30"), message.actFrom().toLocalTime());
         Safety early = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("06:30")), BANK));
@@ -119,14 +121,35 @@ class SafetyTest {
         assertEquals(at("10:00"), leave.toLocalTime());
     }
 
+    private static Safety without(Places place) {
+        Site site = wood(place, wood().spots(), wood().walks(), new Opening(at("05:00"), at("20:00")), new Parking("Gate", null, null));
+        Safety safety = plan(trip(site, "11:00", "13:00", null, BRIDGE), place.date());
+        assertNull(safety.closing().afterSunset(), "no sunset");
+        return safety;
+    }
+
     @Test
-    void hasNoLastLightInAPolarNightOrDay() {
-        for (Places place : List.of(Places.POLAR_NIGHT, Places.POLAR_DAY)) {
-            Site site = wood(place, wood().spots(), wood().walks(), new Opening(at("05:00"), at("20:00")), new Parking("Gate", null, null));
-            Safety safety = plan(trip(site, "11:00", "13:00", null, BRIDGE), place.date());
-            assertEquals(place == Places.POLAR_DAY, safety.lastLight() == null);
-            assertNull(safety.closing().afterSunset());
-        }
+    void hasNoLastLightWhereItStaysLightOrDarkAllDay() {
+        assertNull(without(Places.POLAR_DAY).lastLight());
+        assertNull(without(Places.POLAR_DAY).daylightMargin());
+        Places dark = new Places(new Position(80, 26), Places.POLAR_NIGHT.zone(), Places.POLAR_NIGHT.date());
+        assertNull(SunDay.of(dark.position(), dark.date(), dark.zone()).civilDusk(), "13° under the horizon at noon");
+        assertNull(without(dark).lastLight());
+        assertNull(without(dark).daylightMargin());
+    }
+
+    /** At 70° N the sun stays down in December, yet stands above −6° round noon. */
+    @Test
+    void hasItsLastLightAtTheEndOfTheTwilightThatIsAllOfAPolarNight() {
+        Places place = Places.POLAR_NIGHT;
+        Safety safety = without(place);
+        SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
+        assertNull(sun.sunset());
+        List<LightAt> light = LightTable.of(wood(place, wood().spots(), List.of(), null, null), null, place.date());
+        double altitudeDeg = new DayCurve(light).altitudeDeg(safety.lastLight());
+        assertEquals(-6, altitudeDeg, 1, "civil twilight by definition, as slowly as the sun sinks there");
+        assertTrue(safety.lastLight().isAfter(sun.solarNoon()), "the evening's, not the morning's");
+        assertEquals(Duration.between(safety.back(), safety.lastLight()).toMinutes(), safety.daylightMargin());
     }
 
     /** The park shuts long before dusk, whenever one means to leave. */
@@ -141,6 +164,15 @@ class SafetyTest {
         Safety safety = plan(trip(wood(), "06:00", "10:00", new Contact("my sister", null), BANK));
         assertNull(safety.walkOut());
         assertNull(safety.message().base());
+        assertEquals(wood().position(), safety.message().position());
+    }
+
+    @Test
+    void promisesNoWalkWhereNoPictureIsTaken() {
+        Contact sister = new Contact("my sister", null);
+        Safety.Message message = plan(trip(gated(null, null), "06:00", "06:10", sister, BRIDGE)).message();
+        assertEquals(List.of(), message.route());
+        assertEquals(at("06:10"), message.back().toLocalTime());
     }
 
     /** One darkness for lamp, last light and walk: turning back at the last minute brings one home by the walk-out's minutes. */

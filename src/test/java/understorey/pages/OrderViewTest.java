@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -15,8 +16,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
+import understorey.kit.Intent;
 import understorey.outing.Leg;
 import understorey.plan.Share;
+import understorey.plan.Shot;
+import understorey.plan.Subject;
 
 class OrderViewTest {
 
@@ -78,6 +82,8 @@ class OrderViewTest {
     void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
         OrderView.Message message = OrderView.of(FULL, Sentences.builtIn()).message();
         assertEquals("my sister, by text", message.tell());
+        assertEquals("Saturday 8 May 2027", message.day());
+        assertEquals("05:00", message.arrive());
         assertEquals("12:00", message.backBy());
         assertEquals("12:30", message.actFrom());
         assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Sentences.builtIn()).message());
@@ -92,6 +98,23 @@ class OrderViewTest {
                 + ", May 2027. The opening: …", captions.get(0).replace(", Allium ursinum", ""));
         assertTrue(captions.get(0).contains(", Allium ursinum. "), captions.get(0));
         assertTrue(captions.get(3).endsWith(". The close: …"), captions.get(3));
+    }
+
+    @Test
+    void captionsACommonNameWithoutWhatStandsInBracketsBesideIt() {
+        assertEquals("Fly agaric, Amanita muscaria. ", caption("fly agaric (fungus)", "Amanita muscaria"));
+        assertEquals("Oak of ours, Quercus. ", caption("oak (the old one) of ours", "Quercus"));
+        assertEquals("Star (unclosed, Aster. ", caption("star (unclosed", "Aster"));
+        assertEquals("Wood sorrel. ", caption("wood sorrel", null));
+    }
+
+    /** What stands before the place. */
+    private static String caption(String name, String scientificName) {
+        Subject named = new Subject("one", name, scientificName, null, false, null, null, null, null, null, null, null, null, null,
+                null, null, null, null, null, null);
+        Shot shot = picture("One").of(named).shot();
+        String caption = Caption.of(FULL, Intent.of(List.of(shot)).get(0));
+        return caption.substring(0, caption.indexOf(FULL.trip().site().name()));
     }
 
     @Test

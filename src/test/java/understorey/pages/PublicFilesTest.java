@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
+import understorey.plan.Contact;
 import understorey.plan.Position;
 import understorey.plan.Share;
+import understorey.plan.Trip;
 
 class PublicFilesTest {
 
@@ -20,7 +24,7 @@ class PublicFilesTest {
     private static final List<String> SECRETS = List.of("Gorsewell", "Footbridge", "Stone bank", "Hollow", "52.33",
             "-3.54", "187.3", "sister", "Second camera", "By the footpath");
 
-    private static final List<String> MESSAGE = List.of("emergency services", "my sister", "will send word");
+    private static final List<String> MESSAGE = List.of("emergency services", "my sister", "will send word", "I will arrive");
 
     @Test
     void giveNoSensitivePlaceAway() {
@@ -48,6 +52,28 @@ class PublicFilesTest {
             told += page.content().contains(MESSAGE.get(0)) ? 1 : 0;
         }
         assertEquals(2, told, "the party's page and its Markdown twin");
+    }
+
+    /** The word due limits the last minute to turn back: on a public page that minute is as if nobody waited. */
+    @Test
+    void doNotTellByTheLastMinuteToTurnBackWhenWordIsDue() {
+        Contact due = new Contact("my sister, by text", LocalTime.of(9, 0));
+        for (Share share : List.of(Trips.COARSE, Trips.HIDDEN, new Share(Share.Audience.PUBLIC, Share.Precision.EXACT))) {
+            Trip trip = Trips.full(PLACE, share);
+            assertEquals(contents(Trips.told(trip, null)), contents(Trips.told(trip, due)));
+        }
+        Trip party = Trips.full(PLACE, Trips.EXACT);
+        assertTrue(Trips.brief(Trips.told(party, due)).outing().leaveLastSpotBy()
+                .isBefore(Trips.brief(Trips.told(party, null)).outing().leaveLastSpotBy()), "the party is told");
+    }
+
+    private static List<String> contents(Trip trip) {
+        List<String> contents = new ArrayList<>();
+        for (Page page : Briefs.pages(List.of(trip), List.of())) {
+            contents.add(page.path() + "\n" + page.content());
+        }
+        assertTrue(contents.size() > 3);
+        return contents;
     }
 
     @Test

@@ -68,6 +68,12 @@ final class Trips {
                 trip.shots(), trip.share());
     }
 
+    /** The same trip with somebody else to know of it, or nobody. */
+    static Trip told(Trip trip, Contact contact) {
+        return new Trip(trip.title(), trip.slug(), trip.series(), trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
+                trip.companions(), contact, trip.sky(), trip.forecast(), trip.story(), trip.shots(), trip.share());
+    }
+
     /** What an author leaves out is left out: times, roles, sky, forecast, share. */
     static Trip bare(Places place, Bag bag) {
         Shot floor = shot("The floor", null, null, null, null, null, null, null, List.of(), null);
