@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -18,6 +17,7 @@ import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
+import understorey.sky.Stay;
 import understorey.sky.SunDay;
 
 /**
@@ -32,13 +32,18 @@ import understorey.sky.SunDay;
 record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Reason> remarks,
                   Set<String> assumed) {
 
-    private static final Duration VISIT = Duration.ofHours(4);
+    private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
 
     static VisitHours of(Trip trip, LocalDate date, SunDay sun) {
-        Set<String> assumed = new LinkedHashSet<>();
         ZonedDateTime start = date.atStartOfDay(trip.site().zone());
-        ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun, assumed) : at(trip, date, trip.arrive());
-        ZonedDateTime leave = trip.leave() == null ? assumedLeave(trip, date, arrive, assumed) : at(trip, date, trip.leave());
+        Stay stay = Stay.of(trip, date, sun);
+        Set<String> assumed = new LinkedHashSet<>();
+        if (trip.arrive() == null) {
+            assumed.add("arrive");
+        }
+        if (trip.leave() == null) {
+            assumed.add("leave");
+        }
         Site site = trip.site();
         Opening opening = site.opening() == null || !site.opening().from().isBefore(site.opening().to()) ? null : site.opening();
         ZonedDateTime opens = opening == null ? start : at(trip, date, opening.from());
@@ -46,11 +51,9 @@ record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave
         if (site.parking() != null && site.parking().closes() != null && at(trip, date, site.parking().closes()).isBefore(closes)) {
             closes = at(trip, date, site.parking().closes());
         }
-        return new VisitHours(start, arrive, leave, minutes(start, opens), minutes(start, closes), remarks(site, arrive, leave),
-                Collections.unmodifiableSet(assumed));
+        return new VisitHours(start, stay.arrive(), stay.leave(), minutes(start, opens), minutes(start, closes),
+                remarks(site, stay.arrive(), stay.leave()), Collections.unmodifiableSet(assumed));
     }
-
-    private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
 
     /** The first minute of the visit on which anybody can walk. */
     int from() {
@@ -104,32 +107,6 @@ record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave
 
     private static ZonedDateTime at(Trip trip, LocalDate date, LocalTime time) {
         return date.atTime(time).atZone(trip.site().zone());
-    }
-
-    /**
-     * Civil dawn; where there is none, two hours before the sun is highest; four hours before a leave that comes
-     * earlier.
-     */
-    private static ZonedDateTime assumedArrival(Trip trip, LocalDate date, SunDay sun, Set<String> assumed) {
-        assumed.add("arrive");
-        ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
-                : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2)) : at(trip, date, LocalTime.of(10, 0));
-        ZonedDateTime minute = arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-        ZonedDateTime leaving = trip.leave() == null ? null : at(trip, date, trip.leave());
-        if (leaving == null || minute.isBefore(leaving)) {
-            return minute;
-        }
-        ZonedDateTime midnight = date.atStartOfDay(trip.site().zone());
-        ZonedDateTime visit = leaving.minus(VISIT);
-        return visit.isBefore(midnight) ? midnight : visit;
-    }
-
-    /** Four hours later, but not past midnight. */
-    private static ZonedDateTime assumedLeave(Trip trip, LocalDate date, ZonedDateTime arrive, Set<String> assumed) {
-        assumed.add("leave");
-        ZonedDateTime late = at(trip, date, LAST_MINUTE);
-        ZonedDateTime leaving = arrive.plus(VISIT);
-        return leaving.isAfter(late) ? late : leaving;
     }
 
     private static List<Reason> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
