@@ -15,17 +15,22 @@ import java.util.Map;
  * of the author's order, and the sequence whose last picture stands later in it; then earlier starts.
  *
  * <p>Beyond twelve pictures a good plan comes first ({@link LongOrder}), and whatever cannot become better than the best known is
- * dropped ({@link UpperBound}, branch and bound): of equal worth the plan known before counts. That search ended in time for all
- * of 2,400 made-up visits of 60 to 360 minutes and 12 to 19 pictures; one cut short gives the best it came to, and only then may
- * a picture more lower the sum.
+ * dropped ({@link UpperBound}, branch and bound): of equal worth the plan known before counts. That search ended within its
+ * limits for all but 2 of 2,400 made-up visits of 60 to 360 minutes and 12 to 19 pictures; in a visit of twelve hours it does up
+ * to some 20. Cut short it gives the best it came to, and only then may a picture more lower the sum.
  */
 final class BestOrder {
 
     static final int MOST = 12;
     /** Sets are bits of a number. */
     private static final int MOST_BOUNDED = 62;
-    /** Sums kept in one search: 96 MB, and some two or three seconds. */
-    private static final long MOST_SUMS = 12_000_000;
+    /** Sums looked at in one search: about a second. */
+    private static final long MOST_STEPS = 500_000_000;
+    private static final long MOST_BYTES = 120_000_000;
+    /** Of one {@link Sums} beside its sums, and of one set beside its references. */
+    private static final int SUMS_BYTES = 40;
+    private static final int SET_BYTES = 120;
+    private static final int REFERENCE_BYTES = 4;
 
     private final Joins joins;
     /** By picture: those that may not come before it is taken or left out. */
@@ -35,9 +40,12 @@ final class BestOrder {
     private final UpperBound bound;
     /** The best worth of a plan so far. */
     private long known;
-    private long kept;
+    private final Effort work;
+    private final Effort memory;
 
-    private BestOrder(Joins joins, UpperBound bound, long known) {
+    private BestOrder(Joins joins, UpperBound bound, long known, Effort work, Effort memory) {
+        this.work = work;
+        this.memory = memory;
         this.joins = joins;
         this.bound = bound;
         this.known = known;
@@ -50,33 +58,33 @@ final class BestOrder {
     }
 
     static Schedule of(Joins joins) {
-        BestOrder order = new BestOrder(joins, null, Sums.NEVER);
-        order.search(Long.MAX_VALUE);
+        BestOrder order = new BestOrder(joins, null, Sums.NEVER, new Effort(Long.MAX_VALUE), new Effort(Long.MAX_VALUE));
+        order.search();
         return order.schedule();
     }
 
     /** A better plan than one known, the best where the search ends in time; else the one known. */
     static Schedule of(Joins joins, Schedule known) {
-        return of(joins, known, MOST_SUMS);
+        return of(joins, known, MOST_STEPS, MOST_BYTES);
     }
 
-    /** The same with so many sums kept at most. */
-    static Schedule of(Joins joins, Schedule known, long most) {
+    /** The same within so many steps and bytes. */
+    static Schedule of(Joins joins, Schedule known, long steps, long bytes) {
         if (joins.size > MOST_BOUNDED) {
             return known;
         }
-        BestOrder order = new BestOrder(joins, UpperBound.of(joins, known.worth()), known.worth());
-        order.search(most);
+        BestOrder order = new BestOrder(joins, UpperBound.of(joins, known.worth()), known.worth(), new Effort(steps), new Effort(bytes));
+        order.search();
         return order.known > known.worth() ? order.schedule() : known;
     }
 
     /** Set by set, each when all that lead to it are done. */
-    private void search(long most) {
+    private void search() {
         List<Long> sets = List.of(0L);
         while (!sets.isEmpty()) {
             List<Long> larger = new ArrayList<>();
             for (long taken : sets) {
-                for (int next = 0; next < joins.size && kept < most; next++) {
+                for (int next = 0; next < joins.size && !work.spent() && !memory.spent(); next++) {
                     if ((taken >> next & 1) == 0 && (taken & followers[next]) == 0) {
                         keep(taken | 1L << next, next, add(taken, next), larger);
                     }
@@ -95,14 +103,16 @@ final class BestOrder {
             byLast = new Sums[joins.size];
             best.put(taken, byLast);
             sets.add(taken);
+            memory.spend(SET_BYTES + (long) joins.size * REFERENCE_BYTES);
         }
         byLast[last] = sums;
-        kept += sums.size();
+        memory.spend(SUMS_BYTES + (long) sums.size() * Long.BYTES);
     }
 
     /** The best sums after the next picture, by its start; null when no start can be reached, or none is worth keeping. */
     private Sums add(long taken, int next) {
         long[] sums = new long[joins.starts[next].length];
+        work.spend(sums.length);
         if (taken == 0) {
             for (int s = 0; s < sums.length; s++) {
                 sums[s] = s < joins.first[next] ? Sums.NEVER : 0;
@@ -112,6 +122,7 @@ final class BestOrder {
             Sums[] before = best.get(taken);
             for (int one = 0; one < joins.size; one++) {
                 if (before[one] != null) {
+                    work.spend(sums.length);
                     before[one].raise(sums, joins.joining(one, next));
                 }
             }

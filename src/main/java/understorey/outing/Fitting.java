@@ -15,12 +15,9 @@ final class Fitting {
     private Fitting() {
     }
 
-    /** True when each picture of the visit can be taken in it; beyond twelve pictures false may be too hard a word. */
+    /** True when each picture of a visit of at most {@link BestOrder#MOST} can be taken in it. */
     static boolean allFit(Visit visit) {
         int size = visit.stints().size();
-        if (size > BestOrder.MOST) {
-            return Schedule.best(visit).takes().size() == size;
-        }
         int[] end = new int[size << size];
         Arrays.fill(end, NEVER);
         for (int taken = 0; taken < 1 << size; taken++) {

@@ -13,7 +13,7 @@ final class Joins {
     final long[][] worth;
     /** By picture: its first start when it comes first. */
     final int[] first;
-    /** By picture: its last start from which the way back is in time; −1 for none. */
+    /** By picture: its last start from which the straight way back is in time; −1 for none. */
     final int[] last;
     /** By picture, the next one and the next one's start: the last start of the former that leaves time; −1 for none. */
     private final int[][][] before;

@@ -17,7 +17,11 @@ final class LongOrder {
     /** Moves gain little after that many rounds through all pictures. */
     private static final int MOST_ROUNDS = 4;
 
+    /** Sums looked at: some half a second. */
+    private static final long MOST_STEPS = 400_000_000;
+
     private final Joins joins;
+    private final Effort work = new Effort(MOST_STEPS);
 
     private LongOrder(Joins joins) {
         this.joins = joins;
@@ -63,15 +67,22 @@ final class LongOrder {
         return sequence;
     }
 
-    /** Where the picture does best; it may always stand behind those it waits for and before those that wait for it. */
+    private Schedule tried(List<Integer> sequence) {
+        for (int picture = 0; picture < sequence.size(); picture++) {
+            work.spend((long) picture * joins.starts[sequence.get(picture)].length);
+        }
+        return inOrder(joins, sequence);
+    }
+
+    /** Where the picture does best, of the first places when work is spent; it may always stand behind those it waits for and before those that wait for it. */
     private int bestPlace(List<Integer> sequence, int stint) {
         int best = -1;
         Schedule found = null;
-        for (int place = 0; place <= sequence.size(); place++) {
+        for (int place = 0; place <= sequence.size() && (found == null || !work.spent()); place++) {
             List<Integer> tried = new ArrayList<>(sequence);
             tried.add(place, stint);
             if (keepsWaiting(tried)) {
-                Schedule schedule = inOrder(joins, tried);
+                Schedule schedule = tried(tried);
                 if (found == null || better(found, schedule) != null) {
                     found = schedule;
                     best = place;
@@ -86,14 +97,14 @@ final class LongOrder {
         boolean again = true;
         for (int round = 0; round < MOST_ROUNDS && again; round++) {
             again = false;
-            for (int at = 0; at < sequence.size(); at++) {
+            for (int at = 0; at < sequence.size() && !work.spent(); at++) {
                 List<Integer> moved = new ArrayList<>(found.sequence);
                 int stint = moved.remove(at);
                 moved.add(bestPlace(moved, stint), stint);
                 again |= found.by(moved);
             }
             for (int one = 0; one < sequence.size(); one++) {
-                for (int other = one + 1; other < sequence.size(); other++) {
+                for (int other = one + 1; other < sequence.size() && !work.spent(); other++) {
                     List<Integer> swapped = new ArrayList<>(found.sequence);
                     Collections.swap(swapped, one, other);
                     again |= keepsWaiting(swapped) && found.by(swapped);
@@ -110,12 +121,12 @@ final class LongOrder {
 
         private Better(List<Integer> sequence) {
             this.sequence = sequence;
-            this.schedule = inOrder(joins, sequence);
+            this.schedule = tried(sequence);
         }
 
         /** Takes another sequence where that is better. */
         private boolean by(List<Integer> other) {
-            Schedule tried = inOrder(joins, other);
+            Schedule tried = tried(other);
             boolean better = better(schedule, tried) != null;
             sequence = better ? other : sequence;
             schedule = better ? tried : schedule;

@@ -21,13 +21,13 @@ final class UpperBound {
     private static final double SHORTER = 0.6;
 
     private final Joins joins;
-    /** By picture, the next one and the start of the former: the first start of the next in time to get home; NEVER for none. */
+    /** By picture, the next one and the start of the former: the first start of the next that leaves time; NEVER for none. */
     private final int[][][] next;
     /** By picture and the one before, at whatever distance: the last start of the latter from which the former can be reached. */
     private final int[][] lastTo;
     /** All pictures and starts, the latest first. */
     private final List<Moment> moments = new ArrayList<>();
-    /** By picture and start: the most gained after it; the most gained by starting it then or later. */
+    /** By picture and start: the most gained after it, home again; the most gained by starting it then or later. */
     private final long[][] after;
     private final long[][] from;
     private long[] price;
@@ -74,7 +74,7 @@ final class UpperBound {
             while (at < before.length && before[at] < s) {
                 at++;
             }
-            first[s] = at <= joins.last[other] ? at : NEVER;
+            first[s] = at < before.length ? at : NEVER;
         }
         return first;
     }
@@ -85,7 +85,7 @@ final class UpperBound {
             again = false;
             for (int one = 0; one < joins.size; one++) {
                 for (int way = 0; way < joins.size && one != picture; way++) {
-                    int by = way == picture ? joins.last[picture] : lastTo[picture][way];
+                    int by = way == picture ? joins.starts[picture].length - 1 : lastTo[picture][way];
                     int start = next[one][way] == null ? NEVER : lastTo[picture][one] + 1;
                     while (start < joins.starts[one].length && next[one][way][start] <= by) {
                         lastTo[picture][one] = start++;
@@ -128,12 +128,12 @@ final class UpperBound {
         for (Moment moment : moments) {
             int i = moment.picture();
             int s = moment.start();
-            long most = 0;
+            long most = s <= joins.last[i] ? 0 : NOTHING;
             for (int j = 0; j < joins.size; j++) {
                 most = Math.max(most, by(i, s, j));
             }
             after[i][s] = most;
-            from[i][s] = Math.max(from[i][s + 1], s <= joins.last[i] ? most + joins.worth[i][s] - price[i] : NOTHING);
+            from[i][s] = Math.max(from[i][s + 1], most == NOTHING ? NOTHING : most + joins.worth[i][s] - price[i]);
         }
         long most = 0;
         for (int i = 0; i < joins.size; i++) {
@@ -178,7 +178,8 @@ final class UpperBound {
             while (from[picture][start] == from[picture][start + 1]) {
                 start++;
             }
-            int other = after[picture][start] == 0 ? Joins.NONE : joins.size - 1;
+            boolean home = after[picture][start] == 0 && start <= joins.last[picture];
+            int other = home ? Joins.NONE : joins.size - 1;
             while (other >= 0 && by(picture, start, other) != after[picture][start]) {
                 other--;
             }
@@ -188,7 +189,7 @@ final class UpperBound {
         return count;
     }
 
-    /** The most gained after a picture that starts then, before {@link #prices} are given back. */
+    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where nobody gets home. */
     long after(int picture, int start) {
         return after[picture][start];
     }

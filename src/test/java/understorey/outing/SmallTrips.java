@@ -41,6 +41,24 @@ final class SmallTrips {
         return visit.with(List.copyOf(stints));
     }
 
+    /** The same with short pictures and some walks of up to an hour, so that going home by way of another picture may be quicker. */
+    Visit farApart(Visit visit) {
+        List<Stint> stints = new ArrayList<>();
+        for (Stint stint : visit.stints()) {
+            stints.add(stint.shorterBy(stint.minutes() - 1 - random.nextInt(Math.min(6, stint.minutes()))));
+        }
+        int[][] walks = new int[8][8];
+        for (int[] row : walks) {
+            for (int to = 0; to < row.length; to++) {
+                row[to] = random.nextInt(3) == 0 ? 30 + random.nextInt(31) : 1 + random.nextInt(6);
+            }
+        }
+        for (int spot = 0; spot < walks.length; spot++) {
+            walks[spot][spot] = 0;
+        }
+        return new Visit(visit.from(), visit.to(), visit.base(), new Ways(walks, walks, new boolean[1440]), visit.lensChange(), List.copyOf(stints));
+    }
+
     private Stint stint(int i, int from, int minutes, int spots) {
         double[] quality = new double[288];
         double height = random.nextInt(11) / 10.0;
