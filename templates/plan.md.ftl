@@ -217,7 +217,11 @@ ${page.order.spotPlanSays}
 Who knows where you are: ${page.contact}.
 
 </#if>
+<#if m.ready>
 > On ${m.day} I will arrive at ${m.arrive} at ${cell(m.site)}<#if m.base??>, parking at ${cell(m.base)}</#if><#if m.position??> (map position ${m.position})</#if><#if m.route??>, and walk to ${cell(m.route)}</#if>. I mean to <#if m.base?? && m.route??>be back there at<#else>leave at</#if> ${m.back} and will send word by ${m.backBy}. If you hear nothing, ring me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
+<#else>
+No message is ready: you are back at ${m.back}, after word is due at ${m.backBy}. Change “back_by”, or leave earlier, and it stands here.
+</#if>
 </#if>
 
 ## What to carry

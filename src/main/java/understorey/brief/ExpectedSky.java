@@ -15,6 +15,8 @@ final class ExpectedSky {
     /** The middle of all skies, to begin with where nobody said. */
     static final SkyWord MIDDLE = SkyWord.BROKEN;
 
+    private static final int HOURS = 24;
+
     private final Trip trip;
 
     ExpectedSky(Trip trip) {
@@ -57,6 +59,19 @@ final class ExpectedSky {
             tells |= hour.windMs() != null || hour.gustMs() != null;
         }
         return tells;
+    }
+
+    /** Of the hour nearest to a time whose wind the forecast tells: beyond its rows it blows on. Of the time itself where it tells none. */
+    Weather nearestWind(ZonedDateTime time) {
+        for (int hours = 0; hours < HOURS && tellsWind(); hours++) {
+            for (ZonedDateTime near : List.of(time.minusHours(hours), time.plusHours(hours))) {
+                Weather weather = weather(near);
+                if (weather.windMs() != null || weather.gustMs() != null) {
+                    return weather;
+                }
+            }
+        }
+        return weather(time);
     }
 
     /** Neither a word nor any hour of a forecast tells the clouds. */

@@ -179,7 +179,8 @@ final class Remarks {
     void outing(Outing outing, Safety safety, Story story) {
         for (Reason remark : outing.remarks()) {
             if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.WALKS_WITHHELD
-                    || remark.kind() == OutingReason.NO_PARKING || remark.kind() == OutingReason.COULD_ARRIVE_LATER) {
+                    || remark.kind() == OutingReason.NO_PARKING || remark.kind() == OutingReason.COULD_ARRIVE_LATER
+                    || remark.kind() == OutingReason.FOLLOWS_NOTHING) {
                 note(remark);
             } else {
                 warn(remark);

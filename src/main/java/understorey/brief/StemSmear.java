@@ -74,7 +74,7 @@ final class StemSmear {
     private boolean smears(LensFit fit, LightAt light) {
         Weather expected = sky.weather(light.sun().time());
         Double okta = expected.okta();
-        Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(expected), null);
+        Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(sky.nearestWind(light.sun().time())), null);
         for (Reason reason : Exposure.of(fit, conditions).reasons()) {
             if (reason.kind() == ExposureReason.WIND_TOO_STRONG) {
                 return true;

@@ -74,6 +74,9 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
                 from = i;
             }
         }
+        if (best == Grade.POOR) {
+            spoils = throughout(wishes, facingDeg, day);
+        }
         double now = quality(wishes, planned, facingDeg);
         return new Outlook(now, Grade.of(now), because(wishes, planned, facingDeg), List.copyOf(windows), best,
                 List.copyOf(spoils.subList(0, Math.min(MOST_SPOILS, spoils.size()))));
@@ -136,6 +139,42 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
         int at = from == 0 && to < day.size() ? Math.max(from, to - AWAY) : from > 0 && to == day.size()
                 ? Math.min(to - 1, from + AWAY - 1) : mostFrequent(wishes, facingDeg, day, from, to);
         return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
+    }
+
+    /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */
+    private static List<Spoil> throughout(List<LightWish> wishes, Double facingDeg, List<Moment> day) {
+        List<Integer> ends = new ArrayList<>();
+        for (int i = 1; i <= day.size(); i++) {
+            if (i == day.size() || weakest(wishes, day.get(i), facingDeg).limits() != weakest(wishes, day.get(i - 1), facingDeg).limits()) {
+                ends.add(i);
+            }
+        }
+        int shortest = shortest(ends);
+        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < AWAY)) {
+            ends.remove(shortest == 0 ? 0 : shortest - 1);
+            shortest = shortest(ends);
+        }
+        List<Spoil> spoils = new ArrayList<>();
+        for (int run = 0; run < ends.size(); run++) {
+            int from = ends.get(run) - length(ends, run);
+            int to = ends.get(run);
+            Moment moment = day.get(mostFrequent(wishes, facingDeg, day, from, to));
+            spoils.add(new Spoil(new Interval(time(day, from), time(day, Math.min(to, day.size() - 1))),
+                    weakest(wishes, moment, facingDeg).against(moment, facingDeg)));
+        }
+        return spoils;
+    }
+
+    private static int shortest(List<Integer> ends) {
+        int shortest = 0;
+        for (int run = 1; run < ends.size(); run++) {
+            shortest = length(ends, run) < length(ends, shortest) ? run : shortest;
+        }
+        return shortest;
+    }
+
+    private static int length(List<Integer> ends, int run) {
+        return ends.get(run) - (run == 0 ? 0 : ends.get(run - 1));
     }
 
     private static int mostFrequent(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {

@@ -9,7 +9,7 @@ import understorey.kit.Intent;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 
-/** Why pictures are left out. */
+/** Why pictures are left out, and which ones miss them. */
 final class LeftOut {
 
     /** Nobody arrives earlier or leaves later by more than that for one picture: common practice, no source. */
@@ -39,12 +39,25 @@ final class LeftOut {
             if (!schedule.takes(i)) {
                 missing |= visit.stints().get(i).must();
                 reasons.add(left.why(i, schedule));
+            } else if (!visit.stints().get(i).pinned() && left.after(i, schedule) != null) {
+                reasons.add(Reason.of(OutingReason.FOLLOWS_NOTHING).with("shot", left.name(i)).with("other", left.after(i, schedule)));
             }
         }
         if (missing) {
             reasons.addAll(RoomForMusts.of(hours, visit, musts, intents));
         }
         return List.copyOf(reasons);
+    }
+
+    /** What it was to come after, where that is left out; else null. */
+    private String after(int stint, Schedule schedule) {
+        String after = intents.get(stint).shot().after();
+        for (int i = 0; i < intents.size() && after != null; i++) {
+            if (name(i).equals(after)) {
+                return schedule.takes(i) ? null : after;
+            }
+        }
+        return null;
     }
 
     private Reason why(int stint, Schedule schedule) {

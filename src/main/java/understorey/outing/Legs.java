@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.kit.Intent;
+import understorey.light.Outlook;
 import understorey.plan.LightWish;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
@@ -115,6 +116,13 @@ final class Legs {
                 && hours.minute(sunrise) <= take.start() + stint.minutes();
         if (forSunrise) {
             return Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK));
+        }
+        double light = stint.quality()[take.start() / Stint.STEP];
+        if (light <= Wishes.SUN_IS_UP) {
+            return Reason.of(OutingReason.WAIT_FOR_DAY).with("from", clock(take.start()));
+        }
+        if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
+            return Reason.of(OutingReason.WAIT_FOR_LITTLE).with("from", clock(take.start()));
         }
         Reason worth = quality.worthTheWait(intents.get(take.stint()), hours.at(ready), hours.at(take.start()));
         return worth != null ? worth : Reason.of(OutingReason.WAIT_FOR_LIGHT).with("from", clock(take.start()));

@@ -24,6 +24,8 @@ public enum OutingReason implements Reason.Kind {
     PIN_BEFORE_IT,
     /** This one waits for a pinned picture, after which no time is left. */
     PIN_LEAVES_TOO_LITTLE,
+    /** The picture that it was to come after is left out. */
+    FOLLOWS_NOTHING,
     /** Every must would fit if one arrived earlier. */
     ROOM_BY_ARRIVING,
     /** The same, but it is dark then, as it is not when the visit begins. */
@@ -43,6 +45,10 @@ public enum OutingReason implements Reason.Kind {
     WAIT_FOR_SUNRISE,
     /** The sun clears the land where the picture is taken. */
     WAIT_FOR_SUN,
+    /** The visit has no light for the picture, but daylight from then on. */
+    WAIT_FOR_DAY,
+    /** Poor light or stems that smear, a little less so then. */
+    WAIT_FOR_LITTLE,
     WAIT_FOR_LIGHT,
     /** The same, and what spoils it before. */
     WAIT_FOR_BETTER_LIGHT,
@@ -73,6 +79,6 @@ public enum OutingReason implements Reason.Kind {
     ORIENTATIONS_ALIKE,
     /** Every picture looks one way, and all of them say which. */
     FACINGS_ALIKE,
-    /** Two pictures of one role, subject and spot that differ in nothing. */
+    /** Two pictures of one subject and spot that differ in nothing. */
     PICTURES_ALIKE
 }

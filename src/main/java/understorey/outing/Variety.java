@@ -44,7 +44,7 @@ final class Variety {
     }
 
     private static boolean sameSubject(Intent one, Intent other) {
-        return one.role() == other.role() && one.shot().subject().key().equals(other.shot().subject().key())
+        return one.shot().subject().key().equals(other.shot().subject().key())
                 && Objects.equals(one.shot().spot(), other.shot().spot());
     }
 

@@ -18,7 +18,7 @@ final class Wishes {
     private static final double FINEST = 20;
 
     /** No light for the picture, but some to work by; far less than the finest step of quality. */
-    private static final double SUN_IS_UP = 0.002;
+    static final double SUN_IS_UP = 0.002;
     private static final double SEEN_WITHOUT_LAMP = 0.001;
 
     private Wishes() {

@@ -48,8 +48,14 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     public record Start(int number, String at) {
     }
 
-    /** To leave with somebody, the evening before; {@code position} is null where it is not exact, {@code route} where no walk is planned. */
-    public record Message(String tell, String day, String arrive, String site, String position, String base, String route, String back,
+    /**
+     * To leave with somebody, the evening before.
+     *
+     * @param ready    false where the plan has one back after the word is due: nobody is to be told that
+     * @param position null where it is not exact
+     * @param route    null where no walk is planned
+     */
+    public record Message(boolean ready, String tell, String day, String arrive, String site, String position, String base, String route, String back,
                           String backBy, String actFrom) {
     }
 
@@ -191,8 +197,9 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             return null;
         }
         LocalDate day = message.arrive().toLocalDate();
-        return new Message(message.tell(), Words.day(day), Words.clock(message.arrive()), message.site(),
-                brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(), message.route().isEmpty() ? null : String.join(", then ", message.route()),
+        return new Message(!message.back().isAfter(message.backBy()), message.tell(), Words.day(day), Words.clock(message.arrive()), message.site(),
+                brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(),
+                message.route().isEmpty() ? null : String.join(", then ", message.route()),
                 clock(message.back(), day), clock(message.backBy(), day), clock(message.actFrom(), day));
     }
 

@@ -18,11 +18,12 @@ final class OutInTime {
         Safety safety = brief.safety();
         String site = brief.trip().site().name();
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("Back", Words.clock(safety.back())));
+        boolean parking = brief.trip().site().parking() != null;
+        rows.add(new Row(parking ? "Back" : "Last picture ends", Words.clock(safety.back())));
         if (safety.daylightMargin() != null) {
             long margin = safety.daylightMargin();
             rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
-                    + (margin < 0 ? " before you are back" : " after you are back")));
+                    + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "that")));
         }
         rows.add(new Row("Lamp", lamp(brief.outing().lamp())));
         WalkOut out = safety.walkOut();

@@ -102,11 +102,14 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return String.join("; ", lines);
     }
 
-    /** The first sentence of each: what fits on the sheet. */
-    private static List<String> leads(List<String> texts) {
+    /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
+    static List<String> leads(List<String> texts) {
         List<String> leads = new ArrayList<>();
         for (String text : texts) {
             int stop = text.indexOf(". ");
+            while (stop >= 0 && stop + 2 < text.length() && !Character.isUpperCase(text.charAt(stop + 2))) {
+                stop = text.indexOf(". ", stop + 2);
+            }
             leads.add(stop < 0 ? text : text.substring(0, stop + 1));
         }
         return leads;

@@ -65,16 +65,17 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
                     .append(Words.word(outlook.best())).append(").");
         }
         for (Outlook.Spoil spoil : outlook.spoils()) {
-            hope.append(' ').append(when(spoil.when(), outlook.windows())).append(": ")
+            hope.append(' ').append(when(spoil.when(), outlook)).append(": ")
                     .append(sentences.within(spoil.why()));
         }
         return hope.toString();
     }
 
     /** A stretch by the windows that it comes before, between or after. */
-    private static String when(Interval stretch, List<Interval> windows) {
+    private static String when(Interval stretch, Outlook outlook) {
+        List<Interval> windows = outlook.windows();
         if (windows.isEmpty()) {
-            return "All day";
+            return outlook.spoils().size() == 1 ? "All day" : Words.span(stretch);
         }
         boolean first = !stretch.from().isAfter(windows.get(0).from());
         boolean last = !stretch.from().isBefore(windows.get(windows.size() - 1).to());

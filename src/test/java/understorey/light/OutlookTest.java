@@ -71,6 +71,21 @@ class OutlookTest {
         assertEquals(LightReason.SUN_BEHIND_CLOUD, outlook.spoils().get(0).why().kind());
     }
 
+    /** A wish that the morning grants at no time: first the horizon, then the sun far too high. */
+    @Test
+    void tellsWhatSpoilsAWholeDayOneAfterAnother() {
+        Outlook outlook = outlook(4.9, 12, LightWish.LOW_SUN, LightWish.OVERHEAD);
+        assertEquals(List.of(), outlook.windows());
+        assertTrue(outlook.spoils().size() > 1 && outlook.spoils().size() <= 4, outlook.spoils().toString());
+        for (int i = 1; i < outlook.spoils().size(); i++) {
+            assertEquals(outlook.spoils().get(i - 1).when().to(), outlook.spoils().get(i).when().from());
+            assertTrue(!outlook.spoils().get(i - 1).why().kind().equals(outlook.spoils().get(i).why().kind()), kinds(outlook).toString());
+        }
+        List<Moment> day = morning(4.9);
+        assertEquals(day.get(0).sun().time(), outlook.spoils().get(0).when().from());
+        assertEquals(day.get(day.size() - 1).sun().time(), outlook.spoils().get(outlook.spoils().size() - 1).when().to());
+    }
+
     @Test
     void fallsBackOnFairHoursWhereNoneIsGood() {
         Outlook outlook = outlook(5, 30, LightWish.BACKLIGHT);

@@ -89,4 +89,13 @@ class LeftOutTest {
                 (intent, time) -> 0, List.of());
         assertEquals(Duration.ZERO, Duration.between(sun.sunrise(), outing.timeOf("a").from()).truncatedTo(ChronoUnit.HOURS));
     }
+
+    @Test
+    void saysThatAPictureFollowsOneThatIsLeftOut() {
+        Outing outing = plan(trip(gated(), "06:00", "07:20", picture("late").at("Footbridge").pinned("08:00").shot(),
+                picture("next").at("Footbridge").after("late").shot(), picture("free").at("Footbridge").shot()));
+        assertEquals(List.of("PIN_TOO_LATE", "FOLLOWS_NOTHING"), Samples.kinds(outing.remarks()));
+        assertEquals("next", outing.remarks().get(1).figures().get("shot").value());
+        assertEquals("late", outing.remarks().get(1).figures().get("other").value());
+    }
 }

@@ -197,4 +197,10 @@ class ViewsTest {
     private static Map<String, String> map(List<Row> rows) {
         return rows.stream().collect(Collectors.toMap(Row::name, row -> row.text().replace('\u00a0', ' ')));
     }
+
+    @Test
+    void takesTheFirstSentenceToTheEndOfItAndNotOfAnAbbreviation() {
+        assertEquals(List.of("Daisy: subsp. alba is protected.", "Keep out.", "One only. 2", "No stop"),
+                PlanView.leads(List.of("Daisy: subsp. alba is protected. Look, do not touch.", "Keep out. Stay out.", "One only. 2", "No stop")));
+    }
 }

@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalTime;
@@ -49,6 +50,16 @@ class WordToLeaveTest {
         }
         assertEquals(2, same, message);
         return message;
+    }
+
+    @Test
+    void isNotReadyWhereThePlanHasOneBackAfterTheWord() {
+        for (Page page : Briefs.pages(List.of(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "05:30")), List.of())) {
+            assertFalse(page.content().contains("I will arrive"), page.path());
+            if (page.path().endsWith("plan.md")) {
+                assertTrue(page.content().contains("No message is ready: you are back at "), page.content());
+            }
+        }
     }
 
     @Test
