@@ -65,14 +65,14 @@ record VisitHours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave
         return Math.min(closes, minute(leave));
     }
 
-    /** When word is due: on leaving where no time is given, on the next day where that time is past on arriving. */
+    /** When word is due: on leaving where no time is given, on the next day where that time is not after arriving. */
     ZonedDateTime wordDue(Contact contact) {
         if (contact.backBy() == null) {
             return leave;
         }
         LocalDate day = start.toLocalDate();
         ZonedDateTime due = day.atTime(contact.backBy()).atZone(start.getZone());
-        return due.isBefore(arrive) ? day.plusDays(1).atTime(contact.backBy()).atZone(start.getZone()) : due;
+        return !due.isAfter(arrive) ? day.plusDays(1).atTime(contact.backBy()).atZone(start.getZone()) : due;
     }
 
     /**

@@ -2,6 +2,7 @@ package understorey.outing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.picture;
@@ -37,6 +38,12 @@ class LaterArrivalTest {
         return outing.remarks().stream().filter(remark -> remark.kind() == OutingReason.COULD_ARRIVE_LATER).findFirst().orElse(null);
     }
 
+    private static Reason said(Outing outing) {
+        Reason later = later(outing);
+        assertNotNull(later, "says that one may arrive later");
+        return later;
+    }
+
     private static LocalTime clock(Reason reason, String figure) {
         return ((ZonedDateTime) reason.figures().get(figure).value()).toLocalTime();
     }
@@ -44,7 +51,7 @@ class LaterArrivalTest {
     @Test
     void saysHowMuchLaterOneMayArriveForTheFirstPicture() {
         Outing outing = arriving("06:00", "06:57");
-        Reason later = later(outing);
+        Reason later = said(outing);
         assertEquals(at("06:57"), clock(later, "start"));
         assertEquals(at("06:45"), clock(later, "arrive"));
         assertEquals(45.0, later.figures().get("minutes").value());
@@ -54,7 +61,7 @@ class LaterArrivalTest {
 
     @Test
     void saysNothingOfLessThanHalfAnHour() {
-        assertEquals(30.0, later(arriving("06:15", "06:57")).figures().get("minutes").value());
+        assertEquals(30.0, said(arriving("06:15", "06:57")).figures().get("minutes").value());
         assertNull(later(arriving("06:16", "06:57")));
         assertNull(later(plan(trip(gated(), "06:00", "07:00", picture("a").at("Footbridge").minutes(200).shot()))), "nothing is taken");
     }

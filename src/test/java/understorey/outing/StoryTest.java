@@ -1,6 +1,7 @@
 package understorey.outing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static understorey.Samples.picture;
 
@@ -88,6 +89,7 @@ class StoryTest {
     @Test
     void namesTwoPicturesThatDifferInNothing() {
         assertEquals(List.of("PICTURES_ALIKE"), Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55))));
+        assertTrue(Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55).role(Role.APPROACH))).contains("PICTURES_ALIKE"), "whatever part they play");
         assertEquals(List.of(), told(extra("a", EYES, 50), extra("b", EYES, 55).upright()));
         assertEquals(List.of(), told(extra("a", EYES, 50), extra("b", EYES, 55).at("Bank")));
     }

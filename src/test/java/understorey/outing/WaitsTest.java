@@ -140,4 +140,27 @@ class WaitsTest {
         int start = (ready + change + extra.setUp() + 4) / 5 * 5;
         return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
     }
+
+    private static Reason waitFor(double before, double after) {
+        Outing outing = plan((intent, time) -> time.getHour() < 7 ? before : after, picture("a").at("Footbridge").shot());
+        assertEquals(at("07:00"), outing.timeOf("a").from().toLocalTime());
+        return (Reason) outing.legs().get(2).why().figures().get("why").value();
+    }
+
+    @Test
+    void claimsNoBetterLightThanThereIs() {
+        assertEquals(OutingReason.WAIT_FOR_LITTLE, waitFor(0.1, 0.25).kind());
+        assertEquals(OutingReason.WAIT_FOR_LIGHT, waitFor(0.1, 0.35).kind());
+    }
+
+    /** Nothing is to be had but day instead of dusk; the sun rises at about 5:20. */
+    @Test
+    void waitsForTheDayWhereThereIsNoLightAtAll() {
+        Trip trip = trip(gated(), "05:05", "10:00", picture("a").at("Footbridge").shot());
+        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        Outing outing = RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()),
+                (intent, time) -> 0, List.of());
+        assertEquals(OutingReason.WAIT_FOR_DAY, outing.legs().get(2).why().kind(), told(outing));
+        assertFalse(outing.timeOf("a").from().isBefore(sun.sunrise()));
+    }
 }

@@ -91,4 +91,11 @@ class WordDueTest {
         assertEquals(15, Duration.between(safety.leaveLastSpotBy(), safety.message().backBy()).toMinutes());
         assertEquals(List.of("STAY_TOO_LATE"), Samples.kinds(safety.remarks()));
     }
+
+    @Test
+    void isDueTheNextDayWhereItsTimeIsThatOfArriving() {
+        Trip trip = trip(gated(), "06:00", "10:00", "06:00", BANK);
+        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        assertEquals(MAY_DAY.plusDays(1).atTime(6, 0).atZone(trip.site().zone()), VisitHours.of(trip, MAY_DAY, sun).wordDue(trip.contact()));
+    }
 }
