@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.kit.Intent;
 import understorey.light.LightTable;
+import understorey.plan.LightWish;
 import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
@@ -156,7 +157,10 @@ class WaitsTest {
     /** Nothing is to be had but day instead of dusk; the sun rises at about 5:20. */
     @Test
     void waitsForTheDayWhereThereIsNoLightAtAll() {
-        Trip trip = trip(gated(), "05:05", "10:00", picture("a").at("Footbridge").shot());
+        Shot plain = picture("a").at("Footbridge").shot();
+        Shot lowSun = new Shot(plain.name(), null, plain.subject(), plain.spot(), null, null, null, null, null, null, List.of(LightWish.LOW_SUN), null,
+                null, null, null, null, null, null, null, null);
+        Trip trip = trip(gated(), "05:05", "10:00", lowSun);
         SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
         Outing outing = RunningOrder.of(trip, MAY_DAY, sun, LightTable.of(trip.site(), null, MAY_DAY), Intent.of(trip.shots()),
                 (intent, time) -> 0, List.of());
