@@ -119,11 +119,12 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return steps;
     }
 
-    private static String brief(Leg leg, String what) {
+    /** On the field sheet; null where that has no line for it. */
+    static String brief(Leg leg, String what) {
         return switch (leg.what()) {
             case WALK, SHOOT -> what;
             case SET_UP -> null;
-            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : "wait";
+            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : leg.shot() == null ? "wait for the gate" : "wait";
         };
     }
 

@@ -2,8 +2,10 @@ package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import understorey.brief.Brief;
 import understorey.brief.Finding;
@@ -93,11 +95,20 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the sky as forecast";
     }
 
+    /** By place, those together that have the same hours. */
     private static String sunlit(List<SpotView> places) {
-        List<String> lines = new ArrayList<>();
+        Map<String, String> names = new LinkedHashMap<>();
         for (SpotView place : places) {
             String when = place.sunlit() == null ? "never" : place.sunlit();
-            lines.add(places.size() == 1 ? when : place.name() + " " + when);
+            String others = names.get(when);
+            names.put(when, others == null ? place.name() : others + ", " + place.name());
+        }
+        if (places.size() == 1) {
+            return names.keySet().iterator().next();
+        }
+        List<String> lines = new ArrayList<>();
+        for (Map.Entry<String, String> line : names.entrySet()) {
+            lines.add(line.getValue() + " " + line.getKey());
         }
         return String.join("; ", lines);
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.picture;
 
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,6 +77,14 @@ class OrderViewTest {
                     .map(step -> step.from() + (step.brief().equals("wait") ? " wait" : "")).toList());
         }
         assertTrue(longWaits > 0);
+    }
+
+    @Test
+    void tellsTheWaitForAGateFromOthersOnTheFieldSheet() {
+        ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00+01:00[Europe/London]");
+        assertEquals("wait for the gate", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
+        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(10), Leg.What.WAIT, "Bank", "a"), "wait: …"));
+        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(9), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
     }
 
     @Test

@@ -41,7 +41,7 @@ class ViewsTest {
     void daysWithoutRiseOrSetSayWhy() {
         LightView night = light(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));
         assertEquals("does not rise on this day", night.sun().get(0).text());
-        assertEquals("Footbridge, Hollow never; Stone bank never", view(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT))).sunlit());
+        assertEquals("Footbridge, Hollow, Stone bank never", view(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT))).sunlit());
         assertEquals("—, —", night.riseAndSet());
         LightView day = light(Trips.brief(Trips.full(Places.POLAR_DAY, Trips.EXACT)));
         assertEquals("does not set on this day", day.sun().get(0).text());
