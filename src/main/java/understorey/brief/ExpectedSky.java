@@ -63,15 +63,23 @@ final class ExpectedSky {
 
     /** Of the hour nearest to a time whose wind the forecast tells: beyond its rows it blows on. Of the time itself where it tells none. */
     Weather nearestWind(ZonedDateTime time) {
-        for (int hours = 0; hours < HOURS && tellsWind(); hours++) {
+        Weather there = weather(time);
+        if (tells(there) || !tellsWind()) {
+            return there;
+        }
+        for (int hours = 1; hours < HOURS; hours++) {
             for (ZonedDateTime near : List.of(time.minusHours(hours), time.plusHours(hours))) {
                 Weather weather = weather(near);
-                if (weather.windMs() != null || weather.gustMs() != null) {
+                if (tells(weather)) {
                     return weather;
                 }
             }
         }
-        return weather(time);
+        return there;
+    }
+
+    private static boolean tells(Weather weather) {
+        return weather.windMs() != null || weather.gustMs() != null;
     }
 
     /** Neither a word nor any hour of a forecast tells the clouds. */
