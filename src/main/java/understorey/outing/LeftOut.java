@@ -14,7 +14,6 @@ final class LeftOut {
 
     /** Nobody arrives earlier or leaves later by more than that for one picture: common practice, no source. */
     static final int MOST_CHANGE = 180;
-    private static final int NONE = -1;
 
     private final VisitHours hours;
     private final Visit visit;
@@ -74,7 +73,7 @@ final class LeftOut {
             return notEvenAlone(stint);
         }
         int other = clashing(stint, schedule);
-        if (other != NONE) {
+        if (other != Joins.NONE) {
             return clash(stint, other);
         }
         if (!picture.must() && fitsBeside(stint, schedule)) {
@@ -99,11 +98,11 @@ final class LeftOut {
      */
     private int clashing(int stint, Schedule schedule) {
         Stint picture = visit.stints().get(stint);
-        int clashing = NONE;
+        int clashing = Joins.NONE;
         for (Schedule.Take take : schedule.takes()) {
             Stint other = visit.stints().get(take.stint());
             boolean bound = picture.pinned() || picture.after().contains(take.stint()) || other.after().contains(stint);
-            if (other.pinned() && bound && (clashing == NONE || other.must()) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
+            if (other.pinned() && bound && (clashing == Joins.NONE || other.must()) && !Fitting.allFit(visit.only(List.of(stint, take.stint())))) {
                 clashing = take.stint();
                 if (other.must()) {
                     return clashing;

@@ -117,7 +117,7 @@ final class Legs {
         if (forSunrise) {
             return Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK));
         }
-        double light = stint.quality()[take.start() / Stint.STEP];
+        double light = stint.qualityAt(take.start());
         if (light <= Wishes.SUN_IS_UP) {
             return Reason.of(OutingReason.WAIT_FOR_DAY).with("from", clock(take.start()));
         }

@@ -64,12 +64,17 @@ record Stint(int spot, int minutes, int priority, int pin, Set<Integer> after, i
         return ANY;
     }
 
+    /** How good the light is over its duration for a start at which it may be taken. */
+    double qualityAt(int start) {
+        return quality[pinned() ? 0 : start / STEP];
+    }
+
     /**
      * What it is worth to start then. A sum of worths compares plans: first the number of musts, then the sum of priority
      * × quality, the quality to a thousandth, then the sum of priorities.
      */
     long worth(int start) {
-        return (must() ? A_MUST : 0) + priority * Math.round(1000 * quality[pinned() ? 0 : start / STEP]) * A_THOUSANDTH + priority;
+        return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + priority;
     }
 
     /** Musts in a sum of worths. */
