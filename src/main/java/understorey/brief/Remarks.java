@@ -14,15 +14,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.outing.Outing;
-import understorey.outing.OutingReason;
-import understorey.outing.Safety;
-import understorey.outing.Story;
+import understorey.order.RunningOrder;
+import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.reason.Figure;
@@ -31,6 +29,10 @@ import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
+import understorey.story.Story;
+import understorey.visit.Day;
+import understorey.visit.OutingReason;
+import understorey.visit.Safety;
 
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
 final class Remarks {
@@ -38,15 +40,17 @@ final class Remarks {
     /** Below this the flowers are past, or not there yet. */
     private static final double HARDLY = 0.1;
 
+    private final Day day;
     private final Trip trip;
     private final Site site;
     private final LocalDate date;
     private final List<Finding> findings = new ArrayList<>();
 
-    Remarks(Trip trip, LocalDate date) {
-        this.trip = trip;
+    Remarks(Day day) {
+        this.day = day;
+        this.trip = day.trip();
         this.site = trip.site();
-        this.date = date;
+        this.date = day.date();
     }
 
     List<Finding> all() {
@@ -54,7 +58,7 @@ final class Remarks {
     }
 
     /** On the day chosen, and on each subject's months. */
-    void season(List<Intent> intents, SeasonPlanner season) {
+    void season(SeasonBrief season) {
         if (!(trip.when() instanceof When.On)) {
             List<LocalDate> days = trip.when().days();
             note(Reason.of(BriefReason.BEST_DAY_PLANNED).with("days", days.size(), COUNT)
@@ -65,15 +69,15 @@ final class Remarks {
             warn(finding);
         }
         Set<String> seen = new LinkedHashSet<>();
-        for (Intent intent : intents) {
-            if (seen.add(intent.shot().subject().key())) {
-                inFlower(intent, season.window(intent.shot().subject()));
+        for (Shot shot : trip.shots()) {
+            if (seen.add(shot.subject().key())) {
+                inFlower(shot.subject(), season.window(shot.subject()));
             }
         }
     }
 
-    private void inFlower(Intent intent, FloweringWindow window) {
-        Flowering flowering = Flowering.of(intent.shot().subject(), site.position().latitude(), date);
+    private void inFlower(Subject subject, FloweringWindow window) {
+        Flowering flowering = Flowering.of(subject, site.position().latitude(), date);
         if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
             double chance = window.chanceOn(date);
             if (chance < HARDLY) {
@@ -81,7 +85,7 @@ final class Remarks {
                         .with("chance", chance, SHARE).with("best", new Figure(window.best(), DAY_OF_YEAR)));
             }
         } else if (flowering == null) {
-            note(Reason.of(BriefReason.MONTHS_UNKNOWN).with("subject", intent.shot().subject().name()));
+            note(Reason.of(BriefReason.MONTHS_UNKNOWN).with("subject", subject.name()));
         } else if (!flowering.inSeason()) {
             warn(Reason.of(BriefReason.OUT_OF_SEASON)
                     .with("subject", flowering.subject().name()).with("first", month(flowering.first().name()))
@@ -93,7 +97,8 @@ final class Remarks {
         return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
     }
 
-    void sun(SunDay sun) {
+    void sun() {
+        SunDay sun = day.sun();
         if (sun.downAllDay()) {
             note(Reason.of(BriefReason.SUN_DOES_NOT_RISE));
         }
@@ -102,12 +107,12 @@ final class Remarks {
         }
     }
 
-    void sky(ExpectedSky sky, List<ShotBrief> shots) {
-        if (sky.unknown()) {
+    void sky(List<TimedShot> shots) {
+        if (day.sky().unknown()) {
             note(Reason.of(BriefReason.SKY_UNKNOWN));
             return;
         }
-        for (ShotBrief shot : shots) {
+        for (TimedShot shot : shots) {
             if (shot.time() != null && shot.weather().okta() == null) {
                 note(Reason.of(BriefReason.FORECAST_SILENT).with("shot", shot.intent().shot().name()));
             }
@@ -137,7 +142,7 @@ final class Remarks {
         }
     }
 
-    void shot(ShotBrief shot) {
+    void shot(TimedShot shot) {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
         if (shot.verdict() == Verdict.CANNOT) {
@@ -151,13 +156,13 @@ final class Remarks {
     }
 
     /** On light that is not what a picture hopes for. */
-    void light(ShotBrief shot) {
+    void light(TimedShot shot) {
         if (!shot.poorLight()) {
             return;
         }
         String name = shot.intent().shot().name();
         Interval best = null;
-        for (ShotBrief.Wished wished : shot.wished()) {
+        for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
                 best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
             }
@@ -176,8 +181,8 @@ final class Remarks {
                 : Duration.between(window.to(), taken.from());
     }
 
-    void outing(Outing outing, Safety safety, Story story) {
-        for (Reason remark : outing.remarks()) {
+    void order(RunningOrder order, Safety safety, Story story) {
+        for (Reason remark : order.remarks()) {
             if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.WALKS_WITHHELD
                     || remark.kind() == OutingReason.NO_PARKING || remark.kind() == OutingReason.COULD_ARRIVE_LATER
                     || remark.kind() == OutingReason.FOLLOWS_NOTHING) {

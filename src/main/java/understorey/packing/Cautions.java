@@ -9,14 +9,13 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import understorey.kit.Intent;
-import understorey.outing.LampHours;
-import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
+import understorey.plan.Shot;
 import understorey.plan.Subject;
-import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
+import understorey.visit.Day;
+import understorey.visit.HeadTorchHours;
 
 /** Picks the cautions that fit a trip, the gravest first. */
 public final class Cautions {
@@ -29,21 +28,22 @@ public final class Cautions {
     private Cautions() {
     }
 
-    public static List<Reason> of(Trip trip, Outing outing, List<Intent> intents) {
+    /** The cautions of a day. */
+    public static List<Reason> of(Day day) {
         List<Reason> cautions = new ArrayList<>();
-        double gustMs = gustMs(trip.forecast(), outing.leave());
+        double gustMs = gustMs(day.trip().forecast(), day.hours().leave());
         if (gustMs >= BRANCHES_BREAK_MS) {
             cautions.add(Reason.of(gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG : Caution.GUSTS_BREAK_BRANCHES)
                     .with("gust", gustMs, METRES_PER_SECOND));
         }
-        darkness(outing.lamp(), cautions);
+        darkness(day.headTorch(), cautions);
         if (gustMs < BRANCHES_BREAK_MS) {
             cautions.add(Reason.of(Caution.BRANCHES_IN_WIND));
         }
         cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
         Set<String> cared = new HashSet<>();
-        for (Intent intent : intents) {
-            Subject subject = intent.shot().subject();
+        for (Shot shot : day.trip().shots()) {
+            Subject subject = shot.subject();
             if (subject.care() != null && !subject.care().isBlank() && cared.add(subject.key())) {
                 cautions.add(Reason.of(Caution.CARE_FOR_SUBJECT)
                         .with("subject", subject.name()).with("care", unstopped(subject.care())));
@@ -78,7 +78,7 @@ public final class Cautions {
         return speedMs == null ? 0 : speedMs;
     }
 
-    private static void darkness(LampHours lamp, List<Reason> cautions) {
+    private static void darkness(HeadTorchHours lamp, List<Reason> cautions) {
         if (lamp.allDay()) {
             cautions.add(Reason.of(Caution.DARK_ALL_THE_TIME));
         }

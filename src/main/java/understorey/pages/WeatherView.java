@@ -3,9 +3,9 @@ package understorey.pages;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
-import understorey.brief.WeatherHour;
 import understorey.light.Weather;
 import understorey.reason.Figure;
+import understorey.visit.WeatherHour;
 
 /** The weather as forecast, by the hour of the visit. */
 public final class WeatherView {

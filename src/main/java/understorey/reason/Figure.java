@@ -59,17 +59,6 @@ public record Figure(Object value, Measure measure) {
         REASON
     }
 
-    /** Written out for the reason that {@link Reason#equals} gives. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Figure figure && measure == figure.measure && value.equals(figure.value);
-    }
-
-    @Override
-    public int hashCode() {
-        return 31 * measure.name().hashCode() + (value instanceof Enum<?> word ? word.name() : value).hashCode();
-    }
-
     public static Figure of(double value, Measure measure) {
         return new Figure(value, measure);
     }

@@ -21,17 +21,6 @@ public record Reason(Kind kind, Map<String, Figure> figures) {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 
-    /** Written out: a record's own equality links itself at first use, which takes a twentieth of a cold start. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Reason reason && kind == reason.kind && figures.equals(reason.figures);
-    }
-
-    @Override
-    public int hashCode() {
-        return 31 * kind.name().hashCode() + figures.hashCode();
-    }
-
     public static Reason of(Kind kind) {
         return new Reason(kind, Map.of());
     }

@@ -1,6 +1,5 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DATE;
 import static understorey.reason.Figure.Measure.DAYS;
 
 import java.time.LocalDate;

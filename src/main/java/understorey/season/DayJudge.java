@@ -19,6 +19,7 @@ import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.reason.Reason;
 import understorey.sky.Interval;
+import understorey.visit.Hours;
 
 /** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
 final class DayJudge {
@@ -54,7 +55,7 @@ final class DayJudge {
 
     RankedDay day(LocalDate date) {
         List<Reason> reasons = new ArrayList<>();
-        Interval hours = VisitHours.of(trip, date);
+        Interval hours = Hours.of(trip, date).usable();
         DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
         List<RankedDay.Promise> promises = new ArrayList<>();
         for (Shot shot : trip.shots()) {

@@ -10,7 +10,6 @@ import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
 import static understorey.Samples.prime;
-import static understorey.Samples.with;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

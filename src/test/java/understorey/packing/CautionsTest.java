@@ -18,15 +18,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
 import understorey.Samples;
-import understorey.kit.Intent;
 import understorey.light.LightAt;
-import understorey.light.LightTable;
 import understorey.light.Standpoint;
-import understorey.outing.RunningOrder;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
 import understorey.plan.Trip;
 import understorey.reason.Reason;
+import understorey.visit.Day;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 
@@ -39,9 +37,7 @@ class CautionsTest {
         Trip trip = Samples.trip(wood(place, wood().spots(), wood().walks(), null, null), place.date(), arrive, leave,
                 List.of(forecast), picture("a").shot(), picture("b").shot(),
                 picture("c").of(Samples.subject("no-care", null, null, null, null, " ")).shot());
-        SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
-        List<Intent> intents = Intent.of(trip.shots());
-        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, LightTable.of(trip.site(), null, place.date()), intents), intents);
+        return Cautions.of(Day.of(trip, place.date()));
     }
 
     private static List<String> kinds(String arrive, String leave, ForecastHour... forecast) {

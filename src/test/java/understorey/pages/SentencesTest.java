@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import understorey.brief.Brief;
 import understorey.brief.BriefReason;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.exposure.ExposureReason;
 import understorey.kit.FitReason;
 import understorey.kit.LensFit;
@@ -170,9 +170,9 @@ class SentencesTest {
         List<Reason> reasons = new ArrayList<>(brief.cautions());
         brief.findings().forEach(finding -> reasons.add(finding.reason()));
         reasons.addAll(brief.story().gaps());
-        reasons.addAll(brief.outing().remarks());
+        reasons.addAll(brief.order().remarks());
         reasons.addAll(brief.packing().missing());
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             reasons.addAll(shot.fit().helps());
             for (LensFit fit : shot.fit().tried()) {
                 reasons.addAll(fit.reasons());
