@@ -51,4 +51,9 @@ public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<Li
         }
         throw new NoSuchElementException(name);
     }
+
+    /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
+    public List<Reason> spoilers() {
+        return Spoilers.of(this);
+    }
 }

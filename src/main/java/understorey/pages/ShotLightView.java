@@ -24,14 +24,14 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         List<String> grades = new ArrayList<>();
         for (ShotBrief.Wished wished : shot.wished()) {
             String under = wished.sky() == null ? "" : ", " + Words.word(wished.sky()) + " sky";
-            rows.add(new Row("Wished for" + under, wishes(shot) + ": " + hope(wished.outlook(), sentences)));
+            rows.add(new Row("Light wanted" + under, wishes(shot) + ": " + hope(wished.outlook(), sentences)));
             String grade = Words.word(wished.outlook().grade());
             grades.add(wished.sky() == null ? grade : grade + " if " + Words.word(wished.sky()));
         }
         if (shot.sunlight() != null) {
             add(rows, "Sun", shot.sunlight().reasons(), sentences);
             if (!shot.sunlight().overDay().isEmpty()) {
-                rows.add(new Row("Over the day", sides(shot.sunlight().overDay())));
+                rows.add(new Row("Light direction", sides(shot.sunlight().overDay())));
             }
         }
         if (shot.polariser() != null) {
@@ -59,7 +59,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         StringBuilder hope = new StringBuilder(Words.word(outlook.grade())).append(". ")
                 .append(told(outlook.because(), sentences));
         if (outlook.windows().isEmpty()) {
-            hope.append(" No hour of this day is better than poor.");
+            hope.append(" Poor all day.");
         } else {
             hope.append(" Best ").append(SpotView.spans(outlook.windows())).append(" (")
                     .append(Words.word(outlook.best())).append(").");
@@ -87,10 +87,10 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         List<String> sides = new ArrayList<>();
         for (SunDirection.Stretch stretch : stretches) {
             String side = switch (stretch.side()) {
-                case BACK -> "back light ";
-                case SIDE -> "side light ";
+                case BACK -> "backlight ";
+                case SIDE -> "sidelight ";
                 case FRONT -> "front light ";
-                case OVERHEAD -> "from overhead ";
+                case OVERHEAD -> "overhead light ";
             };
             sides.add(side + Words.span(stretch.time()));
         }
