@@ -64,7 +64,8 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
             hope.append(" Best ").append(SpotView.spans(outlook.windows())).append(" (")
                     .append(Words.word(outlook.best())).append(").");
         }
-        for (Outlook.Spoil spoil : outlook.spoils()) {
+        boolean allDay = outlook.windows().isEmpty() && outlook.spoils().size() == 1;
+        for (Outlook.Spoil spoil : allDay ? List.<Outlook.Spoil>of() : outlook.spoils()) {
             hope.append(' ').append(when(spoil.when(), outlook)).append(": ")
                     .append(sentences.within(spoil.why()));
         }
@@ -75,7 +76,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
     private static String when(Interval stretch, Outlook outlook) {
         List<Interval> windows = outlook.windows();
         if (windows.isEmpty()) {
-            return outlook.spoils().size() == 1 ? "All day" : Words.span(stretch);
+            return Words.span(stretch);
         }
         boolean first = !stretch.from().isAfter(windows.get(0).from());
         boolean last = !stretch.from().isBefore(windows.get(windows.size() - 1).to());
