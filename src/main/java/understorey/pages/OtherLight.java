@@ -70,11 +70,11 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         String why = settings.objection() == null ? "" : switch (settings.objection()) {
             case TOO_DARK -> ": " + TOO_DARK;
             case TOO_BRIGHT -> ": too bright";
-            case HAND_TOO_SLOW -> ": by hand too slow";
+            case HAND_TOO_SLOW -> ": too slow hand-held";
             case MONOPOD_TOO_SLOW -> ": too slow for a monopod";
-            case WIND_TOO_STRONG -> ": stems smear";
-            case BULB_WITHOUT_RELEASE -> ": no release for bulb";
-            case ONE_FRAME_TOO_MANY -> ": too deep to stack";
+            case WIND_TOO_STRONG -> ": motion blur";
+            case BULB_WITHOUT_RELEASE -> ": bulb needs a remote release";
+            case ONE_FRAME_TOO_MANY -> ": too many frames to stack";
             default -> throw new IllegalStateException("no word for " + settings.objection());
         };
         return Words.word(settings.verdict()) + why;

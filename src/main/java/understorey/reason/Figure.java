@@ -3,7 +3,7 @@ package understorey.reason;
 /**
  * A value that a sentence will show, and what it measures.
  *
- * @param value   a number, a text, an enum constant or a clock time, as the measure says
+ * @param value   a number, a text, an enum constant, a clock time or a list of numbers, as the measure says
  * @param measure decides unit and rounding
  */
 public record Figure(Object value, Measure measure) {
@@ -56,7 +56,9 @@ public record Figure(Object value, Measure measure) {
         /** An enum constant, worded by its name. */
         WORD,
         /** Another {@link Reason}, told within the sentence. */
-        REASON
+        REASON,
+        /** A list of the numbers of pictures. */
+        PICTURES
     }
 
     public static Figure of(double value, Measure measure) {

@@ -113,16 +113,16 @@ class SentencesTest {
         Reason why = Reason.of(FitReason.NO_CAMERA);
         Reason reason = Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", "The floor")
                 .with("why", new Figure(why, Figure.Measure.REASON));
-        assertEquals("“The floor” is a compromise: the bag holds no body with a lens that fits it.",
+        assertEquals("“The floor” is a compromise: no body in the bag has a lens that fits.",
                 Sentences.read(texts).of(reason));
     }
 
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
         Sentences sentences = Sentences.read(texts);
-        assertEquals("Nothing in the bag holds the camera, so it is in your hands.",
+        assertEquals("No support in the bag suits this picture: hand-held.",
                 sentences.of(Reason.of(FitReason.NO_SUPPORT)));
-        assertEquals("f/8, to hold the sharpness asked.", sentences.of(Reason.of(ExposureReason.APERTURE_FOR_DEPTH)
+        assertEquals("f/8 gives the depth of field this picture needs.", sentences.of(Reason.of(ExposureReason.APERTURE_FOR_DEPTH)
                 .with("aperture", 8, Figure.Measure.F_NUMBER)));
     }
 
