@@ -1,6 +1,5 @@
 /**
- * Writes pages into a folder so that nothing of anyone else's is touched: {@link
- * understorey.publish.Publisher Publisher} keeps a list of the files that it wrote, rewrites what differs,
+ * Writes pages into a folder without touching other files. {@link understorey.publish.Publisher Publisher} keeps a list of the files that it wrote, rewrites what differs,
  * deletes only what that list names, and refuses a folder that it did not make.
  */
 package understorey.publish;

@@ -23,13 +23,13 @@ record Beside(Path folder, String shown) {
             return null;
         }
         if (!plain(name)) {
-            f.refuse(key, "'" + key + "' must be the name of a CSV file beside this one, not " + Node.quote(name),
-                    "such as hours.csv, without a folder");
+            f.refuse(key, "'" + key + "' must be the name of a CSV file in the same folder, not " + Node.quote(name),
+                    "for example hours.csv, without a folder");
             return null;
         }
         Path path = folder.resolve(name);
         if (!Files.isRegularFile(path)) {
-            f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files there"));
+            f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
             return null;
         }
         return path;

@@ -58,9 +58,26 @@ enum Dimension {
         return new Unit(0, times, over, names);
     }
 
-    /** "a length such as 0.4 m". */
+    /** What is measured, for a sentence: "a length". */
     String described() {
-        return described + " such as " + example;
+        return described;
+    }
+
+    /** Fix for a text that is no quantity. */
+    String example() {
+        return "for example " + example;
+    }
+
+    /** Fix for a number without a unit. */
+    String missing(String number) {
+        return units.length == 1 ? "write " + number + " " + units[0].names()[0] : "add a unit: " + unitList();
+    }
+
+    /** The units that fit, for a sentence: "mm, cm or m". */
+    String unitList() {
+        List<String> names = unitNames();
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
     /** The unit of that name; null when it does not fit. Case counts: a MB is not an mb. */

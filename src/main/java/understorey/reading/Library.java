@@ -6,10 +6,10 @@ import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 
-/** The sites and bags that trips may name, by file name. */
+/** Sites and bags that trips can name, by file name. */
 final class Library {
 
-    /** The built-in bag: one ordinary phone, held in the hand. */
+    /** Name of the built-in bag: one ordinary phone, hand-held. */
     private static final String PHONE = "phone";
 
     private final SubjectCatalogue catalogue;
@@ -81,7 +81,7 @@ final class Library {
         return phone;
     }
 
-    /** One page has one site: where the name of its page is taken by another, the trip's name is added. */
+    /** Each site has its own page: if another site has the page name already, the trip's name is added. */
     private SiteRead own(SiteRead read, String trip) {
         Site site = read.site();
         if (site == null) {
@@ -99,9 +99,9 @@ final class Library {
         if (kind.equals("bag")) {
             names.add(PHONE);
         }
-        String help = known.containsKey(bare) ? "leave out the ending: " + bare
+        String help = known.containsKey(bare) ? "leave out '.yaml': " + bare
                 : Suggestion.among(names, bare, "known names");
         f.refuse(key, "there is no " + kind + " " + Node.quote(name) + " in the folder '" + folder + "'",
-                help != null ? help : "describe the " + kind + " here, as a block of keys");
+                help != null ? help : "add the file " + folder + "/" + bare + ".yaml");
     }
 }
