@@ -64,7 +64,9 @@ final class Terminal {
     }
 
     private static void print(PrintStream stream, String text) {
-        text.lines().forEach(line -> stream.println(Visible.line(line)));
+        for (String line : text.lines().toList()) {
+            stream.println(Visible.line(line));
+        }
     }
 
     /** Prints findings in file order. */
