@@ -94,7 +94,9 @@ class JarIT {
         Ended version = run(java, "--version");
         assertTrue(version.out.matches("understorey \\d+\\.\\d+\\.\\d+\\S*\n"), version.out);
         assertEquals("", version.err);
-        assertTrue(run(java, "--help").out.contains("photographer’s"));
+        Files.writeString(plans.resolve("cloudy.yaml"), "sky: bewölkt\n");
+        String found = run(java, "check").err;
+        assertTrue(found.contains("plans/cloudy.yaml:1:6: error: \"bewölkt\" is not a value of 'sky'\n"), found);
     }
 
     @Test

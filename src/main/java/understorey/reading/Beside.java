@@ -9,14 +9,14 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The folder that a file lies in, for the tables that it names.
+ * Folder of a file, for the CSV files that it names.
  *
- * @param folder where they lie
+ * @param folder folder of the file
  * @param shown  the folder as findings show it, with a slash at its end
  */
 record Beside(Path folder, String shown) {
 
-    /** The path of the table named under a key; null, with a finding, when there is no such file. */
+    /** Path of the CSV file named under a key; null, with a finding, if there is no such file. */
     Path find(Fields f, String key) {
         String name = f.text(key);
         if (name == null) {

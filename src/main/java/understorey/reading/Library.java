@@ -37,7 +37,7 @@ final class Library {
     }
 
     /**
-     * The site under a key, by file name or described there.
+     * Site under a key, by file name or described in place.
      *
      * @param trip the name of the trip's page
      */
@@ -53,7 +53,7 @@ final class Library {
         return name == null || !sites.containsKey(name) ? SiteRead.unknown(catalogue) : sites.get(name);
     }
 
-    /** The bag under a key, by file name or described there; null when it has errors or is not known. */
+    /** Bag under a key, by file name or described in place; null if it has errors or is unknown. */
     Bag bag(Fields f, String key) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {

@@ -18,7 +18,7 @@ record Quantity(Double value, String fault, String help) {
     }
 
     /**
-     * Reads {@code 0.4 m}, {@code 0.4m} and sums such as {@code 1 h 20 min} or {@code 5 ft 3 in}; the
+     * Reads {@code 0.4 m}, {@code 0.4m} and sums, for example {@code 1 h 20 min} or {@code 5 ft 3 in}; the
      * unit is required after each number.
      */
     static Quantity read(String written, Dimension dimension) {

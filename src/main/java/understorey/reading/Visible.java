@@ -30,7 +30,7 @@ public final class Visible {
         return shown.toString();
     }
 
-    /** At least four hexadecimal digits, in small letters. */
+    /** Four hexadecimal digits, in small letters. */
     private static String hex(char c) {
         String digits = Integer.toHexString(c);
         return "0".repeat(4 - digits.length()) + digits;
