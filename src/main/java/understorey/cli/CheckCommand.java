@@ -46,7 +46,7 @@ final class CheckCommand implements Command {
         } else {
             terminal.findings(plans.findings());
             int warnings = Terminal.count(plans.findings(), Finding.Level.WARNING);
-            int notes = 0;
+            int notes = Terminal.count(plans.findings(), Finding.Level.NOTE);
             SitePages pages = SitePages.open(null);
             for (Trip trip : plans.trips()) {
                 for (String line : pages.findings(Planner.brief(trip))) {
@@ -56,7 +56,8 @@ final class CheckCommand implements Command {
                 }
             }
             int errors = Terminal.count(plans.findings(), Finding.Level.ERROR);
-            terminal.say(Terminal.count(plans.trips().size(), "trip") + ": " + (errors + warnings + notes == 0
+            int trips = plans.trips().size() + plans.faultyTrips().size();
+            terminal.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
                     ? "no problems found" : Terminal.count(errors, "error") + ", "
                             + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")));
         }

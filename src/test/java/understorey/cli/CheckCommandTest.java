@@ -63,7 +63,7 @@ class CheckCommandTest {
         List<String> faults = run.err().lines().filter(line -> line.matches("plans/ten-faults.yaml:\\d+:\\d+: error: .*"))
                 .toList();
         assertEquals(10, faults.size(), run.err());
-        assertTrue(run.err().endsWith("\n0 trips: 10 errors, 0 warnings, 0 notes\n"), run.err());
+        assertTrue(run.err().endsWith("\n1 trip: 10 errors, 0 warnings, 0 notes\n"), run.err());
         String expected = Files.readString(TEN_FAULTS.resolve("expected.txt")).replaceAll("\n\n(?=\\S)", "\n");
         assertTrue(run.err().startsWith(expected.substring(0, expected.indexOf("not built:"))), run.err());
         assertFalse(run.showsItsInside());
