@@ -249,6 +249,7 @@ public final class Planner {
         remarks.clocks();
         for (ShotBrief shot : shots) {
             remarks.shot(shot);
+            remarks.ground(shot);
         }
         for (ShotBrief shot : shots) {
             remarks.light(shot);
