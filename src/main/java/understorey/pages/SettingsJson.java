@@ -62,10 +62,11 @@ final class SettingsJson {
                 .number("share_of_width_at_horizon", Figures.share(background.far())).end();
     }
 
-    void bySky(Json json, List<ShotBrief.Other> others) throws IOException {
+    void bySky(Json json, ShotBrief brief) throws IOException {
         json.list("settings_by_sky");
-        for (ShotBrief.Other other : others) {
-            other(json.item().word("sky", other.sky()), other);
+        for (ShotBrief.Other other : brief.otherSkies()) {
+            other(json.item().word("sky", other.sky())
+                    .word("metered", brief.light().metered(other.sky().okta())), other);
             json.end();
         }
         json.endList();
