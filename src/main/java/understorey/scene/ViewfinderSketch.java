@@ -245,7 +245,8 @@ public final class ViewfinderSketch {
                     .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
         }
         if (heads > 0) {
-            says.append("Flowers at ").append(Math.round(stemsPerM2)).append(" stems a square metre")
+            says.append(setup.stemsKnown() ? "Flowers at " + Lengths.density(stemsPerM2) + " stems a square metre"
+                            : "The density of the flowers is not known")
                     .append(share < 1 ? ", of which " + Lengths.percent(share) + " are drawn. " : ". ");
         }
         return says.append("Full ink is sharp, faint ink soft.").toString();

@@ -18,6 +18,7 @@ import understorey.optics.Projection;
 import understorey.plan.Role;
 import understorey.plan.Slope;
 import understorey.plan.Viewpoint;
+import understorey.reading.SubjectCatalogue;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 
@@ -155,6 +156,21 @@ class ViewfinderSketchTest {
     }
 
     /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
+    /** A density below one is told as what it is, and one that is not known not at all. */
+    @Test
+    void tellsTheDensityOfFlowersTruly() {
+        Setup setup = Setups.inTheWood(floor(1.5, 50, 10), 0);
+        assertFalse(setup.stemsKnown());
+        String unknown = ViewfinderSketch.of(setup).says();
+        assertTrue(unknown.contains("The density of the flowers is not known"), unknown);
+        assertFalse(unknown.contains("stems a square metre"), unknown);
+        Setup carpet = Setups.inTheWood(floor(1.5, 50, 10).of(SubjectCatalogue.builtIn().find("ramsons")), 0);
+        assertTrue(ViewfinderSketch.of(carpet, 0.3).says().contains("Flowers at 0.3 stems a square metre"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.01).says().contains("Flowers at under 0.1 stems a square metre"));
+        assertFalse(ViewfinderSketch.of(carpet, 0).says().contains("lowers"));
+        assertTrue(ViewfinderSketch.of(carpet).says().contains("Flowers at 100 stems a square metre"));
+    }
+
     @Test
     void moreStemsNeverGiveFewerFlowers() {
         for (double mm : new double[] {20, 50, 135}) {
