@@ -30,5 +30,7 @@ public enum BriefReason implements Reason.Kind {
     SHOT_CANNOT,
     SHOT_COMPROMISE,
     /** The lens fits, but hand or wind leave the time too long. */
-    SHOT_AT_ITS_LIMIT
+    SHOT_AT_ITS_LIMIT,
+    /** The tilt leaves nothing of the carpet's ground in the frame. */
+    NO_GROUND_IN_FRAME
 }

@@ -84,7 +84,10 @@ public enum FitReason implements Reason.Kind {
     LEFT_NO_BODY,
     LEFT_UNASKED,
     LEFT_SPARED,
-    LEFT_TOO_HEAVY;
+    LEFT_TOO_HEAVY,
+    /** It would serve a picture, as well as or worse than what is carried. */
+    LEFT_AS_WELL,
+    LEFT_COMPROMISE;
 
     private final boolean against;
 

@@ -17,6 +17,7 @@ import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.Trip;
+import understorey.reading.SubjectCatalogue;
 import understorey.visit.OutingReason;
 
 class PlannerTest {
@@ -72,6 +73,14 @@ class PlannerTest {
     void saysThatNobodyDescribedTheTrees() {
         assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains("CANOPY_UNKNOWN")
                 == (Samples.wood().canopy() == null));
+    }
+
+    @Test
+    void warnsOfACarpetOfWhichTheFrameShowsNoGround() {
+        Samples.Picture up = picture("a").of(SubjectCatalogue.builtIn().find("ramsons")).equivalent(50).sharp(2.5, 40).tilt(-20);
+        assertEquals(List.of(Finding.Level.WARNING), brief(Samples.MAY_DAY, up).findings().stream()
+                .filter(finding -> finding.reason().kind() == BriefReason.NO_GROUND_IN_FRAME).map(Finding::level).toList());
+        assertFalse(kinds(brief(Samples.MAY_DAY, up.tilt(5))).contains("NO_GROUND_IN_FRAME"));
     }
 
     @Test
