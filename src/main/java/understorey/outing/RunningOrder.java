@@ -18,7 +18,7 @@ import understorey.sky.SunDay;
 
 /**
  * The order of the day: of all orders and starts on a grid of five minutes the one that takes the most musts, then the most
- * light for what matters, then is back first (see {@link BestOrder}). A pin is kept to the minute or the picture is left out.
+ * light for what matters, then the most pictures, then is back first (see {@link BestOrder}). A pin is kept to the minute or the picture is left out.
  */
 public final class RunningOrder {
 
