@@ -52,26 +52,28 @@ final class SpringForecast {
                     .with("least", SpringModels.LEAST_YEARS, COUNT));
             return null;
         }
-        if (!best.helps()) {
-            reasons.add(compared(best));
+        double missD = best.helps() ? models.rmseOfChoiceD() : best.rmseD();
+        boolean helps = best.helps() && missD < best.rmseOfMeanD();
+        if (!helps) {
+            reasons.add(compared(best, false, missD));
             return null;
         }
         if (warmerC == null && !springs.tells(season, best.model().from(season), best.model().to())) {
             reasons.add(Reason.of(SeasonReason.TEMPERATURE_NONE_THIS_YEAR));
             return null;
         }
-        double least = Math.max(FloweringForecast.LEAST_ERROR_D, models.rmseOfChoiceD());
+        double least = Math.max(FloweringForecast.LEAST_ERROR_D, missD * Math.sqrt(best.n() / (best.n() - 1.0)));
         Prediction peak = best.model() instanceof SpringModel.Window window ? byWindow(window, best.n(), least)
                 : byThermalTime((SpringModel.Thermal) best.model(), best.n(), least);
         if (peak != null) {
-            reasons.add(compared(best));
+            reasons.add(compared(best, true, missD));
         }
         return peak;
     }
 
-    private static Reason compared(SpringModels.Trial trial) {
-        return (trial.helps() ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
-                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", trial.rmseD(), DAYS_TO_TENTH)
+    private static Reason compared(SpringModels.Trial trial, boolean helps, double missD) {
+        return (helps ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
+                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", missD, DAYS_TO_TENTH)
                 .with("mean", trial.rmseOfMeanD(), DAYS_TO_TENTH);
     }
 

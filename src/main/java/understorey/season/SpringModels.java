@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * The models that know temperatures, tried on the years on record and held against those years' plain mean: each year
  * is foretold from the others, and the model that misses least is taken, if it beats the mean by a twentieth at least.
- * The margin is ours: the best of four is better than the mean by luck alone now and then.
+ * The margin is ours: the best of four is better than the mean by luck alone now and then. So the choice itself must beat
+ * the mean as well, by {@link #rmseOfChoiceD()}.
  */
 final class SpringModels {
 
@@ -77,7 +78,7 @@ final class SpringModels {
      * By how much the choice itself misses a year: each year is foretold by the model that the others alone would have
      * chosen, their plain mean where none helps them. The error of the model chosen is too small for that, since it was
      * chosen for being small: M. Stone, Journal of the Royal Statistical Society B 36, 1974 (double cross-validation,
-     * from memory).
+     * from memory). Root of the mean square, days.
      */
     double rmseOfChoiceD() {
         double squares = 0;
