@@ -13,6 +13,7 @@ import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.light.LightAt;
+import understorey.light.LightDay;
 import understorey.light.LightTable;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
@@ -171,18 +172,19 @@ final class ShotPlanner {
             return List.of();
         }
         if (weather.okta() != null) {
-            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light, weather.okta(), null)));
+            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light.time(), null)));
         }
         List<ShotBrief.Wished> wished = new ArrayList<>();
         for (SkyWord word : SKIES) {
-            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light, word.okta(), word)));
+            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light.time(), word)));
         }
         return List.copyOf(wished);
     }
 
     /** Under the sky expected when {@code word} is null. */
-    private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen, SkyWord word) {
-        return Outlook.of(shot.light(), shot.facingDeg(), days.moments(word, place),
-                days.day(word, place).at(light, oktaThen));
+    private Outlook outlook(Shot shot, SpotPlanner.Place place, ZonedDateTime planned, SkyWord word) {
+        LightDay day = days.day(word, place);
+        return Outlook.of(shot.light(), shot.facingDeg(), days.moments(word, place), day.at(place.light(), planned),
+                time -> day.at(place.light(), time));
     }
 }
