@@ -6,8 +6,6 @@ import static understorey.reason.Figure.Measure.DAYS;
 import static understorey.reason.Figure.Measure.DAYS_TO_TENTH;
 import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Site;
@@ -25,7 +23,7 @@ final class SpringForecast {
     private final Springs springs;
     private final int season;
     private final Double warmerC;
-    private final Integer start;
+    private final SumStart start;
     private final List<Reason> reasons = new ArrayList<>();
     private FloweringWindow.Method method;
 
@@ -34,7 +32,7 @@ final class SpringForecast {
         this.springs = new Springs(past.scale(), temperatures);
         this.season = season;
         this.warmerC = warmerC;
-        this.start = start(past.scale(), site.position().latitude());
+        this.start = SumStart.at(site.position().latitude(), past.scale());
     }
 
     List<Reason> reasons() {
@@ -43,14 +41,6 @@ final class SpringForecast {
 
     FloweringWindow.Method method() {
         return method;
-    }
-
-    /** 1 January, or 1 July in the south, before the anchor, on the season's scale; a day beside it in leap years. */
-    private static Integer start(SeasonScale scale, double latitude) {
-        LocalDate anchor = scale.anchor().atYear(2027);
-        LocalDate start = LocalDate.of(2027, latitude < 0 ? 7 : 1, 1);
-        LocalDate before = start.isAfter(anchor) ? start.minusYears(1) : start;
-        return (int) -ChronoUnit.DAYS.between(before, anchor);
     }
 
     /** Null where the mean of the years is the better guide; the reasons then say why. */
@@ -62,38 +52,42 @@ final class SpringForecast {
                     .with("least", SpringModels.LEAST_YEARS, COUNT));
             return null;
         }
-        if (!best.helps()) {
-            reasons.add(compared(best));
+        double missD = best.helps() ? models.rmseOfChoiceD() : best.rmseD();
+        boolean helps = best.helps() && missD < best.rmseOfMeanD();
+        if (!helps) {
+            reasons.add(compared(best, false, missD));
             return null;
         }
-        if (warmerC == null && !springs.tells(season, best.model().from(), best.model().to())) {
+        if (warmerC == null && !springs.tells(season, best.model().from(season), best.model().to())) {
             reasons.add(Reason.of(SeasonReason.TEMPERATURE_NONE_THIS_YEAR));
             return null;
         }
-        Prediction peak = best.model() instanceof SpringModels.Model.Window window ? byWindow(window, best)
-                : byThermalTime((SpringModels.Model.Thermal) best.model(), best);
+        double least = Math.max(FloweringForecast.LEAST_ERROR_D, missD * Math.sqrt(best.n() / (best.n() - 1.0)));
+        Prediction peak = best.model() instanceof SpringModel.Window window ? byWindow(window, best.n(), least)
+                : byThermalTime((SpringModel.Thermal) best.model(), best.n(), least);
         if (peak != null) {
-            reasons.add(compared(best));
+            reasons.add(compared(best, true, missD));
         }
         return peak;
     }
 
-    private static Reason compared(SpringModels.Trial trial) {
-        return (trial.helps() ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
-                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", trial.rmseD(), DAYS_TO_TENTH)
+    private static Reason compared(SpringModels.Trial trial, boolean helps, double missD) {
+        return (helps ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
+                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", missD, DAYS_TO_TENTH)
                 .with("mean", trial.rmseOfMeanD(), DAYS_TO_TENTH);
     }
 
-    private Prediction byWindow(SpringModels.Model.Window window, SpringModels.Trial trial) {
-        DailyMeans spring = springs.expected(season, window.from(), window.to(), warmth());
+    private Prediction byWindow(SpringModel.Window window, int years, double leastErrorD) {
+        DailyMeans spring = expected(window, 0);
         double celsius = spring.mean(window.from(), window.to());
         if (Double.isNaN(celsius)) {
             return null;
         }
         double open = openC(window.from(), window.to());
-        Prediction peak = window.line().at(celsius).with(Math.abs(window.line().slope()) * open);
+        Prediction peak = window.peak(season, spring).noSurerThan(leastErrorD)
+                .with(Math.abs(window.line().slope()) * open);
         method = FloweringWindow.Method.TEMPERATURE_WINDOW;
-        reasons.add(Reason.of(SeasonReason.BY_WINDOW).with("years", trial.n(), COUNT)
+        reasons.add(Reason.of(SeasonReason.BY_WINDOW).with("years", years, COUNT)
                 .with("error", FloweringForecast.halfWidth(peak), DAYS)
                 .with("from", new Figure(past.scale().date(season, window.from()), DAY_OF_YEAR))
                 .with("to", new Figure(past.scale().date(season, window.to()), DAY_OF_YEAR))
@@ -106,27 +100,34 @@ final class SpringForecast {
         return peak;
     }
 
-    private Prediction byThermalTime(SpringModels.Model.Thermal thermal, SpringModels.Trial trial) {
-        Prediction peak = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth()));
-        if (peak == null) {
+    private Prediction byThermalTime(SpringModel.Thermal thermal, int years, double leastErrorD) {
+        Prediction expected = thermal.peak(season, expected(thermal, 0));
+        if (expected == null) {
             return null;
         }
+        Prediction peak = expected.noSurerThan(leastErrorD);
+        int from = thermal.from(season);
         int day = (int) peak.day();
-        double open = openC(thermal.from(), day);
-        double known = known(thermal.from(), day);
+        double open = openC(from, day);
+        double known = known(from, day);
         if (open > 0 && known < 1) {
             double perDay = open / (1 - known);
-            Prediction cold = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() - perDay));
-            Prediction warm = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() + perDay));
+            Prediction cold = thermal.peak(season, expected(thermal, -perDay));
+            Prediction warm = thermal.peak(season, expected(thermal, perDay));
             peak = peak.with(cold == null || warm == null ? 10 : (cold.day() - warm.day()) / 2);
         }
         method = FloweringWindow.Method.THERMAL_TIME;
-        reasons.add(Reason.of(SeasonReason.BY_THERMAL_TIME).with("years", trial.n(), COUNT)
+        reasons.add(Reason.of(SeasonReason.BY_THERMAL_TIME).with("years", years, COUNT)
                 .with("error", FloweringForecast.halfWidth(peak), DAYS)
                 .with("base", thermal.sum().degreeDays().baseC(), CELSIUS)
-                .with("start", new Figure(past.scale().date(season, thermal.from()), DAY_OF_YEAR)));
+                .with("start", new Figure(past.scale().date(season, from), DAY_OF_YEAR)));
         restAsUsual(open);
         return peak;
+    }
+
+    /** The spring expected, warmer by so much on the days that nobody measured yet. */
+    private DailyMeans expected(SpringModel model, double moreC) {
+        return springs.expected(season, model.from(season), model.to(), warmth() + moreC);
     }
 
     private double warmth() {
