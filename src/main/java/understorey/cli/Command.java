@@ -37,6 +37,6 @@ interface Command {
     /** The folder of plans, as every command takes it. */
     static PositionalParamSpec plansFolder() {
         return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue(PLANS)
-                .description("folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})").build();
+                .converters(new Folders()).description("folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})").build();
     }
 }

@@ -23,11 +23,11 @@ final class Mishap {
         if (fault instanceof CharacterCodingException) {
             return "a file among the templates is not text in UTF-8";
         }
-        if (fault instanceof StackOverflowError) {
-            return "a template uses itself without end";
+        if (fault instanceof OutOfMemoryError) {
+            return "there is not enough memory for this";
         }
         String message = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
-        return fault instanceof RuntimeException
+        return fault instanceof RuntimeException || fault instanceof StackOverflowError
                 ? message + " (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)" : message;
     }
 

@@ -1,7 +1,7 @@
 package understorey.cli;
 
 import java.io.PrintStream;
-import java.util.List;
+import java.util.Collection;
 import java.util.Locale;
 import picocli.CommandLine;
 import understorey.reading.Finding;
@@ -10,7 +10,7 @@ import understorey.reading.Finding;
 record Terminal(PrintStream out, PrintStream err) {
 
     /** Prints findings in file order, and a count of what was found. */
-    void findings(List<Finding> findings) {
+    void findings(Collection<Finding> findings) {
         if (findings.isEmpty()) {
             return;
         }
@@ -24,6 +24,13 @@ record Terminal(PrintStream out, PrintStream err) {
         }
         if (errors + warnings > 0) {
             err.println(count(errors, "error") + ", " + count(warnings, "warning"));
+        }
+    }
+
+    /** The whole trace of a fault of the tool, for whoever asks for it. */
+    void trace(Throwable fault) {
+        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
+            fault.printStackTrace(err);
         }
     }
 

@@ -15,14 +15,13 @@ import picocli.CommandLine.ParseResult;
 /** The command {@code understorey}: finds the command that is asked for and runs it. */
 public final class Understorey {
 
-    private final PrintStream err;
+    private final Terminal terminal;
     private final Map<String, Command> commands = new LinkedHashMap<>();
     private final CommandLine line;
 
     private Understorey(String[] arguments, PrintStream out, PrintStream err) {
-        this.err = err;
-        Terminal terminal = new Terminal(out, err);
-        commands.put(BuildCommand.NAME, new BuildCommand(terminal, HeadStart.of(arguments)));
+        terminal = new Terminal(out, err);
+        commands.put(BuildCommand.NAME, new BuildCommand(terminal));
         commands.put(CheckCommand.NAME, new CheckCommand(terminal));
         commands.put(DaysCommand.NAME, new DaysCommand(terminal));
         CommandSpec spec = Command.spec("understorey",
@@ -71,10 +70,8 @@ public final class Understorey {
 
     /** One line for what nobody foresaw; the whole trace only for whoever asks for it. */
     private void say(Throwable fault) {
-        err.println("understorey: " + Mishap.says(fault));
-        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
-            fault.printStackTrace(err);
-        }
+        terminal.err().println("understorey: " + Mishap.says(fault));
+        terminal.trace(fault);
     }
 
     private static String version() {

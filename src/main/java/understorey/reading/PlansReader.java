@@ -2,14 +2,20 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 
-/** Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. */
+/**
+ * Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. Where one trip is asked for, the
+ * others are read too, since the pages of sites described in trips get their names from all of them.
+ */
 public final class PlansReader {
 
     private final PlanFolder folder;
@@ -19,13 +25,15 @@ public final class PlansReader {
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
     private final List<Path> faulty = new ArrayList<>();
+    /** What was found in the file of each site and bag. */
+    private final Map<String, Set<Finding>> besides = new HashMap<>();
 
     private PlansReader(PlanFolder folder) {
         this.folder = folder;
     }
 
     /**
-     * Everything that the folder says. Never throws for a mistake of the author's; a folder that is
+     * Everything that the folder says, or one trip's file in it. Never throws for a mistake of the author's; a folder that is
      * missing, or holds no trip, is a finding too.
      */
     public static Plans read(Path plansFolder) {
@@ -33,23 +41,35 @@ public final class PlansReader {
     }
 
     private Plans plans() {
-        for (PlanFolder.Entry file : folder.list("sites", findings)) {
+        Set<Finding> names = new LinkedHashSet<>();
+        for (PlanFolder.Entry file : folder.list("sites", names)) {
             site(file);
         }
-        for (PlanFolder.Entry file : folder.list("gear", findings)) {
+        for (PlanFolder.Entry file : folder.list("gear", names)) {
             bag(file);
         }
-        List<PlanFolder.Entry> files = folder.list("", findings);
-        for (PlanFolder.Entry file : files) {
+        Set<String> trips = new TreeSet<>();
+        boolean any = false;
+        for (PlanFolder.Entry file : folder.list("", names)) {
+            trips.add(file.slug());
+            any |= isAsked(file);
             trip(file);
         }
-        if (files.isEmpty()) {
+        if (folder.only() == null) {
+            findings.addAll(names);
+            besides.values().forEach(findings::addAll);
+        }
+        if (!any) {
             folder.complain(findings);
         }
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
-        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty), library.catalogue().all());
+        return new Plans(List.copyOf(this.trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
+                List.copyOf(faulty), library.catalogue().all(), folder.path(), trips, folder.only());
+    }
+
+    private boolean isAsked(PlanFolder.Entry file) {
+        return folder.only() == null || file.path().getFileName().toString().equals(folder.only() + ".yaml");
     }
 
     private static int byPlace(Finding one, Finding other) {
@@ -69,7 +89,7 @@ public final class PlansReader {
         if (whole) {
             sites.add(read.site());
         }
-        findings.addAll(found.all());
+        besides.put(Library.SITES + file.slug(), found.all());
     }
 
     private void bag(PlanFolder.Entry file) {
@@ -81,18 +101,29 @@ public final class PlansReader {
         if (whole) {
             bags.add(bag);
         }
-        findings.addAll(found.all());
+        besides.put(Library.BAGS + file.slug(), found.all());
     }
 
     private void trip(PlanFolder.Entry file) {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
-        Trip trip = node == null ? null : TripReader.read(node, file.slug(), library, file.beside(), found);
+        Set<String> named = new TreeSet<>();
+        Trip trip = node == null ? null
+                : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found);
+        if (!isAsked(file)) {
+            return;
+        }
         if (trip == null) {
             faulty.add(file.path());
         } else {
             trips.add(trip);
         }
         findings.addAll(found.all());
+        if (folder.only() != null) {
+            besides.keySet().retainAll(named);
+            besides.values().forEach(findings::addAll);
+            sites.removeIf(site -> !named.contains(Library.SITES + site.slug()));
+            bags.removeIf(bag -> !named.contains(Library.BAGS + bag.slug()));
+        }
     }
 }

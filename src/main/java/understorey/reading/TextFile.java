@@ -1,6 +1,7 @@
 package understorey.reading;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -8,21 +9,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.yaml.snakeyaml.reader.StreamReader;
 
-/** One of the author's files as text: UTF-8, at most 1 MB, no control characters. */
+/** One of the author's files as text: an ordinary file, UTF-8, at most 1 MB, no control characters. */
 final class TextFile {
 
-    private static final long LARGEST = 1_000_000;
+    private static final int LARGEST = 1_000_000;
 
     private TextFile() {
     }
 
     /** The text with the findings of its file; the text is null when there is none to read. */
     static Findings open(Path path, String shown) {
-        try {
-            if (Files.size(path) > LARGEST) {
+        // A pipe has no end, and opening one waits for whoever fills it.
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            return fault(shown, "this is not an ordinary file, so it is not read", "move it away, or put a text file in its place");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
                 return fault(shown, "this file is larger than 1 MB", "a plan is a few kB; is this another kind of file?");
             }
-            return decode(Files.readAllBytes(path), shown);
+            return decode(bytes, shown);
         } catch (IOException e) {
             return fault(shown, "this file cannot be read", null);
         }

@@ -68,7 +68,7 @@ class OwnTemplatesTest {
         own("index.ftlh", "<a href=\"nowhere.html\">x</a>");
         Run run = build();
         assertEquals(1, run.exit());
-        assertTrue(run.err().startsWith("index.html: the link 'nowhere.html' leads nowhere\n"), run.err());
+        assertTrue(run.err().startsWith("index.html: error: the link 'nowhere.html' leads nowhere\n"), run.err());
     }
 
     @Test
