@@ -42,6 +42,6 @@ public final class TemplateFault extends RuntimeException {
 
     /** The fault as an editor links it: {@code templates/plan.ftlh:12:5: error: …}. */
     public String plain() {
-        return file() + ":" + line + ":" + column + ": error: " + getMessage();
+        return file() + (line > 0 ? ":" + line + ":" + column : "") + ": error: " + getMessage();
     }
 }
