@@ -25,6 +25,7 @@ final class Library {
     /** The files that were named since {@link #noting}. */
     private Set<String> named = new TreeSet<>();
     private Bag phone;
+    private AuthorLinks links = new AuthorLinks(List.of(), List.of(), List.of());
 
     Library(SubjectCatalogue catalogue) {
         this.catalogue = catalogue;
@@ -38,6 +39,14 @@ final class Library {
     Library noting(Set<String> names) {
         named = names;
         return this;
+    }
+
+    void linking(AuthorLinks pages) {
+        links = pages;
+    }
+
+    AuthorLinks links() {
+        return links;
     }
 
     void add(String slug, SiteRead site) {

@@ -42,30 +42,29 @@ public final class PlansReader {
 
     private Plans plans() {
         Set<Finding> names = new LinkedHashSet<>();
-        for (PlanFolder.Entry file : folder.list("sites", names)) {
-            site(file);
-        }
-        for (PlanFolder.Entry file : folder.list("gear", names)) {
-            bag(file);
-        }
-        Set<String> trips = new TreeSet<>();
-        boolean any = false;
-        for (PlanFolder.Entry file : folder.list("", names)) {
-            trips.add(file.slug());
-            any |= isAsked(file);
-            trip(file);
-        }
+        List<PlanFolder.Entry> siteFiles = folder.list("sites", names);
+        List<PlanFolder.Entry> bagFiles = folder.list("gear", names);
+        List<PlanFolder.Entry> tripFiles = folder.list("", names);
+        library.linking(new AuthorLinks(slugs(tripFiles), slugs(siteFiles), slugs(bagFiles)));
+        siteFiles.forEach(this::site);
+        bagFiles.forEach(this::bag);
+        tripFiles.forEach(this::trip);
         if (folder.only() == null) {
             findings.addAll(names);
             besides.values().forEach(findings::addAll);
         }
-        if (!any) {
+        if (tripFiles.stream().noneMatch(this::isAsked)) {
             folder.complain(findings);
         }
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
-        return new Plans(List.copyOf(this.trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty), library.catalogue().all(), folder.path(), trips, folder.only());
+        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
+                List.copyOf(faulty), library.catalogue().all(), folder.path(),
+                new TreeSet<>(slugs(tripFiles)), folder.only());
+    }
+
+    private static List<String> slugs(List<PlanFolder.Entry> files) {
+        return files.stream().map(PlanFolder.Entry::slug).toList();
     }
 
     private boolean isAsked(PlanFolder.Entry file) {
@@ -81,6 +80,9 @@ public final class PlansReader {
     private void site(PlanFolder.Entry file) {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
+        if (node != null) {
+            library.links().site(node, found);
+        }
         SiteRead read = node == null ? SiteRead.unknown(library.catalogue())
                 : SiteReader.read(node, file.slug(), file.beside(), library.catalogue(), found);
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
