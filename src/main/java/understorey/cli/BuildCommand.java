@@ -97,6 +97,9 @@ final class BuildCommand implements Command {
             terminal.err().println(Terminal.count(made.trips().size(), "trip") + ": "
                     + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                     + outcome.deleted() + " deleted");
+            if (outcome.written() + outcome.unchanged() < made.pages().size()) {
+                terminal.err().println("pages that trips share are as before: build the folder to renew them");
+            }
             terminal.out().println(out.resolve("index.html"));
             return plans.hasErrors() || made.hasErrors() ? 1 : 0;
         } catch (Refusal refusal) {

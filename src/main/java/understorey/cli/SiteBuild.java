@@ -81,6 +81,10 @@ final class SiteBuild {
         } catch (TemplateFault fault) {
             findings.add(finding(fault));
             return new Made(null, trips, failed, findings);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+            terminal.trace(fault);
+            findings.add(error("understorey", says(fault), null));
+            return new Made(null, trips, failed, findings);
         }
         for (Links.Broken link : Links.broken(pages, elsewhere(plans))) {
             findings.add(error(link.page(), "the link '" + link.link() + "' leads nowhere", null));
@@ -102,8 +106,12 @@ final class SiteBuild {
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             failed.add(trip);
             terminal.trace(fault);
-            findings.add(error(plans.shown(trip.slug() + ".yaml"), Mishap.says(fault).lines().findFirst().orElse(""), null));
+            findings.add(error(plans.shown(trip.slug() + ".yaml"), says(fault), null));
         }
+    }
+
+    private static String says(Throwable fault) {
+        return Mishap.says(fault).lines().findFirst().orElse("");
     }
 
     /** One page shows one site: two that hide behind one name would be taken for each other. */

@@ -101,7 +101,9 @@ public final class Publisher {
         folder.earlier();
         FolderLock held = null;
         try {
-            Files.createDirectories(folder.path());
+            if (!Files.isDirectory(folder.path())) {
+                Files.createDirectories(folder.path());
+            }
             held = FolderLock.take(folder.path(), patienceS);
             Staging.sweep(folder.path());
             return held;

@@ -68,7 +68,10 @@ final class Staging implements AutoCloseable {
 
     /** Gives a new file its place. */
     void place(Path fresh, Path place) throws IOException {
-        Files.createDirectories(place.getParent());
+        // A link to a folder is no folder to createDirectories, and the folder of pages may be one.
+        if (!Files.isDirectory(place.getParent())) {
+            Files.createDirectories(place.getParent());
+        }
         try {
             Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (AtomicMoveNotSupportedException plain) {

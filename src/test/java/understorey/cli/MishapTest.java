@@ -37,6 +37,9 @@ class MishapTest {
                 Mishap.says(new IllegalArgumentException("no altitude: 91")));
         assertEquals("NullPointerException (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)",
                 Mishap.says(new NullPointerException()));
+        assertEquals("StackOverflowError (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)",
+                Mishap.says(new StackOverflowError()));
+        assertEquals("there is not enough memory for this", Mishap.says(new OutOfMemoryError("Java heap space")));
         assertEquals("read error", Mishap.says(new IOException("read error")));
     }
 }

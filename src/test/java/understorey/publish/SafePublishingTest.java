@@ -10,6 +10,7 @@ import static understorey.publish.PublisherTest.page;
 import static understorey.publish.PublisherTest.pages;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -135,6 +136,18 @@ class SafePublishingTest {
         FileSystemException fault = assertThrows(FileSystemException.class,
                 () -> Publisher.publish(pages("index.html"), file.resolve("site"), "private", NOTHING));
         assertEquals(file.resolve("site").toString(), fault.getFile());
+        IOException denied = new OutFolder(site).fault(new AccessDeniedException(site.resolve(FolderLock.FILE).toString()));
+        assertEquals(site.toString(), ((AccessDeniedException) denied).getFile());
+        IOException full = new OutFolder(site).fault(new IOException("No space left on device"));
+        assertEquals(site + ": No space left on device", full.getMessage());
+    }
+
+    @Test
+    void goesIntoAFolderThatALinkNames() throws Exception {
+        Path real = Files.createDirectory(home.resolve("real"));
+        Files.createSymbolicLink(site, real);
+        publish("index.html", "wood/index.html");
+        assertEquals(List.of(".understorey-files", "index.html", "wood/index.html"), files(real));
     }
 
     private Publisher.Outcome publish(String... paths) throws Refusal, IOException {
