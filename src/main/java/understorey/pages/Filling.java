@@ -15,14 +15,14 @@ import java.util.Map;
  */
 final class Filling extends Thread {
 
-    /** A page of the built-in templates takes some ten thousand. */
-    private static final int MOST_STEPS = 5_000_000;
+    /** The fullest page of the demo takes about 600. */
+    private static final int MOST_STEPS = 1_000_000;
     /** Calls within calls; the stack holds a few times as many. */
     private static final int DEEPEST = 1000;
     private static final int MOST_CHARACTERS = 20_000_000;
     private static final int LOOK_EVERY = 100;
     /** For what takes no steps, such as an endless sequence that is filtered. */
-    private static final long LONGEST_MS = 60_000;
+    private static final long LONGEST_MS = 30_000;
     private static final long STACK_BYTES = 16L << 20;
 
     private final Template template;
@@ -58,7 +58,7 @@ final class Filling extends Thread {
             Thread.currentThread().interrupt();
         }
         if (filling.isAlive()) {
-            throw new TemplateFault(template.getName(), 1, 1, "this template has not ended after a minute", true);
+            throw new TemplateFault(template.getName(), 1, 1, "this template has not ended after half a minute", true);
         }
         return filling.result();
     }

@@ -110,7 +110,12 @@ public final class PlansReader {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
         Set<String> named = new TreeSet<>();
-        Trip trip = node == null ? null
+        String home = node == null ? null : home(node);
+        if (home != null) {
+            found.error(Pos.FILE, "this file is no trip: it belongs in the folder '" + home + "'",
+                    "a trip's file begins with 'trip: ' and a title");
+        }
+        Trip trip = node == null || home != null ? null
                 : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found);
         if (!isAsked(file)) {
             return;
@@ -127,5 +132,11 @@ public final class PlansReader {
             sites.removeIf(site -> !named.contains(Library.SITES + site.slug()));
             bags.removeIf(bag -> !named.contains(Library.BAGS + bag.slug()));
         }
+    }
+
+    /** The folder of a site or a bag among the trips; null for a trip. */
+    private static String home(Node.Mapping node) {
+        Set<String> keys = node.entries().keySet();
+        return keys.contains("trip") ? null : keys.contains("latitude") ? "sites" : keys.contains("bodies") ? "gear" : null;
     }
 }
