@@ -75,7 +75,7 @@ final class BuildCommand implements Command {
             terminal.err().println("'" + templates + "' is no folder of templates");
             return 2;
         }
-        Plans plans = HeadStart.plans(head, plansFolder);
+        Plans plans = PlaceLeaks.stopped(HeadStart.plans(head, plansFolder), plansFolder);
         terminal.findings(plans.findings());
         for (Path trip : plans.faultyTrips()) {
             terminal.err().println("not built: " + trip);
@@ -96,10 +96,6 @@ final class BuildCommand implements Command {
                 terminal.err().println("the sites '" + other + "' and '" + trip.site().slug() + "' are both called '"
                         + shared.site().name() + "' on public pages: give each a public_name of its own");
                 return 1;
-            }
-            if (Sharing.nameTellsThePlace(trip)) {
-                terminal.err().println(trip.slug() + ": warning: the name of this file becomes a folder's name and "
-                        + "tells the place, which is sensitive: rename the file");
             }
             briefs.add(Planner.brief(shared));
         }

@@ -40,7 +40,7 @@ final class CheckCommand implements Command {
     public int run(CommandSpec parsed) throws IOException {
         Path plansFolder = parsed.positionalParameters().get(0).getValue();
         boolean json = parsed.findOption("--json").getValue();
-        Plans plans = PlansReader.read(plansFolder);
+        Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder), plansFolder);
         if (json) {
             terminal.out().println(json(plans));
         } else {

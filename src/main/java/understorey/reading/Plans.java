@@ -16,9 +16,10 @@ import understorey.plan.Trip;
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
  * @param subjects    of the built-in catalogue
+ * @param places      where each value is written
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips, List<Subject> subjects) {
+                    List<Path> faultyTrips, List<Subject> subjects, Locators places) {
 
     /** True when anything stops the build of a page. */
     public boolean hasErrors() {

@@ -19,6 +19,7 @@ public final class PlansReader {
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
     private final List<Path> faulty = new ArrayList<>();
+    private final Locators written = new Locators();
 
     private PlansReader(PlanFolder folder) {
         this.folder = folder;
@@ -49,7 +50,7 @@ public final class PlansReader {
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty), library.catalogue().all());
+                List.copyOf(faulty), library.catalogue().all(), written);
     }
 
     private static int byPlace(Finding one, Finding other) {
@@ -66,6 +67,7 @@ public final class PlansReader {
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
         boolean whole = found.errors() == 0;
         library.add(file.slug(), whole ? read : new SiteRead(null, read.spots(), read.subjects()));
+        written.sites.put(file.slug(), new Locator.Written(found.source(), node));
         if (whole) {
             sites.add(read.site());
         }
@@ -78,6 +80,7 @@ public final class PlansReader {
         Bag bag = node == null ? null : BagReader.read(node, file.slug(), found);
         boolean whole = bag != null && found.errors() == 0;
         library.add(file.slug(), whole ? bag : null);
+        written.bags.put(file.slug(), new Locator.Written(found.source(), node));
         if (whole) {
             bags.add(bag);
         }
@@ -92,6 +95,7 @@ public final class PlansReader {
             faulty.add(file.path());
         } else {
             trips.add(trip);
+            written.trips.put(file.slug(), new Locator.Written(found.source(), node));
         }
         findings.addAll(found.all());
     }
