@@ -41,6 +41,7 @@ import understorey.sky.SunDay;
 public final class Planner {
 
     private final Trip trip;
+    private final ClockGrid clock;
     private final SeasonPlanner season;
     private final Site site;
     private final LocalDate date;
@@ -58,14 +59,17 @@ public final class Planner {
     private final List<LightAt> darkest;
     private final OrderPlanner order;
     private final Quality quality;
+    /** To the minute. */
+    private final Outing planned;
     private final Outing outing;
 
     private Planner(Trip trip) {
         this.trip = trip;
         this.site = trip.site();
-        this.season = new SeasonPlanner(trip);
+        this.clock = ClockGrid.of(trip);
+        this.season = new SeasonPlanner(trip, clock);
         this.date = season.date();
-        this.sun = SunDay.of(site.position(), date, site.zone());
+        this.sun = clock.round(SunDay.of(site.position(), date, site.zone()));
         this.light = LightTable.of(site, null, date);
         this.intents = Intent.of(trip.shots(), site);
         this.bag = SmallestBag.of(trip.gear(), trip.companions(), intents);
@@ -73,9 +77,9 @@ public final class Planner {
             companionBags.add(SmallestBag.of(companion.gear(), List.of(), intents));
         }
         this.spots = new SpotPlanner(trip, date, sun, light);
-        this.places = spots.places(intents);
+        this.places = clock.round(spots.places(intents));
         this.sky = new ExpectedSky(trip);
-        this.drops = Drops.of(date, site.zone(), trip.forecast(), trip.sky());
+        this.drops = clock.round(Drops.of(date, site.zone(), trip.forecast(), trip.sky()));
         this.days = new SkyDays(sky, drops);
         this.fits = new ArrayList<>();
         for (ShotFit fit : bag.fits()) {
@@ -84,7 +88,8 @@ public final class Planner {
         this.darkest = darkest();
         this.order = new OrderPlanner(trip, date, sun, darkest, intents, fits, companionBags, intent -> spots.of(places, intent.shot()));
         this.quality = order.expected(days, sky);
-        this.outing = order.outing(quality);
+        this.planned = order.outing(quality);
+        this.outing = clock.round(planned);
     }
 
     public static Brief brief(Trip trip) {
@@ -98,13 +103,13 @@ public final class Planner {
             ribbons.add(CompletableFuture.supplyAsync(() -> day(place)));
         }
         CompletableFuture<List<Alternative>> alternatives = CompletableFuture.supplyAsync(
-                () -> order.alternatives(outing, quality, sky, drops));
+                () -> clock.round(order.alternatives(planned, quality, sky, drops)));
         ShotPlanner planner = new ShotPlanner(trip, outing, sky, days);
         List<ShotBrief> shots = new ArrayList<>();
         List<CompletableFuture<ShotBrief>> drawn = new ArrayList<>();
         for (Intent intent : intents) {
-            ShotBrief shot = planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()),
-                    spots.of(places, intent.shot()), companions(shots.size()));
+            ShotBrief shot = clock.round(planner.shot(shots.size() + 1, intent, bag.fits().get(shots.size()),
+                    spots.of(places, intent.shot()), companions(shots.size())));
             shots.add(shot);
             drawn.add(CompletableFuture.supplyAsync(() -> planner.drawn(shot)));
         }
@@ -115,8 +120,8 @@ public final class Planner {
         }
         Story story = Story.of(intents, fits);
         Packing packing = packing(shots);
-        Safety safety = Safety.of(trip, sun, darkest, outing);
-        List<Finding> findings = remarks(safety, story, shots).all();
+        Safety safety = clock.round(Safety.of(trip, sun, darkest, outing));
+        List<Finding> findings = clock.round(remarks(safety, story, shots).all());
         List<SpotLight> lit = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             lit.add(places.get(i).lit(ribbons.get(i).join(), skylines.get(i).join()));
@@ -125,11 +130,11 @@ public final class Planner {
         for (CompletableFuture<ShotBrief> shot : drawn) {
             withDrawings.add(shot.join());
         }
-        return new Brief(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), light, List.copyOf(lit),
+        return new Brief(trip, date, sun, clock.round(MoonDay.of(site.position(), date, site.zone())), light, List.copyOf(lit),
                 sky.hours(outing.arrive(), outing.leave()), drops, List.copyOf(withDrawings), outing,
                 alternatives.join(), safety, timeLine(shots),
                 SpotPlan.of(GroundPlan.of(trip, outing), "The spots, north up"), story, packing, carriedByCompanions(),
-                flowering(), season.brief(), Cautions.of(trip, outing, intents), findings, assumed());
+                flowering(), season.brief(), clock.round(Cautions.of(trip, outing, intents)), findings, assumed());
     }
 
     private List<ShotBrief.ForCompanion> companions(int picture) {

@@ -19,13 +19,15 @@ import understorey.season.FloweringWindow;
  */
 final class SeasonPlanner {
 
+    private final boolean spared;
     private final DayRanking ranking;
     private final LocalDate date;
     private final CompletableFuture<SeasonBrief> brief;
 
-    SeasonPlanner(Trip trip) {
+    SeasonPlanner(Trip trip, ClockGrid clock) {
+        this.spared = trip.sparesThePlace();
         boolean chosen = trip.when() instanceof When.On;
-        this.ranking = chosen ? null : DayRanking.of(trip, trip.when().days());
+        this.ranking = chosen ? null : clock.round(DayRanking.of(trip, trip.when().days()));
         this.date = chosen ? trip.when().days().get(0) : ranking.best();
         this.brief = CompletableFuture.supplyAsync(() -> brief(chosen ? DayRanking.windows(trip, date) : covering()));
     }
@@ -40,7 +42,9 @@ final class SeasonPlanner {
         return List.copyOf(covering);
     }
 
-    private SeasonBrief brief(List<FloweringWindow> windows) {
+    /** Years on record are not told of a place to be spared: whoever knows the days knows the wood. */
+    private SeasonBrief brief(List<FloweringWindow> found) {
+        List<FloweringWindow> windows = spared ? found.stream().map(FloweringWindow::withoutRecords).toList() : found;
         List<Drawing> charts = new ArrayList<>();
         for (FloweringWindow window : windows) {
             charts.add(SeasonChart.of(window, date));

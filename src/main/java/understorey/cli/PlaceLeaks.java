@@ -40,15 +40,18 @@ final class PlaceLeaks {
         }
         List<Site> sites = new ArrayList<>();
         for (Site site : plans.sites()) {
-            boolean idle = trips.stream().noneMatch(trip -> trip.site().slug().equals(site.slug()));
-            List<Leak> leaks = idle ? Leaks.of(site) : List.of();
-            if (leaks.isEmpty()) {
+            List<Leak> leaks = goes(plans.trips(), site) ? List.of() : Leaks.of(site);
+            if (leaks.isEmpty() && goes(plans.trips(), site) == goes(trips, site)) {
                 sites.add(site);
             }
             findings.addAll(findings(leaks, plans.places().site(site.slug())));
         }
         return new Plans(trips, sites, plans.bags(), findings.stream().sorted(BY_PLACE).toList(), faulty,
                 plans.subjects(), plans.places());
+    }
+
+    private static boolean goes(List<Trip> trips, Site site) {
+        return trips.stream().anyMatch(trip -> trip.site().slug().equals(site.slug()));
     }
 
     private static Collection<Finding> findings(List<Leak> leaks, Locator places) {

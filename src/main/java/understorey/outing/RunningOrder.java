@@ -53,7 +53,7 @@ public final class RunningOrder {
         remarks.addAll(laterArrival(hours, visit, schedule));
         boolean withheld = trip.precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
         remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
-        if (trip.site().parking() == null && ground.spots().size() > 2) {
+        if (trip.site().parking() == null && !trip.sparesThePlace() && ground.spots().size() > 2) {
             remarks.add(Reason.of(OutingReason.NO_PARKING));
         }
         return new Outing(hours.arrive(), hours.leave(), turnBack(trip, hours, visit, schedule), LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),

@@ -32,6 +32,7 @@ import understorey.reason.Reason;
  * @param contact    who knows; null when nobody is named or the page is public
  * @param findings   what the author should know before going, warnings first
  * @param season     when to go, and why
+ * @param located    a calendar and waypoints go with it
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
@@ -41,7 +42,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings,
-                       SeasonView season) {
+                       SeasonView season, boolean located) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
@@ -74,7 +75,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<SpotView> places = SpotView.of(brief, sentences);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
-        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
+        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
                 Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
                 arriveDefault(brief), brief.outing().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
@@ -83,9 +84,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 essentials(brief, sunlit, kit, findings, sentences), light, sky(brief),
                 underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
-                kit, PlaceView.of(trip.site(), trip.precision(), prose),
+                kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,
-                SeasonView.of(brief, sentences));
+                SeasonView.of(brief, sentences), !Words.hidden(trip));
     }
 
     private static String sky(Brief brief) {
@@ -150,7 +151,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings,
                                         Sentences sentences) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
+        rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
                 + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         List<String> compromises = new ArrayList<>();

@@ -30,8 +30,8 @@ public final class SitePages {
     public record Group(String name, List<Card> trips) {
     }
 
-    /** One trip on the index. */
-    public record Card(String slug, String title, String date, String site, String pictures, String audience) {
+    /** One trip on the index; {@code located} when it has a calendar and waypoints. */
+    public record Card(String slug, String title, String date, String site, String pictures, String audience, boolean located) {
     }
 
     /** A site; there is light where a trip goes there, on that trip's date. */
@@ -127,8 +127,8 @@ public final class SitePages {
 
     /** What programs read; written on another core while the templates are filled. */
     private List<Page> files(Brief brief, String folder) {
-        return List.of(
-                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' '))),
+        Page json = new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')));
+        return Words.hidden(brief.trip()) ? List.of(json) : List.of(json,
                 new Page(folder + "trip.ics", TripCalendar.of(brief)),
                 new Page(folder + "spots.gpx", Waypoints.of(brief)));
     }
@@ -159,11 +159,11 @@ public final class SitePages {
             for (Brief brief : here) {
                 shown = byAudience(brief.trip(), shown.trip()) > 0 ? brief : shown;
             }
-            place(PlaceView.of(shown.trip().site(), shown.trip().precision(), prose), shown, here);
+            place(PlaceView.of(shown.trip().site(), shown.trip().precision(), shown.trip().sparesThePlace(), prose), shown, here);
         }
         for (Site site : idleSites) {
             if (!trips.containsKey(site.slug())) {
-                place(PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, prose),
+                place(PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, site.sensitive(), prose),
                         null, List.of());
             }
         }
@@ -178,7 +178,7 @@ public final class SitePages {
         places.add(new Row(place.name(), place.slug()));
         add("sites/" + place.slug() + ".html", templates.fill("site.ftlh", new PlacePage(css, place,
                 shown == null ? List.of() : SpotView.of(shown, sentences),
-                shown == null ? null : Words.day(shown.date()), links(trips))));
+                shown == null ? null : Words.day(shown.trip(), shown.date()), links(trips))));
     }
 
     private void bag(Bag bag, List<Brief> briefs) {
@@ -229,9 +229,9 @@ public final class SitePages {
 
     private static Card card(Brief brief) {
         int pictures = brief.shots().size();
-        return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
+        return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.trip(), brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
-                Words.word(brief.trip().audience()));
+                Words.word(brief.trip().audience()), !Words.hidden(brief.trip()));
     }
 
     private void add(String path, String content) {

@@ -12,6 +12,7 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -20,6 +21,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
@@ -32,6 +34,9 @@ final class Templates {
 
     static final String RESOURCES = "/understorey/templates/";
     private final Configuration configuration;
+    private final MarkdownProse prose = new MarkdownProse();
+    private final TemplateMethodModelEx link = arguments -> MarkdownFormat.INSTANCE.fromMarkup(
+            MarkdownProse.link(String.valueOf(arguments.get(0))));
     private final Path folder;
 
     /**
@@ -46,6 +51,7 @@ final class Templates {
         configuration.setTemplateLoader(loader(folder));
         configuration.setObjectWrapper(new RecordWrapper());
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setRegisteredCustomOutputFormats(List.of(MarkdownFormat.INSTANCE));
         configuration.setRecognizeStandardFileExtensions(true);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
@@ -96,7 +102,7 @@ final class Templates {
     String fill(String template, Object page) {
         StringWriter text = new StringWriter(32 * 1024);
         try {
-            open(template).process(Map.of("page", page), text);
+            open(template).process(Map.of("page", page, "prose", prose, "link", link), text);
         } catch (TemplateException fault) {
             throw unfilled(template, fault);
         } catch (IOException fault) {

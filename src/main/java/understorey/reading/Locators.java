@@ -10,6 +10,18 @@ public final class Locators {
     final Map<String, Locator.Written> sites = new HashMap<>();
     final Map<String, Locator.Written> bags = new HashMap<>();
 
+    /** Where values stand follows from the files: two readings of the same ones are alike. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Locators locators && trips.keySet().equals(locators.trips.keySet())
+                && sites.keySet().equals(locators.sites.keySet()) && bags.keySet().equals(locators.bags.keySet());
+    }
+
+    @Override
+    public int hashCode() {
+        return trips.keySet().hashCode();
+    }
+
     /** In a trip, and on into the site and the bags that it names. */
     public Locator trip(String slug) {
         return new Locator(trips.get(slug), sites, bags);

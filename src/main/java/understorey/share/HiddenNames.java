@@ -109,8 +109,11 @@ final class HiddenNames {
                 run.append(words.get(to));
                 shown.add(words.get(to));
                 String joined = run.toString();
-                if (near(joined, name, to == from ? 0 : joined.length() - words.get(to).length()) && !passed(joined)) {
-                    found.add(String.join(" ", shown));
+                if (near(joined, name, to == from ? 0 : joined.length() - words.get(to).length())) {
+                    if (!passed(joined)) {
+                        found.add(String.join(" ", shown));
+                    }
+                    break;
                 }
             }
         }

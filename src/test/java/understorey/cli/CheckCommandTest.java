@@ -40,7 +40,7 @@ class CheckCommandTest {
                 a-weekend-for-the-anemones: note: 3 pictures are landscape and none is portrait.
                 anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
                 anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
-                paper-stars-on-red-sand: note: Nothing is taken before 06:45: you may arrive up to 51 min later, at 06:36.
+                paper-stars-on-red-sand: note: Nothing is taken before 06:45: you may arrive up to 50 min later, at 06:35.
                 4 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }

@@ -61,7 +61,7 @@ class HiddenNamesTest {
     @Test
     void letsReviewedWordsPassAndNoOthers() {
         assertEquals(Set.of(), in("Over the footbridge, all footbridges", "footbridge"));
-        assertEquals(Set.of(), in("Over the foot bridge", "Footbridge"));
+        assertEquals(Set.of(), in("Over the foot bridge. A footbridge is wet.", "Footbridge"));
         assertEquals(Set.of("stone bank"), in("From the stone bank by the gate", "gate", "bank"));
         assertEquals(Set.of("gorsewell", "gorsewell dingle"), in("Gorsewell Dingle", "dingle"));
     }
