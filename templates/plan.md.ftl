@@ -1,6 +1,5 @@
-<#ftl output_format="plainText">
+<#ftl output_format="Markdown">
 <#import "season.md.ftl" as season>
-<#function cell text><#return text?replace("\\", "\\\\")?replace("|", "\\|")?replace("\r", "")?replace("\n", " ")></#function>
 # ${page.title}
 
 ${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveDefault??> (default: ${page.arriveDefault})</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>
@@ -10,7 +9,7 @@ ${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveDefa
 </#list>
 <#if page.story??>
 
-${page.story?trim}
+${prose(page.story)}
 </#if>
 <#if page.findings?has_content>
 
@@ -109,7 +108,7 @@ ${caption?counter}. **${page.storyboard[caption?index].name}:** ${caption}
 | | |
 |---|---|
 <#list shot.facts + shot.light.rows as row>
-| ${row.name} | ${cell(row.text)} |
+| ${row.name} | ${row.text} |
 </#list>
 
 <#if shot.sketchSays??>
@@ -144,7 +143,7 @@ What would help:
 | Lens | Nearest | Ground covered | near, mid, far | Frame filled | Depth | Trunk size, 10 m behind |
 |---|--:|--:|--:|--:|--:|--:|
 <#list shot.cover.lenses as lens>
-| ${cell(lens.lens)}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
+| ${lens.lens}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
 </#list>
 </#if>
 <#if (shot.tried?size > 1)>
@@ -152,7 +151,7 @@ What would help:
 | Lens | For this picture | Why |
 |---|---|---|
 <#list shot.tried as tried>
-| ${cell(tried.lens)} | ${tried.verdict} | ${cell(tried.why)} |
+| ${tried.lens} | ${tried.verdict} | ${tried.why} |
 </#list>
 </#if>
 <#if shot.companions?has_content>
@@ -163,11 +162,11 @@ What would help:
 </#if>
 <#if shot.notes??>
 
-${shot.notes?trim}
+${prose(shot.notes)}
 </#if>
 <#if shot.otherwise??>
 
-**Plan B:** ${shot.otherwise?trim}
+**Plan B:** ${prose(shot.otherwise)}
 </#if>
 <#if shot.defaults?has_content>
 
@@ -182,7 +181,7 @@ Must-have pictures first, then the best light for the important ones, then an ea
 | From | To | What | In the story |
 |---|---|---|---|
 <#list page.order.steps as step>
-| ${step.from} | ${step.to} | <#if step.shoot>**${cell(step.what)}**<#else>${cell(step.what)}</#if> | ${step.told} |
+| ${step.from} | ${step.to} | <#if step.shoot>**${step.what}**<#else>${step.what}</#if> | ${step.told} |
 </#list>
 <#list page.order.others as other>
 
@@ -191,7 +190,7 @@ Must-have pictures first, then the best light for the important ones, then an ea
 <#list other.order as start><#if start?is_first>Pictures </#if>${start.number} at ${start.at}<#sep>, <#else>No picture</#list>.
 
 <#list other.lines as line>
-- ${cell(line)}
+- ${line}
 </#list>
 </#list>
 <#if page.order.spotPlanSays??>
@@ -206,7 +205,7 @@ ${page.order.spotPlanSays}
 | | |
 |---|---|
 <#list page.order.safety as row>
-| ${row.name} | ${cell(row.text)} |
+| ${row.name} | ${row.text} |
 </#list>
 <#if page.order.message??>
 <#assign m = page.order.message>
@@ -218,7 +217,7 @@ Your contact: ${page.contact}.
 
 </#if>
 <#if m.ready>
-> On ${m.day} I will arrive at ${m.arrive} at ${cell(m.site)}<#if m.base??>, parking at ${cell(m.base)}</#if><#if m.position??> (map position ${m.position})</#if><#if m.route??>, and walk to ${cell(m.route)}</#if>. I plan to <#if m.base?? && m.route??>be back there at<#else>leave at</#if> ${m.back} and will message you by ${m.backBy}. If you hear nothing, call me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
+> On ${m.day} I will arrive at ${m.arrive} at ${m.site}<#if m.base??>, parking at ${m.base}</#if><#if m.position??> (map position ${m.position})</#if><#if m.route??>, and walk to ${m.route}</#if>. I plan to <#if m.base?? && m.route??>be back there at<#else>leave at</#if> ${m.back} and will message you by ${m.backBy}. If you hear nothing, call me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
 <#else>
 No message yet: you are back at ${m.back}, after your check-in time ${m.backBy}. Change “back_by” or leave earlier.
 </#if>
@@ -231,14 +230,14 @@ ${page.kit.weight} in total<#if page.kit.unweighed??> (items without a weight: $
 | Take | For | Weight |
 |---|---|--:|
 <#list page.kit.take as item>
-| ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
+| ${item.name} | ${item.uses} | ${item.weight} |
 </#list>
 <#if page.kit.leave?has_content>
 
 | Leave at home | Why | Weight |
 |---|---|--:|
 <#list page.kit.leave as item>
-| ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
+| ${item.name} | ${item.uses} | ${item.weight} |
 </#list>
 </#if>
 <#if page.kit.missing?has_content>
@@ -268,26 +267,26 @@ What your companions need to bring for these pictures:
 | Spot | Position | Trees | Ground |
 |---|---|---|---|
 <#list page.place.spots as spot>
-| ${cell(spot.name)} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
+| ${spot.name} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
 </#list>
 </#if>
 <#if page.place.access??>
 
-${page.place.access?trim}
+${prose(page.place.access)}
 </#if>
 <#if page.place.notes??>
 
-${page.place.notes?trim}
+${prose(page.place.notes)}
 </#if>
 <#if page.place.reports??>
 
-Ask how the flowers are: <${page.place.reports}>
+Ask how the flowers are: ${link(page.place.reports)}
 </#if>
 
 ## Cautions
 
 <#list page.place.cautions as caution>
-- ${caution?trim}
+- ${prose(caution)}
 </#list>
 <#list page.cautions as caution>
 - ${caution}

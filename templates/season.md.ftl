@@ -1,4 +1,4 @@
-<#ftl output_format="plainText">
+<#ftl output_format="Markdown">
 <#-- When to go, for the Markdown twin. -->
 <#macro section season>
 <#if season.windows?has_content || season.weeks?has_content>

@@ -33,8 +33,9 @@ public final class Planner {
 
     /** The brief of a trip. */
     public static Brief brief(Trip trip) {
-        SeasonBrief season = SeasonBrief.of(trip);
-        Day day = Day.of(trip, season.date());
+        ClockGrid clock = ClockGrid.of(trip);
+        SeasonBrief season = clock.round(SeasonBrief.of(trip));
+        Day day = clock.round(Day.of(trip, season.date()));
         SkyDays skies = new SkyDays(day.sky(), day.drops());
 
         List<Intent> intents = Intent.of(trip.shots(), trip.site());
@@ -44,19 +45,21 @@ public final class Planner {
         List<FittedShot> fitted = fitted(day, bag, companionBags);
 
         OrderPlanner orders = new OrderPlanner(day, fitted, skies);
-        RunningOrder order = orders.planned();
-        List<Alternative> alternatives = orders.alternatives(order);
-        List<TimedShot> timed = ShotPlanner.timed(day, fitted, order, skies);
+        RunningOrder toTheMinute = orders.planned();
+        RunningOrder order = clock.round(toTheMinute);
+        List<Alternative> alternatives = clock.round(orders.alternatives(toTheMinute));
+        List<TimedShot> timed = clock.round(ShotPlanner.timed(day, fitted, order, skies));
 
-        Safety safety = Safety.of(day, order.back(), order.leaveLastSpotBy(), order.shooting().stream().map(Leg::spot).toList());
+        Safety safety = clock.round(Safety.of(day, order.back(), order.leaveLastSpotBy(),
+                order.shooting().stream().map(Leg::spot).toList()));
         Story story = Story.of(bag.fits());
         Packing packing = Packing.of(bag, uses(timed), Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
-        List<Finding> findings = findings(day, season, timed, order, safety, story);
+        List<Finding> findings = clock.round(findings(day, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
                 carried(trip.companions(), companionBags), flowering(day), day.sky().hours(day.hours().arrive(), day.hours().leave()),
-                drawings.places(), drawings.timeLine(), drawings.spots(), Cautions.of(day), findings, assumed(day));
+                drawings.places(), drawings.timeLine(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day));
     }
 
     private static List<FittedShot> fitted(Day day, SmallestBag bag, List<SmallestBag> companionBags) {

@@ -25,14 +25,16 @@ public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Dr
     static SeasonBrief of(Trip trip) {
         if (trip.when() instanceof When.On on) {
             LocalDate date = on.days().get(0);
-            return of(date, DayRanking.windows(trip, date), null);
+            return of(trip, date, DayRanking.windows(trip, date), null);
         }
         DayRanking ranking = DayRanking.of(trip, trip.when().days());
         LocalDate date = ranking.best();
-        return of(date, ranking.windows().stream().filter(window -> window.covers(date)).toList(), ranking);
+        return of(trip, date, ranking.windows().stream().filter(window -> window.covers(date)).toList(), ranking);
     }
 
-    private static SeasonBrief of(LocalDate date, List<FloweringWindow> windows, DayRanking ranking) {
+    /** Years on record are not told of a place to be protected: who knows the days knows the wood. */
+    private static SeasonBrief of(Trip trip, LocalDate date, List<FloweringWindow> found, DayRanking ranking) {
+        List<FloweringWindow> windows = trip.sparesThePlace() ? found.stream().map(FloweringWindow::withoutRecords).toList() : found;
         return new SeasonBrief(date, windows, windows.stream().map(window -> SeasonChart.of(window, date)).toList(), ranking);
     }
 

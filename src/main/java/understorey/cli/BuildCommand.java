@@ -18,7 +18,6 @@ import understorey.publish.Refusal;
 import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
-import understorey.share.Sharing;
 
 /** Builds the pages of a folder of plans. */
 final class BuildCommand implements Command {
@@ -70,7 +69,8 @@ final class BuildCommand implements Command {
             terminal.say("'" + templates + "' is not a folder of templates");
             return 2;
         }
-        Plans plans = PlansReader.read(plansFolder);
+        Plans read = PlansReader.read(plansFolder);
+        Plans plans = PlaceLeaks.stopped(read);
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates);
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
@@ -78,18 +78,23 @@ final class BuildCommand implements Command {
         for (Path trip : plans.faultyTrips()) {
             terminal.say("not built: " + trip);
         }
+        List<Trip> withheld = new ArrayList<>(read.trips());
+        withheld.removeAll(plans.trips());
+        for (Trip trip : withheld) {
+            terminal.say("not built, and its earlier pages are deleted: " + plans.file(trip));
+        }
         for (Trip trip : made.failed()) {
             terminal.say("not built: " + plans.file(trip));
         }
         if (made.pages() == null) {
             return 1;
         }
-        boolean passedOver = !plans.trips().isEmpty() && made.failed().isEmpty() && plans.only() == null;
+        boolean passedOver = !read.trips().isEmpty() && made.failed().isEmpty() && plans.only() == null;
         if (made.trips().isEmpty() && !passedOver) {
             terminal.say("no trip to build, nothing written");
             return 1;
         }
-        warn(plans, made);
+        warn(made);
         try {
             Publisher.Outcome outcome = plans.only() == null
                     ? Publisher.publish(made.pages(), out, Kept.word(audience), new Kept(plans, made.failed(), audience))
@@ -108,13 +113,7 @@ final class BuildCommand implements Command {
         }
     }
 
-    private void warn(Plans plans, SiteBuild.Made made) {
-        for (Trip trip : plans.trips()) {
-            if (trip.audience().compareTo(audience) >= 0 && Sharing.nameTellsThePlace(trip)) {
-                terminal.say(trip.slug() + ": warning: the file name becomes a folder name and reveals a sensitive "
-                        + "place: rename the file");
-            }
-        }
+    private void warn(SiteBuild.Made made) {
         for (SitePages.TripPages trip : made.trips()) {
             for (String line : trip.findings()) {
                 if (line.startsWith("warning")) {

@@ -51,7 +51,7 @@ final class CheckCommand implements Command {
     public int run(CommandSpec parsed) throws IOException {
         Path plansFolder = parsed.positionalParameters().get(0).getValue();
         boolean json = parsed.findOption("--json").getValue();
-        Plans plans = PlansReader.read(plansFolder);
+        Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null);
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());

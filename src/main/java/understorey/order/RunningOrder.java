@@ -42,7 +42,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         remarks.addAll(laterArrival(hours, visit, schedule));
         boolean withheld = day.trip().precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
         remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
-        if (day.trip().site().parking() == null && day.walks().spots().size() > 2) {
+        if (day.trip().site().parking() == null && !day.trip().sparesThePlace() && day.walks().spots().size() > 2) {
             remarks.add(Reason.of(OutingReason.NO_PARKING));
         }
         return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks));

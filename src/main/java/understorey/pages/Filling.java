@@ -26,17 +26,17 @@ final class Filling extends Thread {
     private static final long STACK_BYTES = 16L << 20;
 
     private final Template template;
-    private final Object page;
+    private final Map<String, Object> model;
     private final Page text = new Page();
     private int steps;
     private TemplateException seen;
     private Throwable fault;
 
-    private Filling(Template template, Object page) {
+    private Filling(Template template, Map<String, Object> model) {
         super(null, null, "template", STACK_BYTES);
         setDaemon(true);
         this.template = template;
-        this.page = page;
+        this.model = model;
     }
 
     /** Has Freemarker ask at every turn. */
@@ -49,8 +49,8 @@ final class Filling extends Thread {
      *
      * @throws TemplateFault when it goes on without end
      */
-    static String of(Template template, Object page) throws TemplateException, IOException {
-        Filling filling = new Filling(template, page);
+    static String of(Template template, Map<String, Object> model) throws TemplateException, IOException {
+        Filling filling = new Filling(template, model);
         filling.start();
         try {
             filling.join(LONGEST_MS);
@@ -66,7 +66,7 @@ final class Filling extends Thread {
     @Override
     public void run() {
         try {
-            template.process(Map.of("page", page), text);
+            template.process(model, text);
         } catch (TemplateException | IOException | RuntimeException | StackOverflowError | OutOfMemoryError end) {
             fault = end;
         }

@@ -10,6 +10,7 @@ import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Spot;
+import understorey.plan.Trip;
 import understorey.plan.Walk;
 
 /**
@@ -31,7 +32,12 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     public record Flowered(String subject, String first, String full, String over) {
     }
 
-    static PlaceView of(Site site, Share.Precision precision, Prose prose) {
+    /**
+     * A site as its audience may see it.
+     *
+     * @param spared a public page of a sensitive site
+     */
+    static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose) {
         List<TemplateHTMLOutputModel> cautions = new ArrayList<>();
         for (String caution : site.cautions()) {
             cautions.add(Templates.html(prose.html(caution)));
@@ -40,12 +46,12 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         for (Walk walk : site.walks()) {
             walks.add(new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min"));
         }
-        return new PlaceView(site.name(), site.slug(), facts(site, precision), spots(site),
-                walks, records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
+        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), spared ? List.of() : spots(site),
+                walks, spared ? List.of() : records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
                 site.notes(), Templates.html(prose.html(site.notes())), cautions, site.cautions());
     }
 
-    private static List<Row> facts(Site site, Share.Precision precision) {
+    private static List<Row> facts(Site site, Share.Precision precision, boolean spared) {
         List<Row> facts = new ArrayList<>();
         switch (precision) {
             case EXACT -> facts.add(new Row("Position", position(site.position())));
@@ -59,6 +65,13 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         }
         facts.add(new Row("Time zone", site.zone().getId()));
         facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
+        if (spared) {
+            boolean hidden = precision == Share.Precision.HIDDEN;
+            facts.add(new Row("Not shown", "skyline, slopes, walks, opening hours and parking, to protect the site"));
+            facts.add(new Row("Times", "for the centre of a cell of " + (hidden ? "1°" : "0.1°") + ", rounded to "
+                    + Trip.clockStepMin(precision) + " minutes"));
+            return facts;
+        }
         facts.add(new Row("Open", site.opening() == null ? "no opening hours given"
                 : site.opening().from() + " to " + site.opening().to()));
         if (site.parking() != null) {

@@ -2,6 +2,7 @@ package understorey.pages;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -127,7 +128,7 @@ final class PlanJson {
         json.text("title", trip.title())
                 .text("slug", trip.slug())
                 .text("site", trip.site().name())
-                .text("date", brief.date().toString())
+                .text("date", Words.hidden(trip) ? YearMonth.from(brief.date()).toString() : brief.date().toString())
                 .text("time_zone", trip.site().zone().getId())
                 .word("audience", trip.audience())
                 .word("position", trip.precision())

@@ -30,6 +30,7 @@ import understorey.plan.Trip;
  * @param contact    who knows; null when nobody is named or the page is public
  * @param findings   what the author should know before going, warnings first
  * @param season     when to go, and why
+ * @param located    a calendar and waypoints go with it
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
@@ -39,7 +40,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings,
-                       SeasonView season) {
+                       SeasonView season, boolean located) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
@@ -72,7 +73,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         List<SpotView> places = SpotView.of(brief, sentences);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
-        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
+        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
                 Words.clock(brief.order().arrive()), Words.clock(brief.order().leave()),
                 arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
@@ -81,9 +82,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 essentials(brief, sunlit, kit, sentences), light, sky(brief),
                 underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
-                kit, PlaceView.of(trip.site(), trip.precision(), prose),
+                kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,
-                SeasonView.of(brief, sentences));
+                SeasonView.of(brief, sentences), !Words.hidden(trip));
     }
 
     private static String sky(Brief brief) {
@@ -151,7 +152,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
+        rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
                 + Words.clock(brief.order().leave()) + "; sun above the skyline: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         for (TimedShot shot : brief.timed()) {

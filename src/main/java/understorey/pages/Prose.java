@@ -46,7 +46,7 @@ final class Prose {
     }
 
     /** The page has its own title and sections: what the author heads stands below them. */
-    private static void lower(Node parent) {
+    static void lower(Node parent) {
         for (Node child = parent.getFirstChild(); child != null; child = child.getNext()) {
             if (child instanceof Heading heading) {
                 heading.setLevel(Math.min(6, heading.getLevel() + 3));
@@ -75,7 +75,7 @@ final class Prose {
     }
 
     /** One paragraph without a mark of Markdown needs no parser. */
-    private static boolean plain(String paragraph) {
+    static boolean plain(String paragraph) {
         if (paragraph.isEmpty() || !Character.isLetter(paragraph.charAt(0))) {
             return false;
         }

@@ -29,8 +29,8 @@ public final class SitePages {
     public record Group(String name, List<Card> trips) {
     }
 
-    /** One trip on the index. */
-    public record Card(String slug, String title, String date, String site, String pictures, String audience) {
+    /** One trip on the index; {@code located} when it has a calendar and waypoints. */
+    public record Card(String slug, String title, String date, String site, String pictures, String audience, boolean located) {
     }
 
     /** A site; there is light where a trip goes there, on that trip's date. */
@@ -109,17 +109,19 @@ public final class SitePages {
     public TripPages trip(Brief brief) {
         String folder = brief.trip().slug() + "/";
         PlanView view = PlanView.of(brief, css, sentences, prose);
-        List<Page> pages = List.of(
+        List<Page> pages = new ArrayList<>(List.of(
                 new Page(folder + "index.html", templates.fill("plan.ftlh", view)),
                 new Page(folder + "field-sheet.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false))),
                 new Page(folder + "field-sheet-night.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
                 new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
-                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' '))),
-                new Page(folder + "trip.ics", TripCalendar.of(brief)),
-                new Page(folder + "spots.gpx", Waypoints.of(brief)));
-        return new TripPages(brief, pages, findings(brief), card(brief), SpotView.of(brief, sentences));
+                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
+        if (!Words.hidden(brief.trip())) {
+            pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));
+            pages.add(new Page(folder + "spots.gpx", Waypoints.of(brief)));
+        }
+        return new TripPages(brief, List.copyOf(pages), findings(brief), card(brief), SpotView.of(brief, sentences));
     }
 
     /**
@@ -167,13 +169,13 @@ public final class SitePages {
                 shown = byAudience(trip.brief().trip(), shown.brief().trip()) > 0 ? trip : shown;
             }
             Trip trip = shown.brief().trip();
-            pages.add(new PlacePage(css, PlaceView.of(trip.site(), trip.precision(), prose), shown.light(),
-                    Words.day(shown.brief().date()), links(here)));
+            pages.add(new PlacePage(css, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose), shown.light(),
+                    Words.day(trip, shown.brief().date()), links(here)));
         }
         for (Site site : idleSites) {
             if (!bySite.containsKey(site.slug())) {
-                pages.add(new PlacePage(css, PlaceView.of(site,
-                        site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, prose), List.of(), null, List.of()));
+                pages.add(new PlacePage(css, PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT,
+                        site.sensitive(), prose), List.of(), null, List.of()));
             }
         }
         return pages;
@@ -220,8 +222,8 @@ public final class SitePages {
 
     private static Card card(Brief brief) {
         int pictures = brief.timed().size();
-        return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
+        return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.trip(), brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
-                Words.audience(brief.trip().audience()));
+                Words.audience(brief.trip().audience()), !Words.hidden(brief.trip()));
     }
 }

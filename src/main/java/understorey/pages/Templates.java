@@ -12,6 +12,7 @@ import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,7 +22,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
 
@@ -33,6 +36,9 @@ final class Templates {
 
     static final String RESOURCES = "/understorey/templates/";
     private final Configuration configuration;
+    private final MarkdownProse prose = new MarkdownProse();
+    private final TemplateMethodModelEx link = arguments -> MarkdownFormat.INSTANCE.fromMarkup(
+            MarkdownProse.link(String.valueOf(arguments.get(0))));
     private final Path folder;
 
     /**
@@ -47,6 +53,7 @@ final class Templates {
         configuration.setTemplateLoader(loader(folder));
         configuration.setObjectWrapper(new RecordWrapper());
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setRegisteredCustomOutputFormats(List.of(MarkdownFormat.INSTANCE));
         configuration.setRecognizeStandardFileExtensions(true);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
@@ -96,7 +103,7 @@ final class Templates {
     /** Fills a template with the record {@code page}. */
     String fill(String template, Object page) {
         try {
-            return Filling.of(open(template), page);
+            return Filling.of(open(template), Map.of("page", page, "prose", prose, "link", link));
         } catch (TemplateException fault) {
             throw unfilled(template, fault);
         } catch (IOException fault) {

@@ -13,6 +13,7 @@ import java.util.Locale;
 import understorey.light.Beaufort;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
+import understorey.plan.Trip;
 import understorey.reason.Figure;
 import understorey.sky.Interval;
 
@@ -115,6 +116,19 @@ final class Words {
     static String day(LocalDate date) {
         return name(date.getDayOfWeek()) + " " + date.getDayOfMonth() + " " + name(date.getMonth()) + " "
                 + date.getYear();
+    }
+
+    /** The day of a trip; the month alone where the place is hidden, since a day and its times tell a longitude. */
+    static String day(Trip trip, LocalDate date) {
+        return hidden(trip) ? month(date) + ", with the times of the middle of the month" : day(date);
+    }
+
+    static boolean hidden(Trip trip) {
+        return trip.sparesThePlace() && trip.precision() == Share.Precision.HIDDEN;
+    }
+
+    private static String month(LocalDate date) {
+        return name(date.getMonth()) + " " + date.getYear();
     }
 
     /** Without the day of the week. */

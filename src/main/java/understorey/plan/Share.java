@@ -1,12 +1,21 @@
 package understorey.plan;
 
+import java.util.List;
+
 /**
- * Who will see the pages; null components mean private and exact.
+ * Who will see the pages; null for audience or position means private and exact.
+ *
+ * @param reviewed words near a hidden name that the author has looked at and lets through
  */
-public record Share(Audience audience, Precision position) {
+public record Share(Audience audience, Precision position, List<String> reviewed) {
 
     /** The author alone, the companions, or everyone. */
     public enum Audience { PRIVATE, PARTY, PUBLIC }
 
     public enum Precision { EXACT, COARSE, HIDDEN }
+
+    /** Nothing reviewed. */
+    public Share(Audience audience, Precision position) {
+        this(audience, position, List.of());
+    }
 }

@@ -30,6 +30,16 @@ public record Trip(String title, String slug, String series, Site site, When whe
         return share == null || share.audience() == null ? Share.Audience.PRIVATE : share.audience();
     }
 
+    /** True for a public page of a sensitive site: the place is to be spared, and nothing may lead to it. */
+    public boolean sparesThePlace() {
+        return audience() == Share.Audience.PUBLIC && site.sensitive();
+    }
+
+    /** Minutes to which pages that spare a place give their times; a time to the minute tells a longitude. */
+    public static int clockStepMin(Share.Precision precision) {
+        return precision == Share.Precision.HIDDEN ? 15 : 5;
+    }
+
     public Share.Precision precision() {
         return share == null || share.position() == null ? Share.Precision.EXACT : share.position();
     }

@@ -17,13 +17,14 @@ import understorey.plan.Trip;
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
  * @param subjects    of the built-in catalogue
- * @param folder      that the files lie in
+ * @param places      where each value is written
+ * @param folder      of the files
  * @param names       of all trip files there, without the ending
- * @param only        the name of the one trip that was asked for; null for the whole folder. Then trips, sites,
- *                    bags and findings are those of this trip alone
+ * @param only        name of the only trip to build; null for the whole folder. Then trips, sites, bags and findings are
+ *                    those of this trip
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips, List<Subject> subjects, Path folder, Set<String> names, String only) {
+                    List<Path> faultyTrips, List<Subject> subjects, Locators places, Path folder, Set<String> names, String only) {
 
     /** The file of a trip. */
     public Path file(Trip trip) {
@@ -34,6 +35,11 @@ public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Fin
     public String shown(String file) {
         Path name = folder.getFileName();
         return (name == null || name.toString().isEmpty() ? "" : name + "/") + file;
+    }
+
+    /** The same plans without some trips and sites, and with other findings. */
+    public Plans with(List<Trip> otherTrips, List<Site> otherSites, List<Finding> otherFindings) {
+        return new Plans(otherTrips, otherSites, bags, otherFindings, faultyTrips, subjects, places, folder, names, only);
     }
 
     /** True when anything stops the build of a page. */

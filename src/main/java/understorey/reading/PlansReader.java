@@ -27,6 +27,7 @@ public final class PlansReader {
     private final List<Path> faulty = new ArrayList<>();
     /** What was found in the file of each site and bag. */
     private final Map<String, Set<Finding>> besides = new HashMap<>();
+    private final Locators written = new Locators();
 
     private PlansReader(PlanFolder folder) {
         this.folder = folder;
@@ -59,7 +60,7 @@ public final class PlansReader {
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty), library.catalogue().all(), folder.path(),
+                List.copyOf(faulty), library.catalogue().all(), written, folder.path(),
                 new TreeSet<>(slugs(tripFiles)), folder.only());
     }
 
@@ -88,6 +89,7 @@ public final class PlansReader {
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
         boolean whole = found.errors() == 0;
         library.add(file.slug(), whole ? read : new SiteRead(null, read.spots(), read.subjects()));
+        written.sites.put(file.slug(), new Locator.Written(found.source(), node));
         if (whole) {
             sites.add(read.site());
         }
@@ -100,6 +102,7 @@ public final class PlansReader {
         Bag bag = node == null ? null : BagReader.read(node, file.slug(), found);
         boolean whole = bag != null && found.errors() == 0;
         library.add(file.slug(), whole ? bag : null);
+        written.bags.put(file.slug(), new Locator.Written(found.source(), node));
         if (whole) {
             bags.add(bag);
         }
@@ -124,6 +127,7 @@ public final class PlansReader {
             faulty.add(file.path());
         } else {
             trips.add(trip);
+            written.trips.put(file.slug(), new Locator.Written(found.source(), node));
         }
         findings.addAll(found.all());
         if (folder.only() != null) {

@@ -89,7 +89,7 @@ final class TripReader {
             return null;
         }
         Share share = new Share(block.word("audience", Share.Audience.values()),
-                block.word("position", Share.Precision.values()));
+                block.word("position", Share.Precision.values()), block.texts("reviewed"));
         block.done();
         return share;
     }

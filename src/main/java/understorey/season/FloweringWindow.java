@@ -53,6 +53,12 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
     /** The best method that the data allow. */
     public enum Method { CATALOGUE, FEW_RECORDS, MEAN, TEMPERATURE_WINDOW, THERMAL_TIME, SIGHTINGS }
 
+    /** The same without the seasons on record. */
+    public FloweringWindow withoutRecords() {
+        return new FloweringWindow(subject, first, peak, over, fullFrom, fullTo, best, method, seen, errorD, List.of(),
+                reasons, findings, chances, scale, season, course);
+    }
+
     /**
      * The window nearest to a day; null when nobody knows anything of the subject's season.
      *

@@ -12,7 +12,9 @@ enum Grid {
     /** Category 3, medium sensitivity: 0.01°, cells of about 1.1 km by 0.7 km at 52° north. */
     HUNDREDTH(2),
     /** Category 2, high sensitivity: 0.1°, cells of about 11 km by 7 km at 52° north. */
-    TENTH(1);
+    TENTH(1),
+    /** A whole degree, 111 km by 69 km at 52° north: common practice, no source. */
+    DEGREE(0);
 
     /** Step of heights with a generalised position, metres; an exact height would reveal a contour. */
     private static final int HUNDREDS = -2;
@@ -23,19 +25,20 @@ enum Grid {
         this.decimals = decimals;
     }
 
-    static Grid of(Share.Precision precision, boolean sensitive) {
+    /**
+     * The grid that an audience gets.
+     *
+     * @param spared a sensitive site on a public page
+     */
+    static Grid of(Share.Precision precision, boolean spared) {
         return switch (precision) {
             case EXACT -> EXACT;
-            case COARSE -> sensitive ? TENTH : HUNDREDTH;
-            case HIDDEN -> TENTH;
+            case COARSE -> spared ? TENTH : HUNDREDTH;
+            case HIDDEN -> spared ? DEGREE : TENTH;
         };
     }
 
-    /** Decimals of a degree that are kept; null for all. */
-    Integer decimals() {
-        return this == EXACT ? null : decimals;
-    }
-
+    /** The centre of the cell that holds a position. */
     Position round(Position position) {
         return this == EXACT || position == null ? position
                 : new Position(round(position.latitude(), decimals), round(position.longitude(), decimals));

@@ -188,8 +188,11 @@ class DaysCommandTest {
     void keepsReportsAndNamesOffThePublicPagesOfASensitiveSite() throws IOException {
         change("sites/hasselgry-skov.yaml", "reports: https://example.org/hasselgry",
                 "sensitive: yes\npublic_name: A beech wood\nreports: https://example.org/hasselgry");
+        for (String file : List.of("a-weekend-for-the-anemones.yaml", "anemones-under-the-beeches.yaml")) {
+            change(file, "audience: public", "audience: public\n  reviewed: [ride, Old stump]");
+        }
         Path site = home.resolve("site");
-        Run.of("build", trip.getParent(), "--out", site);
+        assertEquals(0, Run.of("build", trip.getParent(), "--out", site).exit());
         for (String file : List.of("index.html", "plan.md", "plan.json")) {
             String page = Files.readString(site.resolve("a-weekend-for-the-anemones").resolve(file));
             assertFalse(page.contains("example.org/hasselgry") || page.contains("Hasselgry") || page.contains("hasselgry"), file);

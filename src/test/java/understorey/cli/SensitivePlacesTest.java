@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,12 +46,108 @@ class SensitivePlacesTest {
     }
 
     @Test
-    void warnsOfAFileNameThatTellsThePlace() throws IOException {
+    void stopsATripWhoseFileNameTellsThePlace() throws IOException {
         trip("tawny-in-may", "Tawny Spur", 52, "phone", "public");
         trip("in-may", "Tawny Spur", 52, "phone", "public");
         Run run = build("public");
-        assertTrue(run.err().contains("tawny-in-may: warning: the file name"), run.err());
-        assertFalse(run.err().contains("\nin-may: warning: the file"), run.err());
+        assertEquals(1, run.exit());
+        assertTrue(run.err().contains("plans/tawny-in-may.yaml: error: the name of this file comes near a name that public "
+                + "pages hide: \"tawny\""), run.err());
+        assertFalse(Files.exists(home.resolve("site/tawny-in-may")));
+        assertTrue(Files.exists(home.resolve("site/in-may/index.html")));
+    }
+
+    private void leaking(String reviewed) throws IOException {
+        Files.createDirectories(home.resolve("plans/gear"));
+        Files.createDirectories(home.resolve("plans/sites"));
+        Files.writeString(home.resolve("plans/sites/spur.yaml"), """
+                site: Tawny Spur
+                public_name: A quiet wood
+                latitude: 52.337
+                longitude: -3.548
+                time_zone: Europe/London
+                sensitive: yes
+                spots: [{name: Footbridge}]
+                cautions: [Mind the step., The footbridge is slippery.]
+                """);
+        Files.writeString(home.resolve("plans/gear/mine.yaml"), """
+                gear: My bag
+                bodies:
+                  - name: Pocket camera
+                    pixels: 12 Mpx
+                    fixed_lenses:
+                      - {name: Tawny special, sensor: one-inch, focal: 9 mm, aperture: f/2, closest: 0.1 m}
+                """);
+        Files.writeString(home.resolve("plans/first.yaml"), """
+                trip: First light
+                site: spur
+                date: 2027-05-08
+                gear: mine
+                story: |
+                  White from the gate
+                  to 52.337\u00a0N, 3.548 W.
+                shots:
+                  - {name: The floor, subject: ramsons, spot: Footbridge}
+                  - {name: One head, subject: ramsons, notes: From the foot bridge, otherwise: "see https://example.org/x"}
+                share: {audience: public%s}
+                """.formatted(reviewed));
+    }
+
+    @Test
+    void saysWhereEachTextGivesThePlaceAway() throws IOException {
+        leaking("");
+        trip("second", "Quiet Hollow", 57, "phone", "public");
+        for (Run run : List.of(build("public"), build("private"), Run.of("check", home.resolve("plans")))) {
+            assertEquals(1, run.exit(), run.err());
+            for (String finding : List.of("plans/first.yaml:5:8: error: \"52.337 N\" reads as a position",
+                    "plans/first.yaml:10:47: error: \"foot bridge\" comes near a name",
+                    "plans/first.yaml:10:80: error: this link may lead to a place that public pages hide: https://example.org/x",
+                    "plans/sites/spur.yaml:8:28: error: \"footbridge\" comes near a name",
+                    "plans/gear/mine.yaml:6:16: error: \"tawny\" comes near a name")) {
+                assertTrue(run.err().contains(finding), finding + "\n" + run.err());
+            }
+        }
+        assertTrue(Files.exists(home.resolve("site/second/index.html")));
+        assertFalse(Files.exists(home.resolve("site/first")));
+        assertFalse(Files.exists(home.resolve("site/sites/a-quiet-wood.html")));
+        assertTrue(Run.of("check", home.resolve("plans"), "--json").out().contains("reads as a position"));
+    }
+
+    @Test
+    void letsReviewedNamesAndLinksPassButNoPosition() throws IOException {
+        leaking(", reviewed: [footbridge, tawny, \"https://example.org/x\"]");
+        Run run = build("public");
+        assertTrue(run.err().contains("1 error, 0 warnings"), run.err());
+        assertTrue(run.err().contains("reads as a position"), run.err());
+        Path trip = home.resolve("plans/first.yaml");
+        Files.writeString(trip, Files.readString(trip).replaceAll("  to 52.*\n", ""));
+        run = build("public");
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(Files.readString(home.resolve("site/first/index.html")).contains("From the foot bridge"), "as written");
+    }
+
+    @Test
+    void asksNothingOfATripForTheParty() throws IOException {
+        leaking("");
+        Path trip = home.resolve("plans/first.yaml");
+        Files.writeString(trip, Files.readString(trip).replace("public", "party"));
+        assertEquals(0, build("party").exit());
+    }
+
+    @Test
+    void givesAHiddenPlaceNoCalendarAndNoWaypoints() throws IOException {
+        trip("one", "Tawny Spur", 52, "phone", "public");
+        Path trip = home.resolve("plans/one.yaml");
+        Files.writeString(trip, Files.readString(trip).replace("audience: public", "audience: public, position: hidden"));
+        assertEquals(0, build("public").exit());
+        try (Stream<Path> files = Files.list(home.resolve("site/one"))) {
+            assertEquals(List.of("field-sheet-night.html", "field-sheet.html", "index.html", "plan.json", "plan.md"),
+                    files.map(file -> file.getFileName().toString()).sorted().toList());
+        }
+        String index = Files.readString(home.resolve("site/index.html"));
+        assertTrue(index.contains("May 2027, with the times of the middle of the month"), index);
+        assertFalse(index.contains("8 May") || index.contains("trip.ics"), index);
+        assertTrue(Files.readString(home.resolve("site/one/plan.json")).contains("\"date\": \"2027-05\""));
     }
 
     @Test

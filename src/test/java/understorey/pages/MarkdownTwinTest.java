@@ -57,7 +57,7 @@ class MarkdownTwinTest {
                     brief.trip().slug() + "/plan.md");
             brief.timed().forEach(shot -> assertTrue(text.contains("### " + shot.number() + " " + shot.intent().shot().name() + "\n"),
                     shot.intent().shot().name()));
-            assertTrue(text.startsWith("# " + brief.trip().title() + "\n"));
+            assertTrue(text.startsWith("# " + MarkdownFormat.escape(brief.trip().title()) + "\n"), text.substring(0, 80));
             assertFalse(text.contains("\u00a0") || text.contains("\n\n\n\n") || text.contains("<#"), text);
         }
     }

@@ -73,7 +73,7 @@ class ViewsTest {
 
     @Test
     void aSpotTellsItsGround() {
-        List<PlaceView.SpotLine> spots = PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, PROSE).spots();
+        List<PlaceView.SpotLine> spots = PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, false, PROSE).spots();
         assertEquals(List.of("Footbridge", "Stone bank", "Hollow"), spots.stream().map(PlaceView.SpotLine::name).toList());
         assertEquals("clearing, trees 12\u00a0m away", spots.get(1).ground());
         assertEquals("", spots.get(2).position());
@@ -193,7 +193,7 @@ class ViewsTest {
     }
 
     private static Map<String, String> facts(Site site, Share.Precision precision) {
-        return map(PlaceView.of(site, precision, PROSE).facts());
+        return map(PlaceView.of(site, precision, false, PROSE).facts());
     }
 
     private static Map<String, String> map(List<Row> rows) {

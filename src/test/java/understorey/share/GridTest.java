@@ -36,16 +36,23 @@ class GridTest {
         assertEquals(new Position(90, 180), Grid.TENTH.round(new Position(89.96, 179.96)));
     }
 
+    @Test
+    void knowsOnlyTheDegreeOfAHiddenPlace() {
+        assertEquals(new Position(52, -4), Grid.DEGREE.round(new Position(52.337, -3.548)));
+    }
+
     @Property
     void keepsNoDigitBeyondTheGridAndMovesByHalfACellAtMost(
             @ForAll @Scale(6) @DoubleRange(min = -90, max = 90) double latitude,
             @ForAll @Scale(6) @DoubleRange(min = -180, max = 180) double longitude) {
         Position exact = new Position(latitude, longitude);
-        for (Grid grid : new Grid[] {Grid.TENTH, Grid.HUNDREDTH}) {
+        Grid[] grids = {Grid.DEGREE, Grid.TENTH, Grid.HUNDREDTH};
+        for (int decimals = 0; decimals < grids.length; decimals++) {
+            Grid grid = grids[decimals];
             Position told = grid.round(exact);
-            assertTrue(BigDecimal.valueOf(told.latitude()).stripTrailingZeros().scale() <= grid.decimals());
-            assertTrue(BigDecimal.valueOf(told.longitude()).stripTrailingZeros().scale() <= grid.decimals());
-            double halfCell = 0.5 * Math.pow(10, -grid.decimals()) + 1e-9;
+            assertTrue(BigDecimal.valueOf(told.latitude()).stripTrailingZeros().scale() <= decimals);
+            assertTrue(BigDecimal.valueOf(told.longitude()).stripTrailingZeros().scale() <= decimals);
+            double halfCell = 0.5 * Math.pow(10, -decimals) + 1e-9;
             assertEquals(latitude, told.latitude(), halfCell);
             assertEquals(longitude, told.longitude(), halfCell);
             assertEquals(told, grid.round(told));
@@ -67,6 +74,6 @@ class GridTest {
         assertEquals(Grid.HUNDREDTH, Grid.of(Precision.COARSE, false));
         assertEquals(Grid.TENTH, Grid.of(Precision.COARSE, true));
         assertEquals(Grid.TENTH, Grid.of(Precision.HIDDEN, false));
-        assertNull(Grid.EXACT.decimals());
+        assertEquals(Grid.DEGREE, Grid.of(Precision.HIDDEN, true));
     }
 }

@@ -52,6 +52,24 @@ final class Secrets {
                 share);
     }
 
+    /** The same trip in words that name no place. */
+    static Trip quiet(Share share) {
+        Trip t = trip(true, "A wooded dingle in the hills", share);
+        Site s = t.site();
+        Site site = new Site(s.name(), s.slug(), s.publicName(), s.position(), s.elevationM(), s.zone(), s.skyline(),
+                s.canopy(), s.spots(), s.walks(), s.opening(), s.parking(), s.seasons(), List.of(), s.access(), s.reports(),
+                true, List.of("Stay on the path."), s.notes());
+        return new Trip("Dawn", t.slug(), "Week by week", site, t.when(), t.arrive(), t.leave(), t.gear(), t.companions(),
+                t.contact(), t.sky(), t.forecast(), "White flowers.", List.of(quiet("The floor", "Footbridge", null),
+                        quiet("One head", "Upper bank", "The floor"), quiet("Last light", null, null)), t.share());
+    }
+
+    private static Shot quiet(String name, String spot, String after) {
+        return new Shot(name, Role.DETAIL, new Subject("ramsons", "Ramsons", null, null, false, 4, 6, null, null, 0.2, 0.45,
+                16.0, 10, null, Subject.Reflectance.WHITE, "white", "wet woods", null, null, null), spot, null, null, null,
+                50.0, null, 60.0, List.of(), null, Duration.ofMinutes(20), 3, null, null, null, LocalTime.of(6, 13), after, null);
+    }
+
     static Site site(boolean sensitive, String publicName) {
         return new Site("Gorsewell Dingle", "gorsewell-dingle", publicName, new Position(52.337, -3.548), 187.0,
                 ZoneId.of("Europe/London"), List.of(new SkylinePoint(0, 14), new SkylinePoint(180, 11)),

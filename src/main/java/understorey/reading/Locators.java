@@ -1,0 +1,34 @@
+package understorey.reading;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/** Where the values of each file are written, by the file's name without its ending. */
+public final class Locators {
+
+    final Map<String, Locator.Written> trips = new HashMap<>();
+    final Map<String, Locator.Written> sites = new HashMap<>();
+    final Map<String, Locator.Written> bags = new HashMap<>();
+
+    /** Where values stand follows from the files: two readings of the same ones are alike. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Locators locators && trips.keySet().equals(locators.trips.keySet())
+                && sites.keySet().equals(locators.sites.keySet()) && bags.keySet().equals(locators.bags.keySet());
+    }
+
+    @Override
+    public int hashCode() {
+        return trips.keySet().hashCode();
+    }
+
+    /** In a trip, and on into the site and the bags that it names. */
+    public Locator trip(String slug) {
+        return new Locator(trips.get(slug), sites, bags);
+    }
+
+    /** In the file of a site. */
+    public Locator site(String slug) {
+        return new Locator(sites.get(slug), sites, bags);
+    }
+}

@@ -1,0 +1,151 @@
+package understorey.share;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import understorey.plan.Bag;
+import understorey.plan.Body;
+import understorey.plan.Filter;
+import understorey.plan.Lens;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Subject;
+import understorey.plan.Support;
+import understorey.plan.Trip;
+
+/**
+ * Every text of a public trip to a sensitive site that reads as a position, comes near a hidden name, or links away.
+ * It errs on the side of the place: the author rewords, or lists a name or a link as reviewed. Not found: the name of a
+ * village near by, a way described in words, a name in another script or language.
+ */
+public final class Leaks {
+
+    private static final Pattern LINK = Pattern.compile("(?i)(?:\\bhttps?:|\\bwww\\.)[^\\s)>\\]\"']+");
+
+    private final PositionText positions;
+    private final HiddenNames names;
+    private final List<String> reviewed;
+    private final List<Leak> found = new ArrayList<>();
+
+    private Leaks(Site site, List<String> reviewed) {
+        this.positions = new PositionText(site.position());
+        this.names = HiddenNames.of(site, reviewed);
+        this.reviewed = reviewed;
+    }
+
+    /** In a trip; none unless it is for the public and its site is sensitive. */
+    public static List<Leak> of(Trip trip) {
+        if (!trip.sparesThePlace()) {
+            return List.of();
+        }
+        Leaks leaks = new Leaks(trip.site(), trip.share().reviewed());
+        leaks.check("", trip.slug());
+        leaks.check("trip", trip.title());
+        leaks.check("series", trip.series());
+        leaks.check("story", trip.story());
+        for (int i = 0; i < trip.shots().size(); i++) {
+            leaks.shot("shots[" + i + "]", trip.shots().get(i));
+        }
+        leaks.site("site.", trip.site());
+        leaks.bag("gear", trip.gear());
+        for (int i = 0; i < trip.companions().size(); i++) {
+            leaks.bag("companions[" + i + "].gear", trip.companions().get(i).gear());
+        }
+        return List.copyOf(leaks.found);
+    }
+
+    /** In the public page of a sensitive site that no trip goes to; none of any other site. */
+    public static List<Leak> of(Site site) {
+        if (!site.sensitive()) {
+            return List.of();
+        }
+        Leaks leaks = new Leaks(site, List.of());
+        leaks.site("", site);
+        return List.copyOf(leaks.found);
+    }
+
+    private void shot(String at, Shot shot) {
+        check(at + ".name", shot.name());
+        check(at + ".notes", shot.notes());
+        check(at + ".otherwise", shot.otherwise());
+        subject(at + ".subject", shot.subject());
+    }
+
+    private void site(String at, Site site) {
+        check(at + "public_name", site.publicName());
+        for (int i = 0; i < site.cautions().size(); i++) {
+            check(at + "cautions[" + i + "]", site.cautions().get(i));
+        }
+        for (int i = 0; i < site.subjects().size(); i++) {
+            subject(at + "subjects[" + i + "]", site.subjects().get(i));
+        }
+    }
+
+    /** A subject of the catalogue has marks: its words are not the author's. */
+    private void subject(String at, Subject subject) {
+        if (subject.marks() == null) {
+            check(at + ".key", subject.key());
+            check(at + ".name", subject.name());
+            check(at + ".scientific_name", subject.scientificName());
+            check(at + ".colour", subject.colour());
+            check(at + ".habitat", subject.habitat());
+            check(at + ".care", subject.care());
+        }
+    }
+
+    private void bag(String at, Bag bag) {
+        check(at + ".gear", bag.name());
+        check(at, bag.slug());
+        for (int i = 0; i < bag.bodies().size(); i++) {
+            Body body = bag.bodies().get(i);
+            check(at + ".bodies[" + i + "].name", body.name());
+            lenses(at + ".bodies[" + i + "].fixed_lenses", body.fixedLenses());
+        }
+        lenses(at + ".lenses", bag.lenses());
+        List<String> others = new ArrayList<>();
+        bag.supports().stream().map(Support::name).forEach(others::add);
+        check(at + ".supports", others);
+        check(at + ".filters", bag.filters().stream().map(Filter::name).toList());
+        check(at + ".extras", bag.extras().stream().map(Bag.Extra::name).toList());
+    }
+
+    private void lenses(String at, List<Lens> lenses) {
+        check(at, lenses.stream().map(Lens::name).toList());
+    }
+
+    private void check(String list, List<String> texts) {
+        for (int i = 0; i < texts.size(); i++) {
+            check(list + "[" + i + "].name", texts.get(i));
+        }
+    }
+
+    private void check(String path, String text) {
+        if (text == null) {
+            return;
+        }
+        Set<String> forms = PlainText.forms(text);
+        add(path, Leak.What.POSITION, positions.in(forms));
+        Set<String> near = new TreeSet<>();
+        for (String form : forms) {
+            near.addAll(names.in(form));
+        }
+        for (String name : near) {
+            add(path, Leak.What.NAME, name);
+        }
+        Matcher link = LINK.matcher(text);
+        while (link.find()) {
+            if (!reviewed.contains(link.group())) {
+                add(path, Leak.What.LINK, link.group());
+            }
+        }
+    }
+
+    private void add(String path, Leak.What what, String text) {
+        if (text != null) {
+            found.add(new Leak(path, what, text.strip()));
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package understorey.share;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import understorey.plan.Position;
+
+/**
+ * Whether a text holds a position, in any of the ways in which people write one. What is no position to anybody else,
+ * such as two bare numbers, counts only where it leads near the site, so that other figures pass.
+ */
+final class PositionText {
+
+    private static final String HEMISPHERE_WORD = "(?i:north|south|east|west|nord|süd|sud|sued|ost|est|ouest|oeste|norte|"
+            + "sur|este|øst|vest|öst|väst|syd|norr|söder|öster|väster|ovest|noord|zuid|oost)";
+    private static final String HEMISPHERE = "(?:[NSEWO]|" + HEMISPHERE_WORD + ")(?![\\p{L}\\d])";
+    private static final String DEGREES = "(?:°|deg\\b|degs\\b|degrees?\\b|grader?\\b|degrés?\\b|grados?\\b|gradi\\b)";
+    private static final String MINUTES = "(?:'|\"|min\\b|mins\\b|minutes?\\b|minuten?\\b|minutos?\\b|m(?![\\p{L}\\d]))";
+    private static final String NUMBER = "\\d{1,3}(?:[.,]\\d+)?";
+
+    /** A position to whoever reads them. */
+    private static final List<Pattern> PLAIN = List.of(
+            Pattern.compile("(?i)" + NUMBER + "\\s*" + DEGREES + "[\\s,]*" + NUMBER + "\\s*" + MINUTES),
+            Pattern.compile("(?<!\\d)\\d{1,3}[.,]\\d{2,}\\s*(?:°|deg\\b|degrees?\\b)?\\s*" + HEMISPHERE),
+            Pattern.compile("(?<![\\p{L}\\d])" + HEMISPHERE + "\\s*\\d{1,3}[.,]\\d{2,}"),
+            Pattern.compile("(?<![\\p{L}\\d])[NSEWO]\\s?\\d{1,3}[.,]\\d{2,}"),
+            Pattern.compile("(?<!\\d)" + NUMBER + "\\s?°?\\s?[NS][ ,;/]{0,3}" + NUMBER + "\\s?°?\\s?[EWO](?![\\p{L}\\d])"),
+            Pattern.compile("(?<![\\p{L}\\d])[NS]\\s?" + NUMBER + "\\s?°?[ ,;/]{0,3}[EWO]\\s?" + NUMBER + "(?!\\d)"),
+            Pattern.compile("(?iu)(?:latitud|longitud|breitengrad|längengrad|breddegrad|lengdegrad|længdegrad|breddgrad|"
+                    + "längdgrad|szeroko|długo|широт|долгот|緯度|経度|纬度|经度|위도|경도)[^\\d]{0,20}\\d"),
+            Pattern.compile("(?iu)\\d\\s*" + DEGREES + "?\\s*(?:of )?(?:latitud|longitud)"),
+            Pattern.compile("(?iu)(?<!\\p{L})(?:northing|easting|rechtswert|hochwert|grid ?ref\\w*|ngr|utm|mgrs|usng|epsg|"
+                    + "wgs|osgb\\w*|etrs\\w*|coord\\w*|koord\\w*|plus code|geohash)[^\\d]{0,25}\\d{2,}"),
+            Pattern.compile("(?i)\\bgeo:\\s*[-+]?\\d"),
+            Pattern.compile("(?i)(?:@|[?&](?:q|ll|sll|cp|center|centre|query|[ds]addr|destination|mlat|mlon|lat|lon|lng|"
+                    + "latitude|longitude|point|pos|loc|coords?|marker|at)=|#map=|#\\d+/)[^\\s]*\\d[.,]\\d"),
+            Pattern.compile("/{2,3}\\s?\\p{L}{2,}[.·。]\\p{L}{2,}[.·。]\\p{L}{2,}(?![\\p{L}/.])"),
+            Pattern.compile("(?i)\\bT\\.?\\s?\\d+\\s?[NS]\\.?,?\\s?R\\.?\\s?\\d+\\s?[EW]\\b"),
+            Pattern.compile("(?<![\\p{L}\\d])[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[ABD-HJLNP-UW-Z]{2}(?![\\p{L}\\d])"),
+            Pattern.compile("(?<![-+\\d.,])[-+]?\\d{1,3}[.,]\\d{3,}[^\\p{L}\\d]{1,4}\\d{1,3}[.,]\\d{3,}(?!\\d|\\s?\\p{L})"));
+
+    /** Tells a latitude or a longitude, if the number beside it is near the site's. */
+    private static final Pattern LABELLED = Pattern.compile("(?iu)(?<!\\p{L})(?:lat|lon|lng|long|breite|länge|bredde|"
+            + "lengde|længde|φ|λ)[^\\p{L}\\d]{0,4}(\\d{1,3}(?:[.,]\\d+)?)");
+    private static final Pattern WHOLE_DEGREES = Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d)?)\\s*(?:" + DEGREES + "\\s*"
+            + HEMISPHERE + "|[NSEWO](?![\\p{L}\\d]))");
+
+    private final Position site;
+    private final Coordinates coordinates;
+    private final GridReferences grids;
+    private final PlaceCodes codes;
+
+    PositionText(Position site) {
+        this.site = site;
+        this.coordinates = new Coordinates(site);
+        this.grids = new GridReferences(site);
+        this.codes = new PlaceCodes(site);
+    }
+
+    /** The words that read as a position in any form of a text; null where none do. */
+    String in(Set<String> forms) {
+        List<String> all = new ArrayList<>(forms);
+        for (String form : forms) {
+            String counted = NumberWords.inDigits(form);
+            if (!counted.equals(form)) {
+                all.add(counted);
+            }
+        }
+        for (String form : all) {
+            String found = in(form);
+            if (found != null) {
+                return found;
+            }
+        }
+        return null;
+    }
+
+    private String in(String text) {
+        for (Pattern pattern : PLAIN) {
+            Matcher found = pattern.matcher(text);
+            if (found.find()) {
+                return found.group();
+            }
+        }
+        String near = near(LABELLED, text);
+        near = near == null ? near(WHOLE_DEGREES, text) : near;
+        near = near == null ? coordinates.in(text) : near;
+        near = near == null ? grids.in(text) : near;
+        return near == null ? codes.in(text) : near;
+    }
+
+    private String near(Pattern pattern, String text) {
+        Matcher found = pattern.matcher(text);
+        while (found.find()) {
+            double degrees = Double.parseDouble(found.group(1).replace(',', '.'));
+            if (Math.abs(degrees - Math.abs(site.latitude())) < 1 || Math.abs(degrees - Math.abs(site.longitude())) < 1) {
+                return found.group();
+            }
+        }
+        return null;
+    }
+}

@@ -1,0 +1,66 @@
+package understorey.share;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import understorey.plan.Position;
+import understorey.plan.Share;
+import understorey.plan.Share.Audience;
+import understorey.plan.Share.Precision;
+import understorey.plan.Shot;
+import understorey.plan.Trip;
+import understorey.reading.PlansReader;
+
+class LeaksTest {
+
+    @Test
+    void findsEveryTextOfATripThatTellsThePlace() {
+        Trip trip = Secrets.trip(true, "A wooded dingle in the hills", new Share(Audience.PUBLIC, Precision.COARSE));
+        TreeSet<String> paths = new TreeSet<>();
+        Leaks.of(trip).forEach(leak -> paths.add(leak.path()));
+        assertEquals(new TreeSet<>(List.of("trip", "series", "story", "shots[0].name", "shots[0].notes", "shots[0].otherwise",
+                "shots[0].subject.habitat", "shots[1].notes", "shots[1].otherwise", "shots[1].subject.habitat", "shots[2].notes",
+                "shots[2].otherwise", "shots[2].subject.habitat", "site.cautions[0]", "site.subjects[0].habitat")), paths);
+    }
+
+    @Test
+    void asksNothingOfQuietTripsNorOfOtherAudiences() {
+        assertEquals(List.of(), Leaks.of(Secrets.quiet(new Share(Audience.PUBLIC, Precision.HIDDEN))));
+        assertEquals(List.of(), Leaks.of(Secrets.trip(true, null, new Share(Audience.PARTY, Precision.EXACT))));
+        assertEquals(List.of(), Leaks.of(Secrets.trip(false, null, new Share(Audience.PUBLIC, Precision.EXACT))));
+        assertEquals(List.of(), Leaks.of(Secrets.trip(true, null, null)));
+    }
+
+    /** Texts of the demo, which hold no position, as if written for places all over the world. */
+    @Test
+    void takesHardlyAnyEverydayTextForAPosition() {
+        List<String> texts = new ArrayList<>();
+        for (Trip trip : PlansReader.read(Path.of("plans")).trips()) {
+            texts.add(trip.story());
+            for (Shot shot : trip.shots()) {
+                texts.add(shot.name());
+                texts.add(shot.notes());
+                texts.add(shot.otherwise());
+            }
+            texts.addAll(trip.site().cautions());
+            trip.gear().lenses().forEach(lens -> texts.add(lens.name()));
+        }
+        texts.removeIf(text -> text == null);
+        Random random = new Random(7);
+        int taken = 0;
+        int places = 200;
+        for (int i = 0; i < places; i++) {
+            PositionText at = new PositionText(new Position(random.nextDouble() * 120 - 55, random.nextDouble() * 350 - 175));
+            for (String text : texts) {
+                taken += at.in(PlainText.forms(text)) == null ? 0 : 1;
+            }
+        }
+        assertTrue(texts.size() > 30 && taken <= places * texts.size() / 1000, taken + " of " + places * texts.size());
+    }
+}
