@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.outing.Alternative;
@@ -13,7 +14,6 @@ import understorey.outing.Story;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 import understorey.scene.Drawing;
 import understorey.season.Flowering;
 import understorey.sky.MoonDay;
@@ -39,8 +39,8 @@ import understorey.sky.SunDay;
 public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
                     List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing,
                     List<Alternative> alternatives, Safety safety, Drawing timeLine, Drawing spotPlan, Story story, Packing packing,
-                    List<CompanionBag> companionBags, Flowering flowering, SeasonBrief season, List<Reason> cautions,
-                    List<Finding> findings, Set<String> assumed) {
+                    List<CompanionBag> companionBags, Flowering flowering, SeasonBrief season, List<Advice> cautions,
+                    List<Advice> findings, Set<String> assumed) {
 
     /** The picture of that name. */
     public ShotBrief shot(String name) {

@@ -1,8 +1,5 @@
 package understorey.brief;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.REASON;
-
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.IdentityHashMap;
@@ -10,15 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import understorey.advice.Advice;
+import understorey.advice.WaitAdvice;
 import understorey.kit.Intent;
-import understorey.light.LightReason;
 import understorey.light.Moment;
 import understorey.light.Outlook;
-import understorey.outing.OutingReason;
 import understorey.outing.Quality;
 import understorey.plan.SkyWord;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -94,7 +89,7 @@ final class LightQuality implements Quality {
 
     /** The sun over the land where that is what the picture gains, else what spoils the light shortly before. */
     @Override
-    public Reason worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
+    public Advice worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
         if (intent.shot().light().isEmpty()) {
             return null;
         }
@@ -102,18 +97,18 @@ final class LightQuality implements Quality {
         Moment[] moments = moments(intent);
         Moment before = at(moments, lately);
         Moment then = at(moments, start.plus(intent.duration().dividedBy(2)));
-        Reason why = before == null || then == null ? null
+        Outlook.Gain gain = before == null || then == null ? null
                 : Outlook.gained(intent.shot().light(), intent.shot().facingDeg(), before, then);
-        if (why == null) {
+        if (gain == null) {
             return null;
         }
         for (Interval sunlit : places.apply(intent).sunlit()) {
             boolean comes = sunlit.from().isAfter(lately) && sunlit.from().isBefore(start.plus(intent.duration()));
-            if (comes && (why.kind() == LightReason.SUN_BEHIND_LAND || why.kind() == LightReason.SUN_NOT_YET_UP)) {
-                return Reason.of(OutingReason.WAIT_FOR_SUN).with("clears", new Figure(sunlit.from(), CLOCK));
+            if (comes && gain.sun()) {
+                return new WaitAdvice.WaitForSun(sunlit.from());
             }
         }
-        return Reason.of(OutingReason.WAIT_FOR_BETTER_LIGHT).with("from", new Figure(start, CLOCK)).with("why", new Figure(why, REASON));
+        return new WaitAdvice.WaitForBetterLight(start, gain.why());
     }
 
     private Moment at(Moment[] moments, ZonedDateTime time) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -116,7 +117,7 @@ public final class Planner {
         Story story = Story.of(intents, fits);
         Packing packing = packing(shots);
         Safety safety = Safety.of(trip, sun, darkest, outing);
-        List<Finding> findings = remarks(safety, story, shots).all();
+        List<Advice> findings = remarks(safety, story, shots).all();
         List<SpotLight> lit = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             lit.add(places.get(i).lit(ribbons.get(i).join(), skylines.get(i).join()));

@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import understorey.advice.Advice;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
-import understorey.reason.Reason;
 import understorey.scene.Drawing;
 import understorey.scene.SeasonChart;
 import understorey.season.DayRanking;
@@ -63,8 +63,8 @@ final class SeasonPlanner {
     }
 
     /** What the author should look into. */
-    List<Reason> findings() {
-        List<Reason> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
+    List<Advice> findings() {
+        List<Advice> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
         for (FloweringWindow window : brief().windows()) {
             findings.addAll(window.findings());
         }

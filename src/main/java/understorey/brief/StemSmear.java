@@ -8,12 +8,10 @@ import java.util.Map;
 import java.util.function.Function;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
-import understorey.exposure.ExposureReason;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.Weather;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /** When the stems of a picture would not stand in a wind: there the camera has no aperture and no ISO left to stop them. */
@@ -75,12 +73,7 @@ final class StemSmear {
         Weather expected = sky.weather(light.sun().time());
         Double okta = expected.okta();
         Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(sky.nearestWind(light.sun().time())), null);
-        for (Reason reason : Exposure.of(fit, conditions).reasons()) {
-            if (reason.kind() == ExposureReason.WIND_TOO_STRONG) {
-                return true;
-            }
-        }
-        return false;
+        return Exposure.of(fit, conditions).smears();
     }
 
     private Weather windy(Weather expected) {

@@ -1,9 +1,9 @@
 package understorey.brief;
 
 import java.time.ZonedDateTime;
+import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.outing.Quality;
-import understorey.reason.Reason;
 
 /** The quality of the light, taken down where stems smear. A wide view sways by less than a blur and keeps its quality. */
 final class WindyQuality implements Quality {
@@ -27,7 +27,7 @@ final class WindyQuality implements Quality {
     }
 
     @Override
-    public Reason worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
+    public Advice worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
         return calm.worthTheWait(intent, from, start);
     }
 }

@@ -2,11 +2,12 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Support;
-import understorey.reason.Reason;
 
 /** Why each thing that is not carried stays at home. */
 final class Leaving {
@@ -42,19 +43,18 @@ final class Leaving {
         return List.copyOf(left);
     }
 
-    private Reason why(Object thing) {
+    private Advice why(Object thing) {
         if (thing instanceof Lens lens && !mounts(lens)) {
-            return Reason.of(FitReason.LEFT_NO_BODY).with("mount", lens.mount());
+            return new BagAdvice.LeftNoBody(lens.mount());
         }
         for (Picture picture : pictures) {
             if (Things.among(picture.chosen(), thing)) {
                 String shot = picture.intent().shot().name();
-                return Things.among(lost, picture.intent()) ? Reason.of(FitReason.LEFT_TOO_HEAVY).with("shot", shot)
-                        : Reason.of(FitReason.LEFT_SPARED).with("shot", shot)
-                                .with("instead", instead(thing, picture));
+                return Things.among(lost, picture.intent()) ? new BagAdvice.LeftTooHeavy(shot)
+                        : new BagAdvice.LeftSpared(shot, instead(thing, picture));
             }
         }
-        return Reason.of(FitReason.LEFT_UNASKED);
+        return new BagAdvice.LeftUnasked();
     }
 
     private boolean mounts(Lens lens) {

@@ -1,13 +1,10 @@
 package understorey.outing;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.LeftOutAdvice;
 import understorey.kit.Intent;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /** Why pictures are left out, and which ones miss them. */
 final class LeftOut {
@@ -26,9 +23,9 @@ final class LeftOut {
     }
 
     /** In the author's order, and last what would let every must be taken. */
-    static List<Reason> of(VisitHours hours, Visit visit, Schedule schedule, List<Intent> intents) {
+    static List<Advice> of(VisitHours hours, Visit visit, Schedule schedule, List<Intent> intents) {
         LeftOut left = new LeftOut(hours, visit, intents);
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         List<Integer> musts = new ArrayList<>();
         boolean missing = false;
         for (int i = 0; i < intents.size(); i++) {
@@ -39,7 +36,7 @@ final class LeftOut {
                 missing |= visit.stints().get(i).must();
                 reasons.add(left.why(i, schedule));
             } else if (!visit.stints().get(i).pinned() && left.after(i, schedule) != null) {
-                reasons.add(Reason.of(OutingReason.FOLLOWS_NOTHING).with("shot", left.name(i)).with("other", left.after(i, schedule)));
+                reasons.add(new LeftOutAdvice.FollowsNothing(left.name(i), left.after(i, schedule)));
             }
         }
         if (missing) {
@@ -59,15 +56,15 @@ final class LeftOut {
         return null;
     }
 
-    private Reason why(int stint, Schedule schedule) {
+    private Advice why(int stint, Schedule schedule) {
         Stint picture = visit.stints().get(stint);
         String name = name(stint);
         int ready = visit.readyFirst(stint);
         if (picture.pinned() && picture.pin() < ready) {
-            return Reason.of(OutingReason.PIN_MISSED).with("shot", name).with("pin", clock(picture.pin())).with("ready", clock(ready));
+            return new LeftOutAdvice.PinMissed(name, hours.at(picture.pin()), hours.at(ready));
         }
         if (picture.pinned() && !Fitting.allFit(visit.only(List.of(stint)))) {
-            return Reason.of(OutingReason.PIN_TOO_LATE).with("shot", name).with("pin", clock(picture.pin())).with("leave", clock(visit.to()));
+            return new LeftOutAdvice.PinTooLate(name, hours.at(picture.pin()), hours.at(visit.to()));
         }
         if (!picture.pinned() && !Fitting.allFit(visit.only(List.of(stint)))) {
             return notEvenAlone(stint);
@@ -77,19 +74,19 @@ final class LeftOut {
             return clash(stint, other);
         }
         if (!picture.must() && fitsBeside(stint, schedule)) {
-            return Reason.of(OutingReason.LEFT_FOR_LIGHT).with("shot", name);
+            return new LeftOutAdvice.LeftForLight(name);
         }
-        return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
+        return picture.must() ? new LeftOutAdvice.NoTimeForMust(name, hours.at(visit.to()))
+                : new LeftOutAdvice.NoTimeLeft(name, hours.at(visit.to()));
     }
 
     /** For want of light where it would fit in the dark, else for want of time. */
-    private Reason notEvenAlone(int stint) {
+    private Advice notEvenAlone(int stint) {
         Stint picture = visit.only(List.of(stint)).stints().get(0);
         if (Fitting.allFit(visit.with(List.of(picture.inAnyLight())))) {
-            return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name(stint));
+            return new LeftOutAdvice.VisitTooDark(name(stint));
         }
-        return Reason.of(OutingReason.LONGER_THAN_VISIT).with("shot", name(stint)).with("minutes", picture.minutes(), MINUTES)
-                .with("leave", clock(visit.to()));
+        return new LeftOutAdvice.LongerThanVisit(name(stint), picture.minutes(), hours.at(visit.to()));
     }
 
     /**
@@ -112,17 +109,16 @@ final class LeftOut {
         return clashing;
     }
 
-    private Reason clash(int stint, int other) {
+    private Advice clash(int stint, int other) {
         Stint picture = visit.stints().get(stint);
         Stint pinned = visit.stints().get(other);
         if (pinned.after().contains(stint)) {
-            return Reason.of(OutingReason.PIN_BEFORE_IT).with("shot", name(stint)).with("other", name(other)).with("pin", clock(pinned.pin()));
+            return new LeftOutAdvice.PinBeforeIt(name(other), hours.at(pinned.pin()), name(stint));
         }
         if (!picture.pinned()) {
-            return Reason.of(OutingReason.PIN_LEAVES_TOO_LITTLE).with("shot", name(stint)).with("other", name(other))
-                    .with("pin", clock(pinned.pin())).with("leave", clock(visit.to()));
+            return new LeftOutAdvice.PinLeavesTooLittle(name(stint), name(other), hours.at(pinned.pin()), hours.at(visit.to()));
         }
-        return Reason.of(OutingReason.PINS_CLASH).with("shot", name(stint)).with("pin", clock(picture.pin())).with("other", name(other));
+        return new LeftOutAdvice.PinsClash(name(stint), hours.at(picture.pin()), name(other));
     }
 
     /** True when time is not what it wants for; of more pictures than can be ordered exactly nobody knows. */
@@ -141,9 +137,5 @@ final class LeftOut {
 
     private String name(int stint) {
         return intents.get(stint).shot().name();
-    }
-
-    private Figure clock(int minute) {
-        return new Figure(hours.at(minute), CLOCK);
     }
 }

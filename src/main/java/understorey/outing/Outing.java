@@ -3,7 +3,7 @@ package understorey.outing;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Set;
-import understorey.reason.Reason;
+import understorey.advice.Advice;
 import understorey.sky.Interval;
 
 /**
@@ -16,7 +16,7 @@ import understorey.sky.Interval;
  * @param assumed         the names, as in the plan's format, of what the author left out
  */
 public record Outing(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, LampHours lamp, List<Leg> legs,
-                     List<Reason> remarks, Set<String> assumed) {
+                     List<Advice> remarks, Set<String> assumed) {
 
     /** When the picture of that name is taken; null when the visit leaves no time for it. */
     public Interval timeOf(String shot) {

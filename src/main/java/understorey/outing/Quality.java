@@ -2,10 +2,10 @@ package understorey.outing;
 
 import java.time.ZonedDateTime;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.light.LightAt;
 import understorey.plan.LightWish;
-import understorey.reason.Reason;
 
 /** How good the light is for a picture at a time. */
 public interface Quality {
@@ -14,7 +14,7 @@ public interface Quality {
     double at(Intent intent, ZonedDateTime time);
 
     /** What a picture waits for from one time until its start; null when the light has no more to say than that it is better then. */
-    default Reason worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
+    default Advice worthTheWait(Intent intent, ZonedDateTime from, ZonedDateTime start) {
         return null;
     }
 

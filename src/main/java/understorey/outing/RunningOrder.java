@@ -1,18 +1,15 @@
 package understorey.outing;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
 import understorey.kit.Intent;
 import understorey.light.LightAt;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
@@ -48,20 +45,20 @@ public final class RunningOrder {
         Visit visit = Wishes.visit(hours, ground, new DayCurve(light), order, quality, inOrder(lenses, intents, order));
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(hours, ground, visit, schedule, order, quality, sun.sunrise());
-        List<Reason> remarks = new ArrayList<>(hours.remarks());
+        List<Advice> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
         remarks.addAll(laterArrival(hours, visit, schedule));
         boolean withheld = trip.precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
-        remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
+        remarks.addAll(withheld ? List.of(new VisitAdvice.WalksWithheld()) : walked.remarks());
         if (trip.site().parking() == null && ground.spots().size() > 2) {
-            remarks.add(Reason.of(OutingReason.NO_PARKING));
+            remarks.add(new VisitAdvice.NoParking());
         }
         return new Outing(hours.arrive(), hours.leave(), turnBack(trip, hours, visit, schedule), LampHours.of(light, hours.arrive(), hours.end()), walked.legs(),
                 List.copyOf(remarks), hours.assumed());
     }
 
     /** The last minute of arriving that has one ready for the first picture, where that saves a long wait. */
-    private static List<Reason> laterArrival(VisitHours hours, Visit visit, Schedule schedule) {
+    private static List<Advice> laterArrival(VisitHours hours, Visit visit, Schedule schedule) {
         if (schedule.takes().isEmpty()) {
             return List.of();
         }
@@ -73,8 +70,7 @@ public final class RunningOrder {
         if (arrive - visit.from() < LONG_WAIT) {
             return List.of();
         }
-        return List.of(Reason.of(OutingReason.COULD_ARRIVE_LATER).with("start", new Figure(hours.at(first.start()), CLOCK))
-                .with("minutes", arrive - hours.minute(hours.arrive()), MINUTES).with("arrive", new Figure(hours.at(arrive), CLOCK)));
+        return List.of(new VisitAdvice.CouldArriveLater(hours.at(first.start()), arrive - hours.minute(hours.arrive()), hours.at(arrive)));
     }
 
     /** From arriving to leaving. */

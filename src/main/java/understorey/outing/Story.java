@@ -2,11 +2,11 @@ package understorey.outing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.plan.Role;
-import understorey.reason.Reason;
 
 /**
  * The pictures in the order in which they are told: from the wide floor to one flower, extras last; of one role the one
@@ -15,7 +15,7 @@ import understorey.reason.Reason;
  * @param sequence of all pictures
  * @param gaps     roles that no picture plays, and what is told more than twice in one way
  */
-public record Story(List<Intent> sequence, List<Reason> gaps) {
+public record Story(List<Intent> sequence, List<Advice> gaps) {
 
     /** Where nobody chose lenses. */
     public static Story of(List<Intent> intents) {
@@ -36,10 +36,10 @@ public record Story(List<Intent> sequence, List<Reason> gaps) {
         for (int i = 0; i < fits.size(); i++) {
             looks.add(Look.of(intents.get(i), fits.get(i)));
         }
-        List<Reason> gaps = new ArrayList<>();
+        List<Advice> gaps = new ArrayList<>();
         for (Role role : Role.values()) {
             if (role != Role.EXTRA && !played(role, intents)) {
-                gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name().toLowerCase(Locale.ROOT)));
+                gaps.add(new StoryAdvice.RoleMissing(role));
             }
         }
         gaps.addAll(Variety.of(intents, looks));

@@ -3,6 +3,7 @@ package understorey.pages;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
 import understorey.outing.Alternative;
@@ -10,15 +11,14 @@ import understorey.outing.LampHours;
 import understorey.outing.Leg;
 import understorey.outing.Safety;
 import understorey.outing.WalkOut;
-import understorey.reason.Reason;
 
 /** The day on the ground in {@code plan.json}. */
 final class OrderJson {
 
     private final Brief brief;
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    OrderJson(Brief brief, Function<Reason, String> sentences) {
+    OrderJson(Brief brief, Function<Advice, String> sentences) {
         this.brief = brief;
         this.sentences = sentences;
     }

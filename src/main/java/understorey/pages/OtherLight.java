@@ -67,15 +67,14 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         if (settings.verdict() == Verdict.FITS) {
             return null;
         }
-        String why = settings.objection() == null ? "" : switch (settings.objection()) {
-            case TOO_DARK -> ": " + TOO_DARK;
-            case TOO_BRIGHT -> ": too bright";
-            case HAND_TOO_SLOW -> ": by hand too slow";
-            case MONOPOD_TOO_SLOW -> ": too slow for a monopod";
-            case WIND_TOO_STRONG -> ": stems smear";
-            case BULB_WITHOUT_RELEASE -> ": no release for bulb";
-            case ONE_FRAME_TOO_MANY -> ": too deep to stack";
-            default -> throw new IllegalStateException("no word for " + settings.objection());
+        String why = settings.limit() == null ? "" : switch (settings.limit()) {
+            case DARK -> ": " + TOO_DARK;
+            case BRIGHT -> ": too bright";
+            case HANDS -> ": by hand too slow";
+            case MONOPOD -> ": too slow for a monopod";
+            case STEMS -> ": stems smear";
+            case RELEASE -> ": no release for bulb";
+            case STACK -> ": too deep to stack";
         };
         return Words.word(settings.verdict()) + why;
     }

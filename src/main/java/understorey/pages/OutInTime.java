@@ -2,11 +2,11 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.outing.LampHours;
 import understorey.outing.Safety;
 import understorey.outing.WalkOut;
-import understorey.reason.Figure;
 
 /** Out of the wood in time, in words. */
 final class OutInTime {
@@ -42,7 +42,7 @@ final class OutInTime {
     }
 
     private static String minutes(long minutes) {
-        return Words.of(Figure.of(minutes, Figure.Measure.MINUTES));
+        return Words.of(minutes, Measure.MINUTES);
     }
 
     private static String lamp(LampHours lamp) {

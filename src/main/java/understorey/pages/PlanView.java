@@ -7,17 +7,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.Finding;
 import understorey.brief.ShotBrief;
 import understorey.kit.Intent;
 import understorey.kit.Verdict;
-import understorey.packing.Caution;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
@@ -175,8 +173,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
                 : kit.weight() + ": " + String.join(", ", carried)));
         List<String> spoilers = new ArrayList<>();
-        for (Reason caution : brief.cautions()) {
-            if (caution.kind() == Caution.GUSTS_TOO_STRONG || caution.kind() == Caution.GUSTS_BREAK_BRANCHES) {
+        for (Advice caution : brief.cautions()) {
+            if (caution.severity() == Advice.Severity.WARNING) {
                 spoilers.add(sentences.of(caution));
             }
         }
@@ -243,10 +241,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     static List<Remark> findings(Brief brief, Sentences sentences) {
         List<Remark> remarks = new ArrayList<>();
-        for (Finding.Level level : List.of(Finding.Level.WARNING, Finding.Level.NOTE)) {
-            for (Finding finding : brief.findings()) {
-                if (finding.level() == level) {
-                    remarks.add(new Remark(level == Finding.Level.WARNING, sentences.of(finding.reason())));
+        for (boolean warning : List.of(true, false)) {
+            for (Advice finding : brief.findings()) {
+                if (warning == (finding.severity() == Advice.Severity.WARNING)) {
+                    remarks.add(new Remark(warning, sentences.of(finding)));
                 }
             }
         }

@@ -4,10 +4,11 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
-import understorey.reason.Reason;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
 
@@ -128,7 +129,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         }
         parts.add(window.subject().name() + " expected in full flower " + Words.dates(window.fullFrom(), window.fullTo())
                 + (brief.season().ranking() == null ? ", " + Words.percent(window.chanceOn(brief.date())) + " on this day" : ""));
-        Reason method = method(window);
+        Advice method = method(window);
         if (method != null) {
             parts.add(lead(sentences.within(method)));
         }
@@ -136,9 +137,9 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         return Character.toUpperCase(why.charAt(0)) + why.substring(1);
     }
 
-    private static Reason method(FloweringWindow window) {
-        for (Reason reason : window.reasons()) {
-            if (reason.kind().name().startsWith("BY_")) {
+    private static Advice method(FloweringWindow window) {
+        for (Advice reason : window.reasons()) {
+            if (reason instanceof SeasonAdvice.Method) {
                 return reason;
             }
         }
