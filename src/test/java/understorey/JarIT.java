@@ -6,13 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
@@ -44,9 +42,6 @@ class JarIT {
         }
     }
 
-    private record Ended(int exit, String out, String err) {
-    }
-
     @BeforeAll
     static void saysWhatIsSkipped() {
         if (OTHER_HOME == null) {
@@ -64,8 +59,8 @@ class JarIT {
     void buildsTheDemoAsCommittedAndTouchesNothingElse(Java java) throws Exception {
         SortedMap<String, String> before = Tree.withTimes(home);
         Ended ended = run(java, "build", "plans", "--out", "pages");
-        assertEquals(new Ended(0, Path.of("pages", "index.html") + "\n", ended.err), ended);
-        assertTrue(ended.err.matches("4 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), ended.err);
+        assertEquals(new Ended(0, Path.of("pages", "index.html") + "\n", ended.err()), ended);
+        assertTrue(ended.err().matches("4 trips: \\d+ files written, 0 unchanged, 0 deleted\n"), ended.err());
         assertEquals("", Tree.firstDifference(Tree.of(Path.of("site-out")), Tree.of(plans.resolveSibling("pages"))));
         SortedMap<String, String> after = Tree.withTimes(home);
         after.keySet().removeIf(name -> name.startsWith("work/pages"));
@@ -76,15 +71,15 @@ class JarIT {
     @EnumSource(Java.class)
     void saysByItsExitStatusHowItWent(Java java) throws Exception {
         Ended checked = run(java, "check");
-        assertEquals(0, checked.exit, checked.err);
-        assertTrue(checked.out.isEmpty() && checked.err.endsWith("4 trips, nothing to find fault with\n"), checked.err);
-        assertEquals(2, run(java, "check", "--jsno").exit);
+        assertEquals(0, checked.exit(), checked.err());
+        assertTrue(checked.out().isEmpty() && checked.err().endsWith("4 trips, nothing to find fault with\n"), checked.err());
+        assertEquals(2, run(java, "check", "--jsno").exit());
         Files.writeString(plans.resolve("half.yaml"), "trip: Half a trip\nsite: nowhere\n");
         Ended faulty = run(java, "build");
-        assertEquals(1, faulty.exit, faulty.err);
-        assertTrue(faulty.err.contains("plans/half.yaml:2:7: error: "), faulty.err);
-        assertFalse(faulty.err.contains("\u001b"), "no colour where nobody looks: " + faulty.err);
-        assertFalse(faulty.err.contains("\tat "), faulty.err);
+        assertEquals(1, faulty.exit(), faulty.err());
+        assertTrue(faulty.err().contains("plans/half.yaml:2:7: error: "), faulty.err());
+        assertFalse(faulty.err().contains("\u001b"), "no colour where nobody looks: " + faulty.err());
+        assertFalse(faulty.err().contains("\tat "), faulty.err());
         assertTrue(Files.exists(plans.resolveSibling("site-out").resolve("index.html")));
     }
 
@@ -92,9 +87,9 @@ class JarIT {
     @EnumSource(Java.class)
     void knowsItsVersionAndSpeaksUtf8WhateverTheTerminal(Java java) throws Exception {
         Ended version = run(java, "--version");
-        assertTrue(version.out.matches("understorey \\d+\\.\\d+\\.\\d+\\S*\n"), version.out);
-        assertEquals("", version.err);
-        assertTrue(run(java, "--help").out.contains("photographer’s"));
+        assertTrue(version.out().matches("understorey \\d+\\.\\d+\\.\\d+\\S*\n"), version.out());
+        assertEquals("", version.err());
+        assertTrue(run(java, "--help").out().contains("photographer’s"));
     }
 
     @Test
@@ -119,24 +114,8 @@ class JarIT {
         List<String> command = new ArrayList<>(List.of(java.command(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
                 "-jar", JAR.toString()));
         command.addAll(List.of(arguments));
-        Path out = Files.createTempFile("out", null);
-        Path err = Files.createTempFile("err", null);
-        ProcessBuilder process = new ProcessBuilder(command).directory(plans.getParent().toFile())
-                .redirectOutput(out.toFile()).redirectError(err.toFile());
+        ProcessBuilder process = new ProcessBuilder(command).directory(plans.getParent().toFile());
         process.environment().put("LC_ALL", "C");
-        process.environment().remove("JAVA_TOOL_OPTIONS");
-        Process started = process.start();
-        try {
-            assertTrue(started.waitFor(60, TimeUnit.SECONDS), "still running after a minute");
-            return new Ended(started.exitValue(), text(out), text(err));
-        } finally {
-            started.destroyForcibly();
-            Files.delete(out);
-            Files.delete(err);
-        }
-    }
-
-    private static String text(Path file) throws IOException {
-        return new String(Files.readAllBytes(file), StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
+        return Ended.of(process);
     }
 }

@@ -31,8 +31,8 @@ class ReadmeTest {
 
         assertEquals(List.of(), plans.findings());
         Brief brief = Planner.brief(Sharing.forAudience(plans.trips().get(0)));
-        assertEquals(2, brief.shots().size());
-        assertTrue(brief.shots().stream().allMatch(shot -> shot.settings() != null));
+        assertEquals(2, brief.timed().size());
+        assertTrue(brief.timed().stream().allMatch(shot -> shot.settings() != null));
     }
 
     @Test

@@ -5,50 +5,54 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
 import understorey.advice.Advice;
-import understorey.light.Drops;
-import understorey.light.LightAt;
-import understorey.outing.Alternative;
-import understorey.outing.Outing;
-import understorey.outing.Safety;
-import understorey.outing.Story;
+import understorey.order.Alternative;
+import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
 import understorey.scene.Drawing;
 import understorey.season.Flowering;
-import understorey.sky.MoonDay;
-import understorey.sky.SunDay;
+import understorey.story.Story;
+import understorey.visit.Day;
+import understorey.visit.Safety;
+import understorey.visit.WeatherHour;
 
 /**
  * A trip, answered.
  *
- * @param trip      as its audience may see it
- * @param date      planned
- * @param light     over the whole local day at the site, every 15 minutes
- * @param places    where the pictures are taken, each with its own light; the site itself when there are no spots
  * @param weather   at every full hour of the visit; empty without a forecast
- * @param drops     of rain and dew on the flowers, over the day
+ * @param places    where the pictures are taken, with drawings of the light there
  * @param alternatives what changes if the day turns out another; only where something does
  * @param timeLine  of the running order; null when no picture is taken
  * @param spotPlan  the spots to scale; null where fewer than two positions are known exactly
- * @param flowering of the first picture's subject; null when nobody knows its months
+ * @param flowering of the first picture's subject; null when its months are unknown
  * @param season    how the day was chosen, and what flowers then
  * @param cautions  gravest first
  * @param assumed   the names, as in the plan's format, of what the author left out
  */
-public record Brief(Trip trip, LocalDate date, SunDay sun, MoonDay moon, List<LightAt> light, List<SpotLight> places,
-                    List<WeatherHour> weather, Drops drops, List<ShotBrief> shots, Outing outing,
-                    List<Alternative> alternatives, Safety safety, Drawing timeLine, Drawing spotPlan, Story story, Packing packing,
-                    List<CompanionBag> companionBags, Flowering flowering, SeasonBrief season, List<Advice> cautions,
-                    List<Advice> findings, Set<String> assumed) {
+public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, RunningOrder order, List<Alternative> alternatives,
+                    Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, Flowering flowering,
+                    List<WeatherHour> weather, List<SpotLight> places, Drawing timeLine, Drawing spotPlan,
+                    List<Advice> cautions, List<Advice> findings, Set<String> assumed) {
+
+    /** As its audience may see it. */
+    public Trip trip() {
+        return day.trip();
+    }
+
+    /** The date planned. */
+    public LocalDate date() {
+        return day.date();
+    }
+
+    /** The pictures without their drawings. */
+    public List<TimedShot> timed() {
+        return shots.stream().map(PlannedShot::timed).toList();
+    }
 
     /** The picture of that name. */
-    public ShotBrief shot(String name) {
-        for (ShotBrief shot : shots) {
-            if (shot.intent().shot().name().equals(name)) {
-                return shot;
-            }
-        }
-        throw new NoSuchElementException(name);
+    public TimedShot shot(String name) {
+        return timed().stream().filter(shot -> shot.intent().shot().name().equals(name)).findFirst()
+                .orElseThrow(() -> new NoSuchElementException(name));
     }
 }

@@ -1,28 +1,21 @@
 package understorey.brief;
 
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.function.Function;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
-import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
 import understorey.light.Drops;
-import understorey.light.LightAt;
-import understorey.outing.Alternative;
-import understorey.outing.Outing;
-import understorey.outing.Quality;
-import understorey.outing.RunningOrder;
+import understorey.order.Alternative;
+import understorey.order.Candidate;
+import understorey.order.Quality;
+import understorey.order.RunningOrder;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
-import understorey.plan.Trip;
-import understorey.sky.SunDay;
+import understorey.visit.Day;
+import understorey.visit.SkyDays;
 
 /** Plans the order of the day by the light, and what changes in it if the day turns out another. */
 final class OrderPlanner {
@@ -34,110 +27,86 @@ final class OrderPlanner {
     /** A windy day has that much over the mean wind and the gusts of the forecast, m/s: common practice, no source. */
     private static final double MORE_WIND_MS = 4;
 
-    private final Trip trip;
-    private final LocalDate date;
-    private final SunDay sun;
-    private final List<LightAt> darkest;
-    private final List<Intent> intents;
-    private final List<LensFit> fits;
-    private final Set<Intent> hopeless;
-    private final List<String> mounted;
-    private final Function<Intent, SpotPlanner.Place> places;
-    private final Quality daylight;
+    private final Day day;
+    private final List<FittedShot> shots;
+    private final SkyDays dry;
+    private final List<Candidate> expected;
 
     /**
-     * For a trip on a date.
+     * For the pictures of a day.
      *
-     * @param darkest floor visited, row by row
-     * @param fits     of each picture; null where no lens takes it
-     * @param others   the bags of companions
+     * @param dry the moments of the day under each sky, without rain
      */
-    OrderPlanner(Trip trip, LocalDate date, SunDay sun, List<LightAt> darkest, List<Intent> intents, List<LensFit> fits,
-                 List<SmallestBag> others, Function<Intent, SpotPlanner.Place> places) {
-        this.trip = trip;
-        this.date = date;
-        this.sun = sun;
-        this.darkest = darkest;
-        this.intents = intents;
-        this.fits = fits;
-        this.hopeless = hopeless(others);
-        this.mounted = new ArrayList<>();
-        for (LensFit fit : fits) {
-            mounted.add(fit == null ? "" : mounted(fit.camera()));
-        }
-        this.places = places;
-        this.daylight = Quality.daylight(darkest);
+    OrderPlanner(Day day, List<FittedShot> shots, SkyDays dry) {
+        this.day = day;
+        this.shots = shots;
+        this.dry = dry;
+        this.expected = candidates(dry, null, 0);
     }
 
-    /** Pictures that no lens takes, of whatever bag. */
-    private Set<Intent> hopeless(List<SmallestBag> others) {
-        Set<Intent> hopeless = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (int i = 0; i < intents.size(); i++) {
-            boolean taken = takes(fits.get(i));
-            for (SmallestBag other : others) {
-                taken |= takes(other.fits().get(i).best());
-            }
-            if (!taken) {
-                hopeless.add(intents.get(i));
-            }
-        }
-        return hopeless;
+    /** Under the sky expected, and in the wind of the forecast. */
+    RunningOrder planned() {
+        return RunningOrder.of(day, expected);
     }
 
-    private static boolean takes(LensFit best) {
+    /** Days on which something is to be done otherwise than planned. */
+    List<Alternative> alternatives(RunningOrder planned) {
+        SkyDays wet = new SkyDays(day.sky(), Drops.of(day.date(), day.trip().site().zone(), rain(), null));
+        List<Alternative> alternatives = new ArrayList<>();
+        add(Alternative.Day.CLEAR, planned, candidates(dry, SkyWord.CLEAR, 0), alternatives);
+        add(Alternative.Day.OVERCAST, planned, candidates(dry, SkyWord.OVERCAST, 0), alternatives);
+        add(Alternative.Day.RAIN, planned, candidates(wet, SkyWord.OVERCAST, 0), alternatives);
+        add(Alternative.Day.WIND, planned, candidates(dry, null, MORE_WIND_MS), alternatives);
+        return List.copyOf(alternatives);
+    }
+
+    private void add(Alternative.Day kind, RunningOrder planned, List<Candidate> candidates, List<Alternative> alternatives) {
+        Alternative alternative = Alternative.of(kind, planned, expected, RunningOrder.of(day, candidates), candidates);
+        if (alternative != null) {
+            alternatives.add(alternative);
+        }
+    }
+
+    private List<Candidate> candidates(SkyDays skies, SkyWord word, double moreWindMs) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (FittedShot shot : shots) {
+            Intent intent = shot.fit().intent();
+            LensFit best = shot.fit().best();
+            candidates.add(new Candidate(intent.shot(), intent.duration(), intent.priority(), best == null ? "" : mounted(best.camera()),
+                    quality(shot, skies, word, moreWindMs)));
+        }
+        return List.copyOf(candidates);
+    }
+
+    /** Of the light under that sky; the sky expected when {@code word} is null. */
+    private Quality quality(FittedShot shot, SkyDays skies, SkyWord word, double moreWindMs) {
+        if (!taken(shot)) {
+            return time -> 0;
+        }
+        Intent intent = shot.fit().intent();
+        Quality calm = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
+                : ShotQuality.of(day, intent, skies, word);
+        boolean windy = (day.sky().tellsWind() || moreWindMs > 0) && shot.fit().best() != null;
+        return windy ? new WindyQuality(calm, day, shot.fit().best(), shot.place().light(), moreWindMs) : calm;
+    }
+
+    /** True when a lens of any bag can do the picture. */
+    private static boolean taken(FittedShot shot) {
+        return can(shot.fit().best()) || shot.companions().stream().anyMatch(companion -> can(companion.best()));
+    }
+
+    private static boolean can(LensFit best) {
         return best != null && best.verdict() != Verdict.CANNOT;
     }
 
-    /** What stands on the legs, by name; built-in lenses change by a touch. */
+    /** What is on the support, by name; built-in lenses change by a touch. */
     private static String mounted(Camera camera) {
         String body = camera.body().name();
         return !camera.body().fixedLenses().isEmpty() ? body
                 : body + "\n" + camera.lens().name() + "\n" + (camera.attachment() == null ? "" : camera.attachment().name());
     }
 
-    /** Under the sky expected, and where the forecast tells the wind of a day, in that wind. */
-    Quality expected(SkyDays days, ExpectedSky sky) {
-        return inWind(quality(days, null), sky.tellsWind() ? smear(sky, 0) : null);
-    }
-
-    private static Quality inWind(Quality calm, StemSmear smear) {
-        return smear == null ? calm : new WindyQuality(calm, smear);
-    }
-
-    private StemSmear smear(ExpectedSky sky, double moreMs) {
-        return new StemSmear(intents, fits, places, sky, RunningOrder.hours(trip, date, sun), moreMs);
-    }
-
-    Outing outing(Quality quality) {
-        return RunningOrder.of(trip, date, sun, darkest, intents, quality, mounted);
-    }
-
-    /** Of the light under that sky; the sky expected when {@code word} is null. */
-    Quality quality(SkyDays days, SkyWord word) {
-        return new LightQuality(daylight, hopeless, places, days, word, date.atStartOfDay(trip.site().zone()));
-    }
-
-    /** Days on which something is to be done otherwise than planned. */
-    List<Alternative> alternatives(Outing planned, Quality expected, ExpectedSky sky, Drops drops) {
-        SkyDays dry = new SkyDays(sky, drops);
-        SkyDays wet = new SkyDays(sky, Drops.of(date, trip.site().zone(), rain(), null));
-        List<Alternative> alternatives = new ArrayList<>();
-        StemSmear told = sky.tellsWind() ? smear(sky, 0) : null;
-        add(Alternative.Day.CLEAR, planned, expected, inWind(quality(dry, SkyWord.CLEAR), told), alternatives);
-        add(Alternative.Day.OVERCAST, planned, expected, inWind(quality(dry, SkyWord.OVERCAST), told), alternatives);
-        add(Alternative.Day.RAIN, planned, expected, inWind(quality(wet, SkyWord.OVERCAST), told), alternatives);
-        add(Alternative.Day.WIND, planned, expected, inWind(quality(dry, null), smear(sky, MORE_WIND_MS)), alternatives);
-        return List.copyOf(alternatives);
-    }
-
-    private void add(Alternative.Day day, Outing planned, Quality expected, Quality quality, List<Alternative> alternatives) {
-        Alternative alternative = Alternative.of(day, planned, expected, outing(quality), quality, intents);
-        if (alternative != null) {
-            alternatives.add(alternative);
-        }
-    }
-
-    private List<ForecastHour> rain() {
+    private static List<ForecastHour> rain() {
         List<ForecastHour> rain = new ArrayList<>();
         for (int hour = 0; hour < HOURS; hour++) {
             rain.add(new ForecastHour(null, LocalTime.of(hour, 0), null, null, null, null, null, RAIN_OKTA, RAIN_MM, null, null, null));

@@ -10,20 +10,22 @@ import java.util.List;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
-import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.outing.Outing;
-import understorey.outing.Safety;
-import understorey.outing.Story;
+import understorey.order.RunningOrder;
+import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
+import understorey.story.Story;
+import understorey.visit.Day;
+import understorey.visit.Safety;
 
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
 final class Remarks {
@@ -31,15 +33,17 @@ final class Remarks {
     /** Below this the flowers are past, or not there yet. */
     private static final double HARDLY = 0.1;
 
+    private final Day day;
     private final Trip trip;
     private final Site site;
     private final LocalDate date;
     private final List<Advice> findings = new ArrayList<>();
 
-    Remarks(Trip trip, LocalDate date) {
-        this.trip = trip;
+    Remarks(Day day) {
+        this.day = day;
+        this.trip = day.trip();
         this.site = trip.site();
-        this.date = date;
+        this.date = day.date();
     }
 
     List<Advice> all() {
@@ -47,35 +51,36 @@ final class Remarks {
     }
 
     /** On the day chosen, and on each subject's months. */
-    void season(List<Intent> intents, SeasonPlanner season) {
+    void season(SeasonBrief season) {
         if (!(trip.when() instanceof When.On)) {
             List<LocalDate> days = trip.when().days();
             findings.add(new TripAdvice.BestDayPlanned(days.size(), days.get(0), days.get(days.size() - 1), date));
         }
         findings.addAll(season.findings());
         Set<String> seen = new LinkedHashSet<>();
-        for (Intent intent : intents) {
-            if (seen.add(intent.shot().subject().key())) {
-                inFlower(intent, season.window(intent.shot().subject()));
+        for (Shot shot : trip.shots()) {
+            if (seen.add(shot.subject().key())) {
+                inFlower(shot.subject(), season.window(shot.subject()));
             }
         }
     }
 
-    private void inFlower(Intent intent, FloweringWindow window) {
-        Flowering flowering = Flowering.of(intent.shot().subject(), site.position().latitude(), date);
+    private void inFlower(Subject subject, FloweringWindow window) {
+        Flowering flowering = Flowering.of(subject, site.position().latitude(), date);
         if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
             double chance = window.chanceOn(date);
             if (chance < HARDLY) {
                 findings.add(new TripAdvice.HardlyInFlower(window.subject().name(), chance, window.best()));
             }
         } else if (flowering == null) {
-            findings.add(new TripAdvice.MonthsUnknown(intent.shot().subject().name()));
+            findings.add(new TripAdvice.MonthsUnknown(subject.name()));
         } else if (!flowering.inSeason()) {
             findings.add(new TripAdvice.OutOfSeason(flowering.subject().name(), flowering.first(), flowering.last()));
         }
     }
 
-    void sun(SunDay sun) {
+    void sun() {
+        SunDay sun = day.sun();
         if (sun.downAllDay()) {
             findings.add(new TripAdvice.SunDoesNotRise());
         }
@@ -84,12 +89,12 @@ final class Remarks {
         }
     }
 
-    void sky(ExpectedSky sky, List<ShotBrief> shots) {
-        if (sky.unknown()) {
+    void sky(List<TimedShot> shots) {
+        if (day.sky().unknown()) {
             findings.add(new TripAdvice.SkyUnknown());
             return;
         }
-        for (ShotBrief shot : shots) {
+        for (TimedShot shot : shots) {
             if (shot.time() != null && shot.weather().okta() == null) {
                 findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name()));
             }
@@ -119,7 +124,7 @@ final class Remarks {
         }
     }
 
-    void shot(ShotBrief shot) {
+    void shot(TimedShot shot) {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
         if (shot.verdict() == Verdict.CANNOT) {
@@ -132,13 +137,13 @@ final class Remarks {
     }
 
     /** On light that is not what a picture hopes for. */
-    void light(ShotBrief shot) {
+    void light(TimedShot shot) {
         if (!shot.poorLight()) {
             return;
         }
         String name = shot.intent().shot().name();
         Interval best = null;
-        for (ShotBrief.Wished wished : shot.wished()) {
+        for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
                 best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
             }
@@ -156,8 +161,8 @@ final class Remarks {
                 : Duration.between(window.to(), taken.from());
     }
 
-    void outing(Outing outing, Safety safety, Story story) {
-        findings.addAll(outing.remarks());
+    void order(RunningOrder order, Safety safety, Story story) {
+        findings.addAll(order.remarks());
         findings.addAll(safety.remarks());
         findings.addAll(story.gaps());
     }

@@ -9,9 +9,7 @@ import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
 import understorey.kit.Darkening;
-import understorey.kit.Intent;
 import understorey.kit.LensFit;
-import understorey.kit.ShotFit;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.light.Outlook;
@@ -20,19 +18,19 @@ import understorey.light.SunDirection;
 import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.optics.Projection;
-import understorey.outing.Outing;
+import understorey.order.RunningOrder;
 import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
 import understorey.plan.Spot;
-import understorey.plan.Trip;
-import understorey.scene.SideView;
-import understorey.scene.Setup;
-import understorey.scene.ViewfinderSketch;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
+import understorey.visit.Day;
+import understorey.visit.ExpectedSky;
+import understorey.visit.Place;
+import understorey.visit.SkyDays;
 
 /** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
 final class ShotPlanner {
@@ -41,72 +39,58 @@ final class ShotPlanner {
     private static final int[] EACH_WAY_HOURS = {-1, 1};
     private static final double OVERCAST_OKTA = 7.5;
 
-    private final Trip trip;
+    private final Day day;
     private final Site site;
-    private final Outing outing;
+    private final RunningOrder order;
     private final ExpectedSky sky;
-    private final SkyDays days;
+    private final SkyDays skies;
 
-    ShotPlanner(Trip trip, Outing outing, ExpectedSky sky, SkyDays days) {
-        this.trip = trip;
-        this.site = trip.site();
-        this.outing = outing;
-        this.sky = sky;
-        this.days = days;
+    private ShotPlanner(Day day, RunningOrder order, SkyDays skies) {
+        this.day = day;
+        this.site = day.trip().site();
+        this.order = order;
+        this.sky = day.sky();
+        this.skies = skies;
     }
 
-    /**
-     * One picture.
-     *
-     * @param fit of its lenses, the carried ones first
-     */
-    ShotBrief shot(int number, Intent intent, ShotFit fit, SpotPlanner.Place place,
-                   List<ShotBrief.ForCompanion> companions) {
-        Shot shot = intent.shot();
-        Interval time = outing.timeOf(shot.name());
-        ZonedDateTime middle = middle(time == null ? new Interval(outing.arrive(), outing.leave()) : time);
+    /** Light, time and settings of every picture. */
+    static List<TimedShot> timed(Day day, List<FittedShot> shots, RunningOrder order, SkyDays skies) {
+        ShotPlanner planner = new ShotPlanner(day, order, skies);
+        return shots.stream().map(planner::timed).toList();
+    }
+
+    private TimedShot timed(FittedShot fitted) {
+        Place place = fitted.place();
+        Shot shot = fitted.fit().intent().shot();
+        Interval time = order.timeOf(shot.name());
+        ZonedDateTime middle = middle(time == null ? day.hours().visit() : time);
         Spot spot = site.spot(shot.spot());
         Position position = site.positionOf(spot);
         SunAt sun = SunAt.of(position, middle);
         LightAt light = LightTable.at(position, sun, place.stand());
         Weather weather = sky.weather(middle);
-        LensFit best = fit.best();
+        LensFit best = fitted.fit().best();
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
         Settings settings = null;
-        List<ShotBrief.Other> skies = new ArrayList<>();
-        List<ShotBrief.Other> hours = new ArrayList<>();
+        List<TimedShot.Other> otherSkies = new ArrayList<>();
+        List<TimedShot.Other> otherHours = new ArrayList<>();
         if (best != null) {
             settings = settings(best, light, orMiddle(weather.okta()), weather, camera);
             for (SkyWord word : SKIES) {
-                skies.add(new ShotBrief.Other(word, middle, settings(best, light, word.okta(), weather, camera),
+                otherSkies.add(new TimedShot.Other(word, middle, settings(best, light, word.okta(), weather, camera),
                         whiteBalance(shot, light, word.okta())));
             }
             for (int step : EACH_WAY_HOURS) {
-                hours.add(at(middle.plusHours(step), shot, best, position, place, camera));
+                otherHours.add(at(middle.plusHours(step), shot, best, position, place, camera));
             }
         }
-        return new ShotBrief(number, intent, fit, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
+        return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
                 wished(shot, place, light, weather), camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
-                CoverTrade.of(fit, spot == null ? null : spot.slope()),
-                settings, List.copyOf(skies), List.copyOf(hours), companions, null, null);
-    }
-
-    /** The same picture with its drawings; without a sun that the land hides. */
-    ShotBrief drawn(ShotBrief shot) {
-        LensFit fit = shot.fit().best();
-        if (fit == null) {
-            return shot;
-        }
-        Spot spot = site.spot(shot.intent().shot().spot());
-        Settings settings = shot.settings();
-        LightAt light = shot.light();
-        Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
-                spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
-                light.aboveSkyline() ? light.sun() : null);
-        return shot.with(ViewfinderSketch.of(setup), SideView.of(setup));
+                CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
+                settings, List.copyOf(otherSkies), List.copyOf(otherHours));
     }
 
     private static ZonedDateTime middle(Interval time) {
@@ -139,50 +123,50 @@ final class ShotPlanner {
     }
 
     /** Should the picture be taken at another time than planned. */
-    private ShotBrief.Other at(ZonedDateTime time, Shot shot, LensFit fit, Position position, SpotPlanner.Place place,
+    private TimedShot.Other at(ZonedDateTime time, Shot shot, LensFit fit, Position position, Place place,
                                Projection camera) {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
         double okta = orMiddle(weather.okta());
-        return new ShotBrief.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
+        return new TimedShot.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
                 settings(fit, light, okta, weather, camera), whiteBalance(shot, light, okta));
     }
 
     private Settings settings(LensFit fit, LightAt light, double okta, Weather weather, Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
-        return Exposure.of(fit, Darkening.of(trip.gear(), fit), Conditions.of(light, okta, weather, sun));
+        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, okta, weather, sun));
     }
 
     /** Null for a picture that faces nowhere in particular. */
-    private static ShotBrief.Sunlight sunlight(Shot shot, SunAt sun, Projection camera, SpotPlanner.Place place,
+    private static TimedShot.Sunlight sunlight(Shot shot, SunAt sun, Projection camera, Place place,
                                                LightAt light, Weather weather) {
         if (shot.facingDeg() == null) {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
         boolean shines = light.flecked() && orMiddle(weather.okta()) < OVERCAST_OKTA;
-        return new ShotBrief.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
+        return new TimedShot.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 
     /** The outlook for the sky expected; for each sky where nobody said. Empty without a wish. */
-    private List<ShotBrief.Wished> wished(Shot shot, SpotPlanner.Place place, LightAt light, Weather weather) {
+    private List<TimedShot.Wished> wished(Shot shot, Place place, LightAt light, Weather weather) {
         if (shot.light().isEmpty()) {
             return List.of();
         }
         if (weather.okta() != null) {
-            return List.of(new ShotBrief.Wished(null, outlook(shot, place, light, weather.okta(), null)));
+            return List.of(new TimedShot.Wished(null, outlook(shot, place, light, weather.okta(), null)));
         }
-        List<ShotBrief.Wished> wished = new ArrayList<>();
+        List<TimedShot.Wished> wished = new ArrayList<>();
         for (SkyWord word : SKIES) {
-            wished.add(new ShotBrief.Wished(word, outlook(shot, place, light, word.okta(), word)));
+            wished.add(new TimedShot.Wished(word, outlook(shot, place, light, word.okta(), word)));
         }
         return List.copyOf(wished);
     }
 
     /** Under the sky expected when {@code word} is null. */
-    private Outlook outlook(Shot shot, SpotPlanner.Place place, LightAt light, double oktaThen, SkyWord word) {
-        return Outlook.of(shot.light(), shot.facingDeg(), days.moments(word, place),
-                days.day(word, place).at(light, oktaThen));
+    private Outlook outlook(Shot shot, Place place, LightAt light, double oktaThen, SkyWord word) {
+        return Outlook.of(shot.light(), shot.facingDeg(), skies.moments(word, place),
+                skies.day(word, place).at(light, oktaThen));
     }
 }

@@ -1,6 +1,5 @@
 /**
- * The one answer that everything shown is drawn from: {@link understorey.brief.Brief Brief}, assembled by
- * {@link understorey.brief.Planner Planner} in the order in which a plan flows: season, sky, light, kit,
- * outing, exposure, packing, scene.
+ * The one answer that everything shown is drawn from: {@link understorey.brief.Brief Brief}. {@link understorey.brief.Planner
+ * Planner} makes it stage by stage: date, day, lens, order, settings, packing, story, drawings.
  */
 package understorey.brief;

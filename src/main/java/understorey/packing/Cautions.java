@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
-import understorey.kit.Intent;
-import understorey.outing.LampHours;
-import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
+import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
+import understorey.visit.Day;
+import understorey.visit.HeadTorchHours;
 
 /** Picks the cautions that fit a trip, the gravest first. */
 public final class Cautions {
@@ -25,21 +25,22 @@ public final class Cautions {
     private Cautions() {
     }
 
-    public static List<Advice> of(Trip trip, Outing outing, List<Intent> intents) {
+    /** The cautions of a day. */
+    public static List<Advice> of(Day day) {
         List<Advice> cautions = new ArrayList<>();
-        double gustMs = gustMs(trip.forecast(), outing.leave());
+        double gustMs = gustMs(day.trip().forecast(), day.hours().leave());
         if (gustMs >= BRANCHES_BREAK_MS) {
             cautions.add(gustMs >= WOODS_CLOSE_MS ? new CautionAdvice.GustsTooStrong(gustMs)
                     : new CautionAdvice.GustsBreakBranches(gustMs));
         }
-        darkness(outing.lamp(), cautions);
+        darkness(day.headTorch(), cautions);
         if (gustMs < BRANCHES_BREAK_MS) {
             cautions.add(new CautionAdvice.BranchesInWind());
         }
         cautions.add(new CautionAdvice.KeepToThePaths());
         Set<String> cared = new HashSet<>();
-        for (Intent intent : intents) {
-            Subject subject = intent.shot().subject();
+        for (Shot shot : day.trip().shots()) {
+            Subject subject = shot.subject();
             if (subject.care() != null && !subject.care().isBlank() && cared.add(subject.key())) {
                 cautions.add(new CautionAdvice.CareForSubject(subject.name(), unstopped(subject.care())));
             }
@@ -73,7 +74,7 @@ public final class Cautions {
         return speedMs == null ? 0 : speedMs;
     }
 
-    private static void darkness(LampHours lamp, List<Advice> cautions) {
+    private static void darkness(HeadTorchHours lamp, List<Advice> cautions) {
         if (lamp.allDay()) {
             cautions.add(new CautionAdvice.DarkAllTheTime());
         }

@@ -2,8 +2,8 @@ package understorey.packing;
 
 import java.time.LocalTime;
 import java.util.List;
-import understorey.outing.Outing;
 import understorey.plan.ForecastHour;
+import understorey.sky.Interval;
 
 /** How cold it gets, and what that takes from a battery. */
 public final class Cold {
@@ -20,14 +20,14 @@ public final class Cold {
      * The coldest of the forecast while the visit lasts, °C, each row holding until the next; before the first row
      * that row. Null when the forecast gives no temperature for the day.
      */
-    public static Double coldestC(List<ForecastHour> forecast, Outing outing) {
-        LocalTime arrive = outing.arrive().toLocalTime();
-        LocalTime leave = outing.leave().toLocalDate().equals(outing.arrive().toLocalDate())
-                ? outing.leave().toLocalTime() : LocalTime.MAX;
+    public static Double coldestC(List<ForecastHour> forecast, Interval visit) {
+        LocalTime arrive = visit.from().toLocalTime();
+        LocalTime leave = visit.to().toLocalDate().equals(visit.from().toLocalDate())
+                ? visit.to().toLocalTime() : LocalTime.MAX;
         Double coldest = null;
         ForecastHour before = null;
         for (ForecastHour hour : forecast) {
-            if (hour.temperatureC() == null || hour.date() != null && !hour.date().equals(outing.arrive().toLocalDate())) {
+            if (hour.temperatureC() == null || hour.date() != null && !hour.date().equals(visit.from().toLocalDate())) {
                 continue;
             }
             boolean begun = !hour.time().isAfter(arrive);

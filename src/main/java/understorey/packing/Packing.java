@@ -14,12 +14,12 @@ import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
-import understorey.outing.LampHours;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Support;
+import understorey.visit.HeadTorchHours;
 
 /**
  * What the pictures need of the bag, and what can stay at home.
@@ -62,7 +62,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
      *
      * @param coldestC while the visit lasts, °C; null when nobody knows
      */
-    public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, LampHours lamp) {
+    public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, HeadTorchHours lamp) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
         List<Advice> missing = new ArrayList<>();
         List<Use> uses = new ArrayList<>();
@@ -127,7 +127,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         }
     }
 
-    private static boolean dark(LampHours lamp) {
+    private static boolean dark(HeadTorchHours lamp) {
         return lamp.allDay() || lamp.until() != null || lamp.from() != null;
     }
 

@@ -3,7 +3,7 @@ package understorey.pages;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.kit.CoverChoice;
 import understorey.plan.Role;
 
@@ -21,7 +21,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
     }
 
     /** Null for a picture of one plant or flower, and where nobody knows how thick the subject grows. */
-    static CoverView of(ShotBrief shot, Sentences sentences) {
+    static CoverView of(TimedShot shot, Sentences sentences) {
         Role role = shot.intent().role();
         if (shot.cover() == null || role == Role.DETAIL || role == Role.CLOSING) {
             return null;

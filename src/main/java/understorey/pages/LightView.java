@@ -32,10 +32,10 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
 
     static LightView of(Brief brief, Sentences sentences) {
         List<String> drops = new ArrayList<>();
-        for (Advice reason : brief.drops().reasons()) {
+        for (Advice reason : brief.day().drops().reasons()) {
             drops.add(sentences.of(reason));
         }
-        return new LightView(sun(brief.sun()), moon(brief), pair(brief.sun().sunrise(), brief.sun().sunset()),
+        return new LightView(sun(brief.day().sun()), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),
                 WeatherView.lines(brief), drops, table(brief));
     }
 
@@ -60,13 +60,13 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
     }
 
     private static List<Row> moon(Brief brief) {
-        MoonDay moon = brief.moon();
+        MoonDay moon = brief.day().moon();
         String waxes = moon.phaseDeg() < 180 ? "waxing" : "waning";
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("Moonrise, moonset", moon.upAllDay() ? "up all day" : moon.downAllDay() ? "down all day"
                 : pair(moon.rise(), moon.set())));
         rows.add(new Row("Moon", Words.percent(moon.illuminatedFraction()) + " lit, " + waxes));
-        rows.add(new Row("Moonlight", moonlight(brief.light())));
+        rows.add(new Row("Moonlight", moonlight(brief.day().light())));
         return rows;
     }
 
@@ -93,9 +93,9 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
 
     private static List<Line> table(Brief brief) {
         List<Line> lines = new ArrayList<>();
-        ZonedDateTime from = brief.outing().arrive().minusMinutes(14);
-        ZonedDateTime to = brief.outing().leave().plusMinutes(14);
-        for (LightAt row : brief.light()) {
+        ZonedDateTime from = brief.order().arrive().minusMinutes(14);
+        ZonedDateTime to = brief.order().leave().plusMinutes(14);
+        for (LightAt row : brief.day().light()) {
             ZonedDateTime time = row.sun().time();
             boolean visit = !time.isBefore(from) && !time.isAfter(to);
             if (visit || time.getMinute() == 0 && row.sun().altitudeDeg() > -6) {

@@ -6,11 +6,12 @@ import java.util.function.Function;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
-import understorey.outing.Alternative;
-import understorey.outing.LampHours;
-import understorey.outing.Leg;
-import understorey.outing.Safety;
-import understorey.outing.WalkOut;
+import understorey.order.Alternative;
+import understorey.order.Leg;
+import understorey.plan.Shot;
+import understorey.visit.HeadTorchHours;
+import understorey.visit.Safety;
+import understorey.visit.WalkOut;
 
 /** The day on the ground in {@code plan.json}. */
 final class OrderJson {
@@ -50,7 +51,7 @@ final class OrderJson {
 
     private void told(Json json, Intent intent) throws IOException {
         json.text("shot", intent.shot().name()).word("role", intent.role())
-                .span("taken", brief.outing().timeOf(intent.shot().name()))
+                .span("taken", brief.order().timeOf(intent.shot().name()))
                 .text("caption", Caption.of(brief, intent));
     }
 
@@ -65,20 +66,20 @@ final class OrderJson {
 
     private void alternative(Json json, Alternative alternative) throws IOException {
         json.word("day", alternative.day());
-        legs(json, alternative.outing().legs());
+        legs(json, alternative.order().legs());
         json.list("changes");
         for (Alternative.Change change : alternative.changes()) {
             json.item().text("shot", change.shot()).span("planned", change.planned()).span("then", change.then()).end();
         }
         json.endList().list("instead");
-        for (Intent intent : alternative.instead()) {
-            json.item().text("shot", intent.shot().name()).text("otherwise", intent.shot().otherwise()).end();
+        for (Shot shot : alternative.instead()) {
+            json.item().text("shot", shot.name()).text("otherwise", shot.otherwise()).end();
         }
         json.endList();
     }
 
     void lamp(Json json) throws IOException {
-        LampHours lamp = brief.outing().lamp();
+        HeadTorchHours lamp = brief.day().headTorch();
         json.time("until", lamp.until()).time("from", lamp.from()).truth("all_the_time", lamp.allDay());
     }
 

@@ -7,14 +7,15 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.kit.Intent;
-import understorey.outing.Alternative;
-import understorey.outing.Leg;
-import understorey.outing.Outing;
-import understorey.outing.Safety;
+import understorey.order.Alternative;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
 import understorey.plan.Share;
+import understorey.plan.Shot;
 import understorey.scene.Drawing;
+import understorey.visit.Safety;
 
 /**
  * The day on the ground in words.
@@ -65,7 +66,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
 
     static OrderView of(Brief brief, Sentences sentences) {
         List<String> shooting = new ArrayList<>();
-        for (Leg leg : brief.outing().legs()) {
+        for (Leg leg : brief.order().legs()) {
             if (leg.what() == Leg.What.SHOOT) {
                 shooting.add(leg.shot());
             }
@@ -74,11 +75,11 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         List<String> captions = new ArrayList<>();
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
-            taken.add(shooting.contains(name) ? "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.outing().timeOf(name))
+            taken.add(shooting.contains(name) ? "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.order().timeOf(name))
                     : "not taken");
             captions.add(Caption.of(brief, intent));
         }
-        return new OrderView(steps(brief, sentences), Words.clock(brief.outing().leaveLastSpotBy()), taken, captions, others(brief),
+        return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
                 svg(brief.timeLine(), "order-line"), says(brief.timeLine()), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
     }
@@ -104,7 +105,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             story.add(intent.shot().name());
         }
         List<Step> steps = new ArrayList<>();
-        for (Leg leg : brief.outing().legs()) {
+        for (Leg leg : brief.order().legs()) {
             String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
             boolean shoot = leg.what() == Leg.What.SHOOT;
             String what = switch (leg.what()) {
@@ -145,7 +146,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 case WIND -> "windy";
             };
             Other last = others.isEmpty() ? null : others.get(others.size() - 1);
-            List<Start> order = order(alternative.outing(), brief);
+            List<Start> order = order(alternative.order(), brief);
             if (last != null && last.lines().equals(lines) && last.order().equals(order)) {
                 others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, order, lines));
             } else {
@@ -155,36 +156,30 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return others;
     }
 
-    private static List<Start> order(Outing outing, Brief brief) {
-        List<Start> order = new ArrayList<>();
-        for (Leg leg : outing.legs()) {
-            if (leg.what() == Leg.What.SHOOT) {
-                order.add(new Start(brief.shot(leg.shot()).number(), Words.clock(leg.from())));
-            }
-        }
-        return order;
+    private static List<Start> order(RunningOrder order, Brief brief) {
+        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), Words.clock(leg.from()))).toList();
     }
 
     /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
     private static List<String> lines(Alternative alternative, Brief brief) {
-        List<Intent> alone = new ArrayList<>(alternative.instead());
+        List<Shot> alone = new ArrayList<>(alternative.instead());
         List<String> lines = new ArrayList<>();
         for (Alternative.Change change : alternative.changes()) {
             String otherwise = "";
             for (int i = alone.size() - 1; i >= 0; i--) {
-                if (alone.get(i).shot().name().equals(change.shot())) {
-                    otherwise = ". " + alone.remove(i).shot().otherwise().strip();
+                if (alone.get(i).name().equals(change.shot())) {
+                    otherwise = ". " + alone.remove(i).otherwise().strip();
                 }
             }
             lines.add(line(change, brief.shot(change.shot())) + otherwise);
         }
-        for (Intent intent : alone) {
-            lines.add(brief.shot(intent.shot().name()).number() + " " + intent.shot().name() + ": " + intent.shot().otherwise().strip());
+        for (Shot shot : alone) {
+            lines.add(brief.shot(shot.name()).number() + " " + shot.name() + ": " + shot.otherwise().strip());
         }
         return lines;
     }
 
-    private static String line(Alternative.Change change, ShotBrief shot) {
+    private static String line(Alternative.Change change, TimedShot shot) {
         String name = shot.number() + " " + change.shot();
         return change.then() == null ? name + " is left out" : change.planned() == null
                 ? name + " finds time at " + Words.span(change.then())

@@ -2,7 +2,7 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
 import understorey.plan.SkyWord;
@@ -21,24 +21,24 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
 
     static final String TOO_DARK = "too dark";
 
-    static List<OtherLight> skies(ShotBrief shot) {
+    static List<OtherLight> skies(TimedShot shot) {
         List<OtherLight> skies = new ArrayList<>();
-        for (ShotBrief.Other other : shot.otherSkies()) {
+        for (TimedShot.Other other : shot.otherSkies()) {
             boolean inShade = other.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
             skies.add(of(inShade ? "clear, in the shade" : Words.word(other.sky()), other, shot));
         }
         return skies;
     }
 
-    static List<OtherLight> hours(ShotBrief shot) {
+    static List<OtherLight> hours(TimedShot shot) {
         List<OtherLight> hours = new ArrayList<>();
-        for (ShotBrief.Other other : shot.otherHours()) {
+        for (TimedShot.Other other : shot.otherHours()) {
             hours.add(of(Words.clock(other.time()), other, shot));
         }
         return hours;
     }
 
-    private static OtherLight of(String when, ShotBrief.Other other, ShotBrief shot) {
+    private static OtherLight of(String when, TimedShot.Other other, TimedShot shot) {
         Settings settings = other.settings();
         Settings planned = shot.settings();
         return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()), shutter(settings),

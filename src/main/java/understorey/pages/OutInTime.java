@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
-import understorey.outing.LampHours;
-import understorey.outing.Safety;
-import understorey.outing.WalkOut;
+import understorey.visit.HeadTorchHours;
+import understorey.visit.Safety;
+import understorey.visit.WalkOut;
 
 /** Out of the wood in time, in words. */
 final class OutInTime {
@@ -25,7 +25,7 @@ final class OutInTime {
             rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
                     + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "that")));
         }
-        rows.add(new Row("Lamp", lamp(brief.outing().lamp())));
+        rows.add(new Row("Lamp", lamp(brief.day().headTorch())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
             rows.add(new Row("Way out", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
@@ -45,7 +45,7 @@ final class OutInTime {
         return Words.of(minutes, Measure.MINUTES);
     }
 
-    private static String lamp(LampHours lamp) {
+    private static String lamp(HeadTorchHours lamp) {
         if (lamp.allDay()) {
             return "for the whole visit";
         }

@@ -8,18 +8,18 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
-import understorey.brief.SpotLight;
-import understorey.brief.WeatherHour;
+import understorey.brief.TimedShot;
 import understorey.light.LightAt;
 import understorey.light.Mist;
-import understorey.outing.Outing;
+import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Trip;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
+import understorey.visit.Place;
+import understorey.visit.WeatherHour;
 
 /**
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
@@ -56,13 +56,13 @@ final class PlanJson {
         sun(json.end().object("sun"));
         moon(json.end().object("moon"));
         json.end().list("light");
-        for (LightAt light : brief.light()) {
+        for (LightAt light : brief.day().light()) {
             LightJson.write(json.item(), light);
             json.end();
         }
         json.endList();
         shots(json);
-        order.legs(json, brief.outing().legs());
+        order.legs(json, brief.order().legs());
         order.story(json);
         kit(json.object("kit"));
         season.write(json.end().object("season"));
@@ -80,9 +80,9 @@ final class PlanJson {
     }
 
     private void shots(Json json) throws IOException {
-        ShotJson shots = new ShotJson(brief.trip().site(), brief.outing(), sentences);
+        ShotJson shots = new ShotJson(brief.trip().site(), brief.order(), sentences);
         json.list("shots");
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             shots.write(json.item(), shot);
             json.end();
         }
@@ -104,7 +104,7 @@ final class PlanJson {
 
     private void places(Json json) throws IOException {
         json.list("places");
-        for (SpotLight place : brief.places()) {
+        for (Place place : brief.day().places()) {
             place(json.item(), place);
             json.end();
         }
@@ -118,7 +118,7 @@ final class PlanJson {
 
     private void trip(Json json) throws IOException {
         Trip trip = brief.trip();
-        Outing outing = brief.outing();
+        RunningOrder order = brief.order();
         List<String> companions = new ArrayList<>();
         for (Companion companion : trip.companions()) {
             companions.add(companion.name());
@@ -134,14 +134,14 @@ final class PlanJson {
                 .text("gear", trip.gear().name())
                 .texts("companions", companions)
                 .text("sky", trip.forecast().isEmpty() ? trip.sky() == null ? null : Words.word(trip.sky()) : "forecast")
-                .time("arrive", outing.arrive())
-                .time("leave", outing.leave())
-                .time("leave_last_spot_by", outing.leaveLastSpotBy())
+                .time("arrive", order.arrive())
+                .time("leave", order.leave())
+                .time("leave_last_spot_by", order.leaveLastSpotBy())
                 .texts("assumed", new TreeSet<>(brief.assumed()));
     }
 
     private void sun(Json json) throws IOException {
-        SunDay sun = brief.sun();
+        SunDay sun = brief.day().sun();
         json.time("sunrise", sun.sunrise()).time("sunset", sun.sunset())
                 .time("solar_noon", sun.solarNoon())
                 .number("noon_altitude_deg", Figures.altitudeDeg(sun.noonAltitudeDeg()))
@@ -155,7 +155,7 @@ final class PlanJson {
     }
 
     private void moon(Json json) throws IOException {
-        MoonDay moon = brief.moon();
+        MoonDay moon = brief.day().moon();
         json.time("rise", moon.rise()).time("set", moon.set())
                 .number("illuminated_fraction", Figures.share(moon.illuminatedFraction()))
                 .number("phase_deg", Figures.phaseDeg(moon.phaseDeg()))
@@ -163,15 +163,15 @@ final class PlanJson {
     }
 
     /** Light there; its rows are null where it is the site's own. */
-    private void place(Json json, SpotLight place) throws IOException {
+    private void place(Json json, Place place) throws IOException {
         Mist mist = place.mist();
         json.texts("spots", place.spots())
-                .number("tree_top_deg", Figures.lensDeg(place.place().canopy().treeTopDeg()))
+                .number("tree_top_deg", Figures.lensDeg(place.stand().canopy().treeTopDeg()))
                 .spans("sunlit", place.sunlit())
                 .spans("over_trees", place.overTrees() == null ? List.of() : place.overTrees())
                 .word("mist", mist.likelihood()).span("mist_stands", mist.stands())
                 .told("mist_reasons", mist.reasons(), sentences);
-        if (place.light() == brief.light()) {
+        if (place.light() == brief.day().light()) {
             json.absent("light");
         } else {
             json.list("light");
@@ -184,8 +184,8 @@ final class PlanJson {
     }
 
     private void drops(Json json) throws IOException {
-        json.time("dry_by", brief.drops().dryBy())
-                .told("reasons", brief.drops().reasons(), sentences);
+        json.time("dry_by", brief.day().drops().dryBy())
+                .told("reasons", brief.day().drops().reasons(), sentences);
     }
 
     private static void companion(Json json, CompanionBag bag) throws IOException {

@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.PlannedShot;
+import understorey.brief.TimedShot;
 import understorey.kit.Intent;
 import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
@@ -58,9 +59,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         Trip trip = brief.trip();
         List<ShotView> shots = new ArrayList<>();
         boolean underTrees = false;
-        for (ShotBrief shot : brief.shots()) {
+        for (PlannedShot shot : brief.shots()) {
             shots.add(ShotView.of(brief, shot, sentences, prose));
-            underTrees |= shot.light().plantAreaIndex() > 0;
+            underTrees |= shot.timed().light().plantAreaIndex() > 0;
         }
         List<ShotView> storyboard = new ArrayList<>();
         for (Intent intent : brief.story().sequence()) {
@@ -73,8 +74,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(brief.date()),
-                Words.clock(brief.outing().arrive()), Words.clock(brief.outing().leave()),
-                arriveDefault(brief), brief.outing().assumed().contains("leave"),
+                Words.clock(brief.order().arrive()), Words.clock(brief.order().leave()),
+                arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
@@ -130,10 +131,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     /** Where a default arrival comes from; null for one that the author wrote. */
     private static String arriveDefault(Brief brief) {
-        if (!brief.outing().assumed().contains("arrive")) {
+        if (!brief.day().hours().assumed().contains("arrive")) {
             return null;
         }
-        return brief.sun().civilDawn() != null ? "civil dawn" : "two hours before the sun is highest";
+        return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before the sun is highest";
     }
 
     private static String contact(Trip trip) {
@@ -148,12 +149,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings,
                                         Sentences sentences) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.outing().arrive()) + " to "
-                + Words.clock(brief.outing().leave()) + "; sun over the land: " + sunlit));
+        rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
+                + Words.clock(brief.order().leave()) + "; sun over the land: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         List<String> compromises = new ArrayList<>();
         List<String> poorLight = new ArrayList<>();
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             if (shot.intent().shot().spot() != null) {
                 spots.add(shot.intent().shot().spot());
             }

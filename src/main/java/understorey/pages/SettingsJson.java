@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
 import understorey.advice.Advice;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.exposure.Background;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
@@ -62,25 +62,25 @@ final class SettingsJson {
                 .number("share_of_width_at_horizon", Figures.share(background.far())).end();
     }
 
-    void bySky(Json json, List<ShotBrief.Other> others) throws IOException {
+    void bySky(Json json, List<TimedShot.Other> others) throws IOException {
         json.list("settings_by_sky");
-        for (ShotBrief.Other other : others) {
+        for (TimedShot.Other other : others) {
             other(json.item().word("sky", other.sky()), other);
             json.end();
         }
         json.endList();
     }
 
-    void byHour(Json json, List<ShotBrief.Other> others) throws IOException {
+    void byHour(Json json, List<TimedShot.Other> others) throws IOException {
         json.list("settings_by_hour");
-        for (ShotBrief.Other other : others) {
+        for (TimedShot.Other other : others) {
             other(json.item().time("time", other.time()).word("sky", other.sky()), other);
             json.end();
         }
         json.endList();
     }
 
-    private void other(Json json, ShotBrief.Other other) throws IOException {
+    private void other(Json json, TimedShot.Other other) throws IOException {
         Settings settings = other.settings();
         exposure(json, settings);
         json.count("white_balance_k", other.whiteBalance().kelvin());

@@ -4,7 +4,7 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
-import understorey.outing.Leg;
+import understorey.order.Leg;
 
 /**
  * The field sheet.
@@ -21,7 +21,7 @@ public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full
     static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, boolean night) {
         List<ShotView> shots = new ArrayList<>();
         boolean[] taken = new boolean[plan.shots().size()];
-        for (Leg leg : brief.outing().legs()) {
+        for (Leg leg : brief.order().legs()) {
             if (leg.what() == Leg.What.SHOOT) {
                 int shot = brief.shot(leg.shot()).number() - 1;
                 shots.add(plan.shots().get(shot));

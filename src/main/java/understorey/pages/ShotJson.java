@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
 import understorey.advice.Advice;
-import understorey.brief.ShotBrief;
+import understorey.brief.FittedShot;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.CoverChoice;
 import understorey.kit.Intent;
@@ -15,8 +16,8 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
-import understorey.outing.Leg;
-import understorey.outing.Outing;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -25,20 +26,20 @@ import understorey.plan.Site;
 final class ShotJson {
 
     private final Site site;
-    private final Outing outing;
+    private final RunningOrder order;
     private final Function<Advice, String> sentences;
     private final ShotLightJson light;
     private final SettingsJson settings;
 
-    ShotJson(Site site, Outing outing, Function<Advice, String> sentences) {
+    ShotJson(Site site, RunningOrder order, Function<Advice, String> sentences) {
         this.site = site;
-        this.outing = outing;
+        this.order = order;
         this.sentences = sentences;
         this.light = new ShotLightJson(sentences);
         this.settings = new SettingsJson(sentences);
     }
 
-    void write(Json json, ShotBrief brief) throws IOException {
+    void write(Json json, TimedShot brief) throws IOException {
         Intent intent = brief.intent();
         Shot shot = intent.shot();
         LensFit best = brief.fit().best();
@@ -107,7 +108,7 @@ final class ShotJson {
                 .number("magnification", none ? null : Figures.magnification(fit.magnification()));
     }
 
-    private void more(Json json, ShotBrief brief) throws IOException {
+    private void more(Json json, TimedShot brief) throws IOException {
         Intent intent = brief.intent();
         LensFit best = brief.fit().best();
         boolean none = best == null;
@@ -137,7 +138,7 @@ final class ShotJson {
             json.end();
         }
         json.endList().told("helps", brief.fit().helps(), sentences).list("companions");
-        for (ShotBrief.ForCompanion companion : brief.companions()) {
+        for (FittedShot.ForCompanion companion : brief.fitted().companions()) {
             companion(json.item(), companion);
             json.end();
         }
@@ -146,7 +147,7 @@ final class ShotJson {
 
     /** When the camera stands; null for a picture that the visit leaves no time for. */
     private ZonedDateTime ready(String shot) {
-        for (Leg leg : outing.legs()) {
+        for (Leg leg : order.legs()) {
             if (leg.what() == Leg.What.SET_UP && shot.equals(leg.shot())) {
                 return leg.to();
             }
@@ -175,7 +176,7 @@ final class ShotJson {
         json.told("reasons", fit.reasons(), sentences);
     }
 
-    private void companion(Json json, ShotBrief.ForCompanion companion) throws IOException {
+    private void companion(Json json, FittedShot.ForCompanion companion) throws IOException {
         LensFit best = companion.best();
         json.text("name", companion.name()).word("verdict", best == null ? Verdict.CANNOT : best.verdict());
         camera(json, best, List.of());

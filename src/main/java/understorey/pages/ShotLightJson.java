@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
 import understorey.advice.Advice;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.light.Weather;
@@ -19,13 +19,13 @@ final class ShotLightJson {
     }
 
     /** The angle to the sun by bearing, and the quality in the sky expected; null where nobody said what that is. */
-    void quality(Json json, ShotBrief brief) throws IOException {
+    void quality(Json json, TimedShot brief) throws IOException {
         SunDirection sun = sun(brief);
         json.number("light_angle_deg", sun == null ? null : Figures.lensDeg(Math.abs(sun.bearingDeg())))
                 .number("light_quality", brief.outlook() == null ? null : Figures.share(brief.outlook().quality()));
     }
 
-    void more(Json json, ShotBrief brief) throws IOException {
+    void more(Json json, TimedShot brief) throws IOException {
         SunDirection sun = sun(brief);
         json.number("light_angle_in_space_deg", sun == null ? null : Figures.lensDeg(sun.angleDeg()))
                 .word("light_side", sun == null ? null : sun.side())
@@ -39,7 +39,7 @@ final class ShotLightJson {
             }
         }
         json.endList().list("light_wished");
-        for (ShotBrief.Wished wished : brief.wished()) {
+        for (TimedShot.Wished wished : brief.wished()) {
             wished(json.item(), wished);
             json.end();
         }
@@ -51,11 +51,11 @@ final class ShotLightJson {
         json.end();
     }
 
-    private static SunDirection sun(ShotBrief brief) {
+    private static SunDirection sun(TimedShot brief) {
         return brief.sunlight() == null ? null : brief.sunlight().now();
     }
 
-    private void wished(Json json, ShotBrief.Wished wished) throws IOException {
+    private void wished(Json json, TimedShot.Wished wished) throws IOException {
         Outlook outlook = wished.outlook();
         json.word("sky", wished.sky()).number("quality", Figures.share(outlook.quality()))
                 .word("grade", outlook.grade()).told("because", outlook.because(), sentences)

@@ -3,7 +3,7 @@ package understorey.pages;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.plan.LightWish;
@@ -19,10 +19,10 @@ import understorey.sky.Interval;
  */
 public record ShotLightView(String grade, String windows, List<Row> rows) {
 
-    static ShotLightView of(ShotBrief shot, Sentences sentences) {
+    static ShotLightView of(TimedShot shot, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         List<String> grades = new ArrayList<>();
-        for (ShotBrief.Wished wished : shot.wished()) {
+        for (TimedShot.Wished wished : shot.wished()) {
             String under = wished.sky() == null ? "" : ", " + Words.word(wished.sky()) + " sky";
             rows.add(new Row("Wished for" + under, wishes(shot) + ": " + hope(wished.outlook(), sentences)));
             String grade = Words.word(wished.outlook().grade());
@@ -97,7 +97,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         return String.join(", ", sides);
     }
 
-    private static String wishes(ShotBrief shot) {
+    private static String wishes(TimedShot shot) {
         List<String> words = new ArrayList<>();
         for (LightWish wish : shot.intent().shot().light()) {
             words.add(Words.word(wish));

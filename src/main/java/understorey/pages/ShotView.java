@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.FittedShot;
+import understorey.brief.PlannedShot;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
@@ -46,7 +48,8 @@ public record ShotView(int number, String name, String role, String subject, Str
     public record Tried(String lens, String verdict, String why) {
     }
 
-    static ShotView of(Brief brief, ShotBrief shot, Sentences sentences, Prose prose) {
+    static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose) {
+        TimedShot shot = planned.timed();
         Intent intent = shot.intent();
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
@@ -76,14 +79,14 @@ public record ShotView(int number, String name, String role, String subject, Str
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
-                shot.sketch() == null ? null : Templates.html(Svg.shared(shot.sketch(), "sketch" + shot.number())),
-                shot.sketch() == null ? null : Templates.html(Svg.again(shot.sketch(), "sketch" + shot.number())),
-                shot.sideView() == null ? null : Templates.html(Svg.of(shot.sideView(), "side" + shot.number())),
-                shot.sketch() == null ? null : shot.sketch().says(),
-                shot.sideView() == null ? null : shot.sideView().says());
+                planned.sketch() == null ? null : Templates.html(Svg.shared(planned.sketch(), "sketch" + shot.number())),
+                planned.sketch() == null ? null : Templates.html(Svg.again(planned.sketch(), "sketch" + shot.number())),
+                planned.sideView() == null ? null : Templates.html(Svg.of(planned.sideView(), "side" + shot.number())),
+                planned.sketch() == null ? null : planned.sketch().says(),
+                planned.sideView() == null ? null : planned.sideView().says());
     }
 
-    private static List<Row> facts(ShotBrief shot, LensFit fit) {
+    private static List<Row> facts(TimedShot shot, LensFit fit) {
         List<Row> facts = new ArrayList<>();
         facts.add(new Row("Camera", camera(fit.camera())));
         facts.add(new Row("Focal length", Words.millimetres(fit.focalMm()) + " ("
@@ -129,7 +132,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         return bracket == null ? null : bracket + "\u00a0stops";
     }
 
-    private static List<Tried> tried(ShotBrief shot, Sentences sentences) {
+    private static List<Tried> tried(TimedShot shot, Sentences sentences) {
         List<Tried> tried = new ArrayList<>();
         for (LensFit fit : shot.fit().tried()) {
             if (fit.camera().attachment() != null && fit != shot.fit().best()) {
@@ -141,9 +144,9 @@ public record ShotView(int number, String name, String role, String subject, Str
         return tried;
     }
 
-    private static List<Row> companions(ShotBrief shot, Sentences sentences) {
+    private static List<Row> companions(TimedShot shot, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
-        for (ShotBrief.ForCompanion companion : shot.companions()) {
+        for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
                     : Words.word(best.verdict()) + ": " + camera(best.camera()) + focal(best) + " from "

@@ -228,7 +228,7 @@ public final class SitePages {
     }
 
     private static Card card(Brief brief) {
-        int pictures = brief.shots().size();
+        int pictures = brief.timed().size();
         return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
                 Words.word(brief.trip().audience()));

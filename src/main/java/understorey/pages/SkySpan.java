@@ -2,7 +2,7 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 
 /** Settings in one figure where the sky is known, from the least to the most of all skies where it is not. */
@@ -14,22 +14,22 @@ final class SkySpan {
     private record Ends(Settings least, Settings most) {
     }
 
-    static String fNumber(ShotBrief shot) {
+    static String fNumber(TimedShot shot) {
         Ends ends = ends(shot, Quantity.F_NUMBER);
         return joined(Words.fNumber(ends.least.fNumber()), Words.fNumber(ends.most.fNumber()));
     }
 
-    static String shutter(ShotBrief shot) {
+    static String shutter(TimedShot shot) {
         Ends ends = ends(shot, Quantity.SHUTTER);
         return joined(OtherLight.shutter(ends.least), OtherLight.shutter(ends.most));
     }
 
-    static String iso(ShotBrief shot) {
+    static String iso(TimedShot shot) {
         Ends ends = ends(shot, Quantity.ISO);
         return joined(String.valueOf(ends.least.iso()), String.valueOf(ends.most.iso()));
     }
 
-    static String ev(ShotBrief shot) {
+    static String ev(TimedShot shot) {
         Ends ends = ends(shot, Quantity.EV);
         return joined(Words.ev(ends.least.ev100()), Words.ev(ends.most.ev100()));
     }
@@ -47,7 +47,7 @@ final class SkySpan {
         }
     }
 
-    private static Ends ends(ShotBrief shot, Quantity quantity) {
+    private static Ends ends(TimedShot shot, Quantity quantity) {
         Settings least = null;
         Settings most = null;
         for (Settings settings : all(shot)) {
@@ -57,12 +57,12 @@ final class SkySpan {
         return new Ends(least, most);
     }
 
-    private static List<Settings> all(ShotBrief shot) {
+    private static List<Settings> all(TimedShot shot) {
         if (shot.skyKnown()) {
             return List.of(shot.settings());
         }
         List<Settings> all = new ArrayList<>();
-        for (ShotBrief.Other in : shot.otherSkies()) {
+        for (TimedShot.Other in : shot.otherSkies()) {
             all.add(in.settings());
         }
         return all;

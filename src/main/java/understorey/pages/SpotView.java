@@ -29,20 +29,20 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
 
     private static SpotView of(Brief brief, SpotLight spot, int number, Sentences sentences) {
         List<String> mist = new ArrayList<>();
-        if (number == 1 && spot.mist().likelihood() != null) {
-            mist.add("Mist at dawn: likelihood " + Words.word(spot.mist().likelihood()) + ".");
+        if (number == 1 && spot.place().mist().likelihood() != null) {
+            mist.add("Mist at dawn: likelihood " + Words.word(spot.place().mist().likelihood()) + ".");
         }
-        for (Advice reason : number == 1 ? spot.mist().reasons() : List.<Advice>of()) {
+        for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
             mist.add(sentences.of(reason));
         }
-        return new SpotView(name(brief, spot), spans(spot.sunlit()), spot.overTrees() == null ? null
-                : spot.overTrees().isEmpty() ? "never" : spans(spot.overTrees()), mist,
+        return new SpotView(name(brief, spot), spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
+                : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
                 Templates.html(Svg.of(spot.dayLight(), "day" + number)),
                 Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
     }
 
     static String name(Brief brief, SpotLight spot) {
-        return spot.spots().isEmpty() ? brief.trip().site().name() : String.join(", ", spot.spots());
+        return spot.place().spots().isEmpty() ? brief.trip().site().name() : String.join(", ", spot.place().spots());
     }
 
     /** Stretches in one line; null when there are none. */

@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
-import understorey.outing.Leg;
-import understorey.outing.Outing;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
 import understorey.plan.Contact;
 import understorey.plan.Position;
 import understorey.plan.Share;
@@ -44,13 +44,13 @@ final class TripCalendar {
 
     private String calendar() {
         lines.line("BEGIN", "VCALENDAR").line("VERSION", "2.0").line("PRODID", "-//Understorey//EN");
-        Outing outing = brief.outing();
-        begin("visit", outing.arrive(), outing.leave());
+        RunningOrder order = brief.order();
+        begin("visit", order.arrive(), order.leave());
         lines.text("SUMMARY", trip.title());
         place(site.name(), site.position());
         lines.text("DESCRIPTION", String.join("\n", visit()));
         lines.line("END", "VEVENT");
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             if (shot.time() != null) {
                 picture(shot);
             }
@@ -58,7 +58,7 @@ final class TripCalendar {
         return lines.line("END", "VCALENDAR").toString();
     }
 
-    private void picture(ShotBrief shot) {
+    private void picture(TimedShot shot) {
         String spot = shot.intent().shot().spot();
         begin("picture-" + shot.number(), shot.time().from(), shot.time().to());
         lines.text("SUMMARY", shot.number() + " " + shot.intent().shot().name());
@@ -88,10 +88,10 @@ final class TripCalendar {
     private List<String> visit() {
         List<String> text = new ArrayList<>();
         text.add(site.name() + "; times are local, " + site.zone().getId() + ".");
-        for (Leg leg : brief.outing().legs()) {
+        for (Leg leg : brief.order().legs()) {
             text.add(Words.clock(leg.from()) + " to " + Words.clock(leg.to()) + " " + what(leg));
         }
-        text.add("Leave the last spot by " + Words.clock(brief.outing().leaveLastSpotBy()) + ".");
+        text.add("Leave the last spot by " + Words.clock(brief.order().leaveLastSpotBy()) + ".");
         Contact contact = trip.contact();
         if (contact != null && trip.audience() != Share.Audience.PUBLIC) {
             text.add((contact.tell() == null ? "Back" : "Tell " + contact.tell() + ": back")
@@ -110,7 +110,7 @@ final class TripCalendar {
         };
     }
 
-    private static String settings(ShotBrief shot) {
+    private static String settings(TimedShot shot) {
         LensFit fit = shot.fit().best();
         if (fit == null) {
             return null;

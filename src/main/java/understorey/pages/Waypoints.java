@@ -3,7 +3,7 @@ package understorey.pages;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.plan.Parking;
 import understorey.plan.Position;
 import understorey.plan.Share;
@@ -70,7 +70,7 @@ final class Waypoints {
     /** Pictures taken anywhere on the site, and at spots whose own position is not given. */
     private List<String> atTheSite() {
         List<String> what = new ArrayList<>();
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             Spot spot = site.spot(shot.intent().shot().spot());
             if (spot == null || spot.at() == null || precision != Share.Precision.EXACT) {
                 what.add(title(shot));
@@ -81,7 +81,7 @@ final class Waypoints {
 
     private List<String> atSpot(String name) {
         List<String> what = new ArrayList<>();
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             if (name.equals(shot.intent().shot().spot())) {
                 what.add(title(shot));
             }
@@ -93,7 +93,7 @@ final class Waypoints {
         return what;
     }
 
-    private static String title(ShotBrief shot) {
+    private static String title(TimedShot shot) {
         return shot.number() + " " + shot.intent().shot().name() + " (" + shot.intent().shot().subject().name() + ")";
     }
 

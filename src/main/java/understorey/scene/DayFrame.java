@@ -5,7 +5,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import understorey.outing.Outing;
+import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
@@ -38,13 +38,13 @@ final class DayFrame {
     private double foot;
 
     /** The hours between the first and the last row of the date that are worth drawing. */
-    DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, Outing outing) {
+    DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, RunningOrder order) {
         boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
                 || sun.civilDusk().isBefore(sun.civilDawn());
-        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), outing.arrive())
+        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), order.arrive())
                 .truncatedTo(ChronoUnit.HOURS));
         this.to = whole ? last : earlier(last, later(sun.civilDusk().plusMinutes(105),
-                outing.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
+                order.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
     }
 
     /** Puts the frame on the sheet: the upper edge and the height of the foot, px. */

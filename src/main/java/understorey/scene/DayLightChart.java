@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import understorey.light.LightAt;
-import understorey.outing.Outing;
+import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
@@ -32,11 +32,11 @@ public final class DayLightChart {
     private final List<Mark> marks = new ArrayList<>();
 
     private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                          Outing outing) {
+                          RunningOrder order) {
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
-        this.frame = new DayFrame(first(), last(), sun, outing);
+        this.frame = new DayFrame(first(), last(), sun, order);
         this.ribbon = new DayRibbon(frame, light, expected);
     }
 
@@ -44,15 +44,15 @@ public final class DayLightChart {
      * The chart.
      *
      * @param expected EV on the floor under the sky that is expected then; NaN where nobody said what it will be
-     * @param order    names of the pictures in the order of their numbers
+     * @param names    names of the pictures in the order of their numbers
      * @param title    what it is the chart of, for whoever does not see it
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                             Outing outing, List<String> order, String title) {
-        return new DayLightChart(light, sun, sunlit, expected, outing).draw(outing, order, title);
+                             RunningOrder order, List<String> names, String title) {
+        return new DayLightChart(light, sun, sunlit, expected, order).draw(order, names, title);
     }
 
-    private Drawing draw(Outing outing, List<String> order, String title) {
+    private Drawing draw(RunningOrder order, List<String> names, String title) {
         Signs signs = events();
         DayHatching hatching = new DayHatching(frame, sun, sunlit);
         frame.lay(signs.bottom() + 10, hatching.foot());
@@ -68,7 +68,7 @@ public final class DayLightChart {
         hatching.sun(lettering, marks);
         ribbon.names(lettering, marks);
         List<Mark> pictures = new ArrayList<>();
-        double axis = frame.bottom() + pictures(outing, order, pictures) * LANE + 23;
+        double axis = frame.bottom() + pictures(order, names, pictures) * LANE + 23;
         frame.hours(axis, marks);
         marks.addAll(pictures);
         return new Drawing(DayFrame.WIDTH, axis + 7, title, says(), List.copyOf(marks));
@@ -136,10 +136,10 @@ public final class DayLightChart {
     }
 
     /** The pictures under the frame; returns how many rows they take. */
-    private int pictures(Outing outing, List<String> order, List<Mark> pictures) {
+    private int pictures(RunningOrder order, List<String> names, List<Mark> pictures) {
         Lanes lanes = new Lanes();
-        for (int i = 0; i < order.size(); i++) {
-            Interval time = outing.timeOf(order.get(i));
+        for (int i = 0; i < names.size(); i++) {
+            Interval time = order.timeOf(names.get(i));
             if (time == null || !frame.inside(time.from())) {
                 continue;
             }

@@ -5,8 +5,8 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import understorey.outing.Leg;
-import understorey.outing.Outing;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Mark;
@@ -28,7 +28,7 @@ public final class OrderChart {
     private static final double TRACK = 18;
     private static final double LEAST_NUMBERED = 24;
 
-    private final Outing outing;
+    private final RunningOrder order;
     private final ZonedDateTime from;
     private final ZonedDateTime to;
     private final List<Mark> marks = new ArrayList<>();
@@ -42,17 +42,17 @@ public final class OrderChart {
     public record Picture(int number, String name, List<Interval> windows) {
     }
 
-    private OrderChart(Outing outing) {
-        this.outing = outing;
-        this.from = outing.arrive().truncatedTo(ChronoUnit.HOURS);
-        ZonedDateTime end = outing.legs().isEmpty() || last().isBefore(outing.leave()) ? outing.leave() : last();
+    private OrderChart(RunningOrder order) {
+        this.order = order;
+        this.from = order.arrive().truncatedTo(ChronoUnit.HOURS);
+        ZonedDateTime end = order.legs().isEmpty() || last().isBefore(order.leave()) ? order.leave() : last();
         this.to = end.plusMinutes(59).truncatedTo(ChronoUnit.HOURS);
     }
 
     /** The time line; null when no picture is taken. */
-    public static Drawing of(Outing outing, List<Picture> pictures, String title) {
+    public static Drawing of(RunningOrder order, List<Picture> pictures, String title) {
         List<Picture> taken = new ArrayList<>();
-        for (Leg leg : outing.legs()) {
+        for (Leg leg : order.legs()) {
             if (leg.what() == Leg.What.SHOOT) {
                 for (Picture picture : pictures) {
                     if (picture.name().equals(leg.shot())) {
@@ -61,11 +61,11 @@ public final class OrderChart {
                 }
             }
         }
-        return taken.isEmpty() ? null : new OrderChart(outing).draw(taken, title);
+        return taken.isEmpty() ? null : new OrderChart(order).draw(taken, title);
     }
 
     private ZonedDateTime last() {
-        return outing.legs().get(outing.legs().size() - 1).to();
+        return order.legs().get(order.legs().size() - 1).to();
     }
 
     private Drawing draw(List<Picture> taken, String title) {
@@ -76,7 +76,7 @@ public final class OrderChart {
             says.add(says(picture));
             y += ROW;
         }
-        if (outing.legs().get(outing.legs().size() - 1).shot() == null) {
+        if (order.legs().get(order.legs().size() - 1).shot() == null) {
             back(y);
             says.add("back at " + DayFrame.clock(last()));
             y += ROW;
@@ -94,7 +94,7 @@ public final class OrderChart {
         for (Interval window : picture.windows()) {
             box("window", window.from(), window.to(), top + TRACK_TOP, TRACK);
         }
-        for (Leg leg : outing.legs()) {
+        for (Leg leg : order.legs()) {
             if (picture.name().equals(leg.shot()) || top == 0 && leg.shot() == null && leg.what() == Leg.What.WAIT) {
                 leg(leg, picture, top + TRACK_TOP);
             }
@@ -127,7 +127,7 @@ public final class OrderChart {
     private void back(double top) {
         marks.add(label("words", Anchor.START, LEFT, top + TEXT, "the way back"));
         track(top);
-        line("walk", outing.legs().get(outing.legs().size() - 1), top + TRACK_TOP + TRACK / 2);
+        line("walk", order.legs().get(order.legs().size() - 1), top + TRACK_TOP + TRACK / 2);
     }
 
     private void line(String style, Leg leg, double y) {
@@ -153,7 +153,7 @@ public final class OrderChart {
     }
 
     private String says(Picture picture) {
-        Interval time = outing.timeOf(picture.name());
+        Interval time = order.timeOf(picture.name());
         List<String> windows = new ArrayList<>();
         for (Interval window : picture.windows()) {
             windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to()));

@@ -3,7 +3,6 @@ package understorey.scene;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.FlowerLayer;
-import understorey.scene.Drawing.Point;
 
 /**
  * The flowering stems that a frame shows, at the stated density, each where the seed puts it: bands of ground from the

@@ -2,11 +2,11 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import understorey.outing.GroundPlan;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.visit.GroundPlan;
 
 /** The spots of a wood as a small plan to scale, north up, with the walks of the day and their lengths as the crow flies. */
 public final class SpotPlan {

@@ -15,6 +15,7 @@ import understorey.light.Weather;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
+import understorey.visit.Hours;
 
 /** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
 final class DayJudge {
@@ -50,7 +51,7 @@ final class DayJudge {
 
     RankedDay day(LocalDate date) {
         List<Advice> reasons = new ArrayList<>();
-        Interval hours = VisitHours.of(trip, date);
+        Interval hours = Hours.of(trip, date).usable();
         DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
         List<RankedDay.Promise> promises = new ArrayList<>();
         for (Shot shot : trip.shots()) {

@@ -18,8 +18,8 @@ import understorey.advice.LightAdvice;
 import understorey.advice.WaitAdvice;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
-import understorey.outing.Alternative;
-import understorey.outing.Leg;
+import understorey.order.Alternative;
+import understorey.order.Leg;
 import understorey.plan.ForecastHour;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
@@ -55,11 +55,11 @@ class OrderPlannerTest {
     @Test
     void takesEachPictureInTheLightItWishesFor() {
         Brief brief = brief(SkyWord.CLEAR, List.of(), HIGH, LOW);
-        assertTrue(brief.outing().timeOf("low").to().isBefore(brief.outing().timeOf("high").from()));
+        assertTrue(brief.order().timeOf("low").to().isBefore(brief.order().timeOf("high").from()));
         assertEquals(Outlook.Grade.GOOD, brief.shot("high").outlook().grade());
         assertEquals(Outlook.Grade.GOOD, brief.shot("low").outlook().grade());
-        for (ShotBrief shot : brief.shots()) {
-            Duration planned = Duration.between(brief.outing().timeOf(shot.intent().shot().name()).from(), shot.light().sun().time());
+        for (TimedShot shot : brief.timed()) {
+            Duration planned = Duration.between(brief.order().timeOf(shot.intent().shot().name()).from(), shot.light().sun().time());
             assertEquals(Duration.ofSeconds(450), planned, "exposure and sketch are of the middle of the time found");
         }
     }
@@ -69,10 +69,10 @@ class OrderPlannerTest {
     void waitsForTheSunToClearTheLandAndSaysSo() {
         Spot bank = new Spot("Bank", null, null, null, List.of(new SkylinePoint(0, 10)), null, null, null);
         Brief brief = brief(Samples.wood(List.of(bank), List.of(), null, null), SkyWord.CLEAR, List.of(), wishing("back", LightWish.BACKLIGHT, null));
-        Leg wait = brief.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
+        Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
         WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
-        assertEquals(new WaitAdvice.WaitForSun(brief.places().get(0).sunlit().get(0).from()), room.why());
-        assertTrue(Duration.between(brief.places().get(0).sunlit().get(0).from(), wait.to()).abs().toMinutes() < 30);
+        assertEquals(new WaitAdvice.WaitForSun(brief.day().places().get(0).sunlit().get(0).from()), room.why());
+        assertTrue(Duration.between(brief.day().places().get(0).sunlit().get(0).from(), wait.to()).abs().toMinutes() < 30);
     }
 
     @Test
@@ -80,7 +80,7 @@ class OrderPlannerTest {
         List<ForecastHour> clearing = List.of(Samples.hour(MAY_DAY, "05:00", 1.0, 1.0, 8.0), Samples.hour(MAY_DAY, "08:00", 1.0, 1.0, 8.0),
                 Samples.hour(MAY_DAY, "09:00", 1.0, 1.0, 0.0), Samples.hour(MAY_DAY, "13:00", 1.0, 1.0, 0.0));
         Brief brief = brief(null, clearing, wishing("front", LightWish.FRONTLIGHT, null));
-        Leg wait = brief.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
+        Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
         WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
         assertInstanceOf(LightAdvice.SunBehindCloud.class, assertInstanceOf(WaitAdvice.WaitForBetterLight.class, room.why()).why());
         assertEquals(LocalTime.of(8, 45), wait.to().toLocalTime(), "two okta leave all of the sun");
@@ -92,9 +92,9 @@ class OrderPlannerTest {
         assertEquals(List.of(Alternative.Day.OVERCAST, Alternative.Day.RAIN),
                 brief.alternatives().stream().map(Alternative::day).filter(day -> day != Alternative.Day.WIND).toList());
         Alternative overcast = brief.alternatives().get(0);
-        assertEquals(List.of("high"), overcast.instead().stream().map(intent -> intent.shot().name()).toList());
+        assertEquals(List.of("high"), overcast.instead().stream().map(Shot::name).toList());
         assertEquals(2, overcast.changes().size());
-        assertTrue(overcast.outing().timeOf("high").from().toLocalTime().isBefore(LocalTime.of(8, 0)), "there is nothing to wait for");
+        assertTrue(overcast.order().timeOf("high").from().toLocalTime().isBefore(LocalTime.of(8, 0)), "there is nothing to wait for");
     }
 
     /** There is time for one of the two: where neither has its light, for the first. */
@@ -103,11 +103,11 @@ class OrderPlannerTest {
         Shot drops = wishing("drops", LightWish.AFTER_RAIN, "Look for a hoverfly.");
         List<ForecastHour> dry = List.of(hour(5, 0), hour(6, 0), hour(7, 0));
         Brief brief = Planner.brief(Samples.trip(Samples.wood(), MAY_DAY, "06:30", "06:55", dry, LOW, drops));
-        assertNotNull(brief.outing().timeOf("low"));
-        assertNull(brief.outing().timeOf("drops"));
+        assertNotNull(brief.order().timeOf("low"));
+        assertNull(brief.order().timeOf("drops"));
         Alternative rain = brief.alternatives().stream().filter(alternative -> alternative.day() == Alternative.Day.RAIN).findFirst().orElseThrow();
-        assertNotNull(rain.outing().timeOf("drops"), rain.changes().toString());
-        assertNull(rain.outing().timeOf("low"));
+        assertNotNull(rain.order().timeOf("drops"), rain.changes().toString());
+        assertNull(rain.order().timeOf("low"));
     }
 
     /** Rain from nine to ten, and dry hours before and after. */
@@ -120,8 +120,8 @@ class OrderPlannerTest {
             dry.add(hour(hour, 0));
             wet.add(hour(hour, hour == 9 ? 2 : 0));
         }
-        assertTrue(brief(null, wet, drops).outing().timeOf("drops").from().toLocalTime().isAfter(LocalTime.of(8, 45)));
-        assertTrue(brief(null, dry, drops).outing().timeOf("drops").from().toLocalTime().isBefore(LocalTime.of(6, 0)));
+        assertTrue(brief(null, wet, drops).order().timeOf("drops").from().toLocalTime().isAfter(LocalTime.of(8, 45)));
+        assertTrue(brief(null, dry, drops).order().timeOf("drops").from().toLocalTime().isBefore(LocalTime.of(6, 0)));
     }
 
     private static ForecastHour hour(int hour, double rainMm) {
@@ -135,8 +135,8 @@ class OrderPlannerTest {
         Trip trip = Samples.trip(Samples.wood(), MAY_DAY, "06:30", "06:50", List.of(), tiny, easy);
         Brief brief = Planner.brief(trip);
         assertEquals(Verdict.CANNOT, brief.shot("tiny").verdict());
-        assertNull(brief.outing().timeOf("tiny"));
-        assertNotNull(brief.outing().timeOf("easy"));
+        assertNull(brief.order().timeOf("tiny"));
+        assertNotNull(brief.order().timeOf("easy"));
     }
 
     private static Shot framed(String name, Double widthM, String otherwise) {
@@ -155,9 +155,9 @@ class OrderPlannerTest {
     void takesTheHeadLaterInWindAndTheWideViewMeanwhile() {
         Brief brief = brief(SkyWord.OVERCAST, List.of(), framed("head", 0.5, "Kneel in the lee."), framed("floor", null, "Go home."));
         Alternative wind = windy(brief);
-        assertTrue(brief.outing().timeOf("head").to().isBefore(brief.outing().timeOf("floor").from()));
-        assertEquals(brief.outing().timeOf("head").from(), wind.outing().timeOf("floor").from(), wind.changes().toString());
-        assertTrue(wind.outing().timeOf("head").from().isAfter(brief.outing().timeOf("floor").to()), wind.changes().toString());
+        assertTrue(brief.order().timeOf("head").to().isBefore(brief.order().timeOf("floor").from()));
+        assertEquals(brief.order().timeOf("head").from(), wind.order().timeOf("floor").from(), wind.changes().toString());
+        assertTrue(wind.order().timeOf("head").from().isAfter(brief.order().timeOf("floor").to()), wind.changes().toString());
         assertEquals(List.of(), wind.instead(), "later on it stands still enough");
     }
 
@@ -165,7 +165,7 @@ class OrderPlannerTest {
     void saysWhatElseToDoIfTheStemsNeverStand() {
         Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 16.0, 22.0, 8.0), Samples.hour(MAY_DAY, "14:00", 16.0, 22.0, 8.0)),
                 framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
-        assertEquals(List.of("head"), windy(brief).instead().stream().map(intent -> intent.shot().name()).toList());
+        assertEquals(List.of("head"), windy(brief).instead().stream().map(Shot::name).toList());
     }
 
     @Test
@@ -173,8 +173,8 @@ class OrderPlannerTest {
         List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 12.0, 18.0, 8.0), Samples.hour(MAY_DAY, "09:00", 12.0, 18.0, 8.0),
                 Samples.hour(MAY_DAY, "10:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0));
         Brief brief = brief(null, dropping, framed("head", 0.1, null), framed("floor", null, null));
-        assertTrue(brief.outing().timeOf("head").from().toLocalTime().isAfter(LocalTime.of(9, 0)), brief.outing().legs().toString());
-        assertTrue(brief.outing().timeOf("floor").from().toLocalTime().isBefore(LocalTime.of(7, 0)));
+        assertTrue(brief.order().timeOf("head").from().toLocalTime().isAfter(LocalTime.of(9, 0)), brief.order().legs().toString());
+        assertTrue(brief.order().timeOf("floor").from().toLocalTime().isBefore(LocalTime.of(7, 0)));
     }
 
     @Test
@@ -187,14 +187,14 @@ class OrderPlannerTest {
     void plansHoursOfWhichNobodyToldTheClouds() {
         Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", null, null, 8.0), Samples.hour(MAY_DAY, "06:00", null, null, 8.0)),
                 HIGH);
-        assertNotNull(brief.outing().timeOf("high"));
-        assertTrue(brief.outing().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
+        assertNotNull(brief.order().timeOf("high"));
+        assertTrue(brief.order().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
     }
 
     @Test
     void plansWithAMiddleSkyWhereNobodySaidAnything() {
         Brief brief = brief(null, List.of(), HIGH, LOW);
-        assertTrue(brief.outing().timeOf("low").to().isBefore(brief.outing().timeOf("high").from()));
-        assertTrue(brief.outing().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
+        assertTrue(brief.order().timeOf("low").to().isBefore(brief.order().timeOf("high").from()));
+        assertTrue(brief.order().timeOf("high").from().toLocalTime().isAfter(LocalTime.of(10, 0)));
     }
 }

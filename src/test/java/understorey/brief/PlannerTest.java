@@ -46,8 +46,8 @@ class PlannerTest {
 
     @Test
     void holdsTheTableOfADayOf23And25Hours() {
-        assertEquals(92, brief(LocalDate.of(2027, 3, 28), picture("a")).light().size());
-        assertEquals(100, brief(LocalDate.of(2027, 10, 31), picture("a")).light().size());
+        assertEquals(92, brief(LocalDate.of(2027, 3, 28), picture("a")).day().light().size());
+        assertEquals(100, brief(LocalDate.of(2027, 10, 31), picture("a")).day().light().size());
     }
 
     @Test
@@ -79,7 +79,7 @@ class PlannerTest {
     @Test
     void packsNothingForAPictureThatCannotBeTaken() {
         Brief brief = brief(Samples.MAY_DAY, picture("far").equivalent(2000).sharp(50, 60));
-        assertEquals(Verdict.CANNOT, brief.shots().get(0).verdict());
+        assertEquals(Verdict.CANNOT, brief.timed().get(0).verdict());
         assertEquals(List.of(), brief.packing().take().stream().filter(item -> !item.shots().isEmpty()).toList());
         assertTrue(kinds(brief).contains(TripAdvice.ShotCannot.class));
     }
@@ -88,7 +88,7 @@ class PlannerTest {
     void settlesOnTheExpectedSkyOnlyWhenNobodyKnowsIt() {
         Brief brief = brief(Samples.MAY_DAY, picture("a"));
         assertTrue(kinds(brief).contains(TripAdvice.SkyUnknown.class) && brief.assumed().contains("sky"));
-        ShotBrief shot = brief.shots().get(0);
+        TimedShot shot = brief.timed().get(0);
         assertEquals(shot.otherSkies().get(1).settings().ev100(), shot.settings().ev100(), 1e-12);
     }
 
@@ -100,9 +100,9 @@ class PlannerTest {
         Companion friend = new Companion("A friend", Samples.with(bag, Samples.LEGS));
         Brief brief = Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(),
                 trip.leave(), bag, List.of(friend), null, null, List.of(), null, trip.shots(), null));
-        assertEquals("Prime 50.0", brief.shots().get(0).fit().best().camera().lens().name());
+        assertEquals("Prime 50.0", brief.timed().get(0).fit().best().camera().lens().name());
         assertEquals(List.of("Main body", "Prime 50.0"), brief.packing().take().stream().map(Packing.Item::name).toList());
         assertEquals("Short zoom", brief.packing().leave().get(0).name());
-        assertTrue(brief.shots().get(0).fit().helps().stream().anyMatch(help -> help instanceof HelpAdvice.Borrow));
+        assertTrue(brief.timed().get(0).fit().helps().stream().anyMatch(help -> help instanceof HelpAdvice.Borrow));
     }
 }

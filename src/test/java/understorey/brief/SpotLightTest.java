@@ -26,6 +26,7 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
+import understorey.visit.Place;
 
 /** The light of each spot and on each picture, from what an author writes. */
 class SpotLightTest {
@@ -60,8 +61,8 @@ class SpotLightTest {
         return Planner.brief(plans.trips().get(0));
     }
 
-    private static SpotLight at(Brief brief, String spot) {
-        return brief.places().stream().filter(place -> place.spots().contains(spot)).findFirst().orElseThrow();
+    private static Place at(Brief brief, String spot) {
+        return brief.day().places().stream().filter(place -> place.spots().contains(spot)).findFirst().orElseThrow();
     }
 
     private static String shots(String... spots) {
@@ -77,9 +78,9 @@ class SpotLightTest {
     void spotsOfWhichNothingIsToldShareTheLightOfTheSite() throws IOException {
         Brief brief = brief(shots("Ford", "Glade", "Stile", "Top"));
         assertEquals(List.of(List.of("Ford", "Stile"), List.of("Glade"), List.of("Top")),
-                brief.places().stream().map(SpotLight::spots).toList());
-        assertSame(brief.light(), brief.places().get(0).light());
-        assertEquals(List.of(), brief("shots: [{name: Anywhere, subject: ramsons}]\n").places().get(0).spots());
+                brief.day().places().stream().map(Place::spots).toList());
+        assertSame(brief.day().light(), brief.day().places().get(0).light());
+        assertEquals(List.of(), brief("shots: [{name: Anywhere, subject: ramsons}]\n").day().places().get(0).spots());
     }
 
     /** A spot 30 km off has its own sun, though nothing else is told of it. */
@@ -88,7 +89,7 @@ class SpotLightTest {
         String far = SITE.replace("- {name: Stile}", "- {name: Stile, at: [52.337, -3.1]}");
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + far + shots("Ford", "Stile"));
         Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
-        assertEquals(List.of(List.of("Ford"), List.of("Stile")), brief.places().stream().map(SpotLight::spots).toList());
+        assertEquals(List.of(List.of("Ford"), List.of("Stile")), brief.day().places().stream().map(Place::spots).toList());
         assertTrue(at(brief, "Stile").sunlit().get(0).from().isBefore(at(brief, "Ford").sunlit().get(0).from()));
     }
 
@@ -99,10 +100,10 @@ class SpotLightTest {
                 .replace("- {name: Stile}", "- {name: Stile, canopy: {trees: evergreen, plant_area_index: 4}}")
                 .replace("leave: \"12:00\"", "leave: \"21:25\"");
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + open + shots("Top"));
-        ZonedDateTime without = Planner.brief(PlansReader.read(folder).trips().get(0)).outing().lamp().from();
+        ZonedDateTime without = Planner.brief(PlansReader.read(folder).trips().get(0)).day().headTorch().from();
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + open + shots("Top", "Stile", "Bank"));
         Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
-        assertTrue(without == null || brief.outing().lamp().from().isBefore(without));
+        assertTrue(without == null || brief.day().headTorch().from().isBefore(without));
         assertSame(at(brief, "Top").mist(), at(brief, "Bank").mist());
     }
 
@@ -125,7 +126,7 @@ class SpotLightTest {
     @Test
     void theFloorIsBrighterInAClearingAndInTheOpen() throws IOException {
         Brief brief = brief(shots("Ford", "Glade", "Top"));
-        for (int i = 0; i < brief.light().size(); i++) {
+        for (int i = 0; i < brief.day().light().size(); i++) {
             LightAt wood = at(brief, "Ford").light().get(i);
             LightAt glade = at(brief, "Glade").light().get(i);
             assertTrue(glade.floor().shade() > wood.floor().shade() + 1, glade.toString());
@@ -140,7 +141,7 @@ class SpotLightTest {
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + unknown + shots("Glade"));
         Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
         assertTrue(kinds(brief).contains(TripAdvice.ClearingWithoutHeight.class));
-        assertNull(brief.places().get(0).overTrees());
+        assertNull(brief.day().places().get(0).overTrees());
     }
 
     private static List<Class<?>> kinds(Brief brief) {
@@ -151,12 +152,12 @@ class SpotLightTest {
     void aPictureIsToldWhereItsLightComesFrom() throws IOException {
         Brief brief = brief("sky: clear\nshots: [{name: Into the sun, subject: ramsons, spot: Top, facing: E, start: \"07:30\", "
                 + "light: [backlight]}, {name: In its back, subject: ramsons, spot: Top, facing: W, start: \"08:30\", light: [backlight]}]\n");
-        ShotBrief into = brief.shots().get(0);
+        TimedShot into = brief.timed().get(0);
         assertEquals(Side.BACK, into.sunlight().now().side());
         assertEquals(Outlook.Grade.GOOD, into.outlook().grade());
         assertTrue(into.sunlight().reasons().stream().anyMatch(reason -> reason instanceof DirectionAdvice.SunAhead));
         assertTrue(into.outlook().windows().get(0).contains(into.time().from()));
-        ShotBrief away = brief.shots().get(1);
+        TimedShot away = brief.timed().get(1);
         assertEquals(Side.FRONT, away.sunlight().now().side());
         assertEquals(Outlook.Grade.POOR, away.outlook().grade());
         assertTrue(kinds(brief).contains(TripAdvice.LightPoorNow.class));
@@ -175,10 +176,10 @@ class SpotLightTest {
     @Test
     void withoutAWordOnTheSkyAllSkiesAreToldAndNoneIsGuessed() throws IOException {
         Brief brief = brief("shots: [{name: A, subject: ramsons, facing: E, light: [backlight], start: \"08:00\"}]\n");
-        ShotBrief shot = brief.shots().get(0);
+        TimedShot shot = brief.timed().get(0);
         assertFalse(shot.skyKnown());
         assertNull(shot.outlook());
-        assertEquals(List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST), shot.wished().stream().map(ShotBrief.Wished::sky).toList());
+        assertEquals(List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST), shot.wished().stream().map(TimedShot.Wished::sky).toList());
         assertTrue(shot.wished().get(0).outlook().quality() > shot.wished().get(2).outlook().quality());
         assertTrue(kinds(brief).contains(TripAdvice.SkyUnknown.class));
         assertTrue(brief.places().get(0).dayLight().marks().stream().noneMatch(mark -> mark.style().equals("light")));
@@ -189,11 +190,11 @@ class SpotLightTest {
         String forecast = "forecast:\n  - {time: \"06:00\", cloud: 1, wind: 1 m/s}\n  - {time: \"08:00\", cloud: 1, wind: 1 m/s}\n";
         Brief brief = brief(forecast + "shots:\n  - {name: Early, subject: ramsons, spot: Top, facing: E, light: [backlight], start: \"07:00\"}\n"
                 + "  - {name: Late, subject: ramsons, spot: Top, light: [backlight], start: \"11:00\"}\n");
-        Outlook early = brief.shots().get(0).outlook();
+        Outlook early = brief.timed().get(0).outlook();
         assertNotNull(early);
         Interval window = early.windows().get(early.windows().size() - 1);
         assertFalse(window.to().toLocalTime().isAfter(java.time.LocalTime.of(9, 0)), window.toString());
-        assertFalse(brief.shots().get(1).skyKnown());
+        assertFalse(brief.timed().get(1).skyKnown());
         assertTrue(kinds(brief).contains(TripAdvice.ForecastSilent.class));
         assertEquals(7, brief.weather().size());
         assertEquals(Duration.ofHours(6), Duration.between(brief.weather().get(0).time(), brief.weather().get(6).time()));

@@ -12,8 +12,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import understorey.plan.Canopy;
-import understorey.plan.Foliage;
 import understorey.plan.Position;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;

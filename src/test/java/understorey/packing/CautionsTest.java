@@ -20,16 +20,14 @@ import understorey.Places;
 import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
-import understorey.kit.Intent;
 import understorey.light.LightAt;
-import understorey.light.LightTable;
 import understorey.light.Standpoint;
-import understorey.outing.RunningOrder;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
 import understorey.plan.Trip;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
+import understorey.visit.Day;
 
 class CautionsTest {
 
@@ -40,9 +38,7 @@ class CautionsTest {
         Trip trip = Samples.trip(wood(place, wood().spots(), wood().walks(), null, null), place.date(), arrive, leave,
                 List.of(forecast), picture("a").shot(), picture("b").shot(),
                 picture("c").of(Samples.subject("no-care", null, null, null, null, " ")).shot());
-        SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
-        List<Intent> intents = Intent.of(trip.shots());
-        return Cautions.of(trip, RunningOrder.of(trip, place.date(), sun, LightTable.of(trip.site(), null, place.date()), intents), intents);
+        return Cautions.of(Day.of(trip, place.date()));
     }
 
     private static List<Class<?>> kinds(String arrive, String leave, ForecastHour... forecast) {

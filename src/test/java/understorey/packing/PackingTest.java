@@ -28,12 +28,12 @@ import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
-import understorey.outing.LampHours;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
 import understorey.plan.Viewpoint;
+import understorey.visit.HeadTorchHours;
 
 class PackingTest {
 
@@ -48,14 +48,14 @@ class PackingTest {
     }
 
     private static final ZonedDateTime NOON = ZonedDateTime.of(2027, 5, 8, 12, 0, 0, 0, Samples.zone());
-    private static final LampHours LIGHT = new LampHours(NOON, null, null, NOON.plusHours(3), false);
-    private static final LampHours DARK = new LampHours(NOON, NOON.plusHours(1), null, NOON.plusHours(3), false);
+    private static final HeadTorchHours LIGHT = new HeadTorchHours(NOON, null, null, NOON.plusHours(3), false);
+    private static final HeadTorchHours DARK = new HeadTorchHours(NOON, NOON.plusHours(1), null, NOON.plusHours(3), false);
 
     private static Packing pack(Bag bag, double contrastStops, Samples.Picture... pictures) {
         return pack(bag, 9, contrastStops, null, LIGHT, pictures);
     }
 
-    private static Packing pack(Bag bag, double ev, double contrastStops, Double celsius, LampHours lamp,
+    private static Packing pack(Bag bag, double ev, double contrastStops, Double celsius, HeadTorchHours lamp,
                                 Samples.Picture... pictures) {
         List<Intent> intents = new ArrayList<>();
         for (Samples.Picture picture : pictures) {

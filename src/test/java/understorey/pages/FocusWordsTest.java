@@ -90,7 +90,7 @@ class FocusWordsTest {
     void standsInTheHeadlineOnTheStoryboardAndOnTheFieldSheet() {
         Trip still = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
                 LocalTime.of(11, 0), List.of());
-        ShotView shot = Trips.brief(still).shots().stream().filter(one -> one.settings().stack() != null).findFirst()
+        ShotView shot = Trips.brief(still).shots().stream().filter(one -> one.timed().settings().stack() != null).findFirst()
                 .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose())).orElseThrow();
         List<Page> pages = Briefs.pages(List.of(still), List.of());
         String headline = SitePagesTest.page(pages, "first-light/index.html");

@@ -55,7 +55,7 @@ class MarkdownTwinTest {
         for (Brief brief : Briefs.all()) {
             String text = SitePagesTest.page(SitePages.open(null).of(List.of(brief), List.of(), List.of(), List.of()),
                     brief.trip().slug() + "/plan.md");
-            brief.shots().forEach(shot -> assertTrue(text.contains("### " + shot.number() + " " + shot.intent().shot().name() + "\n"),
+            brief.timed().forEach(shot -> assertTrue(text.contains("### " + shot.number() + " " + shot.intent().shot().name() + "\n"),
                     shot.intent().shot().name()));
             assertTrue(text.startsWith("# " + brief.trip().title() + "\n"));
             assertFalse(text.contains("\u00a0") || text.contains("\n\n\n\n") || text.contains("<#"), text);

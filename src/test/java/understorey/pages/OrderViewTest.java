@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
-import understorey.outing.Leg;
+import understorey.order.Leg;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
@@ -52,7 +52,7 @@ class OrderViewTest {
     @Test
     void saysWhatAWaitIsFor() {
         OrderView order = OrderView.of(FULL, Sentences.builtIn());
-        long waits = FULL.outing().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
+        long waits = FULL.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
         List<String> worded = order.steps().stream().map(OrderView.Step::what).filter(what -> what.startsWith("wait: ")).toList();
         assertTrue(waits > 0);
         assertEquals(waits, worded.size());
@@ -65,7 +65,7 @@ class OrderViewTest {
         for (Places place : Places.ALL) {
             Brief brief = Trips.brief(Trips.full(place, Trips.EXACT));
             List<String> expected = new ArrayList<>();
-            for (Leg leg : brief.outing().legs()) {
+            for (Leg leg : brief.order().legs()) {
                 boolean wait = leg.what() == Leg.What.WAIT;
                 boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(10));
                 longWaits += longWait ? 1 : 0;

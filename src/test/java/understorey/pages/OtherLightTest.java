@@ -14,7 +14,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.PlannedShot;
+import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
 import understorey.plan.Trip;
@@ -26,8 +27,8 @@ class OtherLightTest {
         int brackets = 0;
         Set<String> verdicts = new HashSet<>();
         for (Brief brief : Briefs.all()) {
-            for (ShotBrief shot : brief.shots()) {
-                List<ShotBrief.Other> others = new ArrayList<>(shot.otherSkies());
+            for (TimedShot shot : brief.timed()) {
+                List<TimedShot.Other> others = new ArrayList<>(shot.otherSkies());
                 others.addAll(shot.otherHours());
                 List<OtherLight> told = new ArrayList<>(OtherLight.skies(shot));
                 told.addAll(OtherLight.hours(shot));
@@ -58,7 +59,7 @@ class OtherLightTest {
         Trip night = Trips.trip(Places.POLAR_NIGHT, Trips.EXACT, Trips.phone(), Trips.pictures(), LocalTime.of(18, 0),
                 LocalTime.of(20, 0), List.of());
         Brief brief = Trips.brief(night);
-        assertTrue(brief.shots().stream().flatMap(shot -> shot.otherSkies().stream()).anyMatch(other -> other.settings().tooDark()));
+        assertTrue(brief.timed().stream().flatMap(shot -> shot.otherSkies().stream()).anyMatch(other -> other.settings().tooDark()));
         List<Page> pages = Briefs.pages(List.of(night), List.of());
         for (String name : List.of("index.html", "plan.md", "field-sheet.html")) {
             String page = SitePagesTest.page(pages, "first-light/" + name);
@@ -72,7 +73,7 @@ class OtherLightTest {
     void tellsADefaultViewpointWithoutACameraByItsNameAlone() {
         Brief brief = Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.empty()));
         int told = 0;
-        for (ShotBrief shot : brief.shots()) {
+        for (PlannedShot shot : brief.shots()) {
             ShotView view = ShotView.of(brief, shot, Sentences.builtIn(), new Prose());
             for (Row row : view.defaults()) {
                 assertFalse(row.text().isBlank() || row.text().endsWith(", "), row.toString());

@@ -19,7 +19,7 @@ import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.plan.ForecastHour;
@@ -32,20 +32,20 @@ class PlanJsonTest {
     void givesTheFiguresOfTheBriefWithinTheirRounding() throws IOException {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
         JsonNode json = json(brief);
-        near(brief.sun().noonAltitudeDeg(), json.at("/sun/noon_altitude_deg"), 0.005);
-        near(brief.moon().illuminatedFraction(), json.at("/moon/illuminated_fraction"), 0.0005);
-        near(brief.moon().phaseDeg(), json.at("/moon/phase_deg"), 0.05);
-        at(brief.sun().sunrise(), json.at("/sun/sunrise"));
-        at(brief.sun().civilDusk(), json.at("/sun/civil_dusk"));
-        at(brief.sun().lowSunEvening().to(), json.at("/sun/low_sun_evening/to"));
-        at(brief.places().get(0).sunlit().get(0).from(), json.at("/places/0/sunlit/0/from"));
-        at(brief.outing().leaveLastSpotBy(), json.at("/trip/leave_last_spot_by"));
-        assertEquals(brief.light().size(), json.get("light").size());
-        for (int i = 0; i < brief.light().size(); i++) {
-            light(brief.light().get(i), json.get("light").get(i));
+        near(brief.day().sun().noonAltitudeDeg(), json.at("/sun/noon_altitude_deg"), 0.005);
+        near(brief.day().moon().illuminatedFraction(), json.at("/moon/illuminated_fraction"), 0.0005);
+        near(brief.day().moon().phaseDeg(), json.at("/moon/phase_deg"), 0.05);
+        at(brief.day().sun().sunrise(), json.at("/sun/sunrise"));
+        at(brief.day().sun().civilDusk(), json.at("/sun/civil_dusk"));
+        at(brief.day().sun().lowSunEvening().to(), json.at("/sun/low_sun_evening/to"));
+        at(brief.day().places().get(0).sunlit().get(0).from(), json.at("/places/0/sunlit/0/from"));
+        at(brief.order().leaveLastSpotBy(), json.at("/trip/leave_last_spot_by"));
+        assertEquals(brief.day().light().size(), json.get("light").size());
+        for (int i = 0; i < brief.day().light().size(); i++) {
+            light(brief.day().light().get(i), json.get("light").get(i));
         }
-        for (int i = 0; i < brief.shots().size(); i++) {
-            shot(brief.shots().get(i), json.get("shots").get(i));
+        for (int i = 0; i < brief.timed().size(); i++) {
+            shot(brief.timed().get(i), json.get("shots").get(i));
         }
         near(brief.packing().weightG(), json.at("/kit/weight_g"), 0.5);
         near(brief.packing().cardGb(), json.at("/kit/card_gb"), 0.05);
@@ -112,7 +112,7 @@ class PlanJsonTest {
     @Test
     void writesNullForSharpnessThatReachesTheHorizon() throws IOException {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        assertTrue(Double.isInfinite(brief.shots().get(0).settings().sharpToM()), "the first picture is for the horizon");
+        assertTrue(Double.isInfinite(brief.timed().get(0).settings().sharpToM()), "the first picture is for the horizon");
         JsonNode shot = json(brief).at("/shots/0");
         assertTrue(shot.get("sharp_to_m").isNull());
         assertTrue(shot.get("sharp_from_m").isNumber());
@@ -124,7 +124,7 @@ class PlanJsonTest {
         for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), Trips.forecast())) {
             Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(),
                     LocalTime.of(5, 0), LocalTime.of(11, 0), forecast));
-            for (ShotBrief shot : brief.shots()) {
+            for (TimedShot shot : brief.timed()) {
                 JsonNode json = json(brief).at("/shots/" + (shot.number() - 1));
                 boolean advised = shot.settings().stack() != null;
                 int frames = advised ? shot.settings().stack().frames() : 1;
@@ -211,7 +211,7 @@ class PlanJsonTest {
         assertEquals(light.colourTemperatureK(), json.get("colour_temperature_k").intValue());
     }
 
-    private static void shot(ShotBrief shot, JsonNode json) {
+    private static void shot(TimedShot shot, JsonNode json) {
         LensFit fit = shot.fit().best();
         assertEquals(shot.intent().shot().name(), json.get("name").textValue());
         assertEquals(fit.camera().lens().name(), json.get("lens").textValue());
@@ -240,7 +240,7 @@ class PlanJsonTest {
         assertEquals(fit.reasons().size() + shot.settings().reasons().size(), json.get("reasons").size());
         assertEquals(shot.fit().tried().size(), json.get("lenses_tried").size());
         assertEquals(3, json.get("settings_by_sky").size());
-        assertEquals(shot.companions().size(), json.get("companions").size());
+        assertEquals(shot.fitted().companions().size(), json.get("companions").size());
     }
 
     private static void near(Double expected, JsonNode actual, double within) {

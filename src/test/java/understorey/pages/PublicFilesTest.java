@@ -63,8 +63,8 @@ class PublicFilesTest {
             assertEquals(contents(Trips.told(trip, null)), contents(Trips.told(trip, due)));
         }
         Trip party = Trips.full(PLACE, Trips.EXACT);
-        assertTrue(Trips.brief(Trips.told(party, due)).outing().leaveLastSpotBy()
-                .isBefore(Trips.brief(Trips.told(party, null)).outing().leaveLastSpotBy()), "the party is told");
+        assertTrue(Trips.brief(Trips.told(party, due)).order().leaveLastSpotBy()
+                .isBefore(Trips.brief(Trips.told(party, null)).order().leaveLastSpotBy()), "the party is told");
     }
 
     private static List<String> contents(Trip trip) {

@@ -18,7 +18,7 @@ import understorey.advice.HelpAdvice;
 import understorey.advice.SupportAdvice;
 import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.kit.LensFit;
 
 class SentencesTest {
@@ -86,9 +86,9 @@ class SentencesTest {
         List<Advice> reasons = new ArrayList<>(brief.cautions());
         reasons.addAll(brief.findings());
         reasons.addAll(brief.story().gaps());
-        reasons.addAll(brief.outing().remarks());
+        reasons.addAll(brief.order().remarks());
         reasons.addAll(brief.packing().missing());
-        for (ShotBrief shot : brief.shots()) {
+        for (TimedShot shot : brief.timed()) {
             reasons.addAll(shot.fit().helps());
             for (LensFit fit : shot.fit().tried()) {
                 reasons.addAll(fit.reasons());

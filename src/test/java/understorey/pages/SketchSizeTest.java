@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.PlannedShot;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
 import understorey.scene.Setup;
@@ -25,8 +25,8 @@ class SketchSizeTest {
     void everySketchAndSideViewIsSmall() {
         int drawn = 0;
         for (Brief brief : Briefs.all()) {
-            for (ShotBrief shot : brief.shots()) {
-                assertEquals(shot.fit().best() == null, shot.sketch() == null);
+            for (PlannedShot shot : brief.shots()) {
+                assertEquals(shot.timed().fit().best() == null, shot.sketch() == null);
                 if (shot.sketch() != null) {
                     isSmall(shot.sketch(), shot.sideView());
                     drawn++;

@@ -20,7 +20,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
+import understorey.brief.TimedShot;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 
@@ -43,10 +43,10 @@ class TripCalendarTest {
     void holdsTheVisitAndEachPictureThatHasATime() {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
         List<VEvent> events = parse(TripCalendar.of(brief)).getEvents();
-        List<ShotBrief> timed = brief.shots().stream().filter(shot -> shot.time() != null).toList();
+        List<TimedShot> timed = brief.timed().stream().filter(shot -> shot.time() != null).toList();
         assertEquals(1 + timed.size(), events.size());
-        assertEquals(brief.outing().arrive().toInstant(), start(events.get(0)));
-        assertEquals(brief.outing().leave().toInstant(), end(events.get(0)));
+        assertEquals(brief.order().arrive().toInstant(), start(events.get(0)));
+        assertEquals(brief.order().leave().toInstant(), end(events.get(0)));
         assertEquals(Instant.parse("2027-05-08T04:00:00Z"), start(events.get(0)), "05:00 of British summer");
         for (int i = 0; i < timed.size(); i++) {
             assertEquals(timed.get(i).time().from().toInstant(), start(events.get(i + 1)));

@@ -138,7 +138,7 @@ class ViewsTest {
             if (brief.trip().audience() == Share.Audience.PUBLIC) {
                 assertNull(plan.contact());
             }
-            assertEquals(brief.shots().size(), plan.storyboard().size());
+            assertEquals(brief.timed().size(), plan.storyboard().size());
             assertEquals(5, plan.essentials().size());
             assertEquals(plan.cautions().size(), plan.shortCautions().size());
         }

@@ -15,13 +15,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.brief.ShotBrief;
-import understorey.brief.SpotLight;
+import understorey.brief.TimedShot;
 import understorey.light.LightAt;
 import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
+import understorey.visit.Place;
 
 /** The light of whole days and of a whole year, as it reaches the pages. */
 class YearOfLightTest {
@@ -41,7 +41,7 @@ class YearOfLightTest {
             Trip full = Trips.full(place, Trips.EXACT);
             Brief brief = Trips.brief(Trips.trip(place, Trips.EXACT, Trips.dayBag(), wishful(), LocalTime.of(5, 0),
                     LocalTime.of(19, 0), date.getDayOfMonth() % 2 == 0 ? full.forecast() : List.of()));
-            for (ShotBrief shot : brief.shots()) {
+            for (TimedShot shot : brief.timed()) {
                 shot.wished().forEach(wished -> assertTrue(wished.outlook().quality() >= 0 && wished.outlook().quality() <= 1));
             }
             if (date.getDayOfMonth() == 15) {
@@ -59,8 +59,8 @@ class YearOfLightTest {
         int steps = 0;
         for (Trip trip : Briefs.demo().trips()) {
             Brief brief = Trips.brief(trip);
-            List<List<LightAt>> tables = new ArrayList<>(List.of(brief.light()));
-            brief.places().stream().map(SpotLight::light).forEach(tables::add);
+            List<List<LightAt>> tables = new ArrayList<>(List.of(brief.day().light()));
+            brief.day().places().stream().map(Place::light).forEach(tables::add);
             for (List<LightAt> table : tables) {
                 assertTrue(table.get(0).floor().overcast() < -8 && table.get(table.size() - 1).floor().overcast() < -4);
                 LightAt highest = table.stream().max((a, b) -> Double.compare(a.sun().altitudeDeg(), b.sun().altitudeDeg())).orElseThrow();
@@ -100,7 +100,7 @@ class YearOfLightTest {
         int rows = 0;
         int leafed = 0;
         for (Trip trip : Briefs.demo().trips()) {
-            for (LightAt row : Trips.brief(trip).light()) {
+            for (LightAt row : Trips.brief(trip).day().light()) {
                 if (row.sun().altitudeDeg() > 35) {
                     assertEquals(15, row.open().sun(), 0.6);
                     assertEquals(12.2, row.open().shade(), 0.6);

@@ -97,21 +97,21 @@ class DayLightChartTest {
     @Test
     void lowSunIsHatchedWhenItIs() {
         List<Point> ends = strokes(MAY.places().get(0).dayLight(), "low-sun");
-        double noon = x(MAY.sun().solarNoon());
-        assertEquals(x(MAY.sun().lowSunMorning().from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 4);
-        assertEquals(x(MAY.sun().lowSunMorning().to()), ends.stream().mapToDouble(Point::x).filter(x -> x < noon).max()
+        double noon = x(MAY.day().sun().solarNoon());
+        assertEquals(x(MAY.day().sun().lowSunMorning().from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 4);
+        assertEquals(x(MAY.day().sun().lowSunMorning().to()), ends.stream().mapToDouble(Point::x).filter(x -> x < noon).max()
                 .orElseThrow(), 4);
-        assertEquals(x(MAY.sun().lowSunEvening().from()), ends.stream().mapToDouble(Point::x).filter(x -> x > noon).min()
+        assertEquals(x(MAY.day().sun().lowSunEvening().from()), ends.stream().mapToDouble(Point::x).filter(x -> x > noon).min()
                 .orElseThrow(), 4);
-        assertEquals(x(MAY.sun().lowSunEvening().to()), ends.stream().mapToDouble(Point::x).max().orElseThrow(), 4);
+        assertEquals(x(MAY.day().sun().lowSunEvening().to()), ends.stream().mapToDouble(Point::x).max().orElseThrow(), 4);
     }
 
     @Test
     void aMeasureLineSpansTheSunOverTheLand() {
         List<Point> ends = strokes(MAY.places().get(0).dayLight(), "over-land");
-        assertEquals(1, MAY.places().get(0).sunlit().size());
-        assertEquals(x(MAY.places().get(0).sunlit().get(0).from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 0.2);
-        assertEquals(x(MAY.places().get(0).sunlit().get(0).to()), ends.stream().mapToDouble(Point::x).max().orElseThrow(), 0.2);
+        assertEquals(1, MAY.day().places().get(0).sunlit().size());
+        assertEquals(x(MAY.day().places().get(0).sunlit().get(0).from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 0.2);
+        assertEquals(x(MAY.day().places().get(0).sunlit().get(0).to()), ends.stream().mapToDouble(Point::x).max().orElseThrow(), 0.2);
     }
 
     /** Where a time of that day in May stands, by two of the hours printed under the chart. */
@@ -133,7 +133,7 @@ class DayLightChartTest {
         List<Drawing.Line> runs = lines(drawing, "light");
         assertEquals(2, runs.size());
         assertEquals(hour("06:00"), runs.get(0).points().get(0).x(), 0.2);
-        assertEquals(x(MAY.date().atTime(9, 45).atZone(MAY.sun().sunrise().getZone())), last(runs.get(0)).x(), 0.2);
+        assertEquals(x(MAY.date().atTime(9, 45).atZone(MAY.day().sun().sunrise().getZone())), last(runs.get(0)).x(), 0.2);
         assertEquals(hour("15:00"), runs.get(1).points().get(0).x(), 0.2);
         assertTrue(drawing.says().contains("Brightest under the sky expected at "), drawing.says());
         assertTrue(drawing.says().endsWith(" What the sky will be is known from about 06:00 to 15:45."), drawing.says());
@@ -150,7 +150,7 @@ class DayLightChartTest {
     }
 
     private static Drawing drawn(ToDoubleFunction<LightAt> expected) {
-        return DayLightChart.of(MAY.light(), MAY.sun(), MAY.places().get(0).sunlit(), expected, MAY.outing(),
+        return DayLightChart.of(MAY.day().light(), MAY.day().sun(), MAY.day().places().get(0).sunlit(), expected, MAY.order(),
                 MAY.trip().shots().stream().map(Shot::name).toList(), "The day’s light at Footbridge");
     }
 

@@ -143,7 +143,7 @@ class DrawingsTest {
     @Test
     void aSunThatOnlyNearsTheHorizonDoesNotRise() {
         for (Brief brief : Charts.briefs()) {
-            assertEquals(brief.sun().downAllDay(), labels(brief.places().get(0).skyline()).stream()
+            assertEquals(brief.day().sun().downAllDay(), labels(brief.places().get(0).skyline()).stream()
                     .anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     brief.date() + " " + brief.trip().site().position());
         }
@@ -163,11 +163,11 @@ class DrawingsTest {
         Places place = Charts.days().stream().filter(day -> day.zone().getId().equals("Atlantic/Reykjavik")
                 && day.date().getMonthValue() == 6).findFirst().orElseThrow();
         Brief brief = Charts.brief(place, List.of(), 1, FIVE, TEN);
-        assertTrue(brief.sun().sunset().isBefore(brief.sun().sunrise()));
+        assertTrue(brief.day().sun().sunset().isBefore(brief.day().sun().sunrise()));
         List<Drawing.Box> dusk = brief.places().get(0).dayLight().marks().stream().filter(mark -> mark.style().equals("dusk"))
                 .map(Drawing.Box.class::cast).toList();
         assertEquals(1, dusk.size());
-        assertEquals(660 * (brief.sun().sunrise().toEpochSecond() - brief.sun().sunset().toEpochSecond()) / 85_500.0,
+        assertEquals(660 * (brief.day().sun().sunrise().toEpochSecond() - brief.day().sun().sunset().toEpochSecond()) / 85_500.0,
                 dusk.get(0).width(), 1);
         assertTrue(labels(brief.places().get(0).dayLight()).stream().filter(label -> label.text().matches("\\d\\d:00")).count() >= 8);
     }

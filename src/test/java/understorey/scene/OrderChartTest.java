@@ -7,12 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.ZonedDateTime;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.brief.Brief;
-import understorey.outing.LampHours;
-import understorey.outing.Leg;
-import understorey.outing.Outing;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Point;
 import understorey.sky.Interval;
@@ -25,12 +23,11 @@ class OrderChartTest {
         return new Leg(SIX.plusMinutes(from), SIX.plusMinutes(to), what, "Bank", shot);
     }
 
-    private static Outing outing(Leg... legs) {
-        return new Outing(SIX, SIX.plusHours(2), SIX.plusHours(1), new LampHours(SIX, null, null, SIX.plusHours(2), false), List.of(legs),
-                List.of(), Set.of());
+    private static RunningOrder outing(Leg... legs) {
+        return new RunningOrder(SIX, SIX.plusHours(2), SIX.plusHours(1), List.of(legs), List.of());
     }
 
-    private static final Outing MORNING = outing(leg(0, 9, Leg.What.WALK, "b"), leg(9, 12, Leg.What.SET_UP, "b"),
+    private static final RunningOrder MORNING = outing(leg(0, 9, Leg.What.WALK, "b"), leg(9, 12, Leg.What.SET_UP, "b"),
             leg(12, 30, Leg.What.WAIT, "b"), leg(30, 60, Leg.What.SHOOT, "b"), leg(60, 65, Leg.What.SET_UP, "a"),
             leg(65, 70, Leg.What.SHOOT, "a"), leg(70, 80, Leg.What.WALK, null));
     private static final List<OrderChart.Picture> PICTURES = List.of(new OrderChart.Picture(1, "a", List.of()),
@@ -61,7 +58,7 @@ class OrderChartTest {
 
     @Test
     void showsTheWaitForAGateInTheFirstRow() {
-        Outing gated = outing(leg(0, 30, Leg.What.WAIT, null), leg(30, 40, Leg.What.WALK, "b"), leg(40, 60, Leg.What.SHOOT, "b"),
+        RunningOrder gated = outing(leg(0, 30, Leg.What.WAIT, null), leg(30, 40, Leg.What.WALK, "b"), leg(40, 60, Leg.What.SHOOT, "b"),
                 leg(60, 80, Leg.What.SHOOT, "a"));
         List<Drawing.Line> waits = Charts.lines(OrderChart.of(gated, PICTURES, ""), "wait");
         assertEquals(1, waits.size());

@@ -34,7 +34,7 @@ class SkylineChartTest {
             Brief brief = Charts.brief(place, List.of(new SkylinePoint(90, 8), new SkylinePoint(270, 8)), 1, FIVE, TEN);
             Drawing drawing = brief.places().get(0).skyline();
             List<Point> expected = new ArrayList<>();
-            for (LightAt row : brief.light()) {
+            for (LightAt row : brief.day().light()) {
                 if (row.sun().apparentAltitudeDeg() > 0) {
                     expected.add(onScales(drawing, row));
                 }
@@ -53,7 +53,7 @@ class SkylineChartTest {
     @Test
     void aDotStandsAtEveryFullHourOfSun() {
         Brief brief = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN);
-        List<LightAt> hours = brief.light().stream().filter(row -> row.sun().time().getMinute() == 0
+        List<LightAt> hours = brief.day().light().stream().filter(row -> row.sun().time().getMinute() == 0
                 && row.sun().apparentAltitudeDeg() > 0).toList();
         List<Drawing.Dot> dots = brief.places().get(0).skyline().marks().stream().filter(Drawing.Dot.class::isInstance)
                 .map(Drawing.Dot.class::cast).toList();

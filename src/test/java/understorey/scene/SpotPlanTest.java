@@ -9,10 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import understorey.outing.GroundPlan;
-import understorey.outing.GroundPlan.Place;
-import understorey.outing.GroundPlan.Way;
+import understorey.visit.GroundPlan.Place;
+import understorey.visit.GroundPlan.Way;
 import understorey.scene.Drawing.Point;
+import understorey.visit.GroundPlan;
 
 class SpotPlanTest {
 

@@ -1,0 +1,105 @@
+package understorey.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.exposure.Settings;
+import understorey.kit.LensFit;
+import understorey.light.LightAt;
+import understorey.order.RunningOrder;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.scene.DayLightChart;
+import understorey.scene.Drawing;
+import understorey.scene.OrderChart;
+import understorey.scene.Setup;
+import understorey.scene.SideView;
+import understorey.scene.SkylineChart;
+import understorey.scene.SpotPlan;
+import understorey.scene.ViewfinderSketch;
+import understorey.visit.Day;
+import understorey.visit.GroundPlan;
+import understorey.visit.Place;
+
+/** The drawings of a plan. */
+final class Drawings {
+
+    private final Day day;
+    private final Site site;
+    private final RunningOrder order;
+    private final List<TimedShot> shots;
+
+    Drawings(Day day, RunningOrder order, List<TimedShot> shots) {
+        this.day = day;
+        this.site = day.trip().site();
+        this.order = order;
+        this.shots = shots;
+    }
+
+    List<PlannedShot> shots() {
+        return shots.stream().map(this::shot).toList();
+    }
+
+    /** Without a sun behind the skyline. */
+    private PlannedShot shot(TimedShot shot) {
+        LensFit fit = shot.fit().best();
+        if (fit == null) {
+            return new PlannedShot(shot, null, null);
+        }
+        Spot spot = site.spot(shot.intent().shot().spot());
+        Settings settings = shot.settings();
+        LightAt light = shot.light();
+        Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
+                spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
+                light.aboveSkyline() ? light.sun() : null);
+        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup));
+    }
+
+    List<SpotLight> places() {
+        return day.places().stream().map(place -> new SpotLight(place, dayLight(place), skyline(place))).toList();
+    }
+
+    private Drawing dayLight(Place place) {
+        List<String> here = new ArrayList<>();
+        for (TimedShot shot : shots) {
+            here.add(shot.fitted().place() == place ? shot.intent().shot().name() : null);
+        }
+        return DayLightChart.of(place.light(), day.sun(), place.sunlit(), this::expected, order, here,
+                "The day’s light at " + name(place));
+    }
+
+    /** On the ground under the sky expected; not a number where the sky is unknown. */
+    private double expected(LightAt row) {
+        Double okta = day.sky().okta(row.sun().time());
+        return okta == null ? Double.NaN : row.floorEv(okta);
+    }
+
+    private Drawing skyline(Place place) {
+        List<SkylineChart.Field> fields = new ArrayList<>();
+        for (TimedShot shot : shots) {
+            if (shot.fitted().place() == place && shot.fit().best() != null) {
+                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
+                        shot.fit().best().view().horizontalDeg()));
+            }
+        }
+        List<Shot> written = day.trip().shots();
+        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site, written, fields,
+                "The sun over the skyline at " + name(place));
+    }
+
+    private String name(Place place) {
+        return place.spots().isEmpty() ? site.name() : String.join(", ", place.spots());
+    }
+
+    /** Null when no picture is taken. */
+    Drawing timeLine() {
+        List<OrderChart.Picture> pictures = shots.stream().map(shot -> new OrderChart.Picture(shot.number(),
+                shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows())).toList();
+        return OrderChart.of(order, pictures, "The running order");
+    }
+
+    /** Null where fewer than two positions are known exactly. */
+    Drawing spots() {
+        return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)), "The spots, north up");
+    }
+}

@@ -1,0 +1,12 @@
+package understorey.brief;
+
+import understorey.scene.Drawing;
+
+/**
+ * A picture, answered.
+ *
+ * @param sketch   the frame as its lens would draw it; null when no camera can take it
+ * @param sideView camera, subject and what is sharp, from the side; null with the sketch
+ */
+public record PlannedShot(TimedShot timed, Drawing sketch, Drawing sideView) {
+}

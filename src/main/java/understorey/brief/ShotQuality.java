@@ -1,0 +1,102 @@
+package understorey.brief;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.WaitAdvice;
+import understorey.kit.Intent;
+import understorey.light.Moment;
+import understorey.light.Outlook;
+import understorey.order.Quality;
+import understorey.plan.SkyWord;
+import understorey.sky.Interval;
+import understorey.visit.Day;
+import understorey.visit.ExpectedSky;
+import understorey.visit.Place;
+import understorey.visit.SkyDays;
+
+/**
+ * How well the light answers a picture's wishes over the day: under one sky, and where the forecast covers some hours only,
+ * under the middle of all skies in the others.
+ */
+final class ShotQuality implements Quality {
+
+    /** Between two moments of a day. */
+    private static final long STEP_SECONDS = 300;
+
+    /** What a long wait is for in the end is seen in its last half hour. */
+    private static final Duration LATELY = Duration.ofMinutes(30);
+
+    private final Intent intent;
+    private final Place place;
+    private final ZonedDateTime start;
+    /** By step of the day; null where it is too dark for any wish. */
+    private final Moment[] moments;
+
+    private ShotQuality(Intent intent, Place place, ZonedDateTime start, Moment[] moments) {
+        this.intent = intent;
+        this.place = place;
+        this.start = start;
+        this.moments = moments;
+    }
+
+    /**
+     * For a picture with wishes.
+     *
+     * @param word null for the sky expected
+     */
+    static ShotQuality of(Day day, Intent intent, SkyDays skies, SkyWord word) {
+        Place place = day.place(intent.shot());
+        ZonedDateTime start = day.hours().start();
+        Moment[] moments = new Moment[(int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))
+                .toSeconds() / STEP_SECONDS)];
+        ShotQuality quality = new ShotQuality(intent, place, start, moments);
+        if (word == null && skies.silentOn(start)) {
+            quality.put(skies.moments(ExpectedSky.MIDDLE, place));
+        }
+        quality.put(skies.moments(word, place));
+        return quality;
+    }
+
+    private void put(List<Moment> day) {
+        for (Moment moment : day) {
+            moments[step(moment.sun().time())] = moment;
+        }
+    }
+
+    @Override
+    public double at(ZonedDateTime time) {
+        Moment moment = moment(time);
+        return moment == null ? 0 : Outlook.quality(intent.shot().light(), moment, intent.shot().facingDeg());
+    }
+
+    /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
+    @Override
+    public Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
+        ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
+        Moment before = moment(lately);
+        Moment then = moment(shooting.plus(intent.duration().dividedBy(2)));
+        Outlook.Gain gain = before == null || then == null ? null
+                : Outlook.gained(intent.shot().light(), intent.shot().facingDeg(), before, then);
+        if (gain == null) {
+            return null;
+        }
+        for (Interval sunlit : place.sunlit()) {
+            boolean comes = sunlit.from().isAfter(lately) && sunlit.from().isBefore(shooting.plus(intent.duration()));
+            if (comes && gain.sun()) {
+                return new WaitAdvice.WaitForSun(sunlit.from());
+            }
+        }
+        return new WaitAdvice.WaitForBetterLight(shooting, gain.why());
+    }
+
+    private Moment moment(ZonedDateTime time) {
+        int step = step(time);
+        return step < 0 || step >= moments.length ? null : moments[step];
+    }
+
+    private int step(ZonedDateTime time) {
+        return (int) Math.floorDiv(Duration.between(start, time).toSeconds(), STEP_SECONDS);
+    }
+}

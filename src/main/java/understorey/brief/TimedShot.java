@@ -1,0 +1,118 @@
+package understorey.brief;
+
+import java.time.ZonedDateTime;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.advice.Advice;
+import understorey.exposure.Settings;
+import understorey.kit.CoverTrade;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.kit.ShotFit;
+import understorey.kit.Verdict;
+import understorey.light.LightAt;
+import understorey.light.Outlook;
+import understorey.light.PolariserEffect;
+import understorey.light.SunDirection;
+import understorey.light.Weather;
+import understorey.light.WhiteBalance;
+import understorey.plan.Filter;
+import understorey.plan.SkyWord;
+import understorey.scene.Drawing;
+import understorey.sky.Interval;
+
+/**
+ * A picture with its light, its time and its settings.
+ *
+ * @param time         when it is taken; null when the visit leaves no time for it
+ * @param light        at its spot in the middle of that time, or of the visit
+ * @param weather      then, as far as the forecast goes
+ * @param sunlight     the direction of the sun; null when the picture faces nowhere in particular
+ * @param wished       how far the light is what it wished for, in the sky expected or, without a forecast, in each;
+ *                     empty without a wish
+ * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
+ * @param whiteBalance for the sky expected; null without a forecast
+ * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
+ * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it
+ * @param otherSkies   the same picture under a clear, a broken and an overcast sky
+ * @param otherHours   the same picture an hour earlier and an hour later, under the sky expected then, or a broken one
+ */
+public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather weather, Sunlight sunlight, List<Wished> wished,
+                        PolariserEffect polariser, WhiteBalance whiteBalance, CoverTrade cover, Settings settings,
+                        List<Other> otherSkies, List<Other> otherHours) {
+
+    /**
+     * The sun as a picture meets it.
+     *
+     * @param now     null when the sun is down
+     * @param reasons what to make of it
+     * @param overDay from which side the light comes, over the hours in which the sun clears the land
+     */
+    public record Sunlight(SunDirection now, List<Advice> reasons, List<SunDirection.Stretch> overDay) {
+    }
+
+    /** The light wished for; under one sky where nobody said what it will be, else {@code sky} is null. */
+    public record Wished(SkyWord sky, Outlook outlook) {
+    }
+
+    /** Settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
+    public record Other(SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
+    }
+
+    /** In the author's order, from 1. */
+    public int number() {
+        return fitted.number();
+    }
+
+    public Intent intent() {
+        return fitted.fit().intent();
+    }
+
+    /** The lenses tried on it. */
+    public ShotFit fit() {
+        return fitted.fit();
+    }
+
+    /** True when the weather at its time is known. */
+    public boolean skyKnown() {
+        return weather.okta() != null;
+    }
+
+    /** The outlook in the sky expected; null without a wish, and where nobody said what the sky will be. */
+    public Outlook outlook() {
+        return wished.size() == 1 && wished.get(0).sky() == null ? wished.get(0).outlook() : null;
+    }
+
+    /** Taken in poor light, under the sky expected or under every sky where nobody said; false without a wish. */
+    public boolean poorLight() {
+        boolean poor = time() != null && !wished.isEmpty();
+        for (Wished light : wished) {
+            poor &= light.outlook().grade() == Outlook.Grade.POOR;
+        }
+        return poor;
+    }
+
+    /** What would help; nothing where the picture can be had as it was asked for. */
+    public List<Advice> helps() {
+        return verdict() == Verdict.FITS ? List.of() : fit().helps();
+    }
+
+    /** Neutral density filters and rings to have by: for the sky expected, or for any sky where nobody said. */
+    public List<Filter> dimming() {
+        if (settings == null || skyKnown()) {
+            return settings == null ? List.of() : settings.dimming();
+        }
+        Set<Filter> dimming = new LinkedHashSet<>();
+        for (Other other : otherSkies) {
+            dimming.addAll(other.settings().dimming());
+        }
+        return List.copyOf(dimming);
+    }
+
+    /** Lens and light together. */
+    public Verdict verdict() {
+        LensFit best = fitted.fit().best();
+        return best == null ? Verdict.CANNOT : best.verdict().and(settings.verdict());
+    }
+}

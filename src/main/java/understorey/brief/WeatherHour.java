@@ -1,8 +1,0 @@
-package understorey.brief;
-
-import java.time.ZonedDateTime;
-import understorey.light.Weather;
-
-/** The weather at a full hour, as far as the forecast tells. */
-public record WeatherHour(ZonedDateTime time, Weather weather) {
-}

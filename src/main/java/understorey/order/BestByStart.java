@@ -1,0 +1,73 @@
+package understorey.order;
+
+import java.util.Arrays;
+
+/**
+ * The best sum of worths with the last picture started by then, for each of its starts: later ones are worth no less. Kept
+ * from the first start that can be until the last that adds something.
+ */
+final class BestByStart {
+
+    /** No plan ends so. */
+    static final long NEVER = -1;
+
+    private final int first;
+    private final long[] best;
+
+    private BestByStart(int first, long[] best) {
+        this.first = first;
+        this.best = best;
+    }
+
+    /** Of sums that do not fall; null when there is none. */
+    static BestByStart of(long[] sums) {
+        int first = 0;
+        int last = sums.length - 1;
+        while (first <= last && sums[first] == NEVER) {
+            first++;
+        }
+        while (last > first && sums[last] == sums[last - 1]) {
+            last--;
+        }
+        return first > last ? null : new BestByStart(first, Arrays.copyOfRange(sums, first, last + 1));
+    }
+
+    /** How many are kept. */
+    int size() {
+        return best.length;
+    }
+
+    long at(int start) {
+        return start < first ? NEVER : best[Math.min(start - first, best.length - 1)];
+    }
+
+    /** The first start by which the sum of that start is reached. */
+    int reached(int by) {
+        int s = Math.min(by, first + best.length - 1);
+        while (s > first && at(s - 1) == at(s)) {
+            s--;
+        }
+        return s;
+    }
+
+    /**
+     * Raises sums to what they are after this picture.
+     *
+     * @param joining for each start of the next picture the last one of this that leaves time
+     */
+    void raise(long[] sums, int[] joining) {
+        for (int s = sums.length - 1; s >= 0 && joining[s] >= first; s--) {
+            sums[s] = Math.max(sums[s], best[Math.min(joining[s] - first, best.length - 1)]);
+        }
+    }
+
+    /** Adds the worth of a picture to sums, and lets what is there by some start be there by each later one. */
+    static BestByStart rising(long[] sums, long[] worth) {
+        long most = NEVER;
+        for (int s = 0; s < sums.length; s++) {
+            most = sums[s] == NEVER ? most : Math.max(most, sums[s] + worth[s]);
+            sums[s] = most;
+        }
+        return of(sums);
+    }
+}

@@ -1,0 +1,148 @@
+package understorey.order;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
+import understorey.advice.WaitAdvice;
+import understorey.light.Outlook;
+import understorey.plan.LightWish;
+import understorey.visit.Day;
+import understorey.visit.Hours;
+
+/** Turns a schedule into what one does minute by minute: walk, set up, wait, shoot; and back to the base. */
+final class Legs {
+
+    /** A shorter wait goes into setting up. */
+    private static final int SHORTEST_WAIT = 5;
+    /** A wait that holds a picture more, set up and taken: common practice, no source. */
+    private static final int ROOM_FOR_AN_EXTRA = 20;
+
+    private final Day day;
+    private final Hours hours;
+    private final Visit visit;
+    private final List<Candidate> candidates;
+    private final List<Leg> legs = new ArrayList<>();
+    private final List<Advice> remarks = new ArrayList<>();
+    private int now;
+    private int here;
+
+    private Legs(Day day, Visit visit, List<Candidate> candidates) {
+        this.day = day;
+        this.hours = day.hours();
+        this.visit = visit;
+        this.candidates = candidates;
+        this.now = hours.minute(hours.arrive());
+        this.here = visit.base();
+    }
+
+    /** The legs, and remarks on walks that are guesses. */
+    record Walked(List<Leg> legs, List<Advice> remarks) {
+    }
+
+    static Walked of(Day day, Visit visit, Schedule schedule, List<Candidate> candidates) {
+        Legs legs = new Legs(day, visit, candidates);
+        if (!schedule.takes().isEmpty()) {
+            legs.waitForTheGate();
+        }
+        for (Schedule.Take take : schedule.takes()) {
+            legs.take(take);
+        }
+        legs.walk(visit.base(), null);
+        return new Walked(List.copyOf(legs.legs), List.copyOf(legs.remarks));
+    }
+
+    private void waitForTheGate() {
+        if (now < visit.from()) {
+            add(visit.from(), Leg.What.WAIT, null, new WaitAdvice.WaitForOpening(hours.at(visit.from())));
+        }
+    }
+
+    private void take(Schedule.Take take) {
+        Task task = visit.tasks().get(take.task());
+        String name = candidates.get(take.task()).name();
+        int ready = ready(take.task());
+        walk(task.spot(), name);
+        if (take.start() - ready < SHORTEST_WAIT) {
+            add(take.start(), Leg.What.SET_UP, name, null);
+        } else {
+            add(ready, Leg.What.SET_UP, name, null);
+            add(take.start(), Leg.What.WAIT, name, used(take, ready));
+        }
+        add(take.start() + task.minutes(), Leg.What.SHOOT, name, null);
+    }
+
+    private int ready(int task) {
+        int last = last();
+        return last < 0 ? visit.readyFirst(task) : visit.ready(last, task, now);
+    }
+
+    private int last() {
+        String shot = legs.isEmpty() ? null : legs.get(legs.size() - 1).shot();
+        for (int i = 0; i < candidates.size(); i++) {
+            if (candidates.get(i).name().equals(shot)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** What a wait is for, and a long one what to do in it: an extra of the plan that it held would stand in the schedule. */
+    private Advice used(Schedule.Take take, int ready) {
+        Advice why = why(take, ready);
+        int minutes = take.start() - ready;
+        if (minutes < ROOM_FOR_AN_EXTRA || visit.times().night(ready)) {
+            return why;
+        }
+        return new WaitAdvice.WaitWithRoom(minutes, why);
+    }
+
+    private Advice why(Schedule.Take take, int ready) {
+        Task task = visit.tasks().get(take.task());
+        List<LightWish> wishes = candidates.get(take.task()).shot().light();
+        if (task.pinned()) {
+            return new WaitAdvice.WaitForPin(hours.at(take.start()));
+        }
+        ZonedDateTime sunrise = day.sun().sunrise();
+        boolean forSunrise = wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
+                && hours.minute(sunrise) <= take.start() + task.minutes();
+        if (forSunrise) {
+            return new WaitAdvice.WaitForSunrise(sunrise);
+        }
+        double light = task.qualityAt(take.start());
+        if (light <= Wishes.SUN_IS_UP) {
+            return new WaitAdvice.WaitForDay(hours.at(take.start()));
+        }
+        if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
+            return new WaitAdvice.WaitForLittle(hours.at(take.start()));
+        }
+        Advice worth = candidates.get(take.task()).quality().worthTheWait(hours.at(ready), hours.at(take.start()));
+        return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
+    }
+
+    private void walk(int to, String shot) {
+        int arrival = visit.times().arrive(here, to, now);
+        int from = here;
+        here = to;
+        if (arrival == now) {
+            return;
+        }
+        if (day.walks().guessed(from, to)) {
+            Advice reason = new VisitAdvice.WalkAssumed(name(from), name(to));
+            if (!remarks.contains(reason)) {
+                remarks.add(reason);
+            }
+        }
+        add(arrival, Leg.What.WALK, shot, null);
+    }
+
+    private void add(int until, Leg.What what, String shot, Advice why) {
+        legs.add(new Leg(hours.at(now), hours.at(until), what, day.walks().spots().get(here), shot, why));
+        now = until;
+    }
+
+    private String name(int spot) {
+        return day.walks().name(spot);
+    }
+}

@@ -1,0 +1,65 @@
+package understorey.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.RoomAdvice;
+import understorey.visit.Hours;
+
+/** What would let every must be taken where not all of them fit. */
+final class RoomForMusts {
+
+    /** A picture takes at least that long: common practice, no source. */
+    private static final int SHORTEST = 5;
+
+    private final Hours hours;
+    private final Visit visit;
+
+    private RoomForMusts(Hours hours, Visit visit) {
+        this.hours = hours;
+        this.visit = visit;
+    }
+
+    /** Changes that need no lamp come first. None is worked out for more musts than can be ordered exactly. */
+    static List<Advice> of(Hours hours, Visit visit, List<Integer> musts, List<Candidate> candidates) {
+        if (musts.size() > BestOrder.MOST) {
+            return List.of(new RoomAdvice.MustsTooMany(musts.size()));
+        }
+        int earliest = Math.max(hours.opens(), Math.max(0, visit.from() - LeftOut.MOST_CHANGE));
+        int latest = Math.min(hours.closes(), visit.to() + LeftOut.MOST_CHANGE);
+        Fitting.Room room = Fitting.room(visit.only(musts), earliest, latest, SHORTEST);
+        RoomForMusts offers = new RoomForMusts(hours, visit);
+        List<Advice> reasons = new ArrayList<>();
+        List<Advice> byLamp = new ArrayList<>();
+        if (room.earlier() != null) {
+            offers.arriving(room.earlier(), reasons, byLamp);
+        }
+        if (room.later() != null) {
+            offers.leaving(room.later(), reasons, byLamp);
+        }
+        if (room.shorter() != null) {
+            reasons.add(new RoomAdvice.RoomByShortening(candidates.get(musts.get(room.task())).name(), room.shorter()));
+        }
+        reasons.addAll(byLamp);
+        return reasons.isEmpty() ? List.of(new RoomAdvice.NoRoom()) : reasons;
+    }
+
+    private void arriving(int earlier, List<Advice> reasons, List<Advice> byLamp) {
+        int arrive = visit.from() - earlier;
+        if (visit.times().night(arrive) && !visit.times().night(visit.from())) {
+            byLamp.add(new RoomAdvice.RoomByArrivingInTheDark(earlier, hours.at(arrive)));
+        } else {
+            reasons.add(new RoomAdvice.RoomByArriving(earlier, hours.at(arrive)));
+        }
+    }
+
+    /** The way out is judged in its last minute. */
+    private void leaving(int later, List<Advice> reasons, List<Advice> byLamp) {
+        int leave = visit.to() + later;
+        if (visit.times().night(leave - 1) && !visit.times().night(visit.to() - 1)) {
+            byLamp.add(new RoomAdvice.RoomByLeavingInTheDark(later, hours.at(leave)));
+        } else {
+            reasons.add(new RoomAdvice.RoomByLeaving(later, hours.at(leave)));
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package understorey.order;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.sky.Interval;
+import understorey.visit.Day;
+import understorey.visit.Hours;
+
+/**
+ * The visit minute by minute: of all orders and starts on a grid of five minutes the one that takes the most musts, then the
+ * most light for what matters, then is back first (see {@link BestOrder}). A fixed time is kept to the minute or the picture
+ * is left out.
+ *
+ * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
+ * @param legs            in order of time, without gaps between the first and the last
+ * @param remarks         what does not work out
+ */
+public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
+                           List<Advice> remarks) {
+
+    /** Minutes that are worth an arrival that much later: common practice, no source. */
+    private static final int LONG_WAIT = 30;
+
+    /** The best order of some pictures on a day. */
+    public static RunningOrder of(Day day, List<Candidate> candidates) {
+        List<Candidate> order = Wishes.inOrder(candidates);
+        Hours hours = day.hours();
+        Visit visit = Wishes.visit(day, order);
+        Schedule schedule = Schedule.best(visit);
+        Legs.Walked walked = Legs.of(day, visit, schedule, order);
+        List<Advice> remarks = new ArrayList<>(hours.remarks());
+        remarks.addAll(LeftOut.of(hours, visit, schedule, order));
+        remarks.addAll(laterArrival(hours, visit, schedule));
+        boolean withheld = day.trip().precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
+        remarks.addAll(withheld ? List.of(new VisitAdvice.WalksWithheld()) : walked.remarks());
+        if (day.trip().site().parking() == null && day.walks().spots().size() > 2) {
+            remarks.add(new VisitAdvice.NoParking());
+        }
+        return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks));
+    }
+
+    /** The last minute of arriving that has one ready for the first picture, where that saves a long wait. */
+    private static List<Advice> laterArrival(Hours hours, Visit visit, Schedule schedule) {
+        if (schedule.takes().isEmpty()) {
+            return List.of();
+        }
+        Schedule.Take first = schedule.takes().get(0);
+        int arrive = first.start();
+        while (arrive > visit.from() && visit.between(arrive, visit.to()).readyFirst(first.task()) > first.start()) {
+            arrive--;
+        }
+        if (arrive - visit.from() < LONG_WAIT) {
+            return List.of();
+        }
+        return List.of(new VisitAdvice.CouldArriveLater(hours.at(first.start()), arrive - hours.minute(hours.arrive()), hours.at(arrive)));
+    }
+
+    /** In time for gates, leaving and the check-in; a check-in before anybody could turn back sets no limit. */
+    private static ZonedDateTime turnBack(Day day, Visit visit, Schedule schedule) {
+        Hours hours = day.hours();
+        if (schedule.takes().isEmpty()) {
+            ZonedDateTime due = day.trip().contact() == null ? hours.leave() : hours.wordDue(day.trip().contact());
+            return due.isBefore(hours.leave()) ? due : hours.leave();
+        }
+        int last = visit.tasks().get(schedule.takes().get(schedule.takes().size() - 1).task()).spot();
+        int forWord = visit.times().leaveBy(last, visit.base(), hours.home(day.trip().contact()));
+        return hours.at(forWord >= hours.from() ? forWord : visit.times().leaveBy(last, visit.base(), hours.to()));
+    }
+
+    /** When the picture of that name is taken; null when the visit leaves no time for it. */
+    public Interval timeOf(String shot) {
+        for (Leg leg : legs) {
+            if (leg.what() == Leg.What.SHOOT && leg.shot().equals(shot)) {
+                return new Interval(leg.from(), leg.to());
+            }
+        }
+        return null;
+    }
+
+    /** When one is back where the walk began. */
+    public ZonedDateTime back() {
+        return legs.isEmpty() ? leave : legs.get(legs.size() - 1).to();
+    }
+
+    /** The pictures taken, in order. */
+    public List<Leg> shooting() {
+        return legs.stream().filter(leg -> leg.what() == Leg.What.SHOOT).toList();
+    }
+
+    /** The spots on the way, the car park first; null is the site itself, and where no car park is known. */
+    public List<String> route(Site site) {
+        List<String> route = new ArrayList<>();
+        route.add(site.parking() == null ? null : site.parking().spot());
+        legs.forEach(leg -> route.add(leg.spot()));
+        return route;
+    }
+}

@@ -1,0 +1,32 @@
+package understorey.order;
+
+import java.util.List;
+
+/**
+ * Pictures and when they start.
+ *
+ * @param takes in order of time
+ * @param worth the sum of {@link Task#worth}
+ * @param back  the minute of being back on the base
+ */
+record Schedule(List<Take> takes, long worth, int back) {
+
+    /** One picture, by its index, and the minute at which it starts. */
+    record Take(int task, int start) {
+    }
+
+    /** The best there is: see {@link BestOrder}. */
+    static Schedule best(Visit visit) {
+        Transitions transitions = new Transitions(visit);
+        return visit.tasks().size() <= BestOrder.MOST ? BestOrder.of(transitions) : BestOrder.of(transitions, LongOrder.of(transitions));
+    }
+
+    boolean takes(int task) {
+        for (Take take : takes) {
+            if (take.task() == task) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

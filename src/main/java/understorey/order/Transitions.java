@@ -1,0 +1,72 @@
+package understorey.order;
+
+/** Which start of one picture can follow which start of another, worked out once for a visit. */
+final class Transitions {
+
+    static final int NONE = -1;
+
+    final Visit visit;
+    final int size;
+    /** By picture: the starts that may be chosen. */
+    final int[][] starts;
+    /** By picture and start: its worth. */
+    final long[][] worth;
+    /** By picture: its first start when it comes first. */
+    final int[] first;
+    /** By picture: its last start from which the straight way back is in time; −1 for none. */
+    final int[] last;
+    /** By picture, the next one and the next one's start: the last start of the former that leaves time; −1 for none. */
+    private final int[][][] before;
+
+    Transitions(Visit visit) {
+        this.visit = visit;
+        this.size = visit.tasks().size();
+        this.starts = new int[size][];
+        this.worth = new long[size][];
+        this.first = new int[size];
+        this.last = new int[size];
+        this.before = new int[size][size][];
+        for (int i = 0; i < size; i++) {
+            Task task = visit.tasks().get(i);
+            starts[i] = task.starts(visit.from(), visit.to());
+            worth[i] = new long[starts[i].length];
+            int ready = visit.readyFirst(i);
+            for (int s = 0; s < starts[i].length; s++) {
+                worth[i][s] = task.worth(starts[i][s]);
+                first[i] = starts[i][s] < ready ? s + 1 : first[i];
+            }
+            last[i] = starts[i].length - 1;
+            while (last[i] >= 0 && visit.back(i, starts[i][last[i]]) > visit.to()) {
+                last[i]--;
+            }
+        }
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < size; j++) {
+                before[i][j] = i == j ? null : before(i, j);
+            }
+        }
+    }
+
+    private int[] before(int one, int next) {
+        int[] before = new int[starts[next].length];
+        int minutes = visit.tasks().get(one).minutes();
+        int at = NONE;
+        for (int s = 0; s < before.length; s++) {
+            while (at + 1 < starts[one].length && visit.ready(one, next, starts[one][at + 1] + minutes) <= starts[next][s]) {
+                at++;
+            }
+            before[s] = at;
+        }
+        return before;
+    }
+
+    /** For each start of the next picture the last start of the one before that leaves time. */
+    int[] joining(int one, int next) {
+        return before[one][next];
+    }
+
+    /** True when a picture may not come before the other. */
+    boolean waitsFor(int task, int other) {
+        return visit.tasks().get(task).after().contains(other);
+    }
+}

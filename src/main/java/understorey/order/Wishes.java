@@ -1,0 +1,147 @@
+package understorey.order;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.plan.Shot;
+import understorey.visit.Day;
+import understorey.visit.DayCurve;
+import understorey.visit.Hours;
+
+/** What the author wishes, as plain numbers for the order of the day. */
+final class Wishes {
+
+    /** To find the frame and put the legs up: common practice, no source. */
+    private static final int SET_UP = 3;
+    /** Common practice, no source. */
+    private static final int LENS_CHANGE = 2;
+    /** Light is judged to a twentieth: less is not worth a wait or a walk (common practice, no source). */
+    private static final double FINEST = 20;
+
+    /** No light for the picture, but some to work by; far less than the finest step of quality. */
+    static final double SUN_IS_UP = 0.002;
+    private static final double SEEN_WITHOUT_LAMP = 0.001;
+
+    private Wishes() {
+    }
+
+    /** The visit for some pictures, in the author's order. */
+    static Visit visit(Day day, List<Candidate> candidates) {
+        Hours hours = day.hours();
+        double[] daylight = daylight(hours, day.darkest());
+        List<String> mounted = candidates.stream().map(Candidate::mounted).toList();
+        List<Task> tasks = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            Shot shot = candidate.shot();
+            int minutes = (int) Math.max(1, (candidate.duration().toSeconds() + 59) / 60);
+            int pin = shot.start() == null ? Task.ANY : hours.minute(shot.start());
+            double[] means = pin == Task.ANY ? overDay(hours, minutes, candidate.quality())
+                    : new double[] {mean(hours, pin, minutes, candidate.quality())};
+            if (pin == Task.ANY) {
+                preferDaylight(means, daylight, candidate.priority() == Task.MUST);
+            }
+            tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
+                    SET_UP, mounted.indexOf(candidate.mounted()), means));
+        }
+        return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
+    }
+
+    private static double mean(Hours hours, int start, int minutes, Quality quality) {
+        double sum = 0;
+        int times = 0;
+        for (int minute = 0; minute < minutes; minute += Task.STEP) {
+            sum += quality.at(hours.at(start + minute));
+            times++;
+        }
+        return rounded(sum / times);
+    }
+
+    /** The mean from every step of the day on; 0 for steps so far from the visit that nothing moves it there. */
+    private static double[] overDay(Hours hours, int minutes, Quality quality) {
+        int steps = (minutes + Task.STEP - 1) / Task.STEP;
+        double[] sums = new double[steps(hours) + 1];
+        int first = (hours.from() - LeftOut.MOST_CHANGE) / Task.STEP;
+        int last = (hours.to() + LeftOut.MOST_CHANGE) / Task.STEP;
+        for (int i = 1; i < sums.length; i++) {
+            boolean near = i > first && i <= last;
+            sums[i] = sums[i - 1] + (near ? quality.at(hours.at((i - 1) * Task.STEP)) : 0);
+        }
+        double[] means = new double[sums.length - 1];
+        for (int i = 0; i < means.length; i++) {
+            int end = Math.min(sums.length - 1, i + steps);
+            means[i] = rounded((sums[end] - sums[i]) / (end - i));
+        }
+        return means;
+    }
+
+    /** By step of the visit's day what an hour is worth that has no light for a picture. */
+    private static double[] daylight(Hours hours, DayCurve curve) {
+        double[] daylight = new double[steps(hours)];
+        for (int i = 0; i < daylight.length; i++) {
+            ZonedDateTime time = hours.at(i * Task.STEP);
+            daylight[i] = curve.up(time) ? SUN_IS_UP : curve.dim(time) ? 0 : SEEN_WITHOUT_LAMP;
+        }
+        return daylight;
+    }
+
+    /** Where no hour has the light wished for: by day before dusk, before dark; by lamp nobody waits but for a must. */
+    private static void preferDaylight(double[] means, double[] daylight, boolean must) {
+        for (int i = 0; i < means.length; i++) {
+            if (means[i] == 0) {
+                means[i] = daylight[i] == 0 && !must ? Task.TOO_DARK : daylight[i];
+            }
+        }
+    }
+
+    private static int steps(Hours hours) {
+        return Math.max(hours.to(), hours.closes()) / Task.STEP + 1;
+    }
+
+    private static double rounded(double quality) {
+        return Math.round(Math.max(0, Math.min(1, quality)) * FINEST) / FINEST;
+    }
+
+    /** The author's order: as written, each picture moved behind the one it must follow. */
+    static List<Candidate> inOrder(List<Candidate> candidates) {
+        List<Candidate> order = new ArrayList<>();
+        List<Candidate> waiting = new ArrayList<>(candidates);
+        Set<String> done = new HashSet<>();
+        while (!waiting.isEmpty()) {
+            int next = 0;
+            for (int i = waiting.size() - 1; i >= 0; i--) {
+                String after = waiting.get(i).shot().after();
+                next = after == null || done.contains(after) ? i : next;
+            }
+            Candidate candidate = waiting.remove(next);
+            order.add(candidate);
+            done.add(candidate.name());
+        }
+        return order;
+    }
+
+    /** All that a picture waits for. What waits for each other in a circle stands in the order all the same, and waits no more. */
+    private static Set<Integer> before(List<Candidate> order, int picture) {
+        Set<Integer> before = new HashSet<>();
+        int last = picture;
+        int next = after(order, picture);
+        while (next >= 0 && next < last) {
+            before.add(next);
+            last = next;
+            next = after(order, next);
+        }
+        return Set.copyOf(before);
+    }
+
+    /** The one that a picture waits for; −1 for none. */
+    private static int after(List<Candidate> order, int picture) {
+        String after = order.get(picture).shot().after();
+        for (int i = 0; i < order.size(); i++) {
+            if (order.get(i).name().equals(after)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,71 @@
+package understorey.story;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
+import understorey.kit.Intent;
+import understorey.kit.ShotFit;
+import understorey.plan.Role;
+
+/**
+ * The pictures in the order in which they are told: from the wide floor to one flower, extras last; of one role the one
+ * first that is least like the picture told before it, else as the author wrote them.
+ *
+ * @param sequence of all pictures
+ * @param gaps     roles that no picture plays, and what is told more than twice in one way
+ */
+public record Story(List<Intent> sequence, List<Advice> gaps) {
+
+    /** The story of some pictures, each with its lenses. */
+    public static Story of(List<ShotFit> fits) {
+        List<Intent> intents = fits.stream().map(ShotFit::intent).toList();
+        List<Look> looks = fits.stream().map(fit -> Look.of(fit.intent(), fit.best())).toList();
+        List<Advice> gaps = new ArrayList<>();
+        for (Role role : Role.values()) {
+            if (role != Role.EXTRA && !played(role, intents)) {
+                gaps.add(new StoryAdvice.RoleMissing(role));
+            }
+        }
+        gaps.addAll(Variety.of(intents, looks));
+        List<Intent> sequence = new ArrayList<>();
+        for (int index : sequence(intents, looks)) {
+            sequence.add(intents.get(index));
+        }
+        return new Story(List.copyOf(sequence), List.copyOf(gaps));
+    }
+
+    private static boolean played(Role role, List<Intent> intents) {
+        for (Intent intent : intents) {
+            if (intent.role() == role) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Integer> sequence(List<Intent> intents, List<Look> looks) {
+        List<Integer> told = new ArrayList<>();
+        for (Role role : Role.values()) {
+            List<Integer> left = new ArrayList<>();
+            for (int i = 0; i < intents.size(); i++) {
+                if (intents.get(i).role() == role) {
+                    left.add(i);
+                }
+            }
+            while (!left.isEmpty()) {
+                Look before = told.isEmpty() ? null : looks.get(told.get(told.size() - 1));
+                told.add(left.remove(before == null ? 0 : leastLike(before, left, looks)));
+            }
+        }
+        return told;
+    }
+
+    private static int leastLike(Look before, List<Integer> left, List<Look> looks) {
+        int best = 0;
+        for (int i = 1; i < left.size(); i++) {
+            best = looks.get(left.get(i)).unlike(before) > looks.get(left.get(best)).unlike(before) ? i : best;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,105 @@
+package understorey.story;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
+import understorey.kit.Intent;
+import understorey.plan.Orientation;
+
+/** Where pictures of one story look too much alike. */
+final class Variety {
+
+    /** So many alike, and none of another kind, are a repetition: common practice, no source. */
+    private static final int MANY = 3;
+
+    private static final double FULL_TURN_DEG = 360;
+
+    /** A record for what is repeated, how often, and what is missing for it. */
+    private interface Alike {
+        Advice of(int count, Enum<?> alike, Enum<?> missing);
+    }
+
+    private Variety() {
+    }
+
+    /** What is repeated and what is missing for it, and pairs that differ in nothing. */
+    static List<Advice> of(List<Intent> intents, List<Look> looks) {
+        List<Advice> reasons = new ArrayList<>();
+        repeated(StoryAdvice.HeightsAlike::new, looks, Look::height, Look.Height.values(), reasons);
+        repeated(StoryAdvice.DistancesAlike::new, looks, Look::distance, Look.Distance.values(), reasons);
+        repeated(StoryAdvice.ViewsAlike::new, looks, Look::view, Look.View.values(), reasons);
+        repeated(StoryAdvice.OrientationsAlike::new, looks, Look::orientation, Orientation.values(), reasons);
+        oneWay(looks, reasons);
+        for (int i = 0; i < looks.size(); i++) {
+            for (int j = i + 1; j < looks.size(); j++) {
+                if (looks.get(i).unlike(looks.get(j)) == 0 && sameSubject(intents.get(i), intents.get(j))) {
+                    reasons.add(new StoryAdvice.PicturesAlike(intents.get(i).shot().name(), intents.get(j).shot().name()));
+                }
+            }
+        }
+        return reasons;
+    }
+
+    private static boolean sameSubject(Intent one, Intent other) {
+        return one.shot().subject().key().equals(other.shot().subject().key())
+                && Objects.equals(one.shot().spot(), other.shot().spot());
+    }
+
+    /**
+     * Every picture known to look nearer than {@link Look#ONE_WAY_DEG} to one common direction: the middle of the least arc
+     * that holds all facings, which is the circle without its widest gap.
+     */
+    private static void oneWay(List<Look> looks, List<Advice> reasons) {
+        double[] facings = new double[looks.size()];
+        for (int i = 0; i < facings.length; i++) {
+            if (looks.get(i).facingDeg() == null) {
+                return;
+            }
+            facings[i] = looks.get(i).facingDeg();
+        }
+        if (facings.length < MANY) {
+            return;
+        }
+        Arrays.sort(facings);
+        double from = facings[0];
+        double arc = facings[facings.length - 1] - from;
+        for (int i = 1; i < facings.length; i++) {
+            double without = FULL_TURN_DEG - (facings[i] - facings[i - 1]);
+            if (without < arc) {
+                from = facings[i];
+                arc = without;
+            }
+        }
+        if (arc / 2 < Look.ONE_WAY_DEG) {
+            reasons.add(new StoryAdvice.FacingsAlike(facings.length, Math.round(from + arc / 2) % FULL_TURN_DEG));
+        }
+    }
+
+    /** The commonest kind of at least three, and the end of the scale that no picture is of; the farther one of both. */
+    private static <K extends Enum<K>> void repeated(Alike alike, List<Look> looks, Function<Look, K> of, K[] kinds,
+                                                     List<Advice> reasons) {
+        int[] count = new int[kinds.length];
+        int most = 0;
+        for (Look look : looks) {
+            K kind = of.apply(look);
+            if (kind == null) {
+                return;
+            }
+            count[kind.ordinal()]++;
+        }
+        for (int i = 0; i < kinds.length; i++) {
+            most = count[i] > count[most] ? i : most;
+        }
+        int missing = most;
+        for (int i = 0; i < kinds.length; i += kinds.length - 1) {
+            missing = count[i] == 0 && Math.abs(i - most) > Math.abs(missing - most) ? i : missing;
+        }
+        if (count[most] >= MANY && missing != most) {
+            reasons.add(alike.of(count[most], kinds[most], kinds[missing]));
+        }
+    }
+}

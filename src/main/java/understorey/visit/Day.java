@@ -1,0 +1,60 @@
+package understorey.visit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.light.Drops;
+import understorey.light.LightAt;
+import understorey.light.LightTable;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.MoonDay;
+import understorey.sky.SunDay;
+
+/**
+ * A trip on its date: all that is known of the day before any picture is placed in it. Worked out once and handed on.
+ *
+ * @param trip      as its audience may see it
+ * @param hours     of the visit
+ * @param light     at the site itself, over the whole local day, every 15 minutes
+ * @param places    where the pictures are taken, each with its own light; the site itself when there are no spots
+ * @param darkest   sun and light over the day at the darkest of those, for the way
+ * @param headTorch when the way in and the way out need one
+ * @param walks     between the spots of the pictures and the car park
+ * @param sky       the weather to expect
+ * @param drops     of rain and dew on the flowers
+ */
+public record Day(Trip trip, LocalDate date, SunDay sun, MoonDay moon, Hours hours, List<LightAt> light, List<Place> places,
+                  DayCurve darkest, HeadTorchHours headTorch, SpotWalks walks, ExpectedSky sky, Drops drops) {
+
+    /** A trip on one of its dates. */
+    public static Day of(Trip trip, LocalDate date) {
+        Site site = trip.site();
+        SunDay sun = SunDay.of(site.position(), date, site.zone());
+        Hours hours = Hours.of(trip, date, sun);
+        List<LightAt> light = LightTable.of(site, null, date);
+        List<Place> places = Places.of(trip, date, sun, light);
+        DayCurve darkest = new DayCurve(darkest(light, places));
+        return new Day(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), hours, light, places, darkest,
+                HeadTorchHours.of(darkest, hours.arrive(), hours.end()), SpotWalks.of(trip, hours, darkest), new ExpectedSky(trip),
+                Drops.of(date, site.zone(), trip.forecast(), trip.sky()));
+    }
+
+    /** Row by row, the light of the place that is darkest under an overcast sky. */
+    private static List<LightAt> darkest(List<LightAt> light, List<Place> places) {
+        List<LightAt> darkest = new ArrayList<>(light);
+        for (Place place : places) {
+            for (int i = 0; i < darkest.size(); i++) {
+                LightAt there = place.light().get(i);
+                darkest.set(i, there.floor().overcast() < darkest.get(i).floor().overcast() ? there : darkest.get(i));
+            }
+        }
+        return List.copyOf(darkest);
+    }
+
+    /** Where one of its pictures is taken. */
+    public Place place(Shot shot) {
+        return places.stream().filter(place -> place.holds(shot.spot())).findFirst().orElseThrow();
+    }
+}

@@ -1,0 +1,103 @@
+package understorey.visit;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.light.LightAt;
+import understorey.sky.SunDay;
+
+/**
+ * The sun's height and the light on the floor at any time of a day, on straight lines between rows at even steps; the sun to
+ * 0.03° up to 45° over or under the horizon with rows a quarter of an hour apart, and coarser only where it passes nearer to
+ * zenith or nadir. Before the first and after the last row both stay as they are there.
+ */
+public final class DayCurve {
+
+    /** 3.4 lux: Seidelmann's table at −6°; the AMS Glossary of Meteorology has 2 to 3.5 lux there. */
+    private static final double DIM_EV = 0.45;
+
+    private final List<LightAt> light;
+    private final ZonedDateTime first;
+    private final double stepSeconds;
+
+    public DayCurve(List<LightAt> light) {
+        this.light = light;
+        this.first = light.get(0).sun().time();
+        this.stepSeconds = Duration.between(first, light.get(1).sun().time()).toSeconds();
+    }
+
+    /** Of the sun's centre, degrees. */
+    public double altitudeDeg(ZonedDateTime time) {
+        double row = row(time);
+        int before = before(row);
+        return mix(light.get(before).sun().altitudeDeg(), light.get(before + 1).sun().altitudeDeg(), row - before);
+    }
+
+    public boolean up(ZonedDateTime time) {
+        return altitudeDeg(time) >= SunDay.RISE_DEG;
+    }
+
+    /**
+     * A lamp is wanted: the floor under an overcast sky is darker than open ground at the end of civil twilight, sun at
+     * −6°, where outdoor work wants a light. Under leaves that comes earlier in the evening than in the open.
+     */
+    public boolean dim(ZonedDateTime time) {
+        double row = row(time);
+        int before = before(row);
+        return mix(floorEv(before), floorEv(before + 1), row - before) < DIM_EV;
+    }
+
+    /** The last time of the day at which no lamp is wanted; null when none is to the end of it, or one is all day. */
+    public ZonedDateTime lastLight() {
+        ZonedDateTime end = light.get(light.size() - 1).sun().time();
+        ZonedDateTime last = lastLight(end);
+        return end.equals(last) ? null : last;
+    }
+
+    /** The first time from then on at which no lamp is wanted; null when none comes. */
+    public ZonedDateTime firstLight(ZonedDateTime then) {
+        if (!dim(then)) {
+            return then;
+        }
+        for (int i = 1; i < light.size(); i++) {
+            if (floorEv(i) >= DIM_EV && light.get(i).sun().time().isAfter(then)) {
+                return crossing(i - 1);
+            }
+        }
+        return null;
+    }
+
+    /** The last time up to then at which no lamp is wanted; null when there was none. */
+    public ZonedDateTime lastLight(ZonedDateTime then) {
+        if (!dim(then)) {
+            return then;
+        }
+        for (int i = light.size() - 2; i >= 0; i--) {
+            if (floorEv(i) >= DIM_EV && !light.get(i).sun().time().isAfter(then)) {
+                return crossing(i);
+            }
+        }
+        return null;
+    }
+
+    private ZonedDateTime crossing(int row) {
+        double share = (DIM_EV - floorEv(row)) / (floorEv(row + 1) - floorEv(row));
+        return light.get(row).sun().time().plusSeconds(Math.round(share * stepSeconds));
+    }
+
+    private double row(ZonedDateTime time) {
+        return Math.max(0, Math.min(light.size() - 1, Duration.between(first, time).toSeconds() / stepSeconds));
+    }
+
+    private int before(double row) {
+        return Math.min(light.size() - 2, (int) row);
+    }
+
+    private double floorEv(int row) {
+        return light.get(row).floor().overcast();
+    }
+
+    private static double mix(double one, double other, double share) {
+        return one * (1 - share) + other * share;
+    }
+}

@@ -1,0 +1,94 @@
+package understorey.visit;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import understorey.plan.Position;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+
+/**
+ * Where the spots of a visit lie to each other, on flat ground with north up: over the few kilometres of a wood the Earth's
+ * curve shifts nothing by a metre.
+ *
+ * @param places with a position of their own, in file order
+ * @param ways   walked, one after another, each pair of places once
+ */
+public record GroundPlan(List<Place> places, List<Way> ways) {
+
+    /** A spot, metres east and north of the first one. */
+    public record Place(String name, double eastM, double northM) {
+    }
+
+    /**
+     * A walk.
+     *
+     * @param metres  as the crow flies
+     * @param minutes as planned, by day
+     */
+    public record Way(Place from, Place to, double metres, int minutes) {
+    }
+
+    /**
+     * For a visit; null where positions are not exact or fewer than two spots have one.
+     *
+     * @param route the spots in the order walked, where the walk begins first; null is the site itself
+     */
+    public static GroundPlan of(Trip trip, List<String> route) {
+        List<Place> places = new ArrayList<>();
+        Position origin = null;
+        for (Spot spot : trip.precision() == Share.Precision.EXACT ? trip.site().spots() : List.<Spot>of()) {
+            if (spot.at() != null) {
+                origin = origin == null ? spot.at() : origin;
+                places.add(new Place(spot.name(), east(origin, spot.at()), north(origin, spot.at())));
+            }
+        }
+        return places.size() < 2 ? null : new GroundPlan(List.copyOf(places), ways(trip.site(), route, places));
+    }
+
+    private static double north(Position origin, Position at) {
+        double metres = Walking.metres(origin, new Position(at.latitude(), origin.longitude()));
+        return at.latitude() < origin.latitude() ? -metres : metres;
+    }
+
+    private static double east(Position origin, Position at) {
+        double metres = Walking.metres(origin, new Position(origin.latitude(), at.longitude()));
+        return Math.IEEEremainder(at.longitude() - origin.longitude(), 360) < 0 ? -metres : metres;
+    }
+
+    private static List<Way> ways(Site site, List<String> route, List<Place> places) {
+        Walking walking = new Walking(site);
+        List<Way> ways = new ArrayList<>();
+        Place here = null;
+        for (String spot : route) {
+            Place there = place(places, spot);
+            if (here != null && there != null && here != there && !joined(ways, here, there)) {
+                Duration duration = walking.between(here.name(), there.name(), false);
+                ways.add(new Way(here, there, Walking.metres(site.spot(here.name()).at(), site.spot(there.name()).at()),
+                        (int) duration.toMinutes()));
+            }
+            here = there == null ? here : there;
+        }
+        return List.copyOf(ways);
+    }
+
+    private static boolean joined(List<Way> ways, Place one, Place other) {
+        for (Way way : ways) {
+            if (way.from() == one && way.to() == other || way.from() == other && way.to() == one) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Place place(List<Place> places, String name) {
+        for (Place place : places) {
+            if (place.name().equals(name)) {
+                return place;
+            }
+        }
+        return null;
+    }
+}

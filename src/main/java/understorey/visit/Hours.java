@@ -1,0 +1,171 @@
+package understorey.visit;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
+import understorey.plan.Contact;
+import understorey.plan.Opening;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+import understorey.sky.SunDay;
+
+/**
+ * The hours of a visit, and how much of them gate and car park leave.
+ *
+ * @param start   of the local day, from which minutes are counted
+ * @param arrive  as given or assumed, whatever the gates
+ * @param leave   likewise
+ * @param opens   the first minute on the site
+ * @param closes  the last one
+ * @param remarks on gates that are shut
+ * @param assumed the names, as in the plan's format, of what the author left out
+ */
+public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Advice> remarks,
+                    Set<String> assumed) {
+
+    private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
+    private static final Duration VISIT = Duration.ofHours(4);
+    private static final LocalTime NO_SUN = LocalTime.of(10, 0);
+
+    /** The hours of a trip on a date. */
+    public static Hours of(Trip trip, LocalDate date) {
+        Site site = trip.site();
+        return of(trip, date, trip.arrive() == null ? SunDay.of(site.position(), date, site.zone()) : null);
+    }
+
+    /**
+     * The hours of a trip on a date. An arrival not given is civil dawn, to the minute; where there is none, two hours before
+     * solar noon; four hours before a given leave that is earlier. A leave not given is four hours later, but not past midnight.
+     *
+     * @param sun not asked, and may be null, where the trip gives the arrival
+     */
+    static Hours of(Trip trip, LocalDate date, SunDay sun) {
+        Site site = trip.site();
+        ZonedDateTime start = date.atStartOfDay(site.zone());
+        ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun) : at(trip, date, trip.arrive());
+        ZonedDateTime leave = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
+        Set<String> assumed = new LinkedHashSet<>();
+        if (trip.arrive() == null) {
+            assumed.add("arrive");
+        }
+        if (trip.leave() == null) {
+            assumed.add("leave");
+        }
+        Opening opening = site.opening() == null || !site.opening().from().isBefore(site.opening().to()) ? null : site.opening();
+        ZonedDateTime opens = opening == null ? start : at(trip, date, opening.from());
+        ZonedDateTime closes = opening == null ? at(trip, date, LAST_MINUTE) : at(trip, date, opening.to());
+        if (site.parking() != null && site.parking().closes() != null && at(trip, date, site.parking().closes()).isBefore(closes)) {
+            closes = at(trip, date, site.parking().closes());
+        }
+        return new Hours(start, arrive, leave, minutes(start, opens), minutes(start, closes), remarks(site, arrive, leave),
+                Collections.unmodifiableSet(assumed));
+    }
+
+    private static ZonedDateTime assumedArrival(Trip trip, LocalDate date, SunDay sun) {
+        ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
+                : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2)) : at(trip, date, NO_SUN);
+        ZonedDateTime minute = arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
+        ZonedDateTime leaving = trip.leave() == null ? null : at(trip, date, trip.leave());
+        if (leaving == null || minute.isBefore(leaving)) {
+            return minute;
+        }
+        ZonedDateTime midnight = date.atStartOfDay(trip.site().zone());
+        ZonedDateTime visit = leaving.minus(VISIT);
+        return visit.isBefore(midnight) ? midnight : visit;
+    }
+
+    private static ZonedDateTime assumedLeave(Trip trip, LocalDate date, ZonedDateTime arrive) {
+        ZonedDateTime late = at(trip, date, LAST_MINUTE);
+        ZonedDateTime leaving = arrive.plus(VISIT);
+        return leaving.isAfter(late) ? late : leaving;
+    }
+
+    /** From arriving to leaving, whatever the gates. */
+    public Interval visit() {
+        return new Interval(arrive, leave);
+    }
+
+    /** What gate and car park leave of the visit; null when nothing is left. */
+    public Interval usable() {
+        return from() < to() ? new Interval(at(from()), at(to())) : null;
+    }
+
+    /** The first minute of the visit on which anybody can walk. */
+    public int from() {
+        return Math.max(opens, minute(arrive));
+    }
+
+    /** The minute by which one is back. */
+    public int to() {
+        return Math.min(closes, minute(leave));
+    }
+
+    /** When word is due: on leaving where no time is given, on the next day where that time is not after arriving. */
+    public ZonedDateTime wordDue(Contact contact) {
+        if (contact.backBy() == null) {
+            return leave;
+        }
+        LocalDate day = start.toLocalDate();
+        ZonedDateTime due = day.atTime(contact.backBy()).atZone(start.getZone());
+        return !due.isAfter(arrive) ? day.plusDays(1).atTime(contact.backBy()).atZone(start.getZone()) : due;
+    }
+
+    /**
+     * The minute by which one is back and can send the word.
+     *
+     * @param contact null where nobody waits for it
+     */
+    public int home(Contact contact) {
+        return contact == null ? to() : Math.min(to(), minute(wordDue(contact)));
+    }
+
+    /** The end of the visit: the author's own where no gate shuts before. */
+    public ZonedDateTime end() {
+        return closes < minute(leave) && at(closes).isAfter(arrive) ? at(closes) : leave;
+    }
+
+    public int minute(ZonedDateTime time) {
+        return minutes(start, time);
+    }
+
+    public int minute(LocalTime time) {
+        return minute(start.toLocalDate().atTime(time).atZone(start.getZone()));
+    }
+
+    public ZonedDateTime at(int minute) {
+        return start.plusMinutes(minute);
+    }
+
+    private static int minutes(ZonedDateTime start, ZonedDateTime time) {
+        return (int) Duration.between(start, time).toMinutes();
+    }
+
+    private static ZonedDateTime at(Trip trip, LocalDate date, LocalTime time) {
+        return date.atTime(time).atZone(trip.site().zone());
+    }
+
+    private static List<Advice> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
+        List<Advice> remarks = new ArrayList<>();
+        Opening opening = site.opening();
+        if (opening != null && arrive.toLocalTime().isBefore(opening.from())) {
+            remarks.add(new VisitAdvice.BeforeOpening(arrive, opening.from()));
+        }
+        if (opening != null && leave.toLocalTime().isAfter(opening.to())) {
+            remarks.add(new VisitAdvice.AfterClosing(leave, opening.to()));
+        }
+        if (site.parking() != null && site.parking().closes() != null && leave.toLocalTime().isAfter(site.parking().closes())) {
+            remarks.add(new VisitAdvice.CarParkCloses(leave, site.parking().closes()));
+        }
+        return List.copyOf(remarks);
+    }
+}

@@ -1,0 +1,8 @@
+package understorey.visit;
+
+import java.time.ZonedDateTime;
+import understorey.light.Weather;
+
+/** The weather at a full hour, as far as the forecast tells. */
+public record WeatherHour(ZonedDateTime time, Weather weather) {
+}

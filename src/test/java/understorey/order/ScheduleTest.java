@@ -1,0 +1,213 @@
+package understorey.order;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import understorey.visit.TravelTimes;
+
+class ScheduleTest {
+
+    private static final int TRIPS = 500;
+
+    private static Task task(int spot, int minutes, int priority, double... quality) {
+        double[] day = new double[288];
+        for (int i = 0; i < day.length; i++) {
+            day[i] = quality.length == 1 ? quality[0] : i >= 72 && i < 72 + quality.length ? quality[i - 72] : 0;
+        }
+        return new Task(spot, minutes, priority, Task.ANY, Set.of(), 0, 0, day);
+    }
+
+    private static Task pinned(Task task, int pin) {
+        return new Task(task.spot(), task.minutes(), task.priority(), pin, task.after(), task.setUp(), task.lens(), new double[] {1});
+    }
+
+    /** From six o'clock on, by daylight; ten minutes between any two of three spots. */
+    private static Visit visit(int minutes, Task... tasks) {
+        int[][] walks = {{0, 10, 10}, {10, 0, 10}, {10, 10, 0}};
+        return new Visit(360, 360 + minutes, 0, new TravelTimes(walks, walks, new boolean[1440]), 2, List.of(tasks));
+    }
+
+    private static String told(Schedule schedule) {
+        StringBuilder told = new StringBuilder();
+        for (Schedule.Take take : schedule.takes()) {
+            told.append((char) ('a' + take.task())).append(take.start() - 360).append(' ');
+        }
+        return told.toString().strip();
+    }
+
+    /** Holds a plan against the rules by walking it through, and gives its worth. */
+    private static long walked(Visit visit, Schedule schedule) {
+        int now = visit.from();
+        int last = -1;
+        long worth = 0;
+        Set<Integer> done = new HashSet<>();
+        for (Schedule.Take take : schedule.takes()) {
+            Task task = visit.tasks().get(take.task());
+            now = visit.times().arrive(last < 0 ? visit.base() : visit.tasks().get(last).spot(), task.spot(), now) + task.setUp();
+            now += last >= 0 && visit.tasks().get(last).lens() != task.lens() ? visit.lensChange() : 0;
+            assertTrue(now <= take.start(), "in time");
+            assertTrue(task.pinned() ? take.start() == task.pin() : take.start() % 5 == 0, "on the grid or the pin");
+            for (int other : done) {
+                assertTrue(!visit.tasks().get(other).after().contains(take.task()), "waits");
+            }
+            assertTrue(done.add(take.task()), "once");
+            worth += task.worth(take.start());
+            now = take.start() + task.minutes();
+            last = take.task();
+        }
+        int home = last < 0 ? now : visit.times().arrive(visit.tasks().get(last).spot(), visit.base(), now);
+        assertTrue(home <= visit.to(), "back in time");
+        assertEquals(home, schedule.back());
+        return worth;
+    }
+
+    @Test
+    void isWorthAsMuchAsTheBestOfAllOrdersAndStarts() {
+        SmallTrips trips = new SmallTrips(20270508);
+        int several = 0;
+        int left = 0;
+        for (int i = 0; i < TRIPS; i++) {
+            Visit visit = trips.visit(2 + i % 5, 45 + i % 50, 1 + i % 4);
+            Schedule schedule = Schedule.best(visit);
+            EveryOrder.Best best = EveryOrder.of(visit);
+            assertEquals(schedule.worth(), walked(visit, schedule));
+            assertEquals(best.musts(), Task.musts(schedule.worth()), "musts of trip " + i);
+            assertEquals(best.valueThousandths() / 1000.0, Task.value(schedule.worth()), 1e-12, "value of trip " + i);
+            assertEquals((best.back() + 4) / 5, (schedule.back() + 4) / 5, "end of trip " + i);
+            several += schedule.takes().size() > 2 ? 1 : 0;
+            left += schedule.takes().size() < visit.tasks().size() ? 1 : 0;
+        }
+        assertTrue(several > TRIPS / 4 && left > TRIPS / 4, several + " trips of three or more pictures, " + left + " that leave some");
+    }
+
+    @Test
+    void keepsAMustBeforeAnyLight() {
+        assertEquals("b5", told(Schedule.best(visit(30, task(0, 25, 2, 1), task(0, 25, 3, 0, 0.1)))));
+    }
+
+    @Test
+    void waitsForTheLightAndTakesAnExtraMeanwhile() {
+        assertEquals("b0 a20", told(Schedule.best(visit(60, task(0, 10, 3, 0, 0, 0, 0, 1), task(0, 15, 1, 0.5)))));
+        assertEquals("a20", told(Schedule.best(visit(60, task(0, 10, 3, 0, 0, 0, 0, 1)))));
+    }
+
+    @Test
+    void isBackEarlierWhereTheLightIsTheSame() {
+        assertEquals("b0 a15 c30", told(Schedule.best(visit(90, task(1, 5, 2, 1), task(0, 5, 2, 1), task(2, 5, 2, 1)))));
+    }
+
+    @Test
+    void keepsTheOrderOfTheFileWhereNothingElseDecides() {
+        assertEquals("a0 b5 c10", told(Schedule.best(visit(60, task(0, 5, 2, 1), task(0, 5, 2, 1), task(0, 5, 2, 1)))));
+        assertEquals("a0", told(Schedule.best(visit(5, task(0, 5, 2, 1), task(0, 5, 2, 1)))));
+    }
+
+    @Test
+    void takesPicturesInHopelessLightRatherThanNone() {
+        assertEquals("a0 b5", told(Schedule.best(visit(60, task(0, 5, 1, 0), task(0, 5, 1, 0)))));
+    }
+
+    @Test
+    void leavesOutAPinThatNobodyCanReach() {
+        assertEquals("b0", told(Schedule.best(visit(60, pinned(task(1, 5, 3, 1), 367), task(0, 5, 1, 1)))));
+        assertEquals("b0 a12", told(Schedule.best(visit(60, pinned(task(1, 5, 3, 1), 372), task(0, 1, 1, 1)))));
+    }
+
+    @Test
+    void hasAnEmptyPlanForAnEmptyVisit() {
+        assertEquals(new Schedule(List.of(), 0, 360), Schedule.best(visit(60)));
+        assertEquals(new Schedule(List.of(), 0, 360), Schedule.best(visit(3, task(0, 5, 3, 1))));
+        assertEquals(new Schedule(List.of(), 0, 360), Schedule.best(visit(-60, task(0, 5, 3, 1))));
+    }
+
+    @Property(tries = 300)
+    void losesNothingByOnePictureMore(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        onePictureMore(seed, pictures, minutes);
+    }
+
+    /** Twelve in full and thirteen by a bound, and beyond. */
+    @Property(tries = 60)
+    void losesNothingByOnePictureMoreThanAreOrderedInFull(@ForAll long seed, @ForAll @IntRange(min = 12, max = 15) int pictures,
+            @ForAll @IntRange(min = 60, max = 240) int minutes) {
+        onePictureMore(seed, pictures, minutes);
+    }
+
+    private static void onePictureMore(long seed, int pictures, int minutes) {
+        Visit more = new SmallTrips(seed).visit(pictures + 1, minutes, 4);
+        Task last = more.tasks().get(pictures);
+        Task optional = new Task(last.spot(), last.minutes(), 1 + last.priority() % 2, Task.ANY, Set.of(), last.setUp(), last.lens(),
+                last.pinned() ? new double[288] : last.quality());
+        List<Task> tasks = new ArrayList<>(more.tasks());
+        tasks.set(pictures, optional);
+        Schedule with = Schedule.best(more.with(tasks));
+        Schedule without = Schedule.best(more.with(tasks.subList(0, pictures)));
+        assertEquals(with.worth(), walked(more.with(tasks), with));
+        assertTrue(with.worth() >= without.worth());
+        assertTrue(Task.musts(with.worth()) >= Task.musts(without.worth()));
+    }
+
+    /** Whatever plan was known before: none, or a good one. */
+    @Property(tries = 200)
+    void findsTheBestWithABoundToo(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        SmallTrips trips = new SmallTrips(seed);
+        Visit visit = trips.visit(pictures, minutes, 4);
+        bounded(new Transitions(visit));
+        bounded(new Transitions(trips.farApart(visit)));
+    }
+
+    private static void bounded(Transitions transitions) {
+        Schedule none = new Schedule(List.of(), 0, transitions.visit.from());
+        long best = BestOrder.of(transitions).worth();
+        assertEquals(best, BestOrder.of(transitions, none).worth());
+        assertEquals(best, walked(transitions.visit, BestOrder.of(transitions, LongOrder.of(transitions, transitions.size / 2))));
+    }
+
+    @Property(tries = 100)
+    void losesNothingWhenTheSearchIsCutShort(@ForAll long seed, @ForAll @IntRange(min = 1, max = 30_000) int steps, @ForAll @IntRange(min = 1, max = 30_000) int bytes) {
+        Transitions transitions = new Transitions(new SmallTrips(seed).visit(9, 200, 4));
+        Schedule known = LongOrder.of(transitions, 3);
+        Schedule found = BestOrder.of(transitions, known, steps, bytes);
+        assertTrue(found.worth() >= known.worth());
+        assertEquals(found.worth(), walked(transitions.visit, found));
+    }
+
+    @Property(tries = 40)
+    void isNeverWorseThanTheAuthorsOwnOrderHoweverMany(@ForAll long seed, @ForAll @IntRange(min = 13, max = 18) int pictures,
+            @ForAll @IntRange(min = 60, max = 300) int minutes) {
+        Visit visit = new SmallTrips(seed).visit(pictures, minutes, 5);
+        Schedule best = Schedule.best(visit);
+        assertEquals(best.worth(), walked(visit, best));
+        List<Integer> own = new ArrayList<>();
+        for (int i = 0; i < pictures; i++) {
+            own.add(i);
+        }
+        assertTrue(best.worth() >= LongOrder.inOrder(new Transitions(visit), own).worth());
+        assertEquals(best, Schedule.best(visit));
+    }
+
+    /** Four of eight in their best order and the rest put in: what twelve of sixteen would do, where the best is known. */
+    @Test
+    void findsTheBestMostlyWhereItDoesNotSearchForItAll() {
+        SmallTrips trips = new SmallTrips(1892);
+        int same = 0;
+        for (int i = 0; i < 100; i++) {
+            Transitions transitions = new Transitions(trips.visit(8, 150, 4));
+            Schedule exact = BestOrder.of(transitions);
+            Schedule moved = LongOrder.of(transitions, 4);
+            assertTrue(moved.worth() <= exact.worth());
+            assertEquals(moved.worth(), walked(transitions.visit, moved));
+            same += moved.worth() == exact.worth() ? 1 : 0;
+        }
+        assertTrue(same >= 80, same + " of 100");
+    }
+}
