@@ -27,7 +27,7 @@ ${page.story?trim}
 <#list page.places as place>
 ### ${place.name}
 
-<#if place.sunlit??>The sun stands clear of the land ${place.sunlit}<#if place.overTrees??>; over the tree tops round the clearing: ${place.overTrees}</#if>.<#else>The sun does not stand clear of the land on this day.</#if>
+<#if place.sunlit??>The sun is above the skyline ${place.sunlit}<#if place.overTrees??>; above the treetops around the clearing: ${place.overTrees}</#if>.<#else>The sun stays behind the skyline on this day.</#if>
 
 ${place.dayLightSays}
 
@@ -71,9 +71,9 @@ ${place.skylineSays}
 </#if>
 ### Light by the hour
 
-The site as a whole, level ground. Light in EV at ISO 100; quarter hours are those of the visit, the whole day is in plan.json.
+Light on level ground at the site, EV at ISO 100, every 15 min during the visit, else hourly. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. All times are in plan.json.
 
-| Time | Sun at | Height | Shadow, × height | Over the land | Open: sun | shade | Floor: fleck | of the floor | shade | broken | overcast | K |
+| Time | Sun at | Height | Shadow | Skyline | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
 |---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
 <#list page.light.table as row>
 | ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |
@@ -91,10 +91,10 @@ ${shot?counter}. *${shot.role}*: **${shot.name}** (picture ${shot.number})<#if s
 </#list>
 </#if>
 
-### Captions to finish
+### Caption drafts
 
 <#list page.order.captions as caption>
-${caption?counter}. ${caption}
+${caption?counter}. **${page.storyboard[caption?index].name}:** ${caption}
 </#list>
 
 ## The pictures
@@ -102,7 +102,7 @@ ${caption?counter}. ${caption}
 
 ### ${shot.number} ${shot.name}
 
-*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"no time left"}
+*${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"not scheduled"}
 
 **${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.stack??>, **${shot.stack}**</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
 
@@ -129,7 +129,7 @@ What would help:
 </#if>
 <#if shot.skies?has_content>
 
-| If the sky or the hour is | EV | Aperture | Time | ISO | White balance | Bracket, verdict |
+| Other sky or hour | EV | Aperture | Shutter | ISO | White balance | Bracket, problem |
 |---|--:|--:|--:|--:|--:|---|
 <#list shot.skies + shot.hours as sky>
 | ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
@@ -141,7 +141,7 @@ What would help:
 - ${reason}
 </#list>
 
-| Lens | Floor from | Of the floor | near, middle, far | Of the frame | Depth of floor | Trunk 10 m behind, of their scale |
+| Lens | Nearest | Ground covered | near, mid, far | Frame filled | Depth | Trunk size, 10 m behind |
 |---|--:|--:|--:|--:|--:|--:|
 <#list shot.cover.lenses as lens>
 | ${cell(lens.lens)}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
@@ -149,7 +149,7 @@ What would help:
 </#if>
 <#if (shot.tried?size > 1)>
 
-| Lens | On this picture | Because |
+| Lens | For this picture | Why |
 |---|---|---|
 <#list shot.tried as tried>
 | ${cell(tried.lens)} | ${tried.verdict} | ${cell(tried.why)} |
@@ -167,7 +167,7 @@ ${shot.notes?trim}
 </#if>
 <#if shot.otherwise??>
 
-**Otherwise:** ${shot.otherwise?trim}
+**Plan B:** ${shot.otherwise?trim}
 </#if>
 <#if shot.defaults?has_content>
 
@@ -177,7 +177,7 @@ ${shot.notes?trim}
 
 ## Running order
 
-Every must first, then the best light for what matters most, then home. Leave the last spot by **${page.order.leaveLastSpotBy}**.
+Must-have pictures first, then the best light for the important ones, then an early finish. Leave the last spot by **${page.order.leaveLastSpotBy}**.
 
 | From | To | What | In the story |
 |---|---|---|---|
@@ -196,12 +196,12 @@ Every must first, then the best light for what matters most, then home. Leave th
 </#list>
 <#if page.order.spotPlanSays??>
 
-### The ground
+### Map of the spots
 
 ${page.order.spotPlanSays}
 </#if>
 
-### Out in time
+### Getting back
 
 | | |
 |---|---|
@@ -211,22 +211,22 @@ ${page.order.spotPlanSays}
 <#if page.order.message??>
 <#assign m = page.order.message>
 
-### To leave with somebody
+### Message for your contact
 
 <#if page.contact??>
-Who knows where you are: ${page.contact}.
+Your contact: ${page.contact}.
 
 </#if>
 <#if m.ready>
-> On ${m.day} I will arrive at ${m.arrive} at ${cell(m.site)}<#if m.base??>, parking at ${cell(m.base)}</#if><#if m.position??> (map position ${m.position})</#if><#if m.route??>, and walk to ${cell(m.route)}</#if>. I mean to <#if m.base?? && m.route??>be back there at<#else>leave at</#if> ${m.back} and will send word by ${m.backBy}. If you hear nothing, ring me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
+> On ${m.day} I will arrive at ${m.arrive} at ${cell(m.site)}<#if m.base??>, parking at ${cell(m.base)}</#if><#if m.position??> (map position ${m.position})</#if><#if m.route??>, and walk to ${cell(m.route)}</#if>. I plan to <#if m.base?? && m.route??>be back there at<#else>leave at</#if> ${m.back} and will message you by ${m.backBy}. If you hear nothing, call me; if I do not answer by ${m.actFrom}, call the emergency services and read them this.
 <#else>
-No message is ready: you are back at ${m.back}, after word is due at ${m.backBy}. Change “back_by”, or leave earlier, and it stands here.
+No message yet: you are back at ${m.back}, after your check-in time ${m.backBy}. Change “back_by” or leave earlier.
 </#if>
 </#if>
 
 ## What to carry
 
-${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighed} thing(s) whose weight the bag does not give</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if>
+${page.kit.weight} in total<#if page.kit.unweighed??> (items without a weight: ${page.kit.unweighed})</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if>
 
 | Take | For | Weight |
 |---|---|--:|
@@ -235,7 +235,7 @@ ${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighe
 </#list>
 <#if page.kit.leave?has_content>
 
-| Stays at home | Why | Weight |
+| Leave at home | Why | Weight |
 |---|---|--:|
 <#list page.kit.leave as item>
 | ${cell(item.name)} | ${cell(item.uses)} | ${item.weight} |
@@ -243,7 +243,7 @@ ${page.kit.weight} in all<#if page.kit.unweighed??>, without ${page.kit.unweighe
 </#if>
 <#if page.kit.missing?has_content>
 
-What the bag lacks, to buy, to borrow, or to do without:
+Missing (buy, borrow or do without):
 
 <#list page.kit.missing as help>
 - ${help}
@@ -258,7 +258,7 @@ What your companions need to bring for these pictures:
 </#list>
 </#if>
 
-## The place
+## Getting there
 
 <#list page.place.facts as row>
 - ${row.name}: ${row.text}
@@ -281,7 +281,7 @@ ${page.place.notes?trim}
 </#if>
 <#if page.place.reports??>
 
-Ask for the state of the flowers: <${page.place.reports}>
+Ask how the flowers are: <${page.place.reports}>
 </#if>
 
 ## Cautions

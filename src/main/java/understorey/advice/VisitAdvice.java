@@ -17,6 +17,10 @@ public sealed interface VisitAdvice extends Advice {
         }
     }
 
+    /** A gate closes, or a check-in is due, before the return. */
+    sealed interface TooLate extends Warning {
+    }
+
     /** The first picture is taken long after one is ready for it. */
     record CouldArriveLater(ZonedDateTime start, @In(MINUTES) long minutes, ZonedDateTime arrive) implements VisitAdvice {
     }
@@ -34,14 +38,14 @@ public sealed interface VisitAdvice extends Advice {
     record BeforeOpening(ZonedDateTime arrive, LocalTime opens) implements Warning {
     }
 
-    record AfterClosing(ZonedDateTime leave, LocalTime closes) implements Warning {
+    record AfterClosing(ZonedDateTime leave, LocalTime closes) implements TooLate {
     }
 
-    record CarParkCloses(ZonedDateTime leave, LocalTime closes) implements Warning {
+    record CarParkCloses(ZonedDateTime leave, LocalTime closes) implements TooLate {
     }
 
     /** Whoever waits for word would wait in vain. */
-    record BackTooLate(ZonedDateTime back, ZonedDateTime by) implements Warning {
+    record BackTooLate(ZonedDateTime back, ZonedDateTime by) implements TooLate {
     }
 
     /** The visit lasts beyond the word due, which limits how long one stays. */

@@ -55,4 +55,9 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
         return timed().stream().filter(shot -> shot.intent().shot().name().equals(name)).findFirst()
                 .orElseThrow(() -> new NoSuchElementException(name));
     }
+
+    /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
+    public List<Advice> spoilers() {
+        return Spoilers.of(this);
+    }
 }

@@ -33,6 +33,7 @@ public final class Exposure {
     private final List<Settings.Limit> limits = new ArrayList<>();
     private final List<Advice> reasons = new ArrayList<>();
     private double lossStops;
+    private MotionBlur motionBlur;
     private Verdict verdict = Verdict.FITS;
 
     private Exposure(LensFit fit, Conditions conditions) {
@@ -102,7 +103,7 @@ public final class Exposure {
         return new Settings(conditions.ev100(), fNumber, seconds, iso, dimming.filters(), lossStops, bracket,
                 one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background,
-                motion.sway().blurMm(seconds), verdict, List.copyOf(limits), List.copyOf(reasons));
+                motion.sway().blurMm(seconds), motionBlur, verdict, List.copyOf(limits), List.copyOf(reasons));
     }
 
     /**
@@ -161,8 +162,21 @@ public final class Exposure {
         }
         reasons.add(!tooSlow && iso == body.baseIso() ? why.base(iso)
                 : !tooSlow && motion.longestS() > patienceS() ? why.dark(iso, secondsAt(fNumber, body.baseIso()))
-                : motion.byWind() ? why.wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
+                : motion.byWind() ? wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
         return iso;
+    }
+
+    private Advice wind(int iso, double seconds, boolean tooSlow) {
+        if (tooSlow || motion.lulls()) {
+            blurs(tooSlow ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.IN_GUSTS, motion.patientS());
+        }
+        return why.wind(iso, seconds, tooSlow);
+    }
+
+    private void blurs(MotionBlur.Degree degree, double longestS) {
+        if (motionBlur == null || degree.compareTo(motionBlur.degree()) > 0) {
+            motionBlur = new MotionBlur(degree, conditions.worstWindMs(), StopScale.nextShutterDownS(longestS));
+        }
     }
 
     /** Whether the stems stand for the time, or only in a lull; what to begin with for those who will not wait. */
@@ -176,7 +190,9 @@ public final class Exposure {
             double markedS = StopScale.nextShutterDownS(motion.stemsS());
             int fast = raise(aperture.widest(), Math.min(markedS, motion.stemsS()));
             double fastS = secondsAt(aperture.widest(), fast);
-            reasons.add(why.lull(aperture.widest(), fast, fastS, StopScale.snapShutterS(fastS) > markedS));
+            boolean smears = StopScale.snapShutterS(fastS) > markedS;
+            blurs(smears ? MotionBlur.Degree.UNLESS_IN_LULL : MotionBlur.Degree.IN_GUSTS, motion.stemsS());
+            reasons.add(why.lull(aperture.widest(), fast, fastS, smears));
         }
     }
 

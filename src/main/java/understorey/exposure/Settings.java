@@ -22,13 +22,14 @@ import understorey.plan.Filter;
  * @param stack        null where one frame is taken
  * @param background   null for a view, which has none
  * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
+ * @param motionBlur   null where the flowers keep still for the shutter speed, or nobody knows the wind
  * @param verdict      whether light and wind allow the picture
  * @param limits       what makes it a compromise or rules it out, the gravest last
  * @param reasons      in the order aperture and depth, ISO, time, light
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
-                       Stack stack, Background background, double swayBlurMm, Verdict verdict,
+                       Stack stack, Background background, double swayBlurMm, MotionBlur motionBlur, Verdict verdict,
                        List<Limit> limits, List<Advice> reasons) {
 
     /** What no setting of the camera makes good. */

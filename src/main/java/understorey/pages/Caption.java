@@ -6,9 +6,8 @@ import understorey.plan.Site;
 import understorey.plan.Subject;
 
 /**
- * The beginning of a caption for the published picture, which the author finishes: what, where, when, and its part in the
- * story. A caption goes to everybody, whoever reads the plan: of a sensitive site it has the public name or none, and never
- * a spot.
+ * The beginning of a caption for the published picture, which the author finishes: what, where and when. A caption goes
+ * to everybody, whatever the audience of the plan: for a sensitive site it has the public name or none, and never a spot.
  */
 final class Caption {
 
@@ -21,8 +20,7 @@ final class Caption {
         String place = place(brief.trip().site());
         return Character.toUpperCase(name.charAt(0)) + name.substring(1)
                 + (subject.scientificName() == null ? "" : ", " + subject.scientificName())
-                + ". " + (place == null ? "" : place + ", ") + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". "
-                + part(intent) + ": …";
+                + ". " + (place == null ? "" : place + ", ") + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". …";
     }
 
     /** A common name without what is said beside it: "fly agaric (fungus)" is captioned "fly agaric". */
@@ -34,15 +32,5 @@ final class Caption {
 
     private static String place(Site site) {
         return site.sensitive() ? site.publicName() : site.name();
-    }
-
-    private static String part(Intent intent) {
-        return switch (intent.role()) {
-            case OPENING -> "The opening";
-            case APPROACH -> "Going in";
-            case DETAIL -> "A detail";
-            case CLOSING -> "The close";
-            case EXTRA -> "An extra";
-        };
     }
 }

@@ -43,13 +43,13 @@ public final class DaysList {
         StringBuilder text = new StringBuilder(4096);
         for (FloweringWindow window : ranking.windows()) {
             String name = window.subject().name();
-            text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": in full flower ")
-                    .append(full(window.fullFrom(), window.fullTo())).append(", the peak likely between ")
+            text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": full flower ")
+                    .append(full(window.fullFrom(), window.fullTo())).append(", peak likely between ")
                     .append(Words.dayMonth(window.peak().from())).append(" and ")
                     .append(Words.dayMonth(window.peak().to())).append(".\n");
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
         }
-        text.append(text.length() == 0 ? "" : "\n").append("rank  day              flowers  light  promise     why\n");
+        text.append(text.length() == 0 ? "" : "\n").append("rank  day              flowers  light  overall     reason\n");
         double most = 0;
         for (RankedDay day : ranking.days()) {
             most = Math.max(most, day.score());
@@ -112,7 +112,7 @@ public final class DaysList {
         for (Season season : site.seasons()) {
             List<String> lines = yaml(season);
             if (!lines.isEmpty()) {
-                text.append("\nTo keep what was seen for the years to come, add to the records of ").append(season.subject())
+                text.append("\nTo keep this year’s sightings, add these lines to the records of ").append(season.subject())
                         .append(" at ").append(site.name()).append(":\n");
                 if (season.records().isEmpty()) {
                     text.append("    records:\n");

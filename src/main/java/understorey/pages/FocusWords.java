@@ -7,10 +7,10 @@ import understorey.exposure.Stack;
 import understorey.kit.LensFit;
 import understorey.plan.Filter;
 
-/** What is sharp, in how many frames, and what stands before the lens. */
+/** The depth of field, the frames of a stack and the filters, in words. */
 final class FocusWords {
 
-    /** Beyond it nobody tells it from the horizon. */
+    /** Beyond it a distance reads as the horizon. */
     private static final double FAR_M = 1000;
 
     private FocusWords() {
@@ -20,8 +20,8 @@ final class FocusWords {
     static String sharp(LensFit fit, Settings settings) {
         double depthM = settings.sharpToM() - settings.sharpFromM();
         String frames = settings.stack() == null ? "" : " in " + settings.stackFrames() + " frames";
-        return (depthM < fit.focusM() / 10 ? "over " + Words.metres(depthM)
-                : "from " + Words.metres(settings.sharpFromM()) + " to "
+        return (depthM < fit.focusM() / 10 ? Words.metres(depthM)
+                : Words.metres(settings.sharpFromM()) + " to "
                 + Words.metres(settings.sharpToM() < FAR_M ? settings.sharpToM() : Double.POSITIVE_INFINITY)) + frames;
     }
 
@@ -33,7 +33,7 @@ final class FocusWords {
         }
         return stack.frames() + " frames" + (stack.stepM() == null
                 ? ", focus " + Words.metres(fit.fromSensorM(stack.firstM())) + " to " + Words.metres(fit.fromSensorM(stack.lastM()))
-                : (stack.byRail() ? " on a rail, " : ", ") + Words.metres(stack.stepM()) + " apart, nearest first");
+                : (stack.byRail() ? " on a rail, " : ", ") + Words.metres(stack.stepM()) + " steps, nearest first");
     }
 
     /** What to put on the lens, nearest it first; null for nothing. */

@@ -49,13 +49,13 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
         rows.add(new Row("Astronomical dawn, dusk", pair(sun.astronomicalDawn(), sun.astronomicalDusk())));
         rows.add(new Row("Nautical dawn, dusk", pair(sun.nauticalDawn(), sun.nauticalDusk())));
         rows.add(new Row("Civil dawn, dusk", pair(sun.civilDawn(), sun.civilDusk())));
-        rows.add(new Row("Deep twilight, morning", interval(sun.deepTwilightMorning())));
-        rows.add(new Row("Low sun, morning", interval(sun.lowSunMorning())));
+        rows.add(new Row("Deep twilight (blue hour), morning", interval(sun.deepTwilightMorning())));
+        rows.add(new Row("Low sun (golden hour), morning", interval(sun.lowSunMorning())));
         rows.add(new Row("Sunrise, sunset", pair(sun.sunrise(), sun.sunset())));
         rows.add(new Row("Solar noon", Words.clock(sun.solarNoon()) + ", sun at "
                 + Words.degrees(sun.noonAltitudeDeg())));
-        rows.add(new Row("Low sun, evening", interval(sun.lowSunEvening())));
-        rows.add(new Row("Deep twilight, evening", interval(sun.deepTwilightEvening())));
+        rows.add(new Row("Low sun (golden hour), evening", interval(sun.lowSunEvening())));
+        rows.add(new Row("Deep twilight (blue hour), evening", interval(sun.deepTwilightEvening())));
         return rows;
     }
 
@@ -78,9 +78,9 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
                 best = row;
             }
         }
-        return best == null || best.moonEv() < LEAST_MOON_EV ? "none to speak of while it is dark"
+        return best == null || best.moonEv() < LEAST_MOON_EV ? "too weak to matter"
                 : "EV " + Words.ev(best.moonEv()) + " on open ground and " + Words.ev(best.moonFloorEv())
-                + " on the floor, at its best in the dark, " + Words.clock(best.sun().time());
+                + " on the forest floor, brightest at " + Words.clock(best.sun().time());
     }
 
     private static String interval(Interval interval) {
@@ -112,7 +112,7 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
                 Words.degrees(row.sun().altitudeDeg()),
                 row.shadowPerHeight() == null || row.shadowPerHeight() > 99 ? Words.NONE
                         : Words.tenths(row.shadowPerHeight()),
-                row.aboveSkyline() ? "clear" : up ? "hidden" : "down",
+                row.aboveSkyline() ? "above" : up ? "behind" : "set",
                 Words.ev(row.open().sun()), Words.ev(row.open().shade()), Words.ev(row.floor().fleck()),
                 row.aboveSkyline() ? Words.percent(row.fleckShare()) : Words.NONE, Words.ev(row.floor().shade()),
                 Words.ev(row.floor().broken()), Words.ev(row.floor().overcast()),

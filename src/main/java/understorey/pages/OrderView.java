@@ -125,7 +125,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         return switch (leg.what()) {
             case WALK, SHOOT -> what;
             case SET_UP -> null;
-            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : leg.shot() == null ? "wait for the gate" : "wait";
+            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : leg.shot() == null ? "wait for opening" : "wait";
         };
     }
 
@@ -168,21 +168,21 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             String otherwise = "";
             for (int i = alone.size() - 1; i >= 0; i--) {
                 if (alone.get(i).name().equals(change.shot())) {
-                    otherwise = ". " + alone.remove(i).otherwise().strip();
+                    otherwise = ". Plan B: " + alone.remove(i).otherwise().strip();
                 }
             }
             lines.add(line(change, brief.shot(change.shot())) + otherwise);
         }
         for (Shot shot : alone) {
-            lines.add(brief.shot(shot.name()).number() + " " + shot.name() + ": " + shot.otherwise().strip());
+            lines.add(brief.shot(shot.name()).number() + " " + shot.name() + ". Plan B: " + shot.otherwise().strip());
         }
         return lines;
     }
 
     private static String line(Alternative.Change change, TimedShot shot) {
         String name = shot.number() + " " + change.shot();
-        return change.then() == null ? name + " is left out" : change.planned() == null
-                ? name + " finds time at " + Words.span(change.then())
+        return change.then() == null ? name + ": left out" : change.planned() == null
+                ? name + " fits in at " + Words.span(change.then())
                 : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
     }
 

@@ -70,11 +70,11 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         String why = settings.limit() == null ? "" : switch (settings.limit()) {
             case DARK -> ": " + TOO_DARK;
             case BRIGHT -> ": too bright";
-            case HANDS -> ": by hand too slow";
+            case HANDS -> ": too slow hand-held";
             case MONOPOD -> ": too slow for a monopod";
-            case STEMS -> ": stems smear";
-            case RELEASE -> ": no release for bulb";
-            case STACK -> ": too deep to stack";
+            case STEMS -> ": motion blur";
+            case RELEASE -> ": bulb needs a remote release";
+            case STACK -> ": too many frames to stack";
         };
         return Words.word(settings.verdict()) + why;
     }

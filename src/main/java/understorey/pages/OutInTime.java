@@ -8,8 +8,11 @@ import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
 import understorey.visit.WalkOut;
 
-/** Out of the wood in time, in words. */
+/** How to get back in time, in words. */
 final class OutInTime {
+
+    /** Longer before the last light no delay on the way matters: a rule of thumb, no source. */
+    private static final long CLOSE_MINUTES = 120;
 
     private OutInTime() {
     }
@@ -20,17 +23,17 @@ final class OutInTime {
         List<Row> rows = new ArrayList<>();
         boolean parking = brief.trip().site().parking() != null;
         rows.add(new Row(parking ? "Back" : "Last picture ends", Words.clock(safety.back())));
-        if (safety.daylightMargin() != null) {
+        if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + " on the darkest floor visited, " + minutes(Math.abs(margin))
-                    + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "that")));
+            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
+                    + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
         }
-        rows.add(new Row("Lamp", lamp(brief.day().headTorch())));
+        rows.add(new Row("Head torch", lamp(brief.day().headTorch())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
-            rows.add(new Row("Way out", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
-                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " by the slowest of five published paces"
-                    : "") + (out.dark() ? ", by lamp" : "")));
+            rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
+                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " at the slowest published walking speed"
+                    : "") + (out.dark() ? ", with a head torch" : "")));
         }
         if (safety.closing() != null) {
             Safety.Closing closing = safety.closing();
@@ -47,10 +50,10 @@ final class OutInTime {
 
     private static String lamp(HeadTorchHours lamp) {
         if (lamp.allDay()) {
-            return "for the whole visit";
+            return "needed for the whole visit";
         }
-        String in = lamp.until() == null ? null : "until " + Words.clock(lamp.until()) + ", the first " + minutes(lamp.minutesIn());
-        String out = lamp.from() == null ? null : "from " + Words.clock(lamp.from()) + ", the last " + minutes(lamp.minutesOut());
+        String in = lamp.until() == null ? null : "needed until " + Words.clock(lamp.until()) + " (the first " + minutes(lamp.minutesIn()) + ")";
+        String out = lamp.from() == null ? null : "needed from " + Words.clock(lamp.from()) + " (the last " + minutes(lamp.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

@@ -49,17 +49,17 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         List<Row> facts = new ArrayList<>();
         switch (precision) {
             case EXACT -> facts.add(new Row("Position", position(site.position())));
-            case COARSE -> facts.add(new Row("Position", "not given exactly, to spare the place: about "
+            case COARSE -> facts.add(new Row("Position", "approximate, to protect the site: about "
                     + Words.number(site.position().latitude(), 1) + ", "
                     + Words.number(site.position().longitude(), 1)));
-            case HIDDEN -> facts.add(new Row("Position", "not given, to spare the place"));
+            case HIDDEN -> facts.add(new Row("Position", "hidden, to protect the site"));
         }
         if (site.elevationM() != null) {
-            facts.add(new Row("Height above the sea", Words.number(site.elevationM(), 0) + " m"));
+            facts.add(new Row("Elevation", Words.number(site.elevationM(), 0) + " m"));
         }
         facts.add(new Row("Time zone", site.zone().getId()));
         facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
-        facts.add(new Row("Open", site.opening() == null ? "always, as far as the plan knows"
+        facts.add(new Row("Open", site.opening() == null ? "no opening hours given"
                 : site.opening().from() + " to " + site.opening().to()));
         if (site.parking() != null) {
             facts.add(new Row("Car park", (site.parking().spot() == null ? "at the site" : site.parking().spot())
@@ -72,8 +72,8 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     private static List<SpotLine> spots(Site site) {
         List<SpotLine> spots = new ArrayList<>();
         for (Spot spot : site.spots()) {
-            String ground = spot.slope() == null ? "" : "bank of " + Words.degrees(spot.slope().angleDeg())
-                    + ", falls to the " + Words.compass(spot.slope().facesDeg());
+            String ground = spot.slope() == null ? "" : Words.degrees(spot.slope().angleDeg())
+                    + " slope facing " + Words.compass(spot.slope().facesDeg());
             if (spot.clearingRadiusM() != null) {
                 ground += (ground.isEmpty() ? "" : "; ") + "clearing, trees "
                         + Words.metres(spot.clearingRadiusM()) + " away";
@@ -108,14 +108,14 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         if (canopy.foliage() instanceof Foliage.Stage stage) {
             leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');
         } else if (canopy.foliage() instanceof Foliage.LeafOut out) {
-            leaves = "leafing out from " + out.budBurst();
+            leaves = "leaves open from " + out.budBurst();
         } else if (canopy.foliage() instanceof Foliage.Index index) {
             leaves = "plant area index " + Words.number(index.plantAreaIndex(), 1);
         }
         return kind + height + ", " + leaves;
     }
 
-    /** Latitude and longitude to four decimals, some ten metres. */
+    /** Latitude and longitude to four decimals, about ten metres. */
     static String position(Position position) {
         return (Words.number(position.latitude(), 4) + ", " + Words.number(position.longitude(), 4)).replace('−', '-');
     }

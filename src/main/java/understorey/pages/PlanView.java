@@ -12,7 +12,6 @@ import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
-import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Share;
@@ -24,7 +23,7 @@ import understorey.plan.Trip;
  * @param essentials the day in five lines
  * @param siteHref   of the site's page, seen from the trip's folder
  * @param gearHref   of the bag's page; null for a bag written inside the trip
- * @param sky        expected; null where nobody said
+ * @param sky        expected; null without a forecast or a word for the sky
  * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
  * @param shortCautions their first sentences, for the field sheet
@@ -79,7 +78,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, sunlit, kit, findings, sentences), light, sky(brief),
+                essentials(brief, sunlit, kit, sentences), light, sky(brief),
                 underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), prose),
@@ -91,7 +90,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         if (brief.assumed().contains("sky")) {
             return null;
         }
-        return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the sky as forecast";
+        return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the forecast sky";
     }
 
     /** By place, those together that have the same hours. */
@@ -126,7 +125,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     }
 
     private static String audience(Trip trip) {
-        return Words.word(trip.audience()) + ", position " + Words.word(trip.precision());
+        return Words.audience(trip.audience()) + ", " + switch (trip.precision()) {
+            case EXACT -> "exact position";
+            case COARSE -> "approximate position";
+            case HIDDEN -> "hidden position";
+        };
     }
 
     /** Where a default arrival comes from; null for one that the author wrote. */
@@ -134,7 +137,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         if (!brief.day().hours().assumed().contains("arrive")) {
             return null;
         }
-        return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before the sun is highest";
+        return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before solar noon";
     }
 
     private static String contact(Trip trip) {
@@ -143,26 +146,17 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         }
         String tell = trip.contact().tell() == null ? "" : trip.contact().tell();
         return trip.contact().backBy() == null ? tell
-                : tell + (tell.isEmpty() ? "" : "; ") + "back by " + trip.contact().backBy();
+                : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + trip.contact().backBy();
     }
 
-    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, List<Remark> findings,
-                                        Sentences sentences) {
+    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
-                + Words.clock(brief.order().leave()) + "; sun over the land: " + sunlit));
+                + Words.clock(brief.order().leave()) + "; sun above the skyline: " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
-        List<String> compromises = new ArrayList<>();
-        List<String> poorLight = new ArrayList<>();
         for (TimedShot shot : brief.timed()) {
             if (shot.intent().shot().spot() != null) {
                 spots.add(shot.intent().shot().spot());
-            }
-            if (shot.verdict() == Verdict.COMPROMISE) {
-                compromises.add(String.valueOf(shot.number()));
-            }
-            if (shot.poorLight()) {
-                poorLight.add(String.valueOf(shot.number()));
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
@@ -171,30 +165,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         for (Item item : kit.take()) {
             carried.add(item.name());
         }
-        rows.add(new Row("Carry", kit.take().isEmpty() ? "nothing of this bag takes these pictures"
+        rows.add(new Row("Carry", kit.take().isEmpty() ? "this bag cannot do these pictures"
                 : kit.weight() + ": " + String.join(", ", carried)));
-        List<String> spoilers = new ArrayList<>();
-        for (Advice caution : brief.cautions()) {
-            if (caution.severity() == Advice.Severity.WARNING) {
-                spoilers.add(sentences.of(caution));
-            }
-        }
-        for (Remark finding : findings) {
-            if (finding.warning()) {
-                spoilers.add(finding.text());
-            }
-        }
-        if (!compromises.isEmpty()) {
-            spoilers.add((compromises.size() == 1 ? "Picture " : "Pictures ") + String.join(", ", compromises)
-                    + (compromises.size() == 1 ? " is a compromise." : " are compromises."));
-        }
-        if (!poorLight.isEmpty()) {
-            spoilers.add("Poor light for " + (poorLight.size() == 1 ? "picture " : "pictures ")
-                    + String.join(", ", poorLight) + " at the time planned.");
-        }
-        rows.add(new Row("What could spoil it", spoilers.isEmpty()
-                ? "nothing that the plan can see; watch wind, clutter, contrast and histogram"
-                : String.join(" ", spoilers)));
+        rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
         return rows;
     }
 
@@ -216,18 +189,18 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             for (Packing.Item item : bag.take()) {
                 things.add(item.name() + " (" + pictures(item, brief) + ")");
             }
-            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag takes any of these pictures"
-                    : String.join(", ", things) + "; " + Words.weight(bag.weightG()) + " in all"));
+            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
+                    : String.join(", ", things) + "; " + Words.weight(bag.weightG()) + " in total"));
         }
         return rows;
     }
 
     private static String pictures(Packing.Item item, Brief brief) {
-        List<String> numbers = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
         for (String shot : item.shots()) {
-            numbers.add(String.valueOf(brief.shot(shot).number()));
+            numbers.add(brief.shot(shot).number());
         }
-        return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", numbers);
+        return Words.pictures(numbers);
     }
 
     private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {

@@ -68,7 +68,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                 new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo()) + "; its peak "
                         + expected(window.peak())),
                 new Row("Over", expected(window.over())),
-                new Row("On " + Words.dayMonth(date), Words.percent(window.chanceOn(date)) + " to be in full flower"));
+                new Row("On " + Words.dayMonth(date), Words.percent(window.chanceOn(date)) + " chance of full flower"));
     }
 
     private static String expected(FloweringWindow.Expected expected) {
@@ -93,7 +93,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         for (RankedDay.Promise promise : day.shots()) {
             String light = promise.shot().light().isEmpty() ? "" : ", light " + Words.word(promise.grade())
                     + (promise.at() == null || promise.grade() == Outlook.Grade.POOR ? ""
-                    : (anySky ? " under the right sky" : "") + ", best about " + Words.clock(promise.at()));
+                    : (anySky ? " if the sky suits" : "") + ", best around " + Words.clock(promise.at()));
             shots.add(promise.shot().name() + light);
         }
         return new Day(Words.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
@@ -108,33 +108,35 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         }
         FloweringWindow window = brief.season().window();
         boolean unsure = window == null || window.errorD() > UNSURE_D;
-        return "Ask " + reports + " for the state of the flowers on " + Words.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
+        return "Ask " + reports + " how the flowers are on " + Words.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
                 + (unsure ? ", two weeks before" : ", a week before") + ", and again the evening before you go.";
     }
 
-    /** Why this day, in one line. */
+    /** Why this day, in a few sentences. */
     static String why(Brief brief, Sentences sentences) {
         FloweringWindow window = brief.season().window();
-        String reports = brief.trip().site().reports();
-        String ask = reports == null ? "" : "; ask " + reports + " before you go";
-        List<String> parts = new ArrayList<>();
+        List<String> why = new ArrayList<>();
         if (brief.season().ranking() != null) {
             RankedDay day = brief.season().ranking().day(brief.date());
-            parts.add("the best of " + brief.season().ranking().days().size() + " days: "
-                    + lead(sentences.within(day.reasons().get(0))));
+            why.add("The best of " + brief.season().ranking().days().size() + " days. " + sentences.of(day.reasons().get(0)));
         }
         if (window == null) {
-            parts.add("nobody told when the flowers open");
-            return (parts.size() == 1 ? "the author chose it; " : "") + String.join("; ", parts) + ask;
+            why.add(why.isEmpty() ? "Your date; no flowering dates known." : "");
+        } else {
+            String dates = Words.dates(window.fullFrom(), window.fullTo());
+            String chance = Words.percent(window.chanceOn(brief.date()));
+            why.add(why.isEmpty() ? first(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
+                    : "Full flower is expected " + dates + ".");
+            Advice method = method(window);
+            why.add(method == null ? "" : sentences.of(method));
         }
-        parts.add(window.subject().name() + " expected in full flower " + Words.dates(window.fullFrom(), window.fullTo())
-                + (brief.season().ranking() == null ? ", " + Words.percent(window.chanceOn(brief.date())) + " on this day" : ""));
-        Advice method = method(window);
-        if (method != null) {
-            parts.add(lead(sentences.within(method)));
-        }
-        String why = String.join("; ", parts) + ask;
-        return Character.toUpperCase(why.charAt(0)) + why.substring(1);
+        why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
+        why.removeIf(String::isEmpty);
+        return String.join(" ", why);
+    }
+
+    private static String first(String name) {
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
     private static Advice method(FloweringWindow window) {
@@ -144,9 +146,5 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
             }
         }
         return null;
-    }
-
-    private static String lead(String sentence) {
-        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 }

@@ -24,14 +24,14 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         List<String> grades = new ArrayList<>();
         for (TimedShot.Wished wished : shot.wished()) {
             String under = wished.sky() == null ? "" : ", " + Words.word(wished.sky()) + " sky";
-            rows.add(new Row("Wished for" + under, wishes(shot) + ": " + hope(wished.outlook(), sentences)));
+            rows.add(new Row("Light wanted" + under, wishes(shot) + ": " + hope(wished.outlook(), sentences)));
             String grade = Words.word(wished.outlook().grade());
             grades.add(wished.sky() == null ? grade : grade + " if " + Words.word(wished.sky()));
         }
         if (shot.sunlight() != null) {
             add(rows, "Sun", shot.sunlight().reasons(), sentences);
             if (!shot.sunlight().overDay().isEmpty()) {
-                rows.add(new Row("Over the day", sides(shot.sunlight().overDay())));
+                rows.add(new Row("Light direction", sides(shot.sunlight().overDay())));
             }
         }
         if (shot.polariser() != null) {
@@ -59,12 +59,13 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         StringBuilder hope = new StringBuilder(Words.word(outlook.grade())).append(". ")
                 .append(told(outlook.because(), sentences));
         if (outlook.windows().isEmpty()) {
-            hope.append(" No hour of this day is better than poor.");
+            hope.append(" Poor all day.");
         } else {
             hope.append(" Best ").append(SpotView.spans(outlook.windows())).append(" (")
                     .append(Words.word(outlook.best())).append(").");
         }
-        for (Outlook.Spoil spoil : outlook.spoils()) {
+        boolean allDay = outlook.windows().isEmpty() && outlook.spoils().size() == 1;
+        for (Outlook.Spoil spoil : allDay ? List.<Outlook.Spoil>of() : outlook.spoils()) {
             hope.append(' ').append(when(spoil.when(), outlook)).append(": ")
                     .append(sentences.within(spoil.why()));
         }
@@ -75,7 +76,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
     private static String when(Interval stretch, Outlook outlook) {
         List<Interval> windows = outlook.windows();
         if (windows.isEmpty()) {
-            return outlook.spoils().size() == 1 ? "All day" : Words.span(stretch);
+            return Words.span(stretch);
         }
         boolean first = !stretch.from().isAfter(windows.get(0).from());
         boolean last = !stretch.from().isBefore(windows.get(windows.size() - 1).to());
@@ -87,10 +88,10 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         List<String> sides = new ArrayList<>();
         for (SunDirection.Stretch stretch : stretches) {
             String side = switch (stretch.side()) {
-                case BACK -> "back light ";
-                case SIDE -> "side light ";
+                case BACK -> "backlight ";
+                case SIDE -> "sidelight ";
                 case FRONT -> "front light ";
-                case OVERHEAD -> "from overhead ";
+                case OVERHEAD -> "overhead light ";
             };
             sides.add(side + Words.span(stretch.time()));
         }

@@ -22,7 +22,7 @@ import understorey.plan.Viewpoint;
  *
  * @param facts    lens, place and frame
  * @param camera   body and lens in one line
- * @param settings aperture, time and ISO in one line
+ * @param settings aperture, shutter speed and ISO in one line
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
  * @param reasons  why so
@@ -69,7 +69,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : camera(fit.camera()) + focal(fit),
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
-                        + (shot.skyKnown() ? "" : ", by the sky"),
+                        + (shot.skyKnown() ? "" : ", depending on the sky"),
                 fit == null ? null : Words.metres(fit.focusFromSensorM()),
                 settings == null ? null : FocusWords.sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
@@ -88,31 +88,32 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static List<Row> facts(TimedShot shot, LensFit fit) {
         List<Row> facts = new ArrayList<>();
-        facts.add(new Row("Camera", camera(fit.camera())));
-        facts.add(new Row("Focal length", Words.millimetres(fit.focalMm()) + " ("
-                + Words.millimetres(fit.equivalentMm()) + " full-frame equivalent"
-                + (fit.cropTimes() > 1.005 ? ", cropped " + Words.number(fit.cropTimes(), 1) + "×" : "") + ")"));
-        facts.add(new Row("Held by", (fit.support() == null ? "your hands" : fit.support().name()) + ", lens at "
+        facts.add(new Row("Lens", camera(fit.camera())));
+        String focal = Words.millimetres(fit.focalMm());
+        String equivalent = Words.millimetres(fit.equivalentMm());
+        facts.add(new Row("Focal length", focal + (equivalent.equals(focal) ? "" : " (" + equivalent + " full-frame equivalent)")
+                + (fit.cropTimes() > 1.005 ? ", cropped " + Words.number(fit.cropTimes(), 1) + "×" : "")));
+        facts.add(new Row("Support", (fit.support() == null ? "hand-held" : fit.support().name()) + ", lens at "
                 + Words.metres(fit.heightM())
                 + (level(fit) ? ", level" : ", tilted " + tilt(fit))));
         String filters = FocusWords.filters(fit, shot.settings());
         if (filters != null) {
             facts.add(new Row("Filter", filters));
         }
-        facts.add(new Row("Frame", Words.metres(fit.frameWidthM()) + " × " + Words.metres(fit.frameHeightM())
+        facts.add(new Row("Field of view", Words.metres(fit.frameWidthM()) + " × " + Words.metres(fit.frameHeightM())
                 + " at " + Words.metres(fit.distanceM()) + ", "
                 + Words.degrees(fit.view().horizontalDeg()) + " wide"));
         Double facing = shot.intent().shot().facingDeg();
         if (facing != null) {
             facts.add(new Row("Facing", Words.compass(facing) + " (" + Words.bearing(facing) + ")"));
         }
-        facts.add(new Row("Focus", "at " + Words.metres(fit.focusFromSensorM()) + " on the lens’s scale; sharp "
+        facts.add(new Row("Focus", Words.metres(fit.focusFromSensorM()) + "; depth of field "
                 + FocusWords.sharp(fit, shot.settings()) + (shot.intent().sharp() instanceof Sharp.Range ? "; hyperfocal "
                 + Words.metres(shot.settings().hyperfocalM()) : "")));
         if (fit.magnification() > 0.05) {
-            facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + " on the sensor"));
+            facts.add(new Row("Magnification", Words.number(fit.magnification(), 2) + "×"));
         }
-        facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + " at ISO 100" + (shot.skyKnown() ? "" : ", by the sky")));
+        facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + " at ISO 100" + (shot.skyKnown() ? "" : ", depending on the sky")));
         return facts;
     }
 
@@ -149,8 +150,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : Words.word(best.verdict()) + ": " + camera(best.camera()) + focal(best) + " from "
-                    + Words.metres(best.distanceM())
+                    : camera(best.camera()) + focal(best) + " from " + Words.metres(best.distanceM())
+                    + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }
         return rows;
@@ -164,7 +165,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                     : intent.assumed().contains(name);
             String value = open ? value(name, intent, fit) : "";
             if (!value.isEmpty()) {
-                rows.add(new Row(name.equals("focal_equivalent") ? "focal length" : name, value));
+                rows.add(new Row(name.equals("focal_equivalent") ? "focal length" : name.equals("sharp") ? "depth of field" : name, value));
             }
         }
         return rows;
@@ -182,7 +183,7 @@ public record ShotView(int number, String name, String role, String subject, Str
             case "frame" -> fit == null ? "by the subject" : Words.metres(fit.frameWidthM()) + " wide";
             case "sharp" -> intent.sharp() instanceof Sharp.Range range
                     ? Words.metres(range.nearM()) + " to " + Words.metres(range.farM())
-                    : Words.metres(((Sharp.Depth) intent.sharp()).depthM()) + " deep";
+                    : Words.metres(((Sharp.Depth) intent.sharp()).depthM());
             case "duration" -> intent.duration().toMinutes() + " min";
             default -> String.valueOf(intent.priority());
         };

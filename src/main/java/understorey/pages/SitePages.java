@@ -231,7 +231,7 @@ public final class SitePages {
         int pictures = brief.timed().size();
         return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
-                Words.word(brief.trip().audience()));
+                Words.audience(brief.trip().audience()));
     }
 
     private void add(String path, String content) {

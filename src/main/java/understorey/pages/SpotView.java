@@ -12,8 +12,8 @@ import understorey.sky.Interval;
  * The light at one place of pictures, in words and drawings.
  *
  * @param name      of its spots, or of the site
- * @param sunlit    when the sun clears the land there
- * @param overTrees when it stands over the tree tops of the clearing; null without one
+ * @param sunlit    when the sun is above the skyline there
+ * @param overTrees when it is above the treetops of the clearing; null without one
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
 public record SpotView(String name, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
@@ -30,7 +30,7 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
     private static SpotView of(Brief brief, SpotLight spot, int number, Sentences sentences) {
         List<String> mist = new ArrayList<>();
         if (number == 1 && spot.place().mist().likelihood() != null) {
-            mist.add("Mist at dawn: likelihood " + Words.word(spot.place().mist().likelihood()) + ".");
+            mist.add("Chance of mist at dawn: " + Words.word(spot.place().mist().likelihood()) + ".");
         }
         for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
             mist.add(sentences.of(reason));

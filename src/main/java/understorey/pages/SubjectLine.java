@@ -33,8 +33,13 @@ public record SubjectLine(String key, String name, String scientificName, String
                 Words.millimetres(subject.flowerWidthMm()) + ", " + subject.flowersOpen() + " open",
                 Words.number(subject.flowerAreaIndex().typical(), 2) + "–"
                 + Words.number(subject.flowerAreaIndex().thick(), 2),
-                subject.colour() + " (metered as " + Words.word(subject.reflectance()).replace(' ', '-') + ")",
+                subject.colour() + " (exposure: treat as " + Words.word(subject.reflectance()).replace(' ', '-') + ")",
                 subject.habitat(), subject.care(), sure(subject.marks()));
+    }
+
+    /** A mark, and one in brackets that holds for a part of the figures: {@code M (thick D)}. */
+    static String worded(String mark) {
+        return mark.replace("C2", "second-hand").replace("C", "confirmed").replace("D", "derived").replace("M", "unsourced");
     }
 
     private static String figure(double perM2) {
@@ -42,7 +47,7 @@ public record SubjectLine(String key, String name, String scientificName, String
     }
 
     private static String sure(Subject.Marks marks) {
-        return "months " + marks.months() + ", stems " + marks.stems() + ", height " + marks.height() + ", flowers "
-                + marks.flowers() + ", size " + marks.size();
+        return "months " + worded(marks.months()) + ", stems " + worded(marks.stems()) + ", height " + worded(marks.height())
+                + ", flowers " + worded(marks.flowers()) + ", size " + worded(marks.size());
     }
 }

@@ -94,7 +94,7 @@ final class TripCalendar {
         text.add("Leave the last spot by " + Words.clock(brief.order().leaveLastSpotBy()) + ".");
         Contact contact = trip.contact();
         if (contact != null && trip.audience() != Share.Audience.PUBLIC) {
-            text.add((contact.tell() == null ? "Back" : "Tell " + contact.tell() + ": back")
+            text.add("Check in" + (contact.tell() == null ? "" : " with your contact (" + contact.tell() + ")")
                     + (contact.backBy() == null ? "." : " by " + contact.backBy() + "."));
         }
         return text;

@@ -37,8 +37,8 @@ final class Waypoints {
         element("name", brief.trip().title());
         element("desc", switch (precision) {
             case EXACT -> "Spots of " + site.name() + ".";
-            case COARSE -> "The position of " + site.name() + " is generalised, and spots are not given.";
-            case HIDDEN -> "Positions are not given.";
+            case COARSE -> "The position of " + site.name() + " is approximate; spots are hidden.";
+            case HIDDEN -> "Positions are hidden.";
         });
         xml.append("\n  </metadata>");
         if (precision != Share.Precision.HIDDEN) {

@@ -10,7 +10,7 @@ import understorey.visit.WeatherHour;
 /** The weather as forecast, by the hour of the visit. */
 public final class WeatherView {
 
-    /** One hour; a dash where nobody said. */
+    /** One hour; a dash for what the forecast does not give. */
     public record Line(String time, String cloud, String temperature, String dewPoint, String humidity, String wind,
                        String gust, String rain) {
     }
@@ -30,7 +30,7 @@ public final class WeatherView {
         return lines;
     }
 
-    /** Sky, air and wind in one line; null when nobody said anything. */
+    /** Sky, air and wind in one line; null without any figure. */
     static String inOneLine(Weather weather) {
         List<String> said = new ArrayList<>();
         if (weather.okta() != null) {

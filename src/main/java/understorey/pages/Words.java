@@ -7,9 +7,13 @@ import java.time.LocalTime;
 import java.time.Month;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import understorey.advice.Measure;
 import understorey.light.Beaufort;
+import understorey.plan.LightWish;
+import understorey.plan.Share;
 import understorey.sky.Interval;
 
 /**
@@ -44,7 +48,21 @@ final class Words {
         if (value instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
-        return String.valueOf(value);
+        return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
+    }
+
+    /** {@code picture 2}, {@code pictures 1–3, 5}. */
+    static String pictures(List<?> numbers) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= numbers.size(); i++) {
+            if (i == numbers.size() || (Integer) numbers.get(i) != (Integer) numbers.get(i - 1) + 1) {
+                boolean pair = i - from == 2;
+                runs.add(numbers.get(from) + (i - from == 1 ? "" : (pair ? ", " : "–") + numbers.get(i - 1)));
+                from = i;
+            }
+        }
+        return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", runs);
     }
 
     /** Whole days: {@code 1 day}, {@code 12 days}. */
@@ -225,8 +243,14 @@ final class Words {
         return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
     }
 
+    /** Who may see a plan. */
+    static String audience(Share.Audience audience) {
+        return audience == Share.Audience.PARTY ? "for the group" : word(audience);
+    }
+
     /** An enum constant as a word: {@code HALF_LEAF} reads half leaf. */
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return constant == LightWish.FRONTLIGHT ? "front light"
+                : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -21,7 +21,7 @@ import understorey.sky.SunDay;
 final class DayHatching {
 
     private static final String LOW_SUN = "low sun";
-    private static final String OVER_THE_LAND = "sun over the land";
+    private static final String OVER_THE_LAND = "sun above the skyline";
     private static final Duration NO_GAP = Duration.ofMinutes(5);
     private static final double ROW = 20;
     /** Half the height of a hatched strip, and of the ticks that end a measure line. */

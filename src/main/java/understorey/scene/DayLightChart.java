@@ -85,10 +85,10 @@ public final class DayLightChart {
         }
         for (Interval interval : sunlit) {
             if (frame.inside(interval.from()) && apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
-                signs.add(frame.x(interval.from()), "sun clears the land " + DayFrame.clock(interval.from()));
+                signs.add(frame.x(interval.from()), "sun clears the skyline " + DayFrame.clock(interval.from()));
             }
             if (frame.inside(interval.to()) && apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
-                signs.add(frame.x(interval.to()), "behind the land " + DayFrame.clock(interval.to()));
+                signs.add(frame.x(interval.to()), "behind the skyline " + DayFrame.clock(interval.to()));
             }
         }
         return signs;
@@ -163,10 +163,9 @@ public final class DayLightChart {
         String span = oneDecimal(DayRibbon.darkest(best)) + " to " + oneDecimal(DayRibbon.brightest(best));
         String at = DayFrame.clock(best.sun().time());
         return whatTheSunDoes + where + (ribbon.known()
-                ? "Brightest under the sky expected at " + at + " with EV " + oneDecimal(ribbon.expectedAt(best))
-                + "; between the darkest and the brightest sky there EV " + span + "." + ribbon.knownSpan()
-                : "Nobody said what the sky will be: brightest at " + at + ", with EV " + span
-                + " between the darkest and the brightest sky.");
+                ? "Brightest (expected sky) at " + at + ": EV " + oneDecimal(ribbon.expectedAt(best))
+                + ". In other skies then: EV " + span + "." + ribbon.knownSpan()
+                : "No forecast: brightest at " + at + ", with EV " + span + " from the darkest to the brightest sky.");
     }
 
     private ZonedDateTime first() {

@@ -108,7 +108,7 @@ final class DayRibbon {
             longest = longest.isEmpty() || width(run) > width(longest) ? run : longest;
         }
         if (!longest.isEmpty()) {
-            String words = rows.get(0).plantAreaIndex() > 0 ? "in a fleck of sun" : "in the sun";
+            String words = rows.get(0).plantAreaIndex() > 0 ? "in a patch of sun" : "in the sun";
             if (!named(words, "fleck-words", longest, true, lettering, marks)) {
                 named(words, "fleck-words", longest, false, lettering, marks);
             }
@@ -188,7 +188,7 @@ final class DayRibbon {
     String knownSpan() {
         int first = nextKnown(0, 1);
         int last = nextKnown(expected.length - 1, -1);
-        return first == 0 && last == expected.length - 1 ? "" : " What the sky will be is known from about "
+        return first == 0 && last == expected.length - 1 ? "" : " Forecast from about "
                 + DayFrame.clock(rows.get(first).sun().time()) + " to " + DayFrame.clock(rows.get(last).sun().time()) + ".";
     }
 

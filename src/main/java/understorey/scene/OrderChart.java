@@ -125,7 +125,7 @@ public final class OrderChart {
     }
 
     private void back(double top) {
-        marks.add(label("words", Anchor.START, LEFT, top + TEXT, "the way back"));
+        marks.add(label("words", Anchor.START, LEFT, top + TEXT, "walk back"));
         track(top);
         line("walk", order.legs().get(order.legs().size() - 1), top + TRACK_TOP + TRACK / 2);
     }
@@ -159,7 +159,7 @@ public final class OrderChart {
             windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to()));
         }
         return picture.number() + " " + picture.name() + " " + DayFrame.clock(time.from()) + " to " + DayFrame.clock(time.to())
-                + (windows.isEmpty() ? "" : ", its light " + String.join(" and ", windows));
+                + (windows.isEmpty() ? "" : ", light it needs " + String.join(" and ", windows));
     }
 
     private double x(ZonedDateTime time) {

@@ -36,7 +36,6 @@ public final class SeasonChart {
     private static final int BESIDE_D = 6;
     /** Between the words of two dates. */
     private static final double ASIDE = 10;
-    private static final double SURE = 0.02;
 
     private final FloweringWindow window;
     private final LocalDate chosen;
@@ -168,7 +167,7 @@ public final class SeasonChart {
         List<Point> line = List.of(new Point(x(chosen), TOP - 10), new Point(x(chosen), floor));
         marks.add(new Line("season-halo", line));
         marks.add(new Line("season-day", line));
-        String words = "the day: " + date(chosen);
+        String words = "your day: " + date(chosen);
         double half = Lanes.textWidth(words) / 2;
         marks.add(new Label("words", Anchor.MIDDLE,
                 new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), words));
@@ -182,17 +181,17 @@ public final class SeasonChart {
             says.setLength(says.length() - 2);
             says.append(". ");
         }
-        says.append(named(0)).append(": expected in full flower from ")
+        says.append(named(0)).append(": full flower expected from ")
                 .append(date(window.fullFrom())).append(" to ").append(date(window.fullTo()))
-                .append(", the peak likely between ").append(date(window.peak().from())).append(" and ")
+                .append(", peak likely between ").append(date(window.peak().from())).append(" and ")
                 .append(date(window.peak().to())).append(". ");
         for (Season.Sighting seen : window.seen()) {
             says.append("Seen on ").append(date(seen.date())).append(": ")
                     .append(seen.stage().name().toLowerCase(Locale.ROOT).replace('_', ' ')).append(". ");
         }
         double chance = window.chanceOn(chosen);
-        return says.append("The day chosen is ").append(date(chosen)).append(", with a chance of ")
-                .append(chance < SURE ? "hardly any" : Math.round(chance * 100) + " %").append('.').toString();
+        return says.append("Your day: ").append(date(chosen)).append(", ")
+                .append(chance > 0 && chance < 0.01 ? "under 1" : Math.round(chance * 100)).append(" % chance of full flower.").toString();
     }
 
     private static String told(String what, LocalDate date) {

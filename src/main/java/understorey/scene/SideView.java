@@ -123,7 +123,7 @@ public final class SideView {
 
     private Signs signs() {
         Signs signs = new Signs(8, RIGHT_X + 8);
-        String framed = "framed at " + Lengths.of(setup.fit().distanceM());
+        String framed = "subject at " + Lengths.of(setup.fit().distanceM());
         if (narrow()) {
             signs.add(x(plantAtM), framed + ", sharp over " + Lengths.of(setup.sharpToM() - setup.sharpFromM()));
             return signs;
@@ -210,10 +210,10 @@ public final class SideView {
 
     private String says() {
         String sharp = (setup.sharpToM() - setup.sharpFromM()) < setup.fit().focusM() / 10
-                ? "over " + Lengths.of(setup.sharpToM() - setup.sharpFromM())
-                : "from " + Lengths.of(setup.sharpFromM()) + " to " + Lengths.of(setup.sharpToM());
-        return "The lens stands " + Lengths.of(heightM) + " above the ground, " + tilted() + ". Framed at "
+                ? Lengths.of(setup.sharpToM() - setup.sharpFromM())
+                : Lengths.of(setup.sharpFromM()) + " to " + Lengths.of(setup.sharpToM());
+        return "The lens is " + Lengths.of(heightM) + " above the ground, " + tilted() + ". Subject at "
                 + Lengths.of(setup.fit().distanceM()) + ": " + setup.subject().name() + ", " + Lengths.of(plantM)
-                + " high. Sharp " + sharp + ".";
+                + " high. Depth of field: " + sharp + ".";
     }
 }

@@ -135,13 +135,13 @@ public final class SkylineChart {
     private void key(boolean landRises) {
         double x = LEFT;
         if (path.ends(false) != null) {
-            x = sample(x, null, SunPath.Sight.CLEAR, "sun clear");
+            x = sample(x, null, SunPath.Sight.CLEAR, "sun visible");
         }
         if (treeTopDeg != null) {
             x = sample(x, "trees", SunPath.Sight.TREES, "behind trees, tops at " + Math.round(treeTopDeg) + "°");
         }
         if (landRises) {
-            sample(x, "land", SunPath.Sight.LAND, "behind land");
+            sample(x, "land", SunPath.Sight.LAND, "behind skyline");
         }
     }
 
@@ -224,18 +224,18 @@ public final class SkylineChart {
     private String says() {
         List<LightAt> land = path.ends(true);
         if (land == null) {
-            return "The sun does not stand clear of the land on this day.";
+            return "The sun stays behind the skyline on this day.";
         }
-        String overLand = "The sun stands clear of the land " + fromTo(land) + ", highest at about "
-                + DayFrame.clock(land.get(2).sun().time()) + " with "
-                + Math.round(land.get(2).sun().apparentAltitudeDeg()) + "° above the horizon.";
+        String overLand = "The sun is above the skyline " + fromTo(land) + ", highest at about "
+                + DayFrame.clock(land.get(2).sun().time()) + " ("
+                + Math.round(land.get(2).sun().apparentAltitudeDeg()) + "° above the horizon).";
         if (treeTopDeg == null) {
             return overLand;
         }
         List<LightAt> trees = path.ends(false);
-        String tops = "the tree tops, which stand at about " + Math.round(treeTopDeg) + "°";
+        String tops = "the treetops at about " + Math.round(treeTopDeg) + "°";
         return overLand + (trees == null ? " It does not rise above " + tops + "."
-                : " It stands above " + tops + ", " + fromTo(trees) + ".");
+                : " It is above " + tops + ", " + fromTo(trees) + ".");
     }
 
     private static String fromTo(List<LightAt> ends) {

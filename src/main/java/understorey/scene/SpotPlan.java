@@ -190,7 +190,7 @@ public final class SpotPlan {
     private String says() {
         List<String> says = new ArrayList<>();
         for (GroundPlan.Way way : plan.ways()) {
-            says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres()) + " as the crow flies, "
+            says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres()) + " in a straight line, "
                     + way.minutes() + "\u00a0min");
         }
         return says.isEmpty() ? "No walk between spots." : String.join("; ", says) + ".";

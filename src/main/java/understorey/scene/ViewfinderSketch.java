@@ -228,26 +228,26 @@ public final class ViewfinderSketch {
     }
 
     private String says(double horizonY, Projection.Place sun) {
-        StringBuilder says = new StringBuilder("The frame takes in ");
+        StringBuilder says = new StringBuilder("The frame covers ");
         says.append(Lengths.of(setup.fit().frameWidthM())).append(" by ").append(Lengths.of(setup.fit().frameHeightM()))
-                .append(" at ").append(Lengths.of(setup.fit().distanceM())).append(", where a head of ")
+                .append(" at ").append(Lengths.of(setup.fit().distanceM())).append(", where a flower head of ")
                 .append(Lengths.of(headM)).append(" fills ")
-                .append(Lengths.percent(headM / setup.fit().frameWidthM())).append(" of its width. ");
+                .append(Lengths.percent(headM / setup.fit().frameWidthM())).append(" of the width. ");
         double ground = 1 - clip.y(horizonY) / perspective.height;
-        says.append(ground >= 1 ? "The ground fills it. " : ground <= 0 ? "No ground is seen. "
-                : (setup.trees() ? "The ground rises to the foot of the wood at " : "The ground reaches the horizon at ")
-                + Lengths.percent(ground) + " of its height. ");
+        says.append(ground >= 1 ? "The ground fills the frame. " : ground <= 0 ? "No ground in the frame. "
+                : (setup.trees() ? "The ground meets the trees at " : "The ground reaches the horizon at ")
+                + Lengths.percent(ground) + " of the frame height. ");
         if (!trunks.areas().isEmpty()) {
-            says.append("Trunks are drawn as they stand in many a tall wood, some 6 m apart. ");
+            says.append("Trunks are drawn about 6 m apart. ");
         }
         if (sun != null) {
-            says.append("The sun stands in it, ").append(Lengths.percent((1 + sun.x()) / 2)).append(" from the left and ")
+            says.append("The sun is in the frame, ").append(Lengths.percent((1 + sun.x()) / 2)).append(" from the left and ")
                     .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
         }
         if (heads > 0) {
-            says.append("Flowers at ").append(Math.round(stemsPerM2)).append(" stems a square metre")
-                    .append(share < 1 ? ", of which " + Lengths.percent(share) + " are drawn. " : ". ");
+            says.append("Flowers: ").append(Math.round(stemsPerM2)).append(" stems per m²")
+                    .append(share < 1 ? " (" + Lengths.percent(share) + " of them drawn). " : ". ");
         }
-        return says.append("Full ink is sharp, faint ink soft.").toString();
+        return says.append("Dark lines are sharp, faint lines are soft.").toString();
     }
 }

@@ -32,15 +32,15 @@ class CheckCommandTest {
     @Test
     void findsNoFaultWithTheDemoAndTellsWhatItsPlansFound() {
         assertEquals(new Run(0, "", """
-                a-weekend-for-the-anemones: note: 38 days are open (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best of them, Sunday 18 April 2027.
-                a-weekend-for-the-anemones: note: No forecast and no word on the sky: light and settings are given for clear, broken and overcast.
-                a-weekend-for-the-anemones: note: Nothing is taken before 19:10: you may arrive up to 2 h 1 min later, at 19:01.
-                a-weekend-for-the-anemones: note: You are back 10 min after the last light: go by lamp, on a path you know.
-                a-weekend-for-the-anemones: note: No picture plays the part “detail” in the story.
-                a-weekend-for-the-anemones: note: 3 pictures are landscape and none is portrait.
-                anemones-under-the-beeches: note: No picture plays the part “detail” in the story.
-                anemones-under-the-beeches: note: 4 pictures are landscape and none is portrait.
-                paper-stars-on-red-sand: note: Nothing is taken before 06:45: you may arrive up to 51 min later, at 06:36.
+                a-weekend-for-the-anemones: note: You gave 38 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
+                a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
+                a-weekend-for-the-anemones: note: The first picture starts at 19:10: you can arrive up to 2 h 1 min later, at 19:01.
+                a-weekend-for-the-anemones: note: You are back 10 min after dark: use a head torch, on a path you know.
+                a-weekend-for-the-anemones: note: The story has no “detail” picture.
+                a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
+                anemones-under-the-beeches: note: The story has no “detail” picture.
+                anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
+                paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 51 min later, at 06:36.
                 4 trips, nothing to find fault with
                 """), Run.of("check", plans));
     }

@@ -140,7 +140,8 @@ class RunningOrderTest {
         Site closed = wood(wood().spots(), wood().walks(), new Opening(at("07:00"), at("20:00")),
                 new Parking("Gate", at("19:00"), null));
         RunningOrder outing = plan(trip(closed, "06:00", "20:30", picture("a").at("Bank").shot()));
-        assertEquals(List.of(VisitAdvice.BeforeOpening.class, VisitAdvice.AfterClosing.class, VisitAdvice.CarParkCloses.class), Samples.kinds(outing.remarks()));
+        assertEquals(List.of(VisitAdvice.BeforeOpening.class, VisitAdvice.AfterClosing.class, VisitAdvice.CarParkCloses.class),
+                Samples.kinds(outing.remarks()));
         assertTrue(plan(trip(closed, "07:00", "19:00", picture("a").at("Bank").shot())).remarks().isEmpty());
     }
 

@@ -31,8 +31,8 @@ class AdviceSentencesTest {
     private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
     private static final Set<Class<?>> NUMBERS = Set.of(double.class, int.class, long.class);
     /** Types that are worded without a measure. */
-    private static final Set<Class<?>> PLAIN = Set.of(String.class, Enum.class, Month.class, DayOfWeek.class, LocalDate.class,
-            LocalTime.class, ZonedDateTime.class, Advice.class);
+    private static final Set<Class<?>> PLAIN = Set.of(String.class, List.class, Enum.class, Month.class, DayOfWeek.class,
+            LocalDate.class, LocalTime.class, ZonedDateTime.class, Advice.class);
 
     /** Every record below a sealed interface. */
     static List<Class<?>> records(Class<?> topic) {

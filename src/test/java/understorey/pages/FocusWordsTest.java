@@ -46,8 +46,8 @@ class FocusWordsTest {
     void tellsFramesAndStepOfACloseUp() {
         LensFit fit = fit(DEEP, MACRO_BAG);
         Settings settings = in(fit, 0.1);
-        assertTrue(FocusWords.stack(fit, settings).matches("\\d+ frames, \\d\\.\\d\u00a0mm apart, nearest first"), FocusWords.stack(fit, settings));
-        assertEquals("over 20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings));
+        assertTrue(FocusWords.stack(fit, settings).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"), FocusWords.stack(fit, settings));
+        assertEquals("20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings));
         LensFit lifeSize = fit(picture("Deep").wide(0.036).deep(0.01), MACRO_BAG);
         assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.1)).contains(" frames on a rail, "));
     }
@@ -60,7 +60,7 @@ class FocusWordsTest {
         assertNull(FocusWords.stack(fit, gusty));
         double heldM = fit.depthOfField(gusty.fNumber(), fit.focusM() * 1000).depthMm() / 1000;
         assertTrue(heldM < 0.01);
-        assertEquals("over " + Words.metres(heldM), FocusWords.sharp(fit, gusty));
+        assertEquals(Words.metres(heldM), FocusWords.sharp(fit, gusty));
     }
 
     /** A lens marks its distances from the sensor. */

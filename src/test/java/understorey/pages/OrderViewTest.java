@@ -82,7 +82,7 @@ class OrderViewTest {
     @Test
     void tellsTheWaitForAGateFromOthersOnTheFieldSheet() {
         ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00+01:00[Europe/London]");
-        assertEquals("wait for the gate", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
+        assertEquals("wait for opening", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
         assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(10), Leg.What.WAIT, "Bank", "a"), "wait: …"));
         assertNull(OrderView.brief(new Leg(six, six.plusMinutes(9), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
     }
@@ -104,9 +104,9 @@ class OrderViewTest {
         assertEquals(FULL.story().sequence().size(), captions.size());
         String subject = FULL.story().sequence().get(0).shot().subject().name();
         assertEquals(subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1) + ". " + FULL.trip().site().name()
-                + ", May 2027. The opening: …", captions.get(0).replace(", Allium ursinum", ""));
+                + ", May 2027. …", captions.get(0).replace(", Allium ursinum", ""));
         assertTrue(captions.get(0).contains(", Allium ursinum. "), captions.get(0));
-        assertTrue(captions.get(3).endsWith(". The close: …"), captions.get(3));
+        assertTrue(captions.get(3).endsWith(" 2027. …"), captions.get(3));
     }
 
     @Test
@@ -157,10 +157,12 @@ class OrderViewTest {
     }
 
     @Test
-    void tellsTheWayOutAndTheLastLight() {
-        List<Row> rows = OrderView.of(FULL, Sentences.builtIn()).safety();
-        assertEquals(List.of("Back", "Last light", "Lamp", "Way out"), rows.stream().map(Row::name).toList());
-        assertTrue(rows.get(1).text().matches("2\\d:\\d\\d on the darkest floor visited, 1\\d\u00a0h(?: \\d+\u00a0min)? after you are back"),
-                rows.get(1).text());
+    void givesTheWalkBackAndTheLastLightOnlyWhereItIsClose() {
+        assertEquals(List.of("Back", "Head torch", "Walk back"), OrderView.of(FULL, Sentences.builtIn()).safety().stream().map(Row::name).toList());
+        Brief evening = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(18, 0),
+                LocalTime.of(21, 0), List.of()));
+        List<Row> late = OrderView.of(evening, Sentences.builtIn()).safety();
+        assertEquals("Last light", late.get(1).name());
+        assertTrue(late.get(1).text().matches("2\\d:\\d\\d, (?:1\u00a0h )?\\d+\u00a0min after you are back"), late.get(1).text());
     }
 }

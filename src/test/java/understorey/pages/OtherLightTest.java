@@ -49,7 +49,7 @@ class OtherLightTest {
         }
         assertTrue(brackets > 3, brackets + " brackets");
         assertTrue(verdicts.contains("cannot: too dark"), verdicts.toString());
-        assertTrue(verdicts.contains("compromise: by hand too slow") || verdicts.contains("cannot: by hand too slow"),
+        assertTrue(verdicts.contains("compromise: too slow hand-held") || verdicts.contains("cannot: too slow hand-held"),
                 verdicts.toString());
     }
 

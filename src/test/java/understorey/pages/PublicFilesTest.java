@@ -24,7 +24,7 @@ class PublicFilesTest {
     private static final List<String> SECRETS = List.of("Gorsewell", "Footbridge", "Stone bank", "Hollow", "52.33",
             "-3.54", "187.3", "sister", "Second camera", "By the footpath");
 
-    private static final List<String> MESSAGE = List.of("emergency services", "my sister", "will send word", "I will arrive");
+    private static final List<String> MESSAGE = List.of("emergency services", "my sister", "will message you", "I will arrive");
 
     @Test
     void giveNoSensitivePlaceAway() {

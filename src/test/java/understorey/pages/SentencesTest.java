@@ -54,16 +54,16 @@ class SentencesTest {
     @Test
     void tellsOneReasonWithinAnother() {
         Advice reason = new TripAdvice.ShotCompromise("The floor", new HelpAdvice.NoCamera());
-        assertEquals("“The floor” is a compromise: the bag holds no body with a lens that fits it.",
+        assertEquals("“The floor” is a compromise: no body in the bag has a lens that fits.",
                 Sentences.read(texts).of(reason));
     }
 
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
         Sentences sentences = Sentences.read(texts);
-        assertEquals("Nothing in the bag holds the camera, so it is in your hands.",
+        assertEquals("No support in the bag suits this picture: hand-held.",
                 sentences.of(new SupportAdvice.NoSupport()));
-        assertEquals("f/8, to hold the sharpness asked.", sentences.of(new ApertureAdvice.ApertureForDepth(8)));
+        assertEquals("f/8 gives the depth of field this picture needs.", sentences.of(new ApertureAdvice.ApertureForDepth(8)));
     }
 
     @Test

@@ -140,19 +140,19 @@ class SitePagesTest {
         for (String path : List.of("a-quick-look/index.html", "a-quick-look/plan.md")) {
             String text = page(pages, path).replaceAll("<[^>]*>", "").replace('\u00a0', ' ').replaceAll("\\s+", " ");
             for (String said : List.of("(default: civil dawn)", "(default: four hours later)",
-                    "private, position exact (default)", "open ground (default)")) {
+                    "private, exact position (default)", "open ground (default)")) {
                 assertTrue(text.contains(said), said + " in " + path);
             }
             List<String> defaults = all("Defaults: (.*?\\.)(?=\\*| )", text);
             assertEquals(2, defaults.size(), path);
             assertTrue(defaults.get(0).matches("role opening; spot the site itself; viewpoint standing, 1\\.5 m; "
-                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); sharp 2\\.6 m to 40 m; "
+                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); depth of field 2\\.6 m to 40 m; "
                     + "polariser no; duration 15 min; priority 2\\."), defaults.get(0));
             assertTrue(defaults.get(1).matches("spot the site itself; viewpoint \\d+ cm; orientation landscape; "
-                    + "tilt level; frame \\d+ cm wide; sharp .* deep; polariser no; duration 15 min; priority 2\\."),
+                    + "tilt level; frame \\d+ cm wide; depth of field \\d+ [cm]m; polariser no; duration 15 min; priority 2\\."),
                     defaults.get(1));
         }
-        assertTrue(page(pages, "a-quick-look/index.html").contains("nobody said what the sky will be <span class=\"default\">(default: all skies)"));
+        assertTrue(page(pages, "a-quick-look/index.html").contains("No line: no forecast <span class=\"default\">(default: all skies)"));
     }
 
     @Test
@@ -160,7 +160,7 @@ class SitePagesTest {
         Trip full = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
         String page = page(Briefs.pages(List.of(full), List.of()), "first-light/index.html");
         assertFalse(page.contains("(default: ") || page.contains("(default, nobody said)") || page.contains("(default)"));
-        assertTrue(page.contains("party, position exact"));
+        assertTrue(page.contains("for the group, exact position"));
     }
 
     @Test

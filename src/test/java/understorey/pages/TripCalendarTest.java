@@ -70,7 +70,7 @@ class TripCalendarTest {
         assertEquals("Gorsewell Dingle; times are local, Europe/London.", order[0]);
         assertTrue(order[1].matches("05:00 to 05:\\d\\d (?:walk to .*|set up)"), order[1]);
         assertTrue(List.of(order).stream().anyMatch(line -> line.matches("\\d\\d:\\d\\d to \\d\\d:\\d\\d 1 The white floor")));
-        assertEquals("Tell my sister, by text: back by 12:00.", order[order.length - 1]);
+        assertEquals("Check in with your contact (my sister, by text) by 12:00.", order[order.length - 1]);
     }
 
     @Test

@@ -51,7 +51,7 @@ class WaypointsTest {
         String text = Waypoints.of(Trips.brief(Trips.full(PLACE, Trips.HIDDEN)));
         GPX gpx = read(text);
         assertTrue(gpx.getWayPoints().isEmpty());
-        assertEquals("Positions are not given.", gpx.getMetadata().orElseThrow().getDescription().orElseThrow());
+        assertEquals("Positions are hidden.", gpx.getMetadata().orElseThrow().getDescription().orElseThrow());
         assertFalse(text.contains("52"));
     }
 

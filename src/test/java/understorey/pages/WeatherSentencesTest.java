@@ -72,8 +72,8 @@ class WeatherSentencesTest {
         List<ForecastHour> still = List.of(row("01:00", 7.0, 5.0, 0.5, 1.0, null), row("05:00", 6.0, 5.5, 0.5, 1.0, null));
         List<String> told = Mist.atDawn(sun, null, still, null).reasons().stream()
                 .map(reason -> sentences.of(reason).replace('\u00a0', ' ')).toList();
-        assertEquals("Before sunrise the air comes within 0.5 °C of its dew point; mist wants 2.8 °C or less.", told.get(0));
-        assertEquals("The wind before sunrise (0.5 m/s, light air) leaves mist lying.", told.get(1));
+        assertEquals("Before sunrise the air cools to within 0.5 °C of its dew point; mist needs 2.8 °C or less.", told.get(0));
+        assertEquals("The wind before sunrise (0.5 m/s, light air) is light enough for mist to stay.", told.get(1));
         assertEquals("The sky before sunrise (1 okta) lets the ground cool.", told.get(2));
     }
 }

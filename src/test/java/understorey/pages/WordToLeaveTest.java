@@ -57,7 +57,7 @@ class WordToLeaveTest {
         for (Page page : Briefs.pages(List.of(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "05:30")), List.of())) {
             assertFalse(page.content().contains("I will arrive"), page.path());
             if (page.path().endsWith("plan.md")) {
-                assertTrue(page.content().contains("No message is ready: you are back at "), page.content());
+                assertTrue(page.content().contains("No message yet: you are back at "), page.content());
             }
         }
     }
@@ -66,14 +66,14 @@ class WordToLeaveTest {
     void tellsDayAndHourAndWhereTheCarStands() {
         String message = message(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "12:00"));
         assertTrue(message.startsWith("On Saturday 8 May 2027 I will arrive at 05:00 at Gorsewell"), message);
-        assertTrue(message.matches(".*, parking at [^(]+ \\(map position [^)]+\\), and walk to Stone bank, then .*\\. I mean to be back there at \\d\\d:\\d\\d and "
-                + "will send word by 12:00\\. .*if I do not answer by 12:30, call .*"), message);
+        assertTrue(message.matches(".*, parking at [^(]+ \\(map position [^)]+\\), and walk to Stone bank, then .*\\. I plan to be back there at \\d\\d:\\d\\d and "
+                + "will message you by 12:00\\. .*if I do not answer by 12:30, call .*"), message);
     }
 
     @Test
     void promisesNoWalkWhereNoPictureIsTaken() {
         String message = message(trip(LocalTime.of(5, 0), LocalTime.of(5, 10), "12:00"));
-        assertTrue(message.contains("). I mean to leave at 05:10 and will send word by 12:00."), message);
+        assertTrue(message.contains("). I plan to leave at 05:10 and will message you by 12:00."), message);
     }
 
     @Test
@@ -81,7 +81,7 @@ class WordToLeaveTest {
         Trip trip = nobodyParks(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "12:00"));
         String message = message(trip);
         assertTrue(message.contains(" at " + trip.site().name() + " (map position " + PlaceView.position(trip.site().position()) + "), and walk to "), message);
-        assertTrue(message.contains(". I mean to leave at "), message);
+        assertTrue(message.contains(". I plan to leave at "), message);
     }
 
     /** The party's page may round the position to a square of kilometres: nobody is to search there. */
@@ -96,9 +96,9 @@ class WordToLeaveTest {
     @Test
     void saysWhichDayAfterMidnight() {
         Trip night = trip(LocalTime.of(18, 0), LocalTime.of(22, 0), "00:30");
-        assertTrue(message(night).contains("word by 00:30 the next day. "), message(night));
+        assertTrue(message(night).contains("message you by 00:30 the next day. "), message(night));
         assertTrue(message(night).contains("answer by 01:00 the next day, "), message(night));
         String late = message(trip(LocalTime.of(18, 0), LocalTime.of(22, 0), "23:45"));
-        assertTrue(late.contains("word by 23:45. ") && late.contains("answer by 00:15 the next day, "), late);
+        assertTrue(late.contains("message you by 23:45. ") && late.contains("answer by 00:15 the next day, "), late);
     }
 }

@@ -90,7 +90,7 @@ class DayLightChartTest {
     void anOrdinaryDayNamesAllThatTheSunDoes() {
         List<String> words = labels(MAY.places().get(0).dayLight()).stream().map(Label::text).toList();
         assertEquals(2, words.stream().filter("low sun"::equals).count(), words.toString());
-        assertTrue(words.containsAll(List.of("sun over the land", "in a fleck of sun")), words.toString());
+        assertTrue(words.containsAll(List.of("sun above the skyline", "in a patch of sun")), words.toString());
         assertEquals(List.of("night", "twilight", "twilight", "night"), upright(MAY.places().get(0).dayLight()));
     }
 
@@ -135,8 +135,8 @@ class DayLightChartTest {
         assertEquals(hour("06:00"), runs.get(0).points().get(0).x(), 0.2);
         assertEquals(x(MAY.date().atTime(9, 45).atZone(MAY.day().sun().sunrise().getZone())), last(runs.get(0)).x(), 0.2);
         assertEquals(hour("15:00"), runs.get(1).points().get(0).x(), 0.2);
-        assertTrue(drawing.says().contains("Brightest under the sky expected at "), drawing.says());
-        assertTrue(drawing.says().endsWith(" What the sky will be is known from about 06:00 to 15:45."), drawing.says());
+        assertTrue(drawing.says().contains("Brightest (expected sky) at "), drawing.says());
+        assertTrue(drawing.says().endsWith(" Forecast from about 06:00 to 15:45."), drawing.says());
     }
 
     @Test
@@ -144,7 +144,7 @@ class DayLightChartTest {
         Drawing drawing = drawn(row -> Double.NaN);
         assertEquals(List.of(), lines(drawing, "light"));
         assertEquals(1, drawing.marks().stream().filter(mark -> mark.style().equals("band")).count());
-        assertTrue(drawing.says().contains("Nobody said what the sky will be: brightest at 13:"), drawing.says());
+        assertTrue(drawing.says().contains("No forecast: brightest at 13:"), drawing.says());
         assertFalse(drawing.says().contains("NaN") || drawing.says().contains("expected"), drawing.says());
         assertFalse(MAY.places().get(0).dayLight().says().contains("known from"), MAY.places().get(0).dayLight().says());
     }

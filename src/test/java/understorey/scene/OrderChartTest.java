@@ -42,7 +42,7 @@ class OrderChartTest {
     @Test
     void laysEveryLegToTheScaleOfTheHours() {
         Drawing drawing = OrderChart.of(MORNING, PICTURES, "The running order");
-        assertEquals(List.of("2 b", "1 a", "the way back"), Charts.labels(drawing).stream().filter(label -> label.style().equals("words"))
+        assertEquals(List.of("2 b", "1 a", "walk back"), Charts.labels(drawing).stream().filter(label -> label.style().equals("words"))
                 .map(Label::text).toList(), "in the order taken, without the one left out");
         Drawing.Box shoot = boxes(drawing, "picture").get(0);
         assertEquals(10 + 30 * 700 / 120.0, shoot.x(), 0.06);
@@ -53,7 +53,7 @@ class OrderChartTest {
         assertTrue(drawing.marks().indexOf(window) < drawing.marks().indexOf(shoot), "the light lies behind");
         assertEquals(2, Charts.lines(drawing, "walk").size());
         assertEquals(1, Charts.lines(drawing, "wait").size());
-        assertEquals("2 b 06:30 to 07:00, its light 05:00 to 07:00; 1 a 07:05 to 07:10; back at 07:20.", drawing.says());
+        assertEquals("2 b 06:30 to 07:00, light it needs 05:00 to 07:00; 1 a 07:05 to 07:10; back at 07:20.", drawing.says());
     }
 
     @Test

@@ -48,7 +48,7 @@ class SeasonChartTest {
         assertEquals(1, count(chart, "season-day"));
         assertEquals(1, count(chart, "light"));
         List<String> words = labels(chart).stream().map(Drawing.Label::text).toList();
-        assertTrue(words.containsAll(List.of("2023", "2024", "2025", "2026", "2027", "the day: 8 May", "1 May")), words.toString());
+        assertTrue(words.containsAll(List.of("2023", "2024", "2025", "2026", "2027", "your day: 8 May", "1 May")), words.toString());
     }
 
     @Test
@@ -57,9 +57,9 @@ class SeasonChartTest {
                 LocalDate.of(2027, 5, 8));
         assertTrue(chart.says().startsWith("2023: first flowers 22 April, full 4 May, over 22 May. "), chart.says());
         assertTrue(chart.says().contains("2025: first flowers 20 April. "), chart.says());
-        assertTrue(chart.says().contains("2027: expected in full flower from "), chart.says());
+        assertTrue(chart.says().contains("2027: full flower expected from "), chart.says());
         assertTrue(chart.says().contains("Seen on 22 April: in bud. "), chart.says());
-        assertTrue(chart.says().contains("The day chosen is 8 May, with a chance of "), chart.says());
+        assertTrue(chart.says().contains("Your day: 8 May, "), chart.says());
     }
 
     @Test
@@ -68,7 +68,7 @@ class SeasonChartTest {
                 LocalDate.of(2026, 12, 31));
         List<String> words = labels(chart).stream().map(Drawing.Label::text).toList();
         assertTrue(words.containsAll(List.of("2023/24", "2024/25", "2025/26", "2026/27")), words.toString());
-        assertTrue(chart.says().contains("2026/27: expected in full flower from "), chart.says());
+        assertTrue(chart.says().contains("2026/27: full flower expected from "), chart.says());
     }
 
     @Test

@@ -62,7 +62,7 @@ class SideViewTest {
     @Test
     void saysEachFigureWithItsUnit() {
         String says = SideView.of(setup(1.5, 50, 20, 0)).says();
-        assertTrue(says.startsWith("The lens stands 1.5\u00a0m above the ground, 20° down. Framed at "), says);
-        assertTrue(says.contains("ramsons") && says.contains("38\u00a0cm high. Sharp from "), says);
+        assertTrue(says.startsWith("The lens is 1.5\u00a0m above the ground, 20° down. Subject at "), says);
+        assertTrue(says.contains("ramsons") && says.contains("38\u00a0cm high. Depth of field: "), says);
     }
 }

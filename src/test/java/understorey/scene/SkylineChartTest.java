@@ -132,16 +132,16 @@ class SkylineChartTest {
         assertTrue(heights(drawing, "sun").allMatch(deg -> deg > 34.8));
         assertTrue(heights(drawing, "sun-in-trees").allMatch(deg -> deg > 9.8 && deg < 35.2));
         assertTrue(heights(drawing, "sun-hidden").allMatch(deg -> deg < 10.2));
-        assertEquals(List.of("sun clear", "behind trees, tops at 35°", "behind land"), labels(drawing).stream()
+        assertEquals(List.of("sun visible", "behind trees, tops at 35°", "behind skyline"), labels(drawing).stream()
                 .map(Label::text).filter(text -> text.matches("(sun|behind) .*")).toList());
-        assertTrue(drawing.says().contains(" It stands above the tree tops, which stand at about 35°, from about "), drawing.says());
+        assertTrue(drawing.says().contains(" It is above the treetops at about 35°, from about "), drawing.says());
     }
 
     @Test
     void treesTallerThanTheSunLeaveNoClearPath() {
         Drawing drawing = Charts.amongTrees(may(), List.of(), 60.0, "Footbridge");
         assertEquals(List.of(), lines(drawing, "sun"));
-        assertTrue(drawing.says().endsWith(" It does not rise above the tree tops, which stand at about 60°."), drawing.says());
+        assertTrue(drawing.says().endsWith(" It does not rise above the treetops at about 60°."), drawing.says());
     }
 
     @Test

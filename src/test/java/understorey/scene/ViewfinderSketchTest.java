@@ -24,7 +24,7 @@ import understorey.scene.Drawing.Point;
 class ViewfinderSketchTest {
 
     /** A drawing that would grow too large leaves flowers out, and says so. */
-    private static final Pattern DRAWN = Pattern.compile("of which (\\d+).% are drawn");
+    private static final Pattern DRAWN = Pattern.compile("\\((\\d+).% of them drawn");
 
     private static Samples.Picture floor(double heightM, double mm, double tiltDeg) {
         return Samples.picture("Floor").from(new Viewpoint.Height(heightM)).equivalent(mm).tilt(tiltDeg).sharp(2, 20);
@@ -185,7 +185,7 @@ class ViewfinderSketchTest {
         Drawing.Dot ring = (Drawing.Dot) mark(drawing, "sun-ring");
         assertEquals(240, ring.at().x(), 0.5);
         assertTrue(ring.at().y() < 160 && ring.at().y() > 80, ring.toString());
-        assertTrue(drawing.says().contains("The sun stands in it"));
+        assertTrue(drawing.says().contains("The sun is in the frame"));
         assertFalse(hasSun(Setups.of(level, null, null, null)));
         assertFalse(hasSun(Setups.of(level, null, null, Setups.sun(150, 5))));
         assertFalse(hasSun(Setups.of(level, null, null, Setups.sun(270, 5))));

@@ -1,0 +1,136 @@
+package understorey.brief;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SpoilerAdvice;
+import understorey.advice.VisitAdvice;
+import understorey.exposure.Settings;
+import understorey.kit.Verdict;
+import understorey.plan.Subject;
+import understorey.season.FloweringWindow;
+import understorey.visit.Safety;
+
+/**
+ * Ranks what could spoil a day. A risk weighs its chance times the pictures that it touches, by priority, times the part
+ * of them that it costs. That part and the limits are rules of thumb, no source.
+ */
+final class Spoilers {
+
+    private static final int MOST = 3;
+    /** Lighter risks are named only where no other is. */
+    private static final double WORTH_NAMING = 0.1;
+    private static final double DANGER = 2;
+    private static final double COMPROMISE = 0.3;
+    private static final double POOR_LIGHT = 0.6;
+    private static final double NO_DATES = 0.5;
+    private static final double LATE = 0.5;
+    private static final double TIGHT = 0.2;
+    private static final Duration TIGHT_CLOSING = Duration.ofMinutes(30);
+
+    private final Brief brief;
+    private final List<Risk> risks = new ArrayList<>();
+
+    private Spoilers(Brief brief) {
+        this.brief = brief;
+    }
+
+    /** Up to three risks, the greatest first; never empty. */
+    static List<Advice> of(Brief brief) {
+        Spoilers spoilers = new Spoilers(brief);
+        spoilers.danger();
+        spoilers.flowers();
+        spoilers.pictures();
+        spoilers.wayBack();
+        spoilers.risks.addAll(WeatherRisks.of(brief));
+        return spoilers.ranked();
+    }
+
+    private List<Advice> ranked() {
+        risks.sort(Comparator.comparingDouble(Risk::weight).reversed());
+        List<Advice> named = new ArrayList<>();
+        for (Risk risk : risks) {
+            if (named.isEmpty() || named.size() < MOST && risk.weight() >= WORTH_NAMING) {
+                named.add(risk.reason());
+            }
+        }
+        return List.copyOf(named);
+    }
+
+    private void danger() {
+        for (Advice caution : brief.cautions()) {
+            if (caution.severity() == Advice.Severity.WARNING) {
+                add(DANGER, caution);
+            }
+        }
+    }
+
+    private void flowers() {
+        LinkedHashSet<String> keys = new LinkedHashSet<>();
+        for (TimedShot shot : brief.timed()) {
+            Subject subject = shot.intent().shot().subject();
+            if (keys.add(subject.key())) {
+                PictureSet pictures = PictureSet.of(brief, other -> other.intent().shot().subject().key().equals(subject.key()));
+                flowers(subject, brief.season().window(subject), pictures);
+            }
+        }
+    }
+
+    private void flowers(Subject subject, FloweringWindow window, PictureSet pictures) {
+        if (window == null) {
+            add(NO_DATES * pictures.share(), new SpoilerAdvice.FlowersUnknown(subject.name(), pictures.numbers()));
+            return;
+        }
+        double chance = window.chanceOn(brief.date());
+        double weight = (1 - chance) * pictures.share();
+        if (chance < FloweringWindow.LIKELY) {
+            add(weight, new SpoilerAdvice.FlowersUnlikely(chance, subject.name()));
+        } else {
+            add(Math.min(weight, WORTH_NAMING / 2), new SpoilerAdvice.FlowersLikely(chance, subject.name(), window.errorD()));
+        }
+    }
+
+    private void pictures() {
+        int all = brief.timed().size();
+        PictureSet impossible = PictureSet.of(brief, shot -> shot.verdict() == Verdict.CANNOT);
+        if (!impossible.isEmpty()) {
+            add(impossible.share(), new SpoilerAdvice.PicturesImpossible(impossible.numbers(), impossible.count(), all));
+        }
+        PictureSet left = PictureSet.of(brief, shot -> shot.verdict() != Verdict.CANNOT && shot.time() == null);
+        if (!left.isEmpty()) {
+            add(left.share(), new SpoilerAdvice.PicturesLeftOut(left.numbers(), left.count(), all));
+        }
+        PictureSet compromised = PictureSet.of(brief, shot -> shot.verdict() == Verdict.COMPROMISE
+                && shot.settings().limit() != Settings.Limit.STEMS);
+        if (!compromised.isEmpty()) {
+            add(COMPROMISE * compromised.share(), new SpoilerAdvice.PicturesCompromised(compromised.numbers(), compromised.count(), all));
+        }
+        PictureSet dull = PictureSet.of(brief, TimedShot::poorLight);
+        if (!dull.isEmpty()) {
+            add(POOR_LIGHT * dull.share(), new SpoilerAdvice.LightPoor(dull.numbers(), dull.count(), all));
+        }
+    }
+
+    /** A gate or a check-in that the plan misses, or only just meets. */
+    private void wayBack() {
+        List<Advice> remarks = new ArrayList<>(brief.order().remarks());
+        remarks.addAll(brief.safety().remarks());
+        for (Advice remark : remarks) {
+            if (remark instanceof VisitAdvice.TooLate) {
+                add(LATE, remark);
+            }
+        }
+        Safety.Closing closing = brief.safety().closing();
+        Duration spare = closing == null ? null : Duration.between(brief.safety().back(), closing.at());
+        if (spare != null && !spare.isNegative() && spare.compareTo(TIGHT_CLOSING) < 0) {
+            add(TIGHT, new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
+        }
+    }
+
+    private void add(double weight, Advice reason) {
+        risks.add(new Risk(weight, reason));
+    }
+}

@@ -1,0 +1,177 @@
+package understorey.brief;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import understorey.advice.Advice;
+import understorey.advice.SpoilerAdvice;
+import understorey.exposure.MotionBlur;
+import understorey.light.Likelihood;
+import understorey.light.Mist;
+import understorey.light.Weather;
+import understorey.plan.LightWish;
+import understorey.visit.WeatherHour;
+
+/** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
+final class WeatherRisks {
+
+    /** How much of a picture each degree of motion blur may cost: rules of thumb, no source. */
+    private static final Map<MotionBlur.Degree, Double> BLURRED = new EnumMap<>(Map.of(MotionBlur.Degree.IN_GUSTS, 0.35,
+            MotionBlur.Degree.UNLESS_IN_LULL, 0.6, MotionBlur.Degree.ALWAYS, 0.9));
+    /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
+    private static final double WET = 0.6;
+    private static final double AFTER_VISIT = 0.5;
+    private static final double LEAST_RAIN_CHANCE = 0.2;
+    private static final double LEAST_RAIN_MM = 0.1;
+    private static final double ANY_SKY = 0.4;
+    private static final double ANY_WIND = 0.3;
+    /** Not enough to be named beside another risk. */
+    private static final double CALM = 0.01;
+    private static final List<LightWish> NEED_SUN = List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT,
+            LightWish.FRONTLIGHT, LightWish.OVERHEAD);
+
+    private final Brief brief;
+    private final List<Risk> risks = new ArrayList<>();
+
+    private WeatherRisks(Brief brief) {
+        this.brief = brief;
+    }
+
+    static List<Risk> of(Brief brief) {
+        WeatherRisks weather = new WeatherRisks(brief);
+        weather.sky();
+        weather.blur();
+        weather.wind();
+        weather.rain();
+        weather.mistNeeded();
+        weather.mistInTheWay();
+        return weather.risks;
+    }
+
+    /** How far apart the skies are for the picture that they change most. */
+    private void sky() {
+        double stops = 0;
+        for (TimedShot shot : brief.timed()) {
+            for (TimedShot.Other one : shot.otherSkies()) {
+                for (TimedShot.Other other : shot.otherSkies()) {
+                    stops = Math.max(stops, one.settings().ev100() - other.settings().ev100());
+                }
+            }
+        }
+        if (brief.trip().forecast().isEmpty() && stops > 0) {
+            add(ANY_SKY, new SpoilerAdvice.NoForecast(stops));
+        }
+    }
+
+    /** The pictures that need a lull, with the figures of the one that needs it most. */
+    private void blur() {
+        TimedShot worst = null;
+        double cost = 0;
+        double all = 0;
+        for (TimedShot shot : brief.timed()) {
+            MotionBlur blur = blur(shot);
+            all += shot.intent().priority();
+            cost += blur == null ? 0 : BLURRED.get(blur.degree()) * shot.intent().priority();
+            worst = blur != null && (worst == null || blur.longestS() < blur(worst).longestS()) ? shot : worst;
+        }
+        if (worst != null) {
+            add(cost / all, new SpoilerAdvice.WindBlurs(blur(worst).windMs(), List.of(worst.number()), blur(worst).longestS(),
+                    PictureSet.of(brief, shot -> blur(shot) != null).numbers()));
+        }
+    }
+
+    /** Null for a picture that the wind spares. */
+    private static MotionBlur blur(TimedShot shot) {
+        return shot.settings() == null || shot.time() == null ? null : shot.settings().motionBlur();
+    }
+
+    /** The strongest wind; without one the slowest shutter speed, which a wind would spoil first. */
+    private void wind() {
+        double strongestMs = -1;
+        for (WeatherHour hour : brief.weather()) {
+            strongestMs = Math.max(strongestMs, Math.max(orNone(hour.weather().windMs()), orNone(hour.weather().gustMs())));
+        }
+        if (strongestMs >= 0) {
+            add(CALM, new SpoilerAdvice.WindForecast(strongestMs));
+            return;
+        }
+        TimedShot slowest = null;
+        for (TimedShot shot : brief.timed()) {
+            boolean taken = shot.settings() != null && shot.time() != null;
+            if (taken && (slowest == null || shot.settings().shutterS() > slowest.settings().shutterS())) {
+                slowest = shot;
+            }
+        }
+        if (slowest != null) {
+            add(ANY_WIND, new SpoilerAdvice.NoWindForecast(slowest.settings().shutterS(), List.of(slowest.number())));
+        }
+    }
+
+    private static double orNone(Double speedMs) {
+        return speedMs == null ? -1 : speedMs;
+    }
+
+    /** The hour of the visit, or just after it, in which rain costs most. */
+    private void rain() {
+        Risk worst = null;
+        for (WeatherHour hour : brief.weather()) {
+            Risk risk = rain(hour);
+            worst = worst == null || risk != null && risk.weight() > worst.weight() ? risk : worst;
+        }
+        if (worst != null) {
+            risks.add(worst);
+        }
+    }
+
+    private Risk rain(WeatherHour hour) {
+        Weather weather = hour.weather();
+        if (weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
+            return null;
+        }
+        double cost = WET * (hour.time().isBefore(brief.order().leave()) ? 1 : AFTER_VISIT);
+        if (weather.rainChance() == null) {
+            return new Risk(cost, new SpoilerAdvice.RainForecast(weather.rainMm(), hour.time()));
+        }
+        return weather.rainChance() < LEAST_RAIN_CHANCE ? null : new Risk(cost * weather.rainChance(),
+                new SpoilerAdvice.RainPerhaps(weather.rainChance(), weather.rainMm(), hour.time()));
+    }
+
+    private void mistNeeded() {
+        PictureSet pictures = PictureSet.of(brief, shot -> shot.intent().shot().light().contains(LightWish.MIST));
+        Likelihood likelihood = mist().likelihood();
+        if (pictures.isEmpty() || likelihood == Likelihood.HIGH) {
+            return;
+        }
+        if (likelihood == null) {
+            add(0.5 * pictures.share(), new SpoilerAdvice.MistNotEstimated(pictures.numbers()));
+        } else if (likelihood == Likelihood.NONE) {
+            add(0.9 * pictures.share(), new SpoilerAdvice.MistNotExpected(pictures.numbers()));
+        } else {
+            add((likelihood == Likelihood.LOW ? 0.7 : 0.4) * pictures.share(), new SpoilerAdvice.MistMayFail(likelihood, pictures.numbers()));
+        }
+    }
+
+    /** Pictures that need sun before any mist is gone. */
+    private void mistInTheWay() {
+        Mist mist = mist();
+        if (mist.stands() == null || mist.likelihood() != Likelihood.HIGH && mist.likelihood() != Likelihood.MEDIUM) {
+            return;
+        }
+        PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.time().from().isBefore(mist.stands().to())
+                && shot.intent().shot().light().stream().anyMatch(NEED_SUN::contains)
+                && !shot.intent().shot().light().contains(LightWish.MIST));
+        if (!pictures.isEmpty()) {
+            add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
+                    new SpoilerAdvice.MistHidesSun(mist.likelihood(), mist.stands().to(), pictures.numbers()));
+        }
+    }
+
+    private Mist mist() {
+        return brief.day().places().get(0).mist();
+    }
+
+    private void add(double weight, Advice reason) {
+        risks.add(new Risk(weight, reason));
+    }
+}

@@ -1,0 +1,132 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.kinds;
+import static understorey.Samples.the;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.advice.Advice;
+import understorey.advice.CautionAdvice;
+import understorey.advice.SpoilerAdvice;
+import understorey.advice.VisitAdvice;
+import understorey.plan.Trip;
+import understorey.reading.Plans;
+import understorey.reading.PlansReader;
+import understorey.share.Sharing;
+
+/** The limits and weights are the project's own rules of thumb: these tests hold the order that they are meant to give. */
+class SpoilersTest {
+
+    private static final Path PLANS = Path.of("plans");
+    private static final String RAMSONS = "first-light-in-the-ramsons";
+    private static final String ANEMONES = "anemones-under-the-beeches";
+
+    @TempDir
+    private Path folder;
+
+    /** Four days after the last day on which the flowers are expected to be full. */
+    @Test
+    void namesAChanceOfFlowersOfFivePercentFirst() throws IOException {
+        Brief late = brief(RAMSONS, "date: 2027-05-08", "date: 2027-05-14");
+        SpoilerAdvice.FlowersUnlikely first = assertInstanceOf(SpoilerAdvice.FlowersUnlikely.class, Spoilers.of(late).get(0));
+        assertEquals(0.05, first.chance(), 0.01, first.toString());
+    }
+
+    @Test
+    void ranksNoMoreThanThreeAndSaysEachOnce() throws IOException {
+        for (String trip : List.of(RAMSONS, ANEMONES, "a-weekend-for-the-anemones", "paper-stars-on-red-sand")) {
+            List<Advice> named = Spoilers.of(brief(trip));
+            assertTrue(!named.isEmpty() && named.size() <= 3, trip + named);
+            assertEquals(named.size(), kinds(named).stream().distinct().count(), trip + named);
+        }
+    }
+
+    @Test
+    void namesTheLullThatThePicturesNeedTheMistAndTheRainOfTheForecast() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS));
+        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.MistHidesSun.class, SpoilerAdvice.RainPerhaps.class), kinds(named));
+        assertEquals(List.of(5), the(SpoilerAdvice.WindBlurs.class, named).worst());
+        assertEquals(List.of(2, 3), the(SpoilerAdvice.MistHidesSun.class, named).pictures());
+        assertEquals(0.4, the(SpoilerAdvice.RainPerhaps.class, named).chance(), 1e-9);
+        assertEquals(0.2, the(SpoilerAdvice.RainPerhaps.class, named).amount(), 1e-9);
+    }
+
+    @Test
+    void putsDangerousGustsBeforeEverythingElse() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "gust: 4 m/s", "gust: 16 m/s"));
+        assertEquals(16, assertInstanceOf(CautionAdvice.GustsBreakBranches.class, named.get(0)).gust(), 1e-9);
+    }
+
+    @Test
+    void namesRainThatIsSureBeforeRainThatIsNot() throws IOException {
+        List<Advice> sure = Spoilers.of(brief(RAMSONS, "rain: 0 mm}\n  - {time: \"10:00\"", "rain: 2 mm}\n  - {time: \"10:00\""));
+        assertTrue(kinds(sure).contains(SpoilerAdvice.RainForecast.class), sure.toString());
+        assertFalse(kinds(sure).contains(SpoilerAdvice.RainPerhaps.class), sure.toString());
+    }
+
+    @Test
+    void namesTheSkyAndTheWindWhereThereIsNoForecast() throws IOException {
+        List<Advice> named = Spoilers.of(brief(ANEMONES));
+        assertTrue(kinds(named).containsAll(List.of(SpoilerAdvice.NoForecast.class, SpoilerAdvice.NoWindForecast.class)), named.toString());
+        assertTrue(the(SpoilerAdvice.NoForecast.class, named).stops() > 1, named.toString());
+    }
+
+    @Test
+    void namesMistThatAPictureNeedsAndTheForecastDoesNotGive() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "light: [soft]", "light: [mist]", ", temperature_850: 2 °C, wind_850: 6 m/s", "",
+                "dew_point: 4.5 °C", "dew_point: -9 °C", "dew_point: 5.5 °C", "dew_point: -9 °C"));
+        assertTrue(kinds(named).contains(SpoilerAdvice.MistNotExpected.class) || kinds(named).contains(SpoilerAdvice.MistMayFail.class),
+                named.toString());
+    }
+
+    @Test
+    void namesPicturesWithoutTimeAndACheckInThatIsMissed() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "leave: \"09:30\"", "leave: \"06:30\""));
+        assertTrue(kinds(named).contains(SpoilerAdvice.PicturesLeftOut.class), named.toString());
+        assertTrue(Spoilers.of(brief(RAMSONS, "back_by: \"12:00\"", "back_by: \"07:00\"")).stream()
+                .anyMatch(VisitAdvice.BackTooLate.class::isInstance));
+    }
+
+    /** Still, dry, overcast air, all pictures without a wish and flowers in full: what is left is told with its figure. */
+    @Test
+    void namesTheGreatestOfTheSmallRisksWhereNoneIsGreat() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "light: [soft]", "light: []", "light: [backlight]", "light: []",
+                "light: [soft, after-rain]", "light: []", "gust: 1.5 m/s, ", "", "gust: 2 m/s, ", "", "gust: 4 m/s, ", "", "gust: 24 km/h, ", "",
+                "wind: 0.5 m/s", "wind: 0 m/s", "wind: 1 m/s", "wind: 0 m/s", "wind: 2 m/s", "wind: 0 m/s", "wind: 12 km/h", "wind: 0 m/s",
+                "rain: 0.2 mm, rain_chance: 40 %", "rain: 0 mm"));
+        assertEquals(1, named.size(), named.toString());
+        assertEquals(0.88, assertInstanceOf(SpoilerAdvice.FlowersLikely.class, named.get(0)).chance(), 0.005);
+    }
+
+    /** A trip that comes with the project, with some of its text replaced: old, new, old, new … */
+    private Brief brief(String slug, String... replaced) throws IOException {
+        try (Stream<Path> files = Files.walk(PLANS)) {
+            for (Path file : new ArrayList<>(files.filter(Files::isRegularFile).toList())) {
+                String text = Files.readString(file);
+                if (file.endsWith(slug + ".yaml")) {
+                    for (int i = 0; i < replaced.length; i += 2) {
+                        assertTrue(text.contains(replaced[i]), replaced[i]);
+                        text = text.replace(replaced[i], replaced[i + 1]);
+                    }
+                }
+                Path copy = folder.resolve(PLANS.relativize(file));
+                Files.createDirectories(copy.getParent());
+                Files.writeString(copy, text);
+            }
+        }
+        Plans plans = PlansReader.read(folder);
+        assertFalse(plans.hasErrors(), plans.findings().toString());
+        Trip trip = plans.trips().stream().filter(one -> one.slug().equals(slug)).findFirst().orElseThrow();
+        return Planner.brief(Sharing.forAudience(trip));
+    }
+}
