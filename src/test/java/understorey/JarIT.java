@@ -72,7 +72,7 @@ class JarIT {
     void saysByItsExitStatusHowItWent(Java java) throws Exception {
         Ended checked = run(java, "check");
         assertEquals(0, checked.exit(), checked.err());
-        assertTrue(checked.out().isEmpty() && checked.err().endsWith("4 trips, nothing to find fault with\n"), checked.err());
+        assertTrue(checked.out().isEmpty() && checked.err().endsWith("4 trips: 0 errors, 0 warnings, 9 notes\n"), checked.err());
         assertEquals(2, run(java, "check", "--jsno").exit());
         Files.writeString(plans.resolve("half.yaml"), "trip: Half a trip\nsite: nowhere\n");
         Ended faulty = run(java, "build");
@@ -89,7 +89,9 @@ class JarIT {
         Ended version = run(java, "--version");
         assertTrue(version.out().matches("understorey \\d+\\.\\d+\\.\\d+\\S*\n"), version.out());
         assertEquals("", version.err());
-        assertTrue(run(java, "--help").out().contains("photographer’s"));
+        Files.writeString(plans.resolve("cloudy.yaml"), "sky: bewölkt\n");
+        String found = run(java, "check").err();
+        assertTrue(found.contains("plans/cloudy.yaml:1:6: error: \"bewölkt\" is not a value of 'sky'\n"), found);
     }
 
     @Test

@@ -4,7 +4,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import understorey.plan.Share;
 
-/** Reads an audience in the words of the plan's format. */
+/** Reads an audience, written as in a plan. */
 final class Audiences implements ITypeConverter<Share.Audience> {
 
     @Override
@@ -14,6 +14,6 @@ final class Audiences implements ITypeConverter<Share.Audience> {
                 return audience;
             }
         }
-        throw new TypeConversionException("'" + word + "' is no audience: private, party or public");
+        throw new TypeConversionException("'" + word + "' is not an audience; use private, party or public");
     }
 }

@@ -47,19 +47,19 @@ final class BuildCommand implements Command {
 
     @Override
     public CommandSpec spec() {
-        return Command.spec(NAME, "Build the pages of every plan in a folder. A plan with errors is left out, the "
-                        + "others are built, and what was built of it before stays.")
+        return Command.spec(NAME, "Build pages from the plans in a folder. Plans with errors are skipped; their "
+                        + "earlier pages stay.")
                 .addPositional(Command.plansFolder())
                 .addOption(OptionSpec.builder("--out").paramLabel("FOLDER").type(Path.class).defaultValue("site-out")
-                        .description("where the pages go; a new, an empty or an earlier such folder "
+                        .description("output folder: new, empty, or made by an earlier build "
                                 + "(default: ${DEFAULT-VALUE})").build())
                 .addOption(OptionSpec.builder("--templates").paramLabel("FOLDER").type(Path.class)
-                        .description("your own templates; a file missing there is taken from the built-in ones")
+                        .description("your own templates; missing files fall back to the built-in ones")
                         .build())
                 .addOption(OptionSpec.builder("--audience").paramLabel("WHO").type(Share.Audience.class)
                         .converters(new Audiences()).defaultValue("private")
-                        .description("build only trips that are for at least this audience: private, party or "
-                                + "public (default: all)").build());
+                        .description("skip trips meant for a smaller audience: private, party or public "
+                                + "(default: skip none)").build());
     }
 
     @Override
@@ -72,16 +72,16 @@ final class BuildCommand implements Command {
 
     private int build(Path plansFolder) throws IOException {
         if (templates != null && !Files.isDirectory(templates)) {
-            terminal.err().println("'" + templates + "' is no folder of templates");
+            terminal.say("'" + templates + "' is not a folder of templates");
             return 2;
         }
         Plans plans = HeadStart.plans(head, plansFolder);
-        terminal.findings(plans.findings());
+        terminal.findingsWithTheirCount(plans.findings());
         for (Path trip : plans.faultyTrips()) {
-            terminal.err().println("not built: " + trip);
+            terminal.say("not built: " + trip);
         }
         if (plans.trips().isEmpty()) {
-            terminal.err().println("no trip to build, nothing written");
+            terminal.say("no trip to build, nothing written");
             return 1;
         }
         List<Brief> briefs = new ArrayList<>();
@@ -93,13 +93,13 @@ final class BuildCommand implements Command {
             Trip shared = Sharing.forAudience(trip);
             String other = places.putIfAbsent(shared.site().slug(), trip.site().slug());
             if (other != null && !other.equals(trip.site().slug())) {
-                terminal.err().println("the sites '" + other + "' and '" + trip.site().slug() + "' are both called '"
-                        + shared.site().name() + "' on public pages: give each a public_name of its own");
+                terminal.say("two sites, '" + other + "' and '" + trip.site().slug() + "', are called '"
+                        + shared.site().name() + "' on public pages: give each its own public_name");
                 return 1;
             }
             if (Sharing.nameTellsThePlace(trip)) {
-                terminal.err().println(trip.slug() + ": warning: the name of this file becomes a folder's name and "
-                        + "tells the place, which is sensitive: rename the file");
+                terminal.say(trip.slug() + ": warning: the file name becomes a folder name and reveals a sensitive "
+                        + "place: rename the file");
             }
             briefs.add(Planner.brief(shared));
         }
@@ -108,26 +108,26 @@ final class BuildCommand implements Command {
             for (Brief brief : briefs) {
                 for (String line : site.findings(brief)) {
                     if (line.startsWith("warning")) {
-                        terminal.err().println(brief.trip().slug() + ": " + line);
+                        terminal.say(brief.trip().slug() + ": " + line);
                     }
                 }
             }
             List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs), plans.subjects());
             List<String> broken = Links.broken(pages);
             for (String link : broken) {
-                terminal.err().println(link);
+                terminal.say(link);
             }
             Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),
                     new Kept(plans, audience));
-            terminal.err().println(Terminal.count(briefs.size(), "trip") + ": "
+            terminal.say(Terminal.count(briefs.size(), "trip") + ": "
                     + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                     + outcome.deleted() + " deleted");
-            terminal.out().println(out.resolve("index.html"));
+            terminal.result(out.resolve("index.html").toString());
             return plans.hasErrors() || !broken.isEmpty() ? 1 : 0;
         } catch (TemplateFault fault) {
-            terminal.err().println(fault.plain());
+            terminal.lines(fault.plain());
         } catch (Refusal refusal) {
-            terminal.err().println("understorey: " + refusal.getMessage());
+            terminal.say("understorey: " + refusal.getMessage());
         }
         return 1;
     }

@@ -17,7 +17,7 @@ import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
-/** Reads a folder of plans and says what is wrong with it. */
+/** Reads a folder of plans and reports what is wrong with it. */
 final class CheckCommand implements Command {
 
     static final String NAME = "check";
@@ -30,7 +30,7 @@ final class CheckCommand implements Command {
 
     @Override
     public CommandSpec spec() {
-        return Command.spec(NAME, "Say what is wrong with the plans in a folder. Writes nothing.")
+        return Command.spec(NAME, "Check the plans in a folder. Writes nothing.")
                 .addPositional(Command.plansFolder())
                 .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
                         .description("the findings as a JSON array on standard output").build());
@@ -42,17 +42,24 @@ final class CheckCommand implements Command {
         boolean json = parsed.findOption("--json").getValue();
         Plans plans = PlansReader.read(plansFolder);
         if (json) {
-            terminal.out().println(json(plans));
+            terminal.result(json(plans));
         } else {
             terminal.findings(plans.findings());
+            int warnings = Terminal.count(plans.findings(), Finding.Level.WARNING);
+            int notes = Terminal.count(plans.findings(), Finding.Level.NOTE);
             SitePages pages = SitePages.open(null);
             for (Trip trip : plans.trips()) {
-                pages.findings(Planner.brief(trip))
-                        .forEach(line -> terminal.err().println(trip.slug() + ": " + line));
+                for (String line : pages.findings(Planner.brief(trip))) {
+                    terminal.say(trip.slug() + ": " + line);
+                    warnings += line.startsWith("warning") ? 1 : 0;
+                    notes += line.startsWith("note") ? 1 : 0;
+                }
             }
-            if (plans.findings().isEmpty()) {
-                terminal.err().println(Terminal.count(plans.trips().size(), "trip") + ", nothing to find fault with");
-            }
+            int errors = Terminal.count(plans.findings(), Finding.Level.ERROR);
+            int trips = plans.trips().size() + plans.faultyTrips().size();
+            terminal.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
+                    ? "no problems found" : Terminal.count(errors, "error") + ", "
+                            + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")));
         }
         return plans.hasErrors() ? 1 : 0;
     }

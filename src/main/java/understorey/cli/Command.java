@@ -7,19 +7,18 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
- * One command. Its options are written out, not annotated: reading annotations would take a tenth of a cold
- * start.
+ * One command. Its options are written out, not annotated: reading annotations costs a tenth of a cold start.
  */
 interface Command {
 
-    /** Where plans lie when the command line does not say. */
+    /** Folder of plans when the command line names none. */
     String PLANS = "plans";
 
-    /** What the command line may say. */
+    /** Name, purpose, options and parameters of the command. */
     CommandSpec spec();
 
     /**
-     * Does the work.
+     * Runs the command.
      *
      * @param parsed holds the values of options and parameters
      * @return the exit status
@@ -34,7 +33,7 @@ interface Command {
         return spec;
     }
 
-    /** The folder of plans, as every command takes it. */
+    /** Parameter for the folder of plans, optional. */
     static PositionalParamSpec plansFolder() {
         return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue(PLANS)
                 .description("folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})").build();

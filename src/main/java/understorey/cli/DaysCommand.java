@@ -23,7 +23,7 @@ final class DaysCommand implements Command {
 
     static final String NAME = "days";
 
-    /** To either side of the one day of a trip that has no choice of its own. */
+    /** Days before and after the date of a trip with one date. */
     private static final int AROUND_D = 14;
     private static final int MOST_DAYS = 366;
 
@@ -36,17 +36,17 @@ final class DaysCommand implements Command {
     @Override
     public CommandSpec spec() {
         return Command.spec(NAME, "Rank the days of a trip by flowers, light, hours, weather and your wishes, the best "
-                        + "first. A trip with one date is compared with two weeks before and after it. Writes nothing.")
+                        + "first. For a trip with one date, it ranks the two weeks before and after. Writes nothing.")
                 .addPositional(PositionalParamSpec.builder().arity("1").required(true).paramLabel("TRIP").type(Path.class)
-                        .description("file of the trip, or its name in the folder plans").build())
+                        .description("trip file, or its name in plans/").build())
                 .addOption(OptionSpec.builder("--from").paramLabel("DATE").type(String.class)
-                        .description("first day, such as 2027-04-20, instead of the trip's own days").build())
+                        .description("first day, for example 2027-04-20, instead of the trip's own days").build())
                 .addOption(OptionSpec.builder("--to").paramLabel("DATE").type(String.class)
                         .description("last day").build())
                 .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
                         .description("the days as JSON").build())
                 .addOption(OptionSpec.builder("--csv").type(boolean.class).defaultValue("false")
-                        .description("the days as a table of comma-separated values").build());
+                        .description("the days as CSV").build());
     }
 
     @Override
@@ -54,49 +54,48 @@ final class DaysCommand implements Command {
         boolean json = parsed.findOption("--json").getValue();
         boolean csv = parsed.findOption("--csv").getValue();
         if (json && csv) {
-            return wrong("--json or --csv, not both");
+            return wrong("give --json or --csv, not both");
         }
         Path asked = parsed.positionalParameters().get(0).getValue();
         Path file = asked.toString().endsWith(".yaml") ? asked
                 : Path.of(PLANS).resolve(asked + ".yaml");
         if (!Files.isRegularFile(file)) {
-            return wrong("there is no trip " + file);
+            return wrong("no such trip: " + file);
         }
         LocalDate from = date(parsed, "--from");
         LocalDate to = date(parsed, "--to");
         if (given(parsed, "--from") != (from != null) || given(parsed, "--to") != (to != null)) {
-            return wrong("a date is written year, month, day: 2027-05-08");
+            return wrong("write dates as 2027-05-08");
         }
         if ((from == null) != (to == null) || from != null && (to.isBefore(from)
                 || to.toEpochDay() - from.toEpochDay() >= MOST_DAYS)) {
-            return wrong("--from and --to go together, the first before the last and within a year of it");
+            return wrong("give both --from and --to, in this order and within one year");
         }
         Path folder = file.toAbsolutePath().getParent();
         Plans plans = PlansReader.read(file.getParent() == null ? folder : file.getParent());
-        terminal.findings(plans.findings());
+        terminal.findingsWithTheirCount(plans.findings());
         String slug = slug(file);
         for (Trip trip : plans.trips()) {
             if (trip.slug().equals(slug)) {
-                tell(trip, from == null ? days(trip) : new When.Between(from, to).days(), json, csv);
+                rank(trip, from == null ? days(trip) : new When.Between(from, to).days(), json, csv);
                 return 0;
             }
         }
-        terminal.err().println("not ranked: " + file);
+        terminal.say("not ranked: " + file);
         return 1;
     }
 
     private int wrong(String text) {
-        terminal.err().println(text);
+        terminal.say(text);
         return 2;
     }
 
-    private void tell(Trip trip, List<LocalDate> days, boolean json, boolean csv) {
+    private void rank(Trip trip, List<LocalDate> days, boolean json, boolean csv) {
         DayRanking ranking = DayRanking.of(dated(trip), days);
         DaysList list = DaysList.open();
-        list.warnings(ranking).forEach(terminal.err()::println);
-        terminal.out().print(json ? list.json(ranking, trip.site()) : csv ? list.csv(ranking)
+        list.warnings(ranking).forEach(terminal::say);
+        terminal.result(json ? list.json(ranking, trip.site()) : csv ? list.csv(ranking)
                 : list.table(ranking, trip.site()));
-        terminal.out().flush();
     }
 
     private static List<LocalDate> days(Trip trip) {
@@ -104,7 +103,7 @@ final class DaysCommand implements Command {
                 ? new When.Between(on.date().minusDays(AROUND_D), on.date().plusDays(AROUND_D)).days() : trip.when().days();
     }
 
-    /** A forecast for the one day of a trip says nothing of the days around it. */
+    /** The trip with its forecast limited to its own date, so that it does not count for the days around it. */
     private static Trip dated(Trip trip) {
         if (!(trip.when() instanceof When.On on) || trip.forecast().isEmpty()) {
             return trip;

@@ -8,8 +8,8 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
 /**
- * What a build needs in any case, begun on other cores while the command line is read: the built-in templates, and
- * the plans of the folder that the command line most likely names. A wrong guess costs nothing but the guess.
+ * Work that every build needs, started on other cores while the command line is read: opening the built-in templates,
+ * and reading the plans of the folder that the command line most likely names. A wrong guess is not used.
  */
 final class HeadStart {
 
@@ -23,7 +23,7 @@ final class HeadStart {
         this.pages = CompletableFuture.supplyAsync(() -> SitePages.open(null));
     }
 
-    /** Begins where the first word is {@code build}; null for any other command line. */
+    /** Starts the work if the first word is {@code build}; null for any other command line. */
     static HeadStart of(String[] arguments) {
         if (arguments.length == 0 || !arguments[0].equals(BuildCommand.NAME)) {
             return null;
@@ -37,17 +37,17 @@ final class HeadStart {
         }
     }
 
-    /** The plans of a folder: those begun, or read now. */
+    /** Plans of a folder: from the work already started, or read now. */
     static Plans plans(HeadStart head, Path asked) {
         return head != null && head.folder.equals(asked) ? joined(head.plans) : PlansReader.read(asked);
     }
 
-    /** Pages by the user's own templates, or by the built-in ones begun. */
+    /** Pages with the user's own templates, or with the built-in ones already started. */
     static SitePages pages(HeadStart head, Path templates) {
         return head != null && templates == null ? joined(head.pages) : SitePages.open(templates);
     }
 
-    /** The result, or the fault that the work came to. */
+    /** Result of the work; throws the fault that ended it. */
     private static <T> T joined(CompletableFuture<T> work) {
         try {
             return work.join();

@@ -11,9 +11,9 @@ import understorey.plan.Site;
 import understorey.reading.Plans;
 
 /**
- * Which files of an earlier run stay: those of plans that cannot be read today. They lose nothing for a slip of
- * the pen, but stay only where the earlier run was for the same audience as this one or a wider one, since a plan
- * that cannot be read cannot say whom it is for.
+ * Decides which files of an earlier run stay: those of plans that cannot be read today. A typing error must not delete
+ * pages. They stay only if the earlier run was for the same audience or a wider one, because a plan that cannot be
+ * read cannot say for whom it is.
  */
 final class Kept implements BiPredicate<String, String> {
 
@@ -37,7 +37,7 @@ final class Kept implements BiPredicate<String, String> {
         }
     }
 
-    /** The word under which an audience stands in the list of what was written. */
+    /** Word for an audience, as in the list of written files. */
     static String word(Share.Audience audience) {
         return audience.name().toLowerCase(Locale.ROOT);
     }

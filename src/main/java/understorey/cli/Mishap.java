@@ -7,7 +7,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
-/** What to say of a failure that no finding covers: the disk's, or a mistake of the tool's own. */
+/** Message for a failure that no finding covers: of the disk, or of the tool itself. */
 final class Mishap {
 
     private Mishap() {
@@ -21,25 +21,25 @@ final class Mishap {
             return "'" + disk.getFile() + "' " + what(disk);
         }
         if (fault instanceof CharacterCodingException) {
-            return "a file among the templates is not text in UTF-8";
+            return "one of the templates is not UTF-8 text";
         }
         if (fault instanceof StackOverflowError) {
-            return "a template uses itself without end";
+            return "a template includes itself";
         }
         String message = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
         return fault instanceof RuntimeException
-                ? message + " (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)" : message;
+                ? message + " (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)" : message;
     }
 
     private static String what(FileSystemException disk) {
         if (disk instanceof AccessDeniedException) {
-            return "may not be read or written: look at its permissions";
+            return "cannot be read or written: check its permissions";
         }
         if (disk instanceof NoSuchFileException) {
-            return "is not there";
+            return "does not exist";
         }
         if (disk instanceof FileAlreadyExistsException) {
-            return "is there already, and in the way";
+            return "already exists";
         }
         return "cannot be used" + (disk.getReason() == null ? "" : ": " + disk.getReason());
     }

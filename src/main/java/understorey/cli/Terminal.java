@@ -1,38 +1,99 @@
 package understorey.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine;
 import understorey.reading.Finding;
+import understorey.reading.Visible;
 
-/** Where a command speaks: results to {@code out}, progress and findings to {@code err}. */
-record Terminal(PrintStream out, PrintStream err) {
+/**
+ * Results go to standard output; progress and findings go to standard error. Every line is made {@link Visible}: only
+ * the colours of this class reach a terminal as control characters.
+ */
+final class Terminal {
 
-    /** Prints findings in file order, and a count of what was found. */
-    void findings(List<Finding> findings) {
-        if (findings.isEmpty()) {
-            return;
+    private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
+
+    private final PrintStream out;
+    private final PrintStream err;
+    private final boolean colour;
+
+    Terminal(PrintStream out, PrintStream err, boolean colour) {
+        this.out = out;
+        this.err = err;
+        this.colour = colour;
+    }
+
+    /**
+     * Whether colours are wanted: {@code NO_COLOR} is not set, and both streams go to a terminal. Java sees this of
+     * standard input and output; Linux names the file behind standard error.
+     */
+    static boolean wantsColour() {
+        if (System.getenv("NO_COLOR") != null || !CommandLine.Help.Ansi.AUTO.enabled()) {
+            return false;
         }
-        boolean colour = CommandLine.Help.Ansi.AUTO.enabled() && System.getenv("NO_COLOR") == null;
-        int errors = 0;
-        int warnings = 0;
-        for (Finding finding : findings) {
-            err.println(colour ? inColour(finding) : finding.plain());
-            errors += finding.level() == Finding.Level.ERROR ? 1 : 0;
-            warnings += finding.level() == Finding.Level.WARNING ? 1 : 0;
-        }
-        if (errors + warnings > 0) {
-            err.println(count(errors, "error") + ", " + count(warnings, "warning"));
+        try {
+            return !Files.exists(STANDARD_ERROR)
+                    || Files.readSymbolicLink(STANDARD_ERROR).toString().matches("/dev/(pts/|tty|console).*");
+        } catch (java.io.IOException unknown) {
+            return false;
         }
     }
 
-    private static String inColour(Finding finding) {
-        String level = finding.level().name().toLowerCase(Locale.ROOT);
-        int at = finding.plain().indexOf(": " + level + ": ") + 2;
-        String ink = finding.level() == Finding.Level.ERROR ? "\u001b[1;31m" : "\u001b[1;33m";
-        return finding.plain().substring(0, at) + ink + level + "\u001b[0m"
-                + finding.plain().substring(at + level.length());
+    boolean colour() {
+        return colour;
+    }
+
+    /** Prints a result, line by line. */
+    void result(String text) {
+        print(out, text);
+        out.flush();
+    }
+
+    /** Prints one line of progress, or one thing that is wrong. */
+    void say(String line) {
+        err.println(Visible.line(line));
+    }
+
+    /** Prints several lines to standard error. */
+    void lines(String text) {
+        print(err, text);
+    }
+
+    private static void print(PrintStream stream, String text) {
+        for (String line : text.lines().toList()) {
+            stream.println(Visible.line(line));
+        }
+    }
+
+    /** Prints findings in file order. */
+    void findings(List<Finding> findings) {
+        for (Finding finding : findings) {
+            err.println(colour ? finding.dressed(inked("1"), inked(finding.level() == Finding.Level.ERROR ? "1;31" : "1;33"))
+                    : finding.plain());
+        }
+    }
+
+    /** Prints findings in file order, and how many of them are errors and warnings. */
+    void findingsWithTheirCount(List<Finding> findings) {
+        findings(findings);
+        int errors = count(findings, Finding.Level.ERROR);
+        int warnings = count(findings, Finding.Level.WARNING);
+        if (errors + warnings > 0) {
+            say(count(errors, "error") + ", " + count(warnings, "warning"));
+        }
+    }
+
+    static int count(List<Finding> findings, Finding.Level level) {
+        return (int) findings.stream().filter(finding -> finding.level() == level).count();
+    }
+
+    /** Text in a colour of ECMA-48, "select graphic rendition". */
+    private static UnaryOperator<String> inked(String rendition) {
+        return text -> "\u001b[" + rendition + "m" + text + "\u001b[0m";
     }
 
     static String count(int number, String what) {

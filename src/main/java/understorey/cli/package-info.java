@@ -1,5 +1,6 @@
 /**
- * The commands, one class each. Progress and findings go to standard error, results to standard output; exit
- * status 0 is done, 1 findings that stop the build, 2 wrong use.
+ * The commands, one class each. Progress and findings go to standard error, results to standard output. Exit
+ * status: 0 done, 1 errors that stop the build, 2 wrong command line. Start at {@code Understorey}; everything that
+ * is printed goes through {@code Terminal}.
  */
 package understorey.cli;

@@ -1,6 +1,6 @@
 package understorey.pages;
 
-/** A template that cannot be read or filled in, with its place. */
+/** Fault in a template that cannot be read or filled in, with its place. */
 public final class TemplateFault extends RuntimeException {
 
     private static final long serialVersionUID = 1;
@@ -16,7 +16,7 @@ public final class TemplateFault extends RuntimeException {
         this.column = column;
     }
 
-    /** The fault as an editor links it: {@code templates/plan.ftlh:12:5: error: …}. */
+    /** One line with a place that editors link: {@code templates/plan.ftlh:12:5: error: …}. */
     public String plain() {
         return "templates/" + template + ":" + line + ":" + column + ": error: " + getMessage();
     }

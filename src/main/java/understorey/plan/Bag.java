@@ -3,18 +3,18 @@ package understorey.plan;
 import java.util.List;
 
 /**
- * What there is to photograph with.
+ * A bag: cameras, lenses and everything else to photograph with.
  *
- * @param slug          of its page; null for a bag written inside a trip
- * @param remoteRelease whether the shutter can be let go without touching the camera
- * @param cardsGb       gigabytes, a card each
- * @param batteries     charged; 0 when not given
+ * @param slug          name of its page; null for a bag written inside a trip
+ * @param remoteRelease whether there is a remote release
+ * @param cardsGb       gigabytes of each card
+ * @param batteries     charged batteries; 0 if not given
  */
 public record Bag(String name, String slug, List<Body> bodies, List<Lens> lenses, List<Support> supports,
                   List<Filter> filters, boolean remoteRelease, List<Double> cardsGb, int batteries,
                   List<Extra> extras) {
 
-    /** Anything else that is carried; the weight is null when not given. */
+    /** Anything else to carry; the weight is null if not given. */
     public record Extra(String name, Double weightG) {
     }
 }

@@ -3,19 +3,19 @@ package understorey.plan;
 /**
  * The trees above a place.
  *
- * @param trees   what kind; null when the author did not say
- * @param foliage how far in leaf; null when the author did not say
- * @param heightM of the tree tops above the floor; null when the author did not say
+ * @param trees   kind of trees; null if not given
+ * @param foliage leaves; null if not given
+ * @param heightM height of the tree tops above the ground; null if not given
  */
 public record Canopy(Trees trees, Foliage foliage, Double heightM) {
 
     /** Open ground: {@code canopy: none}. */
     public static final Canopy NONE = new Canopy(null, new Foliage.Index(0), null);
 
-    /** What the trees keep over the winter. */
+    /** Kind of trees: whether they keep their leaves in winter. */
     public enum Trees { DECIDUOUS, EVERGREEN, MIXED }
 
-    /** This canopy where it says something, {@code base} where it does not. */
+    /** This canopy, with missing values from {@code base}. */
     public Canopy over(Canopy base) {
         if (base == null || this.isNone()) {
             return this;

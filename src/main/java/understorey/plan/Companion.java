@@ -1,5 +1,5 @@
 package understorey.plan;
 
-/** Someone who comes along with a bag of their own. */
+/** Another photographer on the trip, with their own bag. */
 public record Companion(String name, Bag gear) {
 }

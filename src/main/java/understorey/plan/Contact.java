@@ -2,6 +2,6 @@ package understorey.plan;
 
 import java.time.LocalTime;
 
-/** Who knows where the author is. Never on a public page. */
+/** Person to check in with, and the check-in time. Never on a public page. */
 public record Contact(String tell, LocalTime backBy) {
 }

@@ -5,19 +5,18 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What the author says on which day to go, beside the days themselves.
+ * Wishes of the author about the date of a trip.
  *
- * @param weekdays      the only ones wanted; empty when all are
+ * @param weekdays      wanted weekdays; empty for all
  * @param avoid         days not wanted
- * @param springWarmerC by how much this year's spring is warmer than usual, °C; negative for a colder one, null when
- *                      the author did not say
+ * @param springWarmerC difference of this spring from a usual one, °C; negative for a colder one, null if not given
  */
 public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, Double springWarmerC) {
 
-    /** Nothing wished. */
+    /** No wishes. */
     public static final DayWishes NONE = new DayWishes(List.of(), List.of(), null);
 
-    /** Days in a row, both ends included. */
+    /** A range of dates, both ends included. */
     public record Stretch(LocalDate from, LocalDate to) {
 
         boolean holds(LocalDate date) {
@@ -25,7 +24,7 @@ public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, Double sp
         }
     }
 
-    /** Whether the day is among those to avoid. */
+    /** Whether a date is one to avoid. */
     public boolean avoids(LocalDate date) {
         for (Stretch stretch : avoid) {
             if (stretch.holds(date)) {
@@ -35,7 +34,7 @@ public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, Double sp
         return false;
     }
 
-    /** Whether its weekday is wanted. */
+    /** Whether the weekday of a date is wanted. */
     public boolean wants(DayOfWeek weekday) {
         return weekdays.isEmpty() || weekdays.contains(weekday);
     }

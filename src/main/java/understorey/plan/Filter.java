@@ -1,11 +1,11 @@
 package understorey.plan;
 
 /**
- * What goes on or behind a lens.
+ * A filter, a step-up ring, a close-up lens or an extension tube.
  *
  * @param kind         what it is
  * @param threadMm     of the filter itself; null for a ring or a tube
- * @param lossStops    light it takes; 0 for none
+ * @param lossStops    light loss; 0 for none
  * @param lensThreadMm side towards the lens of a step-up ring; null otherwise
  * @param filterThreadMm side towards the filter of a step-up ring; null otherwise
  * @param dioptres     of a close-up lens; null otherwise

@@ -2,17 +2,17 @@ package understorey.plan;
 
 import java.time.LocalDate;
 
-/** How far the leaves of a canopy are out: a stage in words, a date, or a measured index. */
+/** Leaves of a canopy: a stage in words, a date of leaf-out, or a measured index. */
 public sealed interface Foliage {
 
-    /** The stage in the author's words. */
+    /** Stage of the leaves, in words. */
     enum Stage implements Foliage { LEAFLESS, BUD_BURST, HALF_LEAF, FULL_LEAF }
 
-    /** The stage follows the day of the plan, counted from bud burst. */
+    /** Date of bud burst, from which the stage on the day of the plan follows. */
     record LeafOut(LocalDate budBurst) implements Foliage {
     }
 
-    /** An effective plant area index, square metres of leaf and wood above a square metre of floor. */
+    /** Effective plant area index: square metres of leaf and wood per square metre of ground. */
     record Index(double plantAreaIndex) implements Foliage {
     }
 }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 
 /**
- * The weather of the hour that begins at {@code time}; a component is null where the author left it out.
+ * Forecast for the hour that begins at {@code time}; a component is null if the author left it out.
  *
  * @param date            null when the trip has one day
  * @param temperatureC    air
@@ -15,7 +15,7 @@ import java.time.LocalTime;
  * @param okta            cloud cover, 0 to 8
  * @param rainMm          in the hour
  * @param rainChance      0 to 1
- * @param temperature850C of the air at 850 hPa, some 1.5 km up
+ * @param temperature850C of the air at 850 hPa, about 1.5 km up
  * @param wind850Ms       of the air at 850 hPa
  */
 public record ForecastHour(LocalDate date, LocalTime time, Double temperatureC, Double dewPointC, Double humidity,

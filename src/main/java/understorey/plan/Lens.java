@@ -1,9 +1,9 @@
 package understorey.plan;
 
 /**
- * A lens.
+ * A lens, interchangeable or built into a body.
  *
- * @param name          as the bag calls it
+ * @param name          as in the bag
  * @param mount         null for a lens built into a body
  * @param sensor        behind a built-in lens; null for a lens with a mount
  * @param shortestMm    focal length at the wide end
@@ -11,7 +11,7 @@ package understorey.plan;
  * @param widestShort   smallest f-number at the wide end
  * @param widestLong    smallest f-number at the long end
  * @param smallestStop  largest f-number; null when not given
- * @param closestM      least distance from sensor to subject, metres
+ * @param closestM      minimum focus distance from sensor to subject, metres
  * @param magnification greatest magnification; null when not given
  * @param threadMm      filter thread; null for none
  * @param stabilisedStops gained by the lens's stabiliser; 0 for none
@@ -21,12 +21,12 @@ public record Lens(String name, String mount, Sensor sensor, double shortestMm, 
                    double widestShort, double widestLong, Double smallestStop, double closestM,
                    Double magnification, Double threadMm, double stabilisedStops, Double weightG) {
 
-    /** True for a lens that goes with its body. */
+    /** True for a lens that is built into its body. */
     public boolean builtIn() {
         return mount == null;
     }
 
-    /** True for a built-in lens of which no smallest aperture is given: it has one aperture only. */
+    /** True for a built-in lens without a smallest aperture: it has a fixed aperture. */
     public boolean oneAperture() {
         return builtIn() && smallestStop == null;
     }
@@ -36,8 +36,8 @@ public record Lens(String name, String mount, Sensor sensor, double shortestMm, 
     }
 
     /**
-     * The smallest f-number at a focal length, between the ends by the logarithm of the focal length
-     * (an assumption: makers change it in steps of their own).
+     * Smallest f-number at a focal length, interpolated by the logarithm of the focal length (an assumption: real
+     * lenses change it in steps).
      */
     public double widestAt(double focalMm) {
         if (!zooms() || widestLong == widestShort) {

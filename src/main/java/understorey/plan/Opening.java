@@ -2,6 +2,6 @@ package understorey.plan;
 
 import java.time.LocalTime;
 
-/** When the gates are open, local time. */
+/** Opening hours, local time. */
 public record Opening(LocalTime from, LocalTime to) {
 }

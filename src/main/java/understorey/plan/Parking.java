@@ -3,11 +3,11 @@ package understorey.plan;
 import java.time.LocalTime;
 
 /**
- * Where the walk begins and ends.
+ * Parking, where the walk begins and ends.
  *
- * @param spot   the spot it lies at; null for the site itself
+ * @param spot   spot of the car park; null for the site itself
  * @param closes local time; null when it does not close
- * @param fee    in the author's words; null when not said
+ * @param fee    in the words of the author; null if not given
  */
 public record Parking(String spot, LocalTime closes, String fee) {
 }

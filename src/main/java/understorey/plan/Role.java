@@ -1,4 +1,4 @@
 package understorey.plan;
 
-/** What a picture does for the story, in the order in which a story is told. */
+/** Part of a picture in the story, in the order of a story. */
 public enum Role { OPENING, APPROACH, DETAIL, CLOSING, EXTRA }

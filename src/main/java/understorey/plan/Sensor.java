@@ -1,7 +1,7 @@
 package understorey.plan;
 
 /**
- * A sensor, landscape way up.
+ * Size of a sensor, in landscape format.
  *
  * @param widthMm  the longer side
  * @param heightMm the shorter side
@@ -13,12 +13,12 @@ public record Sensor(double widthMm, double heightMm) {
     public static final Sensor FOUR_THIRDS = new Sensor(17.3, 13.0);
     public static final Sensor ONE_INCH = new Sensor(13.2, 8.8);
 
-    /** Corner to corner, mm. */
+    /** Diagonal, mm. */
     public double diagonalMm() {
         return Math.hypot(widthMm, heightMm);
     }
 
-    /** Full-frame diagonal over this diagonal: focal length × crop is the full-frame equivalent. */
+    /** Crop factor: full-frame diagonal / this diagonal. Focal length × crop factor is the full-frame equivalent. */
     public double crop() {
         return FULL_FRAME.diagonalMm() / diagonalMm();
     }

@@ -5,7 +5,7 @@ package understorey.plan;
  */
 public record Share(Audience audience, Precision position) {
 
-    /** For the author alone, for companions, for anyone. */
+    /** The author alone, the companions, or everyone. */
     public enum Audience { PRIVATE, PARTY, PUBLIC }
 
     public enum Precision { EXACT, COARSE, HIDDEN }

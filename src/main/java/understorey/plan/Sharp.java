@@ -1,13 +1,13 @@
 package understorey.plan;
 
-/** What must be sharp. */
+/** Depth of field that the author asks for. */
 public sealed interface Sharp {
 
-    /** From near to far, metres; far is {@link Double#POSITIVE_INFINITY} for the horizon. */
+    /** Distances from near to far, metres; far is {@link Double#POSITIVE_INFINITY} for the horizon. */
     record Range(double nearM, double farM) implements Sharp {
     }
 
-    /** So much of the subject, metres, around the plane of focus. */
+    /** Depth within the subject, metres, around the plane of focus. */
     record Depth(double depthM) implements Sharp {
     }
 }

@@ -5,16 +5,16 @@ import java.time.LocalTime;
 import java.util.List;
 
 /**
- * One intended picture. Only name and subject are always there; every other component is null (or an
- * empty list) where the author left it out.
+ * One planned picture. Only name and subject are always present; every other component is null (or an empty list) if the
+ * author left it out.
  *
  * @param spot              name of a spot of the site; null for the site itself
  * @param focalEquivalentMm full-frame equivalent focal length
  * @param facingDeg         bearing of the lens axis
- * @param polariser         whether the author wants one
+ * @param polariser         whether to use one
  * @param priority          1 nice, 2 wanted, 3 must
  * @param tiltDeg           of the lens axis below the horizontal
- * @param start             a pin: local time
+ * @param start             fixed time, local
  * @param after             name of the shot that must come first
  * @param printWidthM       of the print that the picture is for
  */

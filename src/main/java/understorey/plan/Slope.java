@@ -1,10 +1,10 @@
 package understorey.plan;
 
 /**
- * A bank.
+ * Slope of the ground at a spot.
  *
  * @param angleDeg from level, 0 to 90
- * @param facesDeg the bearing that it falls towards
+ * @param facesDeg bearing of the downhill direction
  */
 public record Slope(double angleDeg, double facesDeg) {
 }

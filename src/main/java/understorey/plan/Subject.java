@@ -1,8 +1,8 @@
 package understorey.plan;
 
 /**
- * What is photographed, with the measures that decide how it fills a frame. A component is null where
- * nobody knows it; {@code marks} say how sure the catalogue is.
+ * A flower to photograph, with the measures that decide how it fills a frame. A component is null if it is unknown;
+ * {@code marks} give the reliability of the catalogue.
  *
  * @param key                short name, unique
  * @param name               common name
@@ -10,19 +10,19 @@ package understorey.plan;
  * @param region             of the home range; null when not given
  * @param southern           months are those of the southern hemisphere
  * @param monthFirst         1 to 12
- * @param monthLast          1 to 12; smaller than the first when the season crosses the turn of the year
+ * @param monthLast          1 to 12; smaller than the first if the season crosses the new year
  * @param monthsReference    place that the months refer to
- * @param stemsPerM2         flowering stems: sparse, good stand, densest patches
- * @param heightLowM         of the flowers above the ground
- * @param heightHighM        of the flowers above the ground
+ * @param stemsPerM2         flowering stems: sparse, normal, densest patches
+ * @param heightLowM         height of the flowers above the ground
+ * @param heightHighM        height of the flowers above the ground
  * @param flowerWidthMm      of one flower, across
- * @param flowersOpen        open at once on a stem at the peak
- * @param flowerAreaIndex    petal area above a square metre of floor: typical and thick stand
+ * @param flowersOpen        flowers open together on a stem at the peak
+ * @param flowerAreaIndex    petal area per square metre of ground: normal and densest
  * @param reflectance        brightness class of the petals
  * @param colour             in words
  * @param habitat            in words
  * @param care               a reminder, never legal advice
- * @param marks              how sure each figure is
+ * @param marks              reliability of each figure
  * @param sources            codes of the floras and pages that the figures come from
  * @param monthsLatitude     of the place that the months refer to, degrees from the equator
  */
@@ -32,7 +32,7 @@ public record Subject(String key, String name, String scientificName, String reg
                       AreaIndex flowerAreaIndex, Reflectance reflectance, String colour, String habitat,
                       String care, Marks marks, String sources, Double monthsLatitude) {
 
-    /** A subject whose months refer to no place in particular. */
+    /** A subject whose months do not refer to a known latitude. */
     public Subject(String key, String name, String scientificName, String region, boolean southern, Integer monthFirst,
                    Integer monthLast, String monthsReference, Stems stemsPerM2, Double heightLowM, Double heightHighM,
                    Double flowerWidthMm, Integer flowersOpen, AreaIndex flowerAreaIndex, Reflectance reflectance,
@@ -42,29 +42,29 @@ public record Subject(String key, String name, String scientificName, String reg
                 sources, null);
     }
 
-    /** Flowering stems a square metre. */
+    /** Flowering stems per square metre. */
     public record Stems(double sparse, double typical, double thick) {
     }
 
-    /** Square metres of petal a square metre of floor. */
+    /** Square metres of petal per square metre of ground. */
     public record AreaIndex(double typical, double thick) {
     }
 
-    /** C confirmed, C2 second-hand, D derived, M from memory. */
+    /** Reliability of each figure: C confirmed, C2 second-hand, D derived, M from memory. */
     public record Marks(String months, String stems, String height, String flowers, String size) {
     }
 
     public enum Reflectance { WHITE, YELLOW, PINK, BLUE_VIOLET, GREEN, RED }
 
-    /** Middle of the range of heights, metres; null when the heights are not known. */
+    /** Middle of the range of heights, metres; null if the heights are unknown. */
     public Double heightM() {
         return heightLowM == null || heightHighM == null ? null : (heightLowM + heightHighM) / 2;
     }
 
     /**
-     * Width of what is open at once on one stem, mm: flowers side by side in a disc, width × √count
-     * (an assumption; a head of ten ramsons stars of 16 mm comes out at 51 mm, against umbels of
-     * 30 to 60 mm in floras, from memory). Null when the flower's width is not known.
+     * Width of the flowers that are open together on one stem, mm: flowers side by side in a disc, width × √count
+     * (an assumption; ten ramsons flowers of 16 mm give 51 mm, compared with umbels of
+     * 30 to 60 mm in floras, from memory). Null if the width of the flower is unknown.
      */
     public Double headWidthMm() {
         return flowerWidthMm == null ? null : flowerWidthMm * Math.sqrt(flowersOpen == null ? 1 : flowersOpen);

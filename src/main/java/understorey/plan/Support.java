@@ -1,7 +1,7 @@
 package understorey.plan;
 
 /**
- * What holds the camera.
+ * A camera support.
  *
  * @param kind      of support
  * @param lowestM   lens axis at its lowest, head included; null when not given

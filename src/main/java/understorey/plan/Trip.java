@@ -4,21 +4,21 @@ import java.time.LocalTime;
 import java.util.List;
 
 /**
- * One visit to one wood. Components are null (or empty lists) where the author left them out.
+ * One visit to one wood. Components are null (or empty lists) if the author left them out.
  *
- * @param slug     name of its folder among the pages: the file's name without its ending
+ * @param slug     name of its folder in the pages: the file name without its ending
  * @param when     the day, or the days to choose from
  * @param arrive   local time on site
  * @param leave    local time off site
  * @param forecast hours in order
  * @param shots    in file order
- * @param wishes   on which day to go
+ * @param wishes   about the date
  */
 public record Trip(String title, String slug, String series, Site site, When when, LocalTime arrive,
                    LocalTime leave, Bag gear, List<Companion> companions, Contact contact, SkyWord sky,
                    List<ForecastHour> forecast, String story, List<Shot> shots, Share share, DayWishes wishes) {
 
-    /** A trip without a wish for its day. */
+    /** A trip without wishes about its date. */
     public Trip(String title, String slug, String series, Site site, When when, LocalTime arrive, LocalTime leave,
                 Bag gear, List<Companion> companions, Contact contact, SkyWord sky, List<ForecastHour> forecast,
                 String story, List<Shot> shots, Share share) {

@@ -1,11 +1,11 @@
 package understorey.plan;
 
-/** From how high: in words, or the height of the lens axis. */
+/** Height of the camera: a word, or the height of the lens axis. */
 public sealed interface Viewpoint {
 
     enum Stance implements Viewpoint { STANDING, KNEELING, GROUND }
 
-    /** Lens axis above the ground, metres. */
+    /** Height of the lens axis above the ground, metres. */
     record Height(double heightM) implements Viewpoint {
     }
 }

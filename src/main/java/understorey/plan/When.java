@@ -3,10 +3,10 @@ package understorey.plan;
 import java.time.LocalDate;
 import java.util.List;
 
-/** The day of a trip, or the days to choose from. */
+/** Date of a trip, or the dates to choose from. */
 public sealed interface When {
 
-    /** Each of the days, in order. */
+    /** All dates, in order. */
     List<LocalDate> days();
 
     record On(LocalDate date) implements When {
@@ -16,7 +16,7 @@ public sealed interface When {
         }
     }
 
-    /** Both ends included. */
+    /** A range of dates, both ends included. */
     record Between(LocalDate from, LocalDate to) implements When {
         @Override
         public List<LocalDate> days() {
@@ -24,7 +24,7 @@ public sealed interface When {
         }
     }
 
-    /** A few days picked by hand, in order, each once. */
+    /** Single dates, in order, each once. */
     record OneOf(List<LocalDate> days) implements When {
     }
 }

@@ -5,16 +5,16 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * What stands in the publisher's list: whom the files are for, and their names.
+ * The publisher's list: the audience of the files, and their names.
  *
- * @param audience of the run that wrote them; empty while a run for another audience is under way
+ * @param audience of the run that wrote them; empty while a run for another audience is in progress
  * @param names    below the folder, with forward slashes
  */
 record FileList(String audience, SortedSet<String> names) {
 
     private static final String HEAD = "# for ";
 
-    /** Reads a list; a name that could lead out of the folder is passed over. */
+    /** Reads a list; names that lead out of the folder are skipped. */
     static FileList of(String text) {
         String audience = "";
         SortedSet<String> names = new TreeSet<>();
@@ -28,7 +28,7 @@ record FileList(String audience, SortedSet<String> names) {
         return new FileList(audience, names);
     }
 
-    /** The names of both; the audience only where both have it. */
+    /** The names of both lists; the audience only if both have it. */
     FileList and(FileList other) {
         SortedSet<String> both = new TreeSet<>(names);
         both.addAll(other.names);
@@ -49,8 +49,8 @@ record FileList(String audience, SortedSet<String> names) {
     }
 
     /**
-     * True for a plain relative name. The list is a file like any other, so it may say anything: a name with
-     * {@code ..}, a drive letter or a backslash would reach another folder, and a dot in front is the publisher's own.
+     * True for a plain relative name. Anyone can edit the list: a name with {@code ..}, a drive letter or a backslash would
+     * reach another folder. Names that start with a dot belong to the publisher.
      */
     static boolean staysInside(String name) {
         for (String part : name.split("/", -1)) {

@@ -10,13 +10,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import understorey.pages.Page;
 
-/** Follows every internal link and anchor of the HTML pages. */
+/** Checks every internal link and anchor of the HTML pages. */
 public final class Links {
 
     private Links() {
     }
 
-    /** One line a link that leads nowhere, with the page that it stands on; in the order of the pages. */
+    /** One line for each broken link, with its page; in the order of the pages. */
     public static List<String> broken(List<Page> pages) {
         Map<String, Set<String>> anchors = new HashMap<>();
         for (Page page : pages) {
@@ -29,7 +29,7 @@ public final class Links {
                 links.addAll(all(page.content(), "src"));
                 for (String link : links) {
                     if (!leads(page.path(), link, anchors)) {
-                        broken.add(page.path() + ": the link '" + link + "' leads nowhere");
+                        broken.add(page.path() + ": broken link '" + link + "'");
                     }
                 }
             }
@@ -48,11 +48,11 @@ public final class Links {
             return false;
         }
         String anchor = hash < 0 ? "" : decoded(link.substring(hash + 1));
-        // Every page has a top without naming it (HTML Living Standard, 7.4.6.4).
+        // Every page has a top without an anchor for it (HTML Living Standard, 7.4.6.4).
         return anchor.isEmpty() || anchor.equalsIgnoreCase("top") || anchors.get(target).contains(anchor);
     }
 
-    /** An address elsewhere: a scheme stands before the first colon, as letters, digits, +, - and dots (RFC 3986, 3.1). */
+    /** Whether a link has a scheme before its first colon: letters, digits, +, - and dots (RFC 3986, 3.1). */
     private static boolean hasScheme(String link) {
         int colon = link.indexOf(':');
         for (int i = 0; i < colon; i++) {
@@ -88,7 +88,7 @@ public final class Links {
         return String.join("/", parts);
     }
 
-    /** The values of an attribute wherever it stands, in quotes of either kind; one that is never closed is none. */
+    /** Values of an attribute in the whole page, in quotes of either kind; a value without a closing quote is skipped. */
     private static Set<String> all(String html, String attribute) {
         Set<String> values = new TreeSet<>();
         String start = attribute + "=";

@@ -20,17 +20,17 @@ import understorey.pages.Page;
 /** Writes the pages of a site into one folder. */
 public final class Publisher {
 
-    /** The publisher's own list of the files it wrote, one a line, sorted. */
+    /** Name of the publisher's own list of the files that it wrote, one per line, sorted. */
     static final String LIST = ".understorey-files";
-    /** One file is written here at a time, then moved into its place, so that no page is ever half written. */
+    /** Name of the temporary file: each page is written here, then moved, so that no page is ever half written. */
     static final String FRESH = ".understorey-new";
 
     /**
-     * What happened.
+     * Result of a run: how many files were written, left alone and deleted.
      *
      * @param written   files that are new or differ
-     * @param unchanged files whose bytes were right already: their time stays
-     * @param deleted   files of an earlier run that no plan makes any more
+     * @param unchanged files whose bytes were already right: their time stays
+     * @param deleted   files of an earlier run that no plan needs any more
      */
     public record Outcome(int written, int unchanged, int deleted) {
     }
@@ -42,13 +42,13 @@ public final class Publisher {
     }
 
     /**
-     * Publishes pages. Everything that can be refused is refused before the first byte is written.
+     * Publishes pages. All refusals come before the first byte is written.
      *
-     * @param audience whom the pages are for, in one word
-     * @param keepOld  of a file that an earlier run wrote and this one does not, and the audience of that run
-     *                 (empty when it is not known): whether it stays
-     * @throws Refusal     when the folder is not ours to write into, or two pages want one file
-     * @throws IOException when the disk fails
+     * @param audience audience of the pages, in one word
+     * @param keepOld  decides whether a file stays that an earlier run wrote and this one does not; gets its name and the
+     *                 audience of that run (empty if unknown)
+     * @throws Refusal     if the folder was not made by this tool, or two pages need the same file
+     * @throws IOException if the disk fails
      */
     public static Outcome publish(List<Page> pages, Path folder, String audience,
                                   BiPredicate<String, String> keepOld) throws Refusal, IOException {
@@ -63,7 +63,7 @@ public final class Publisher {
             refuseWhatIsNotOurs(page, before.names());
         }
         Files.createDirectories(folder);
-        // The list names every file before the file is there: a run that is cut off forgets none.
+        // The list names every file before it exists, so that an interrupted run forgets none.
         write(LIST, before.and(now).text());
         int written = 0;
         for (Page page : pages) {
@@ -88,23 +88,23 @@ public final class Publisher {
         SortedSet<String> names = new TreeSet<>();
         for (Page page : pages) {
             if (!FileList.staysInside(page.path())) {
-                throw new Refusal("'" + page.path() + "' is no name for a page");
+                throw new Refusal("'" + page.path() + "' is not a valid page name");
             }
             if (!names.add(page.path())) {
-                throw new Refusal("two pages want the file '" + page.path() + "': give one of the two another name");
+                throw new Refusal("two pages need the same file '" + page.path() + "': rename one of their plans");
             }
         }
         return names;
     }
 
-    /** The list of an earlier run; empty for a folder that is new or empty. */
+    /** List of an earlier run; empty for a new or empty folder. */
     private FileList earlier() throws Refusal, IOException {
         FileList none = FileList.of("");
         if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             return none;
         }
         if (!Files.isDirectory(folder)) {
-            throw new Refusal("'" + folder + "' is a file, not a folder: name another with --out");
+            throw new Refusal("'" + folder + "' is a file, not a folder: choose another with --out");
         }
         Path list = folder.resolve(LIST);
         if (Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS)) {
@@ -112,8 +112,8 @@ public final class Publisher {
         }
         try (Stream<Path> files = Files.list(folder)) {
             if (files.anyMatch(file -> !file.getFileName().toString().equals(FRESH))) {
-                throw new Refusal("'" + folder + "' is not empty and was not made by this tool: empty it, or name "
-                        + "another folder with --out");
+                throw new Refusal("'" + folder + "' is not empty and was not made by this tool: empty it, or "
+                        + "choose another folder with --out");
             }
         }
         return none;
@@ -127,18 +127,18 @@ public final class Publisher {
             }
             file = file.resolve(part);
             if (Files.isSymbolicLink(file)) {
-                throw new Refusal("'" + file + "' is a link: remove it, pages are never written through links");
+                throw new Refusal("'" + file + "' is a link: remove it, because pages are never written through links");
             }
         }
         if (Files.isDirectory(file)) {
             throw new Refusal("'" + file + "' is a folder where a page needs a file: move it away");
         }
         if (Files.exists(file) && !ours.contains(page.path()) && !holds(file, bytes(page.content()))) {
-            throw new Refusal("'" + file + "' was not made by this tool and would be written over: move it away");
+            throw new Refusal("'" + file + "' was not made by this tool and would be overwritten: move it away");
         }
     }
 
-    /** True for a file below the folder that no link leads to. */
+    /** True for a regular file below the folder, if its path has no symbolic link. */
     private boolean isPlainFile(String name) {
         Path path = folder;
         for (String part : name.split("/")) {
@@ -177,7 +177,7 @@ public final class Publisher {
         return content.getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Deletes a file, and the folders that it leaves empty. */
+    /** Deletes a file, and the folders that are empty after that. */
     private void delete(String name) throws IOException {
         Path file = folder.resolve(name);
         Files.delete(file);

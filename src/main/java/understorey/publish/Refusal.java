@@ -1,6 +1,6 @@
 package understorey.publish;
 
-/** A folder that cannot be published into, and why. Nothing was written. */
+/** Reason for not publishing into a folder. Nothing was written. */
 public final class Refusal extends Exception {
 
     private static final long serialVersionUID = 1;

@@ -1,6 +1,6 @@
 /**
- * Writes pages into a folder so that nothing of anyone else's is touched: {@link
- * understorey.publish.Publisher Publisher} keeps a list of the files that it wrote, rewrites what differs,
- * deletes only what that list names, and refuses a folder that it did not make.
+ * Writes pages into a folder without touching other files. {@link understorey.publish.Publisher Publisher} keeps a list
+ * of the files that it wrote, rewrites those that differ, deletes only those that the list names, and refuses a folder
+ * that it did not make.
  */
 package understorey.publish;

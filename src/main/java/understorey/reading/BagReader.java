@@ -59,7 +59,7 @@ final class BagReader {
         List<Body> bodies = new ArrayList<>();
         List<Fields> blocks = f.blocks("bodies", "this body");
         if (f.has("bodies") && f.take("bodies") instanceof Node.Seq && blocks.isEmpty()) {
-            f.refuse("bodies", "a bag holds at least one body", null);
+            f.refuse("bodies", "a bag needs at least one body", "list a camera under 'bodies'");
         }
         for (Fields block : blocks) {
             Body body = OpticsReader.body(block, names);
@@ -80,8 +80,8 @@ final class BagReader {
             }
             lenses.add(lens);
             if (findings.errors() == 0 && !fits(lens, bodies)) {
-                findings.warning(block.at("mount"), "no body of this bag has the mount " + Node.quote(lens.mount()),
-                        "a lens serves only bodies of its own mount");
+                findings.warning(block.at("mount"), "no body in this bag has the mount " + Node.quote(lens.mount()),
+                        "a lens fits only bodies with the same mount");
             }
         }
         return lenses;
@@ -106,7 +106,7 @@ final class BagReader {
             Double lowest = block.quantity("lowest", Dimension.LENGTH, 0, 5);
             Double highest = block.quantity("highest", Dimension.LENGTH, 0.01, 10);
             if (lowest != null && highest != null && lowest > highest) {
-                block.refuse("highest", "'highest' is below 'lowest'", null);
+                block.refuse("highest", "'highest' is below 'lowest'", "swap them");
             }
             Double carries = block.quantity("carries", Dimension.MASS, 50, 200_000);
             supports.add(new Support(name, kind, lowest, highest, carries == null ? null : carries / 1000,

@@ -29,11 +29,11 @@ final class Bearing {
             }
             String nearest = Suggestion.nearest(POINTS, text);
             return Quantity.fault("must be a bearing in degrees or a compass point, not the text " + Node.quote(text),
-                    nearest != null ? "did you mean '" + nearest + "'?" : "such as 65 or ENE");
+                    nearest != null ? "did you mean '" + nearest + "'?" : "for example 65 or ENE");
         }
         if (degrees < 0 || degrees > 360) {
             return Quantity.fault("must be from 0 to 360 degrees, not " + Numeral.show(degrees),
-                    "clockwise from north, or a compass point such as ENE");
+                    "degrees clockwise from north, or a compass point, for example ENE");
         }
         return Quantity.of(degrees == 360 ? 0 : degrees);
     }

@@ -9,27 +9,27 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The folder that a file lies in, for the tables that it names.
+ * Folder of a file, for the CSV files that it names.
  *
- * @param folder where they lie
+ * @param folder folder of the file
  * @param shown  the folder as findings show it, with a slash at its end
  */
 record Beside(Path folder, String shown) {
 
-    /** The path of the table named under a key; null, with a finding, when there is no such file. */
+    /** Path of the CSV file named under a key; null, with a finding, if there is no such file. */
     Path find(Fields f, String key) {
         String name = f.text(key);
         if (name == null) {
             return null;
         }
         if (!plain(name)) {
-            f.refuse(key, "'" + key + "' must be the name of a CSV file beside this one, not " + Node.quote(name),
-                    "such as hours.csv, without a folder");
+            f.refuse(key, "'" + key + "' must be the name of a CSV file in the same folder, not " + Node.quote(name),
+                    "for example hours.csv, without a folder");
             return null;
         }
         Path path = folder.resolve(name);
         if (!Files.isRegularFile(path)) {
-            f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files there"));
+            f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
             return null;
         }
         return path;

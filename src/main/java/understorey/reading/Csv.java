@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Comma-separated values as RFC 4180 has them: a header line, quotes around cells that hold commas, line
- * ends or quotes, a quote inside written twice. Lines end in \r\n or \n; empty lines are passed over.
+ * Reads comma-separated values (RFC 4180): a header line, quotes around cells that contain commas, line ends or
+ * quotes, and each quote inside a cell written twice. Lines end in \r\n or \n; empty lines are skipped.
  */
 final class Csv {
 
@@ -19,7 +19,7 @@ final class Csv {
     private int at;
     private int line = 1;
     private int column = 1;
-    /** Up to where the column has been counted. */
+    /** Index up to which the column has been counted. */
     private int counted;
 
     private Csv(Findings findings) {
@@ -27,7 +27,7 @@ final class Csv {
         this.text = findings.source().text();
     }
 
-    /** Each row as a block of keys: the header's names, cells without text left out. */
+    /** Each row as keys and values: the column names and the cells; empty cells are left out. */
     static List<Node.Mapping> rows(Findings findings) {
         Csv csv = new Csv(findings);
         while (csv.at < csv.text.length()) {
@@ -38,13 +38,13 @@ final class Csv {
         return csv.rows;
     }
 
-    /** Reads one cell and what ends it; false when the rest cannot be read. */
+    /** Reads one cell and its end; false if the rest cannot be read. */
     private boolean cell() {
         Pos start = here();
         StringBuilder cell = new StringBuilder();
         if (text.charAt(at) == '"') {
             if (!quoted(cell)) {
-                findings.error(start, "the quote opened here is never closed", null);
+                findings.error(start, "this quote is never closed", "add the closing quote");
                 return false;
             }
         } else {
@@ -53,8 +53,8 @@ final class Csv {
             }
         }
         if (at < text.length() && !ends(text.charAt(at))) {
-            findings.error(here(), "a comma or the end of the line is due after the closing quote",
-                    "write a quote inside a cell twice");
+            findings.error(here(), "after the closing quote there must be a comma or the end of the line",
+                    "write each quote inside a cell twice");
             return false;
         }
         String value = cell.toString();
@@ -113,8 +113,8 @@ final class Csv {
     private void row() {
         Pos start = row.get(0).pos();
         if (row.size() != header.size()) {
-            findings.error(start, "this row has " + row.size() + " cells, the header line has " + header.size(),
-                    "put quotes around a cell that holds a comma");
+            findings.error(start, "this row has " + row.size() + " cells, but the header line has " + header.size(),
+                    "put quotes around a cell that contains a comma");
             return;
         }
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
@@ -122,7 +122,8 @@ final class Csv {
             if (!row.get(i).empty()) {
                 Node.Scalar name = header.get(i);
                 if (entries.putIfAbsent(name.text().strip(), new Node.Entry(name.pos(), row.get(i))) != null) {
-                    findings.error(name.pos(), "the column '" + name.text().strip() + "' is given twice", null);
+                    findings.error(name.pos(), "the column '" + name.text().strip() + "' is given twice",
+                            "delete or rename one of them");
                 }
             }
         }

@@ -9,24 +9,24 @@ import java.util.TreeSet;
 import understorey.plan.DayWishes;
 import understorey.plan.When;
 
-/** On which day a trip goes: one, or several to choose from and what the author wishes of them. */
+/** Reads the date of a trip, or the dates to choose from with the wishes about them. */
 final class DaysReader {
 
-    /** The tool ranks days one by one; more than a year of them is a slip. */
+    /** Days are ranked one by one; more than a year of them is a mistake. */
     private static final int MOST_DAYS = 366;
-    /** A spring that is out by more is none, °C. */
+    /** Largest difference from a usual spring, °C; a rule of thumb. */
     private static final double MOST_WARMTH_C = 6;
     private static final List<String> WEEKDAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
     private DaysReader() {
     }
 
-    /** Null, with a finding, when the trip does not say. */
+    /** Date or dates of a trip; null, with a finding, if it has neither. */
     static When when(Fields trip) {
         LocalDate date = trip.date("date");
         Node dates = trip.take("dates");
         if (trip.has("date") && trip.has("dates")) {
-            trip.findings().error(trip.atKey("dates"), "give 'date' or 'dates', not both", null);
+            trip.findings().error(trip.atKey("dates"), "give 'date' or 'dates', not both", "delete one of them");
         } else if (!trip.has("date") && !trip.has("dates")) {
             trip.require("date");
         }
@@ -35,6 +35,11 @@ final class DaysReader {
         }
         if (dates instanceof Node.Seq) {
             return oneOf(trip, dates.pos());
+        }
+        if (dates instanceof Node.Scalar) {
+            trip.refuse("dates", "'dates' must be a list of dates, or 'from' and 'to', not " + dates.described(),
+                    "for example {from: 2027-04-26, to: 2027-05-20}");
+            return null;
         }
         Fields days = trip.block(dates, "'dates'", "'dates'");
         return days == null ? null : between(days);
@@ -49,11 +54,11 @@ final class DaysReader {
             return null;
         }
         if (to.isBefore(from)) {
-            days.refuse("to", "'to' is before 'from'", null);
+            days.refuse("to", "'to' is before 'from'", "swap them");
             return null;
         }
         if (to.toEpochDay() - from.toEpochDay() >= MOST_DAYS) {
-            days.refuse("to", "these dates span more than a year", null);
+            days.refuse("to", "these dates span more than a year", "choose dates within one year");
         }
         return new When.Between(from, to);
     }
@@ -61,17 +66,17 @@ final class DaysReader {
     private static When oneOf(Fields trip, Pos pos) {
         TreeSet<LocalDate> days = new TreeSet<>();
         for (Node item : trip.items("dates")) {
-            LocalDate day = trip.scalars().date(item, "an entry of 'dates'");
+            LocalDate day = trip.scalars().date(item, "each entry of 'dates'");
             if (day != null && !days.add(day)) {
-                trip.findings().warning(item.pos(), day + " is among these dates already", null);
+                trip.findings().warning(item.pos(), day + " is listed twice", "delete one of them");
             }
         }
         if (days.isEmpty()) {
-            trip.findings().error(pos, "'dates' holds no date", "give a list of dates, or 'from' and 'to'");
+            trip.findings().error(pos, "'dates' is empty", "give a list of dates, or 'from' and 'to'");
             return null;
         }
         if (days.last().toEpochDay() - days.first().toEpochDay() >= MOST_DAYS) {
-            trip.findings().error(pos, "these dates span more than a year", null);
+            trip.findings().error(pos, "these dates span more than a year", "choose dates within one year");
         }
         return new When.OneOf(List.copyOf(days));
     }
@@ -83,7 +88,7 @@ final class DaysReader {
     private static List<DayOfWeek> weekdays(Fields trip) {
         TreeSet<DayOfWeek> weekdays = new TreeSet<>();
         for (Node item : trip.items("weekdays")) {
-            String text = trip.scalars().text(item, "an entry of 'weekdays'");
+            String text = trip.scalars().text(item, "each entry of 'weekdays'");
             String word = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
             DayOfWeek found = null;
             for (DayOfWeek day : DayOfWeek.values()) {
@@ -93,8 +98,8 @@ final class DaysReader {
             if (found != null) {
                 weekdays.add(found);
             } else if (text != null) {
-                trip.findings().error(item.pos(), "an entry of 'weekdays' cannot be " + Node.quote(text),
-                        Suggestion.amongWords(WEEKDAYS, word, "one of"));
+                trip.findings().error(item.pos(), Node.quote(text) + " is not a weekday",
+                        Suggestion.amongWords(WEEKDAYS, word, "use one of"));
             }
         }
         return List.copyOf(weekdays);
@@ -104,17 +109,17 @@ final class DaysReader {
         List<DayWishes.Stretch> avoid = new ArrayList<>();
         for (Node item : trip.items("avoid")) {
             if (item instanceof Node.Mapping) {
-                Fields days = trip.block(item, "an entry of 'avoid'", "this entry of 'avoid'").require("from", "to");
+                Fields days = trip.block(item, "each entry of 'avoid'", "this entry of 'avoid'").require("from", "to");
                 LocalDate from = days.date("from");
                 LocalDate to = days.date("to");
                 days.done();
                 if (from != null && to != null && to.isBefore(from)) {
-                    days.refuse("to", "'to' is before 'from'", null);
+                    days.refuse("to", "'to' is before 'from'", "swap them");
                 } else if (from != null && to != null) {
                     avoid.add(new DayWishes.Stretch(from, to));
                 }
             } else {
-                LocalDate day = trip.scalars().date(item, "an entry of 'avoid'");
+                LocalDate day = trip.scalars().date(item, "each entry of 'avoid'");
                 if (day != null) {
                     avoid.add(new DayWishes.Stretch(day, day));
                 }
@@ -136,8 +141,8 @@ final class DaysReader {
             default -> 0;
         };
         if (sign == 0) {
-            trip.refuse("spring", "'spring' must say how this spring differs from the usual one, not " + Node.quote(text),
-                    "such as spring: warmer by 1.5 °C");
+            trip.refuse("spring", "'spring' must be 'warmer by' or 'cooler by' and a temperature, not "
+                    + Node.quote(text), "for example spring: warmer by 1.5 °C");
             return null;
         }
         Quantity read = Quantity.read(words[2], Dimension.TEMPERATURE);
@@ -148,7 +153,7 @@ final class DaysReader {
         boolean fahrenheit = words[2].endsWith("F");
         double difference = fahrenheit ? read.value() + 32 * 5.0 / 9 : read.value();
         if (difference < 0 || difference > MOST_WARMTH_C) {
-            trip.refuse("spring", "'spring' must differ by 0 to 6 °C", "write 'cooler' for a spring that is colder");
+            trip.refuse("spring", "'spring' must be 0 to 6 °C warmer or cooler", "for a cold spring, write cooler by 1.5 °C");
             return null;
         }
         return sign * difference;

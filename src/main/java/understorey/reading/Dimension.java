@@ -3,40 +3,40 @@ package understorey.reading;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a quantity measures, and the units that it may be written in; the first is the one it is held in. */
+/** Kind of a quantity, with the units that fit. The first unit is the base unit. */
 enum Dimension {
-    /** Held in metres. The inch is 25.4 mm (international yard and pound agreement, 1959). */
+    /** In metres. The inch is 25.4 mm (international yard and pound agreement, 1959). */
     LENGTH("a length", "0.4 m", unit(1, 1, "m"), unit(1, 1000, "mm"), unit(1, 100, "cm"), unit(1000, 1, "km"),
             unit(254, 10_000, "in"), unit(3048, 10_000, "ft"), unit(9144, 10_000, "yd"), unit(1_609_344, 1000, "mi")),
-    /** Held in millimetres. */
+    /** In millimetres. */
     SMALL_LENGTH("a length", "50 mm", unit(1, 1, "mm"), unit(10, 1, "cm"), unit(1000, 1, "m"), unit(254, 10, "in"),
             unit(3048, 10, "ft")),
-    /** Depth of water, held in millimetres. */
+    /** Depth of water, in millimetres. */
     RAIN("an amount of rain", "2 mm", unit(1, 1, "mm"), unit(254, 10, "in")),
-    /** Held in grams. The pound is 453.592 37 g, the ounce a sixteenth (agreement of 1959). */
+    /** In grams. The pound is 453.592 37 g, the ounce a sixteenth (agreement of 1959). */
     MASS("a weight", "430 g", unit(1, 1, "g"), unit(1000, 1, "kg"), unit(45_359_237, 100_000, "lb"),
             unit(45_359_237, 1_600_000, "oz")),
-    /** Held in degrees Celsius. */
+    /** In degrees Celsius. */
     TEMPERATURE("a temperature", "6 °C", unit(1, 1, "°C", "C"), new Unit(-32, 5, 9, "°F", "F")),
-    /** Held in metres a second. The knot is 1852 m an hour. */
+    /** In metres per second. The knot is 1852 m per hour. */
     SPEED("a speed", "3 m/s", unit(1, 1, "m/s"), unit(5, 18, "km/h"), unit(44_704, 100_000, "mph"),
             unit(1852, 3600, "kn", "kt")),
-    /** Held as a fraction, 0 to 1. */
+    /** As a fraction, 0 to 1. */
     SHARE("a share", "60 %", unit(1, 100, "%")),
     STOPS("a number of stops", "2 stops", unit(1, 1, "stops", "stop")),
     PIXELS("a number of pixels", "24 Mpx", unit(1, 1, "Mpx", "MP")),
-    /** Held in decimal megabytes, as cards and files are sold and shown. */
+    /** In decimal megabytes, as cards and files are sold and shown. */
     FILE_SIZE("a file size", "28 MB", unit(1, 1, "MB"), unit(1, 1000, "kB"), unit(1000, 1, "GB")),
-    /** Held in decimal gigabytes. */
+    /** In decimal gigabytes. */
     CARD_SIZE("a card size", "64 GB", unit(1, 1, "GB"), unit(1, 1000, "MB"), unit(1000, 1, "TB")),
-    /** Held in seconds. */
+    /** In seconds. */
     DURATION("a length of time", "25 min", unit(1, 1, "s"), unit(60, 1, "min"), unit(3600, 1, "h")),
     FRAMES("a number of frames", "400 frames", unit(1, 1, "frames", "frame")),
     DIOPTRES("a power", "2 dpt", unit(1, 1, "dpt", "D")),
-    /** Held as stems a square metre. */
+    /** In stems per square metre. */
     DENSITY("a density", "80 /m2", unit(1, 1, "/m2", "/m²"), unit(100_000_000, 9_290_304, "/ft2", "/ft²"));
 
-    /** Value in the held unit = (number + shift) × times / over. */
+    /** A unit with its conversion: value in the base unit = (number + shift) × times / over. */
     record Unit(double shift, double times, double over, String... names) {
 
         double held(double number) {
@@ -58,12 +58,29 @@ enum Dimension {
         return new Unit(0, times, over, names);
     }
 
-    /** "a length such as 0.4 m". */
+    /** What is measured, for a sentence: "a length". */
     String described() {
-        return described + " such as " + example;
+        return described;
     }
 
-    /** The unit of that name; null when it does not fit. Case counts: a MB is not an mb. */
+    /** Fix for a text that is no quantity. */
+    String example() {
+        return "for example " + example;
+    }
+
+    /** Fix for a number without a unit. */
+    String missing(String number) {
+        return units.length == 1 ? "write " + number + " " + units[0].names()[0] : "add a unit: " + unitList();
+    }
+
+    /** The units that fit, for a sentence: "mm, cm or m". */
+    String unitList() {
+        List<String> names = unitNames();
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
+    }
+
+    /** Unit of that name; null if it does not fit. Upper and lower case differ: MB is not mb. */
     Unit unit(String name) {
         for (Unit unit : units) {
             for (String known : unit.names()) {
@@ -75,7 +92,7 @@ enum Dimension {
         return null;
     }
 
-    /** True when some other dimension has a unit of that name. */
+    /** True if any dimension has a unit of that name. */
     static boolean anyHas(String name) {
         for (Dimension dimension : values()) {
             if (dimension.unit(name) != null) {
@@ -85,7 +102,7 @@ enum Dimension {
         return false;
     }
 
-    /** One name a unit. */
+    /** One name per unit. */
     List<String> unitNames() {
         List<String> names = new ArrayList<>();
         for (Unit unit : units) {
@@ -94,7 +111,7 @@ enum Dimension {
         return names;
     }
 
-    /** A value in the held unit, for a sentence. */
+    /** A value in the base unit, for a sentence. */
     String show(double value) {
         if (this == SHARE) {
             return Numeral.show(value * 100) + " %";

@@ -2,7 +2,7 @@ package understorey.reading;
 
 import java.util.Map;
 
-/** How keys that a block owes may be written. */
+/** Examples of required keys, for fixes. */
 final class Examples {
 
     private static final Map<String, String> VALUES = Map.ofEntries(
@@ -13,17 +13,22 @@ final class Examples {
             Map.entry("pixels", "24 Mpx"), Map.entry("sensor", "aps-c"), Map.entry("duration", "5 min"),
             Map.entry("bearing", "ENE"), Map.entry("faces", "ENE"), Map.entry("angle", "8"),
             Map.entry("radius", "12 m"), Map.entry("time", "\"06:00\""), Map.entry("near", "0.5 m"),
-            Map.entry("far", "3 m"));
+            Map.entry("far", "3 m"), Map.entry("site", "oak-wood, with a file sites/oak-wood.yaml"),
+            Map.entry("tell", "my sister, by text"), Map.entry("thread", "62 mm"), Map.entry("loss", "1.5 stops"),
+            Map.entry("length", "20 mm"), Map.entry("stage", "in bud"), Map.entry("mount", "A"));
 
     private Examples() {
     }
 
-    /** Null for a key whose value depends too much on what the author has. */
+    /** Fix for a missing key: an example where one helps. */
     static String of(String key, String what) {
         if (key.equals("gear") && what.equals("this bag")) {
-            return "give the bag a name, such as gear: Small bag";
+            return "give the bag a name, for example gear: Small bag";
+        }
+        if (key.equals("name")) {
+            return "give " + what + " a name";
         }
         String value = VALUES.get(key);
-        return value == null ? null : "such as " + key + ": " + value;
+        return value == null ? "add '" + key + ":' with its value" : "for example " + key + ": " + value;
     }
 }

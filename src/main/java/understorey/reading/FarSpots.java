@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Position;
 
-/** Warns of spots that lie far from their site, and tells a sign that was forgotten. */
+/** Warns of spots that are far from their site, and recognises a missing minus sign. */
 final class FarSpots {
 
-    /** A spot farther than this from its site is more likely a slip than a spot, degrees. */
+    /** Distance in degrees beyond which a spot is probably a mistake. */
     private static final double FAR_LATITUDE = 0.5;
     private static final double FAR_LONGITUDE = 1;
 
@@ -34,11 +34,11 @@ final class FarSpots {
         }
         far.add(at);
         boolean sign = slip(at) != null;
-        spot.findings().warning(spot.at("at"), "this spot lies far from its site",
-                sign ? "is a minus missing here, or at the site?" : "the latitude comes first, then the longitude");
+        spot.findings().warning(spot.at("at"), "this spot is far from its site",
+                sign ? "check the minus sign of this spot and of its site" : "put the latitude first, then the longitude");
     }
 
-    /** Points at the site's own position when another sign there brings all its spots to it. */
+    /** Warns at the site's own position if the opposite sign there matches all its spots. */
     void report() {
         if (far.isEmpty() || near > 0) {
             return;
@@ -50,12 +50,12 @@ final class FarSpots {
             }
         }
         for (String key : slip.keys()) {
-            site.findings().warning(site.at(key), "with the other sign, this '" + key + "' goes with the spots",
-                    "is the minus missing, or one too many?");
+            site.findings().warning(site.at(key), "with the opposite sign, this '" + key + "' matches the spots",
+                    "check the minus sign");
         }
     }
 
-    /** The site with another sign of latitude or longitude, near that spot; null when no sign brings it there. */
+    /** Site with the opposite sign of latitude or longitude, if that is near the spot; null otherwise. */
     private Slip slip(Position at) {
         List<Slip> slips = List.of(
                 new Slip(new Position(of.latitude(), -of.longitude()), List.of("longitude")),

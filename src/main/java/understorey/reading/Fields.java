@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * A block of keys being taken apart by the reader of one record. A value that is absent or faulty comes
- * out as null; {@link #done()} reports each key that nobody asked for.
+ * Keys and values of one record, for its reader. A value that is absent or faulty is null; {@link #done()} reports each
+ * key that was not read.
  */
 final class Fields {
 
@@ -18,11 +18,11 @@ final class Fields {
     private final Findings findings;
     private final Scalars scalars;
     private final TreeSet<String> asked = new TreeSet<>();
-    /** Owed and not there. */
+    /** Keys that are required and absent. */
     private final TreeSet<String> missing = new TreeSet<>();
 
     /**
-     * @param what the block in sentences, such as "this lens"
+     * @param what name of the record in sentences, for example "this lens"
      */
     Fields(Node.Mapping node, String what, Findings findings) {
         this.node = node;
@@ -31,7 +31,7 @@ final class Fields {
         this.scalars = new Scalars(findings);
     }
 
-    /** Keys that this block owes; {@link #done()} reports those that are missing. */
+    /** Names required keys; {@link #done()} reports those that are missing. */
     Fields require(String... keys) {
         for (String key : keys) {
             asked.add(key);
@@ -46,13 +46,13 @@ final class Fields {
         return node.entries().containsKey(key);
     }
 
-    /** Where the value of a key stands; the block itself when the key is absent. */
+    /** Place of the value of a key; of the whole record if the key is absent. */
     Pos at(String key) {
         Node.Entry entry = node.entries().get(key);
         return entry == null ? node.pos() : entry.value() == null ? entry.key() : entry.value().pos();
     }
 
-    /** Where the key itself stands; the block when it is absent. */
+    /** Place of the key itself; of the whole record if it is absent. */
     Pos atKey(String key) {
         Node.Entry entry = node.entries().get(key);
         return entry == null ? node.pos() : entry.key();
@@ -72,7 +72,7 @@ final class Fields {
         findings.error(at(key), text, entry == null ? help : Quotes.straightened(entry.value(), help));
     }
 
-    /** The value of a key; null when it is absent, or empty, which is reported at the key. */
+    /** Value of a key; null if it is absent, or if it is empty, which is reported. */
     Node take(String key) {
         asked.add(key);
         Node.Entry entry = node.entries().get(key);
@@ -80,7 +80,7 @@ final class Fields {
             return null;
         }
         if (entry.value() instanceof Node.Scalar scalar && scalar.empty()) {
-            findings.error(entry.key(), "'" + key + "' has no value", "give it one, or leave the key out");
+            findings.error(entry.key(), "'" + key + "' has no value", "add a value, or delete the key");
             return null;
         }
         return entry.value();
@@ -122,14 +122,14 @@ final class Fields {
         return scalars.word(take(key), named(key), constants);
     }
 
-    /** The words of the list under a key, each once. */
+    /** Words of the list under a key, each once. */
     <E extends Enum<E>> List<E> words(String key, E[] constants) {
         Node value = take(key);
         String help = value instanceof Node.Scalar scalar
                 ? Suggestion.list(Words.of(constants), scalar.text()) : null;
         LinkedHashSet<E> words = new LinkedHashSet<>();
         for (Node item : items(key, value, help)) {
-            E word = scalars.word(item, "an entry of " + named(key), constants);
+            E word = scalars.word(item, named(key), constants);
             if (word != null) {
                 words.add(word);
             }
@@ -153,28 +153,29 @@ final class Fields {
         return scalars;
     }
 
-    /** The block under a key, called by that key; null when it is absent or no block. */
+    /** Keys and values under a key, named after that key; null if there are none. */
     Fields block(String key) {
         return block(key, named(key));
     }
 
-    /** The block under a key; null when it is absent or no block. */
+    /** Keys and values under a key; null if there are none. */
     Fields block(String key, String called) {
         return block(take(key), named(key), called);
     }
 
-    /** A node as a block; null, with a finding, when it is none. */
+    /** A node as keys and values; null, with a finding, if it is something else. */
     Fields block(Node value, String name, String called) {
         if (value instanceof Node.Mapping mapping) {
             return new Fields(mapping, called, findings);
         }
         if (value != null) {
-            findings.error(value.pos(), name + " must be a block of keys, not " + value.described(), null);
+            findings.error(value.pos(), name + " must be keys and values, not " + value.described(),
+                    "write it as {key: value}, or as indented lines of 'key: value'");
         }
         return null;
     }
 
-    /** The values of the list under a key; none when it is absent or no list. */
+    /** Values of the list under a key; empty if it is absent or no list. */
     List<Node> items(String key) {
         Node value = take(key);
         return items(key, value, value instanceof Node.Scalar scalar ? "write it as [" + Node.clip(scalar.text()) + "]"
@@ -191,11 +192,11 @@ final class Fields {
         return List.of();
     }
 
-    /** The blocks of the list under a key. */
+    /** Entries of the list under a key, each with keys and values. */
     List<Fields> blocks(String key, String called) {
         List<Fields> blocks = new ArrayList<>();
         for (Node item : items(key, take(key), "begin each entry with '- '")) {
-            Fields block = block(item, "an entry of " + named(key), called);
+            Fields block = block(item, "each entry of " + named(key), called);
             if (block != null) {
                 blocks.add(block);
             }
@@ -203,11 +204,11 @@ final class Fields {
         return blocks;
     }
 
-    /** The texts of the list under a key. */
+    /** Texts of the list under a key. */
     List<String> texts(String key) {
         List<String> texts = new ArrayList<>();
         for (Node item : items(key)) {
-            String text = scalars.text(item, "an entry of " + named(key));
+            String text = scalars.text(item, "each entry of " + named(key));
             if (text != null) {
                 texts.add(text);
             }
@@ -215,17 +216,17 @@ final class Fields {
         return List.copyOf(texts);
     }
 
-    /** Reports each key that nobody asked for, and each that is owed and missing. */
+    /** Reports each key that was not read, and each required key that is missing. */
     void done() {
         for (var entry : node.entries().entrySet()) {
             String key = entry.getKey();
             if (!asked.contains(key)) {
                 String help = Suggestion.among(asked, key, "known keys");
                 if (key.length() > 0 && Character.isDigit(key.charAt(0))) {
-                    help = "a comma ends the value before it; write decimals with a point";
+                    help = "write decimals with a point, because a comma ends a value";
                 }
                 findings.error(entry.getValue().key(), "unknown key '" + Node.clip(key) + "' in " + what, help);
-                // A key that is only misspelt is not missing as well.
+                // A misspelt key is not reported as missing as well.
                 String meant = Suggestion.nearest(asked, key);
                 if (meant != null) {
                     missing.remove(meant);

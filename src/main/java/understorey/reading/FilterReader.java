@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Filter;
 
-/** What goes on or behind the lenses of a bag; each kind owes its own measures. */
+/** Reads the filters, rings and tubes of a bag; each kind has its own required keys. */
 final class FilterReader {
 
     private FilterReader() {
@@ -31,7 +31,8 @@ final class FilterReader {
         Double lensThread = thread(f, "lens_thread");
         Double filterThread = thread(f, "filter_thread");
         if (lensThread != null && filterThread != null && filterThread <= lensThread) {
-            f.refuse("filter_thread", "a step-up ring has the larger thread towards the filter", null);
+            f.refuse("filter_thread", "a step-up ring must have the larger thread on the filter side",
+                    "swap 'lens_thread' and 'filter_thread'");
         }
         Double dioptres = f.quantity("dioptres", Dimension.DIOPTRES, 0.1, 50);
         Double length = f.quantity("length", Dimension.SMALL_LENGTH, 1, 500);

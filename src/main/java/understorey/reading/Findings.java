@@ -4,14 +4,13 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 
 /**
- * The findings of one file and of the files that it brings along. What was said of a place once is not
- * said again.
+ * Findings of one file and of the files that it names. The same finding is kept once.
  */
 final class Findings {
 
     private final Source source;
     private final Set<Finding> found;
-    /** One cell, shared with the files beside this one. */
+    /** One cell, shared with the files that this one names. */
     private final int[] errors;
 
     Findings(Source source) {
@@ -24,7 +23,7 @@ final class Findings {
         this.errors = errors;
     }
 
-    /** For a file beside this one, whose findings count as this one's. */
+    /** For a file named by this one, whose findings count as this one's. */
     Findings of(Source other) {
         return new Findings(other, found, errors);
     }

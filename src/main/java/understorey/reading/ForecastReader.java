@@ -10,7 +10,7 @@ import java.util.Set;
 import understorey.plan.ForecastHour;
 import understorey.plan.When;
 
-/** The forecast of a trip: rows in the trip itself, or a table beside it with the same names for its columns. */
+/** Reads the forecast of a trip: rows in the trip itself, or a CSV file with the same column names. */
 final class ForecastReader {
 
     private final When when;
@@ -24,7 +24,7 @@ final class ForecastReader {
     }
 
     /**
-     * The hours in order; none when there is no forecast.
+     * Hours in order; empty if there is no forecast.
      *
      * @param when null when it is not known
      */
@@ -36,7 +36,7 @@ final class ForecastReader {
                 reader.table(trip.findings(), path, beside.shown() + path.getFileName());
             }
         } else {
-            for (Fields row : trip.blocks("forecast", "this row of the forecast")) {
+            for (Fields row : trip.blocks("forecast", "this forecast row")) {
                 reader.row(row);
             }
         }
@@ -44,7 +44,7 @@ final class ForecastReader {
         return List.copyOf(reader.hours);
     }
 
-    /** Hours of no date stand for any and come first. */
+    /** Hours without a date apply to any date and come first. */
     private static int byTime(ForecastHour one, ForecastHour other) {
         int dated = Boolean.compare(one.date() != null, other.date() != null);
         int day = dated != 0 || one.date() == null ? dated : one.date().compareTo(other.date());
@@ -62,10 +62,10 @@ final class ForecastReader {
         }
         List<Node.Mapping> rows = Csv.rows(findings);
         if (rows.isEmpty() && findings.errors() == 0) {
-            findings.warning(Pos.FILE, "this table has no rows", "the first line names the columns");
+            findings.warning(Pos.FILE, "this table has no rows", "add a row for each hour below the line of column names");
         }
         for (Node.Mapping row : rows) {
-            row(new Fields(row, "this row of the forecast", findings));
+            row(new Fields(row, "this forecast row", findings));
         }
     }
 
@@ -76,13 +76,13 @@ final class ForecastReader {
         Double temperature = f.quantity("temperature", Dimension.TEMPERATURE, -60, 60);
         Double dew = f.quantity("dew_point", Dimension.TEMPERATURE, -80, 40);
         if (temperature != null && dew != null && dew > temperature) {
-            f.refuse("dew_point", "'dew_point' is above 'temperature'", null);
+            f.refuse("dew_point", "'dew_point' is above 'temperature'", "check both values");
         }
         Double humidity = f.quantity("humidity", Dimension.SHARE, 0, 1);
         Double wind = f.quantity("wind", Dimension.SPEED, 0, 80);
         Double gust = f.quantity("gust", Dimension.SPEED, 0, 120);
         if (wind != null && gust != null && gust < wind) {
-            f.refuse("gust", "'gust' is below 'wind'", null);
+            f.refuse("gust", "'gust' is below 'wind'", "check both values");
         }
         Double okta = okta(f);
         Double rain = f.quantity("rain", Dimension.RAIN, 0, 500);
@@ -97,26 +97,27 @@ final class ForecastReader {
                 gust, okta, rain, chance, temperature850, wind850));
     }
 
-    /** True when the row is for the trip's own time and no other row is. */
+    /** True if the row is for a date of the trip and no other row has its hour. */
     private boolean placed(Fields f, LocalDate date, LocalTime time) {
         boolean outside = date != null && when != null && !days.contains(date);
         if (outside) {
-            f.findings().warning(f.at("date"), "this row is for a day outside the trip and is not used", null);
+            f.findings().warning(f.at("date"), "this row is for a day outside the trip and is ignored",
+                    "correct its date, or delete it");
             return false;
         }
         if (when != null && !(when instanceof When.On) && !f.has("date")) {
-            f.findings().error(f.pos(), "'date' is missing in this row of the forecast",
-                    "the trip has several days to choose from");
+            f.findings().error(f.pos(), "'date' is missing in this forecast row",
+                    "this trip has several dates, so each row needs its own");
             return false;
         }
         if (!taken.add((when instanceof When.On ? null : date) + " " + time)) {
-            f.refuse("time", "the forecast has this hour already", null);
+            f.refuse("time", "this hour is already in the forecast", "delete one of the two rows");
             return false;
         }
         return true;
     }
 
-    /** Cloud cover as a bare number of eighths, as {@code 6 okta}, or as {@code 75 %}. */
+    /** Cloud cover in eighths, from a bare number, {@code 6 okta} or {@code 75 %}. */
     private static Double okta(Fields f) {
         Node node = f.take("cloud");
         if (node instanceof Node.Scalar scalar) {

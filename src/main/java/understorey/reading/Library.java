@@ -6,10 +6,10 @@ import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 
-/** The sites and bags that trips may name, by file name. */
+/** Sites and bags that trips can name, by file name. */
 final class Library {
 
-    /** The built-in bag: one ordinary phone, held in the hand. */
+    /** Name of the built-in bag: one ordinary phone, hand-held. */
     private static final String PHONE = "phone";
 
     private final SubjectCatalogue catalogue;
@@ -37,7 +37,7 @@ final class Library {
     }
 
     /**
-     * The site under a key, by file name or described there.
+     * Site under a key, by file name or described in place.
      *
      * @param trip the name of the trip's page
      */
@@ -53,7 +53,7 @@ final class Library {
         return name == null || !sites.containsKey(name) ? SiteRead.unknown(catalogue) : sites.get(name);
     }
 
-    /** The bag under a key, by file name or described there; null when it has errors or is not known. */
+    /** Bag under a key, by file name or described in place; null if it has errors or is unknown. */
     Bag bag(Fields f, String key) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
@@ -81,7 +81,7 @@ final class Library {
         return phone;
     }
 
-    /** One page has one site: where the name of its page is taken by another, the trip's name is added. */
+    /** Each site has its own page: if another site has the page name already, the trip's name is added. */
     private SiteRead own(SiteRead read, String trip) {
         Site site = read.site();
         if (site == null) {
@@ -99,9 +99,9 @@ final class Library {
         if (kind.equals("bag")) {
             names.add(PHONE);
         }
-        String help = known.containsKey(bare) ? "leave out the ending: " + bare
+        String help = known.containsKey(bare) ? "leave out '.yaml': " + bare
                 : Suggestion.among(names, bare, "known names");
         f.refuse(key, "there is no " + kind + " " + Node.quote(name) + " in the folder '" + folder + "'",
-                help != null ? help : "describe the " + kind + " here, as a block of keys");
+                help != null ? help : "add the file " + folder + "/" + bare + ".yaml");
     }
 }

@@ -3,7 +3,7 @@ package understorey.reading;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Names that may be given once each, and may be pointed to from elsewhere. */
+/** Names of one kind, each given once, which other keys can use. */
 final class Names {
 
     private final String kind;
@@ -12,7 +12,7 @@ final class Names {
     private boolean complete = true;
 
     /**
-     * @param kind in sentences, such as "spot"
+     * @param kind in sentences, for example "spot"
      */
     Names(String kind) {
         this(kind, null);
@@ -21,14 +21,14 @@ final class Names {
     /**
      * Names of that kind.
      *
-     * @param ifNone the help against a name that points into an empty list
+     * @param ifNone fix for a name that is used while the list is empty
      */
     Names(String kind, String ifNone) {
         this.kind = kind;
         this.ifNone = ifNone;
     }
 
-    /** Takes the name of a block; one that was taken before is an error. Null when it has none. */
+    /** Name of a record, which must be new; null if it has none. */
     String claim(Fields block, String key) {
         String name = block.text(key);
         if (name == null) {
@@ -37,23 +37,23 @@ final class Names {
         }
         Pos earlier = places.putIfAbsent(name, block.at(key));
         if (earlier != null) {
-            block.refuse(key, "another " + kind + " has the name " + Node.quote(name),
-                    "first given on line " + earlier.line());
+            block.refuse(key, "the name " + Node.quote(name) + " is already used for a " + kind + " on line "
+                    + earlier.line(), "use another name");
         }
         return name;
     }
 
-    /** The name under a key, which must be one of these. As long as a name is unknown, nothing is said. */
+    /** Name under a key, which must be one of these. It is not checked while some of these could not be read. */
     String pointed(Fields block, String key) {
         String name = block.text(key);
         if (name != null && complete && !places.containsKey(name)) {
-            block.refuse(key, "no " + kind + " has the name " + Node.quote(name),
+            block.refuse(key, "there is no " + kind + " " + Node.quote(name),
                     places.isEmpty() ? ifNone : Suggestion.among(places.keySet(), name, "known names"));
         }
         return name;
     }
 
-    /** Says that there may be names which could not be read; from then on nothing is said to dangle. */
+    /** Notes that some names could not be read; from then on, unknown names are not reported. */
     void doubt() {
         complete = false;
     }

@@ -3,19 +3,19 @@ package understorey.reading;
 import java.util.List;
 import java.util.Map;
 
-/** A piece of a YAML file that knows where it stands. */
+/** A piece of a YAML file, with its place. */
 sealed interface Node {
 
     Pos pos();
 
-    /** What it is, for a sentence such as "must be a list, not …". */
+    /** What it is, for a sentence like "must be a list, not …". */
     String described();
 
     /**
      * A single value, as text.
      *
      * @param text  as written, without quotes
-     * @param empty true when there is nothing, or only a word for nothing
+     * @param empty true if there is nothing, or only a word for nothing
      */
     record Scalar(String text, boolean empty, Pos pos) implements Node {
 
@@ -34,16 +34,16 @@ sealed interface Node {
         }
     }
 
-    /** A block of keys, in file order; it stands where its first key does, or its opening brace. */
+    /** Keys and values, in file order; its place is that of its first key or its opening brace. */
     record Mapping(Map<String, Entry> entries, Pos pos) implements Node {
 
         @Override
         public String described() {
-            return "a block of keys";
+            return "keys and values";
         }
     }
 
-    /** One key with its value, which is null where it was refused while reading. */
+    /** One key with its value, which is null if it was refused while reading. */
     record Entry(Pos key, Node value) {
     }
 

@@ -10,14 +10,14 @@ final class Numeral {
     private Numeral() {
     }
 
-    /** The number; null when the text is none. A minus may be a hyphen or the minus sign U+2212. */
+    /** The number; null if the text is no number. A minus may be a hyphen or the minus sign U+2212. */
     static Double of(String text) {
         int end = end(text, 0);
         return end == 0 || end != text.length() || end > LONGEST ? null
                 : Double.valueOf(text.replace('\u2212', '-'));
     }
 
-    /** Where the number that begins at {@code from} ends; {@code from} itself when none begins there. */
+    /** End of the number that begins at {@code from}; {@code from} itself if none begins there. */
     static int end(String text, int from) {
         int i = from;
         if (i < text.length() && (text.charAt(i) == '-' || text.charAt(i) == '+' || text.charAt(i) == '\u2212')) {
@@ -32,7 +32,7 @@ final class Numeral {
         return any ? last : from;
     }
 
-    /** The text with a point for a comma between digits; null when there is no such comma. */
+    /** The text with a point instead of a comma between digits; null if there is no such comma. */
     static String withPoint(String text) {
         for (int i = 1; i + 1 < text.length(); i++) {
             if (text.charAt(i) == ',' && digit(text.charAt(i - 1)) && digit(text.charAt(i + 1))) {
@@ -42,7 +42,7 @@ final class Numeral {
         return null;
     }
 
-    /** A number for a sentence: no more decimals than it needs, at most four. */
+    /** A number for a sentence, with as few decimals as possible and at most four. */
     static String show(double value) {
         double rounded = Math.rint(value * 10_000) / 10_000;
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15

@@ -9,7 +9,7 @@ import understorey.plan.Sensor;
 /** Bodies, lenses and sensors of a bag. */
 final class OpticsReader {
 
-    /** Of a body that does not say: what digital sensors begin at and stay clean to (common practice, no source). */
+    /** Defaults for a body: where digital sensors start, and how far noise stays low (common practice, no source). */
     private static final int BASE_ISO = 100;
     private static final int TOP_ISO = 3200;
 
@@ -25,10 +25,11 @@ final class OpticsReader {
         f.require("name", "pixels");
         boolean builtIn = f.has("fixed_lenses");
         if (builtIn && f.has("mount")) {
-            f.findings().error(f.atKey("mount"), "a body has a 'mount' or 'fixed_lenses', not both", null);
+            f.findings().error(f.atKey("mount"), "give 'mount' or 'fixed_lenses', not both",
+                    "delete one of them");
         } else if (!builtIn && !f.has("mount")) {
             f.findings().error(f.pos(), "this body has neither a 'mount' nor 'fixed_lenses'",
-                    "such as mount: A; any name will do, if the lenses have it too");
+                    "for example mount: A; use the same name for its lenses");
         }
         String name = names.claim(f, "name");
         Sensor sensor = sensor(f);
@@ -42,19 +43,21 @@ final class OpticsReader {
         int baseIso = base == null ? BASE_ISO : base;
         int topIso = top == null ? Math.max(TOP_ISO, baseIso) : top;
         if (top != null && topIso < baseIso) {
-            f.refuse("top_iso", "'top_iso' is below the base ISO of " + baseIso, null);
+            f.refuse("top_iso", "'top_iso' is below the base ISO of " + baseIso,
+                    "raise 'top_iso', or lower 'base_iso'");
         }
         Double stops = stabilised(f);
         Double raw = f.quantity("raw_size", Dimension.FILE_SIZE, 0.1, 10_000);
         Double frames = f.quantity("battery", Dimension.FRAMES, 1, 100_000);
         Double weight = BagReader.weight(f);
         List<Lens> fixed = new ArrayList<>();
-        Names fixedNames = new Names("lens of this body");
+        Names fixedNames = new Names("lens");
         for (Fields block : f.blocks("fixed_lenses", "this lens")) {
             fixed.add(fixedLens(block, fixedNames, sensor));
         }
         if (builtIn && fixed.isEmpty()) {
-            f.refuse("fixed_lenses", "'fixed_lenses' names no lens", null);
+            f.refuse("fixed_lenses", "'fixed_lenses' is empty",
+                    "list its lenses, or give a 'mount'");
         }
         f.done();
         return f.findings().errors() > 0 ? null : new Body(name, sensor, pixels, mount, baseIso, topIso,
@@ -84,7 +87,7 @@ final class OpticsReader {
         Span smallest = f.aperture("smallest_aperture");
         if (widest != null && smallest != null && smallest.to() < widest.to()) {
             f.refuse("smallest_aperture", "'smallest_aperture' is wider than 'aperture'",
-                    "it is the largest f-number, such as f/22");
+                    "give the largest f-number, for example f/22");
         }
         Double closest = f.quantity("closest", Dimension.LENGTH, 0.001, 100);
         Double magnification = f.number("magnification", 0.0001, 20);
@@ -106,8 +109,8 @@ final class OpticsReader {
         }
         int format = FORMATS.indexOf(scalar.text());
         if (format < 0) {
-            f.refuse("sensor", "'sensor' cannot be " + Node.quote(scalar.text()),
-                    Suggestion.among(FORMATS, scalar.text(), "a width and a height, or one of"));
+            f.refuse("sensor", Node.quote(scalar.text()) + " is not a value of 'sensor'",
+                    Suggestion.among(FORMATS, scalar.text(), "give a width and a height, or one of"));
             return null;
         }
         return SENSORS.get(format);
@@ -122,7 +125,7 @@ final class OpticsReader {
             return null;
         }
         if (height > width) {
-            f.refuse("height", "the height of a sensor is its shorter side", "swap 'width' and 'height'");
+            f.refuse("height", "the sensor's 'height' is larger than its 'width'", "swap 'width' and 'height'");
         }
         return new Sensor(width, height);
     }

@@ -7,13 +7,13 @@ import understorey.plan.Foliage;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
 
-/** What a site and its spots have in common: height, skyline, canopy, slope, clearing. */
+/** Reads what sites and spots have in common: height, skyline, canopy, slope, clearing. */
 final class PlaceReader {
 
     private PlaceReader() {
     }
 
-    /** Metres above the sea; from the shores of the lowest lake to the highest summit. */
+    /** Metres above sea level, from the lowest lake shore to the highest summit. */
     static Double elevation(Fields f) {
         return f.quantity("elevation", Dimension.LENGTH, -450, 9000);
     }
@@ -25,7 +25,7 @@ final class PlaceReader {
             return null;
         }
         List<SkylinePoint> points = new ArrayList<>();
-        for (Fields block : f.blocks("skyline", "this point of the skyline")) {
+        for (Fields block : f.blocks("skyline", "this skyline point")) {
             block.require("bearing", "angle");
             Double bearing = block.bearing("bearing");
             Double angle = block.angle("angle", -30, 89);
@@ -35,7 +35,7 @@ final class PlaceReader {
             }
             for (SkylinePoint point : points) {
                 if (point.bearingDeg() == bearing) {
-                    block.refuse("bearing", "the skyline has this bearing already", null);
+                    block.refuse("bearing", "this bearing is already in the skyline", "delete one of the two points");
                 }
             }
             points.add(new SkylinePoint(bearing, angle));
@@ -49,8 +49,8 @@ final class PlaceReader {
         Node node = f.take("canopy");
         if (node instanceof Node.Scalar scalar) {
             if (!scalar.text().equals("none")) {
-                f.refuse("canopy", "'canopy' must be none or a block of keys, not " + node.described(),
-                        "such as {trees: deciduous, stage: half-leaf, height: 18 m}");
+                f.refuse("canopy", "'canopy' must be none or keys and values, not " + node.described(),
+                        "for example {trees: deciduous, stage: half-leaf, height: 18 m}");
             }
             return Canopy.NONE;
         }
@@ -72,7 +72,8 @@ final class PlaceReader {
         int given = 0;
         for (String key : List.of("stage", "leaf_out", "plant_area_index")) {
             if (f.has(key) && ++given == 2) {
-                f.findings().error(f.atKey(key), "give one of 'stage', 'leaf_out' and 'plant_area_index'", null);
+                f.findings().error(f.atKey(key), "give only one of 'stage', 'leaf_out' and 'plant_area_index'",
+                        "delete the others");
             }
         }
         if (stage != null) {
@@ -96,7 +97,7 @@ final class PlaceReader {
         return angle == null || faces == null ? null : new Slope(angle, faces);
     }
 
-    /** Metres to the edge of the trees; null when not in a clearing. */
+    /** Metres to the edge of the trees; null if the spot is not in a clearing. */
     static Double clearing(Fields spot) {
         Fields f = spot.block("clearing", "this clearing");
         if (f == null) {

@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** The folder that holds the author's files, and the names they may have. */
+/** Folder of the author's files, and the names that they can have. */
 final class PlanFolder {
 
     private static final String ENDING = ".yaml";
-    /** Names that the pages keep for themselves. */
+    /** Names that the pages need. */
     private static final Set<String> KEPT = Set.of("index", "sites", "gear");
     private static final String INDEX = "index";
 
@@ -32,11 +32,11 @@ final class PlanFolder {
     /**
      * One file.
      *
-     * @param fault with its name; null when there is none
+     * @param fault of its name; null if there is none
      */
     record Entry(Path path, String slug, Beside beside, String fault, String help) {
 
-        /** The text with its findings so far. */
+        /** Text of the file, with the finding about its name. */
         Findings open() {
             Findings findings = TextFile.open(path, beside.shown() + path.getFileName());
             if (fault != null) {
@@ -46,7 +46,7 @@ final class PlanFolder {
         }
     }
 
-    /** The files of a kind by name; "" for the trips. What is passed over is reported. */
+    /** Files of a kind by name; "" for the trips. Ignored files are reported. */
     List<Entry> list(String kind, Set<Finding> findings) {
         Path in = folder.resolve(kind);
         Beside beside = new Beside(in, kind.isEmpty() ? shown : shown + kind + "/");
@@ -57,12 +57,12 @@ final class PlanFolder {
                 if (name.endsWith(ENDING) && !name.startsWith(".") && !Files.isDirectory(path)) {
                     found.put(name, path);
                 } else if (name.endsWith(".yml")) {
-                    findings.add(whole(Finding.Level.WARNING, beside.shown() + name, "this file is not read",
+                    findings.add(whole(Finding.Level.WARNING, beside.shown() + name, "this file is ignored",
                             "rename it to end in .yaml"));
                 }
             }
         } catch (IOException e) {
-            findings.add(whole(Finding.Level.ERROR, beside.shown(), "this folder cannot be read", null));
+            findings.add(whole(Finding.Level.ERROR, beside.shown(), "this folder cannot be read", "check its permissions"));
         }
         return entries(found, beside, kind.isEmpty());
     }
@@ -78,14 +78,14 @@ final class PlanFolder {
             String fault = null;
             String help = null;
             if (earlier != null) {
-                fault = "this name differs from '" + earlier + "' in capitals only, so both would be one page";
+                fault = "this name differs from '" + earlier + "' only in capitals, so both would be the same page";
                 help = "rename one of them";
             } else if (trips ? KEPT.contains(small) : small.equals(INDEX)) {
-                fault = "the pages keep the name '" + slug + "' for themselves";
+                fault = "'" + slug + "' is a reserved name";
                 help = "rename this file";
             } else if (!Slug.isOne(slug)) {
                 String better = Slug.of(slug);
-                fault = "the name of this file becomes an address: letters, digits and hyphens only";
+                fault = "use only letters, digits and hyphens in this file name";
                 help = better.isEmpty() ? "rename it" : "rename it to '" + better + ENDING + "'";
             }
             entries.add(new Entry(file.getValue(), slug, beside, fault, help));
@@ -93,15 +93,15 @@ final class PlanFolder {
         return entries;
     }
 
-    /** Says why there is no trip to read. */
+    /** Reports why there is no trip to read. */
     void complain(Set<Finding> findings) {
         String name = shown.isEmpty() ? folder.toString() : shown.substring(0, shown.length() - 1);
         if (!Files.isDirectory(folder)) {
-            findings.add(whole(Finding.Level.ERROR, name, "there is no folder of this name",
-                    "name the folder that holds your plans"));
+            findings.add(whole(Finding.Level.ERROR, name, "there is no such folder",
+                    "give the folder that contains your plans"));
         } else {
             findings.add(whole(Finding.Level.WARNING, name, "there is no trip in this folder",
-                    "a trip is a file such as " + (shown.isEmpty() ? "" : shown) + "my-first-trip" + ENDING));
+                    "add a trip, for example " + shown + "my-first-trip" + ENDING));
         }
     }
 

@@ -25,8 +25,8 @@ public final class PlansReader {
     }
 
     /**
-     * Everything that the folder says. Never throws for a mistake of the author's; a folder that is
-     * missing, or holds no trip, is a finding too.
+     * Reads everything in the folder. Never throws for a mistake of the author's; a missing folder, or one without a
+     * trip, is a finding too.
      */
     public static Plans read(Path plansFolder) {
         return new PlansReader(new PlanFolder(plansFolder)).plans();

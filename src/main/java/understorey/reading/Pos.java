@@ -5,7 +5,7 @@ package understorey.reading;
  *
  * @param line   from 1
  * @param column from 1, in code points
- * @param length of what stands there, in code points, on that line alone; at least 1
+ * @param length in code points, on that line alone; at least 1
  */
 record Pos(int line, int column, int length) {
 

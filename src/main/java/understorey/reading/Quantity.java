@@ -1,11 +1,11 @@
 package understorey.reading;
 
 /**
- * A number with its unit, read; or why it is none.
+ * A number that was read with its unit, or what is wrong with it.
  *
- * @param value in the unit that the dimension is held in; null when there is a fault
- * @param fault follows the name of what was read, as in "… needs a unit after 0.38"
- * @param help  the way out
+ * @param value in the base unit of the dimension; null if there is a fault
+ * @param fault text that follows the name of the key, for example "needs a unit after 0.38"
+ * @param help  fix
  */
 record Quantity(Double value, String fault, String help) {
 
@@ -18,8 +18,8 @@ record Quantity(Double value, String fault, String help) {
     }
 
     /**
-     * Reads {@code 0.4 m}, {@code 0.4m} and sums such as {@code 1 h 20 min} or {@code 5 ft 3 in}; the
-     * unit is owed after each number.
+     * Reads {@code 0.4 m}, {@code 0.4m} and sums, for example {@code 1 h 20 min} or {@code 5 ft 3 in}; the
+     * unit is required after each number.
      */
     static Quantity read(String written, Dimension dimension) {
         String text = written.strip();
@@ -48,7 +48,7 @@ record Quantity(Double value, String fault, String help) {
         return parts == 0 ? notOne(text, dimension) : of(sum);
     }
 
-    /** A unit ends where a blank is followed by the next number. */
+    /** End of a unit: before the blank in front of the next number. */
     private static int unitEnd(String text, int from) {
         for (int i = from + 1; i < text.length(); i++) {
             if (text.charAt(i - 1) == ' ' && i - 1 > from && Numeral.end(text, i) > i) {
@@ -59,20 +59,20 @@ record Quantity(Double value, String fault, String help) {
     }
 
     private static Quantity wrongUnit(String text, String number, String name, Dimension dimension) {
-        String fits = "units that fit: " + String.join(", ", dimension.unitNames());
         if (name.isEmpty()) {
-            return fault("needs a unit after " + number, fits);
+            return fault("needs a unit after " + number, dimension.missing(number));
         }
         String pointed = Numeral.withPoint(text);
         if (pointed != null) {
             return fault("has a decimal comma", "write " + pointed);
         }
-        String nearest = Dimension.anyHas(name) ? null : Suggestion.nearest(dimension.unitNames(), name);
-        return fault("cannot have the unit " + Node.quote(name),
-                nearest != null ? "did you mean '" + nearest + "'?" : fits);
+        boolean known = Dimension.anyHas(name);
+        String nearest = known ? null : Suggestion.nearest(dimension.unitNames(), name);
+        return fault((known ? "has the wrong unit " : "has an unknown unit ") + Node.quote(name),
+                nearest != null ? "did you mean '" + nearest + "'?" : "use " + dimension.unitList());
     }
 
     private static Quantity notOne(String text, Dimension dimension) {
-        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), null);
+        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), dimension.example());
     }
 }

@@ -1,6 +1,6 @@
 package understorey.reading;
 
-/** Curly quotes, which a word processor puts around values and YAML takes for letters. */
+/** Curly quotes, which a word processor puts around values and YAML reads as letters. */
 final class Quotes {
 
     private static final String CURLY = "\u2018\u2019\u201a\u201c\u201d\u201e\u00ab\u00bb";
@@ -8,7 +8,7 @@ final class Quotes {
     private Quotes() {
     }
 
-    /** The help against a value that stands in curly quotes; the given help for any other. */
+    /** Fix for a value in curly quotes; the given fix for any other value. */
     static String straightened(Node node, String help) {
         if (node instanceof Node.Scalar scalar) {
             String text = scalar.text().strip();

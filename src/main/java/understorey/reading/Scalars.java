@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 
 /**
- * Single values of a file. Each method takes a node (null for one that is absent) and its name in
- * sentences, such as {@code 'latitude'}; it answers null after a finding.
+ * Reads single values. Each method takes a node, null if it is absent, and its name in sentences, for example
+ * {@code 'latitude'}; it returns null after a finding.
  */
 final class Scalars {
 
@@ -16,12 +16,12 @@ final class Scalars {
     }
 
     String text(Node node, String name) {
-        return written(node, name, "a text");
+        return written(node, name, "text");
     }
 
-    /** A name that stands for what could also be described in place. */
+    /** Name of something that could also be described in place. */
     String pointer(Node node, String name) {
-        return written(node, name, "a name or a block of keys");
+        return written(node, name, "a name or keys and values");
     }
 
     Double number(Node node, String name, double least, double most) {
@@ -29,9 +29,9 @@ final class Scalars {
     }
 
     /**
-     * A number as above.
+     * A number between two limits.
      *
-     * @param help for one outside its limits; null when there is none to give
+     * @param help fix for a number outside the limits; null if there is none
      */
     Double number(Node node, String name, double least, double most, String help) {
         String text = written(node, name, "a number");
@@ -54,12 +54,13 @@ final class Scalars {
     Integer whole(Node node, String name, int least, int most) {
         Double number = number(node, name, least, most);
         if (number != null && number != Math.rint(number)) {
-            return refuse(node, name + " must be a whole number, not " + Numeral.show(number), null);
+            return refuse(node, name + " must be a whole number, not " + Numeral.show(number),
+                    "write " + Numeral.show(Math.rint(number)));
         }
         return number == null ? null : Integer.valueOf(number.intValue());
     }
 
-    /** In the unit that the dimension is held in, as the limits are. */
+    /** A quantity in the base unit of its dimension; the limits have the same unit. */
     Double quantity(Node node, String name, Dimension dimension, double least, double most) {
         String text = written(node, name, dimension.described());
         if (text == null) {
@@ -73,7 +74,7 @@ final class Scalars {
         return value;
     }
 
-    /** Degrees, with or without their sign. */
+    /** Degrees, with or without the degree sign. */
     Double angle(Node node, String name, double least, double most) {
         String text = written(node, name, "an angle in degrees");
         if (text == null) {
@@ -82,7 +83,7 @@ final class Scalars {
         Double degrees = Bearing.degrees(text.strip());
         if (degrees == null) {
             return refuse(node, name + " must be an angle in degrees, not the text " + Node.quote(text),
-                    Numeral.withPoint(text) != null ? "write " + Numeral.withPoint(text.strip()) : "such as 8");
+                    Numeral.withPoint(text) != null ? "write " + Numeral.withPoint(text.strip()) : "for example 8");
         }
         if (degrees < least || degrees > most) {
             return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
@@ -98,12 +99,12 @@ final class Scalars {
 
     Span focal(Node node, String name) {
         String text = written(node, name, "a focal length");
-        return text == null ? null : accept(node, name, Span.focal(text), 0.5, 3000, " mm");
+        return text == null ? null : accept(node, name, Span.focal(text), 0.5, 3000, "", " mm");
     }
 
     Span aperture(Node node, String name) {
         String text = written(node, name, "an aperture");
-        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, 128, "");
+        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, 128, "f/", "");
     }
 
     <E extends Enum<E>> E word(Node node, String name, E[] constants) {
@@ -112,8 +113,8 @@ final class Scalars {
             return null;
         }
         E found = Words.find(constants, text.strip());
-        return found != null ? found : refuse(node, name + " cannot be " + Node.quote(text),
-                Suggestion.amongWords(Words.of(constants), text.strip(), "one of"));
+        return found != null ? found : refuse(node, Node.quote(text) + " is not a value of " + name,
+                Suggestion.amongWords(Words.of(constants), text.strip(), "use one of"));
     }
 
     Boolean yesNo(Node node, String name) {
@@ -130,13 +131,13 @@ final class Scalars {
     /** A clock time, {@code HH:MM}. */
     LocalTime clock(Node node, String name) {
         String text = written(node, name, "a clock time");
-        return text == null ? null : Moment.clock(text, (fault, help) -> refuse(node, name + " " + fault, help));
+        return text == null ? null : Moment.clock(text, name, (fault, help) -> refuse(node, fault, help));
     }
 
     /** A date in full, {@code YYYY-MM-DD}, in the years 1900 to 2100. */
     LocalDate date(Node node, String name) {
         String text = written(node, name, "a date");
-        return text == null ? null : Moment.date(text, (fault, help) -> refuse(node, name + " " + fault, help));
+        return text == null ? null : Moment.date(text, name, (fault, help) -> refuse(node, fault, help));
     }
 
     private String written(Node node, String name, String wanted) {
@@ -153,20 +154,20 @@ final class Scalars {
         boolean one = node instanceof Node.Seq list && list.items().size() == 1
                 && list.items().get(0) instanceof Node.Scalar scalar && !scalar.empty();
         return one ? "write it without brackets or dash: " + Node.clip(((Node.Scalar) ((Node.Seq) node).items().get(0)).text())
-                : null;
+                : "write one value, without keys or brackets";
     }
 
     private Double accept(Node node, String name, Quantity read) {
         return read.value() != null ? read.value() : refuse(node, name + " " + read.fault(), read.help());
     }
 
-    private Span accept(Node node, String name, Span read, double least, double most, String unit) {
+    private Span accept(Node node, String name, Span read, double least, double most, String before, String after) {
         if (read.fault() != null) {
             return refuse(node, name + " " + read.fault(), read.help());
         }
         if (read.from() < least || read.to() > most) {
-            return refuse(node, name + " must be from " + Numeral.show(least) + unit + " to " + Numeral.show(most)
-                    + unit, null);
+            return refuse(node, name + " must be from " + before + Numeral.show(least) + after + " to " + before
+                    + Numeral.show(most) + after, null);
         }
         return read;
     }

@@ -8,7 +8,7 @@ import java.util.Set;
 import understorey.plan.Season;
 import understorey.plan.Temperatures;
 
-/** What a site knows of the flowering of its subjects. */
+/** Reads the flowering records of a site. */
 final class SeasonReader {
 
     private SeasonReader() {
@@ -23,7 +23,7 @@ final class SeasonReader {
             subjects.named(f, "subject", node);
             String subject = node instanceof Node.Scalar scalar ? scalar.text() : null;
             if (subject != null && !known.add(subject)) {
-                f.refuse("subject", "this site has a season of " + Node.quote(subject) + " already",
+                f.refuse("subject", "this site already has a season for " + Node.quote(subject),
                         "put all records of a subject into one list");
             }
             List<Season.Flowering> records = records(f);
@@ -57,7 +57,7 @@ final class SeasonReader {
 
     private static void rising(Fields f, String earlierKey, LocalDate earlier, String laterKey, LocalDate later) {
         if (earlier != null && later != null && later.isBefore(earlier)) {
-            f.refuse(laterKey, "'" + laterKey + "' is before '" + earlierKey + "'", null);
+            f.refuse(laterKey, "'" + laterKey + "' is before '" + earlierKey + "'", "check both dates");
         }
     }
 

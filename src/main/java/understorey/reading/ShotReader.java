@@ -11,21 +11,21 @@ import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
 
-/** One shot of a trip. */
+/** Reads one shot of a trip. */
 final class ShotReader {
 
     private final SiteRead site;
     private final Names names;
 
     /**
-     * @param names of the trip's shots, which this shot adds its own to
+     * @param names of the trip's shots, to which this shot adds its own
      */
     ShotReader(SiteRead site, Names names) {
         this.site = site;
         this.names = names;
     }
 
-    /** The shot; with gaps when it has errors. */
+    /** The shot; incomplete if it has errors. */
     Shot read(Fields f) {
         f.require("name", "subject");
         String name = names.claim(f, "name");
@@ -54,15 +54,15 @@ final class ShotReader {
                 light, polariser, duration, priority, notes, otherwise, tilt, start, after, print);
     }
 
-    /** A stance in words, or a camera height. */
+    /** Viewpoint: a word, or a camera height. */
     private static Viewpoint viewpoint(Fields f) {
         Node node = f.take("viewpoint");
         if (node instanceof Node.Scalar scalar && Numeral.end(scalar.text().strip(), 0) == 0) {
             Viewpoint.Stance stance = Words.find(Viewpoint.Stance.values(), scalar.text().strip());
             if (stance == null) {
-                f.refuse("viewpoint", "'viewpoint' cannot be " + Node.quote(scalar.text()),
+                f.refuse("viewpoint", Node.quote(scalar.text()) + " is not a value of 'viewpoint'",
                         Suggestion.among(Words.of(Viewpoint.Stance.values()), scalar.text().strip(),
-                                "a camera height such as 1.2 m, or one of"));
+                                "give a camera height, for example 1.2 m, or one of"));
             }
             return stance;
         }
@@ -78,7 +78,8 @@ final class ShotReader {
         Double depth = f.quantity("depth", Dimension.LENGTH, 0.0001, 1000);
         if (f.has("depth") == range) {
             f.findings().error(f.pos(), range ? "give 'near' and 'far', or 'depth', not both"
-                    : "'sharp' needs 'near' and 'far', or 'depth'", null);
+                    : "'sharp' needs 'near' and 'far', or 'depth'",
+                    range ? "delete one of them" : "for example {near: 2.5 m, far: 40 m}");
         } else if (range) {
             f.require("near", "far");
         }
@@ -87,8 +88,8 @@ final class ShotReader {
         f.done();
         if (near != null && far != null) {
             if (near >= far) {
-                f.refuse("far", "'far' is not beyond 'near'",
-                        near > far ? "swap them" : "'near' is the smaller of the two");
+                f.refuse("far", "'far' must be farther than 'near'",
+                        near > far ? "swap them" : "use a smaller 'near' or a larger 'far'");
             }
             return new Sharp.Range(near, far);
         }
@@ -115,11 +116,11 @@ final class ShotReader {
         int given = 0;
         for (String key : List.of("width", "height", "fills")) {
             if (f.has(key) && ++given == 2) {
-                f.findings().error(f.atKey(key), "give one of 'width', 'height' and 'fills'", null);
+                f.findings().error(f.atKey(key), "give only one of 'width', 'height' and 'fills'", "delete the others");
             }
         }
         if (given == 0) {
-            f.findings().error(f.pos(), "a frame needs one of 'width', 'height' and 'fills'", null);
+            f.findings().error(f.pos(), "a frame needs one of 'width', 'height' and 'fills'", "for example {width: 3 m}");
         }
         return new Frame(width, height, fills, distance);
     }

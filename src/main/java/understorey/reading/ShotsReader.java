@@ -10,7 +10,7 @@ import java.util.Set;
 import understorey.plan.Shot;
 import understorey.plan.When;
 
-/** The shots of a trip, and how they hang together: names, order, pins. */
+/** Reads the shots of a trip, and checks them together: names, order, fixed times. */
 final class ShotsReader {
 
     private final Fields trip;
@@ -51,7 +51,7 @@ final class ShotsReader {
 
     private void count() {
         if (trip.take("shots") instanceof Node.Seq list && list.items().isEmpty()) {
-            trip.refuse("shots", "a trip has at least one shot", null);
+            trip.refuse("shots", "a trip needs at least one shot", "for example - {name: The carpet, subject: ramsons}");
         }
     }
 
@@ -59,16 +59,16 @@ final class ShotsReader {
         for (int i = 0; i < shots.size(); i++) {
             LocalTime start = shots.get(i).start();
             if (start != null && arrive != null && start.isBefore(arrive)) {
-                blocks.get(i).refuse("start", "'start' is before the trip arrives at " + arrive,
+                blocks.get(i).refuse("start", "'start' must not be before 'arrive' (" + arrive + ")",
                         "start later, or arrive earlier");
             } else if (start != null && leave != null && !start.isBefore(leave)) {
-                blocks.get(i).refuse("start", "'start' is not before the trip leaves at " + leave,
+                blocks.get(i).refuse("start", "'start' must be before 'leave' (" + leave + ")",
                         "start earlier, or leave later");
             }
         }
     }
 
-    /** Reports each circle of {@code after} once, at the first of its shots in the file. */
+    /** Reports each loop of {@code after} once, at its first shot in the file. */
     private void circles() {
         Map<String, Shot> byName = new HashMap<>();
         for (Shot shot : shots) {
@@ -95,7 +95,8 @@ final class ShotsReader {
         circle.add(from);
         for (int i = 0; i < shots.size(); i++) {
             if (from.equals(shots.get(i).name())) {
-                blocks.get(i).refuse("after", "'after' runs in a circle: " + String.join(" after ", circle), null);
+                blocks.get(i).refuse("after", "'after' forms a loop: " + String.join(" after ", circle),
+                        "delete one 'after' of the loop");
                 return;
             }
         }

@@ -9,7 +9,7 @@ import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.SkylinePoint;
 
-/** A site, from its own file or from inside a trip. */
+/** Reads a site, from its own file or from inside a trip. */
 final class SiteReader {
 
     private final Fields f;
@@ -23,8 +23,8 @@ final class SiteReader {
     /**
      * Reads a site.
      *
-     * @param slug   of its page; null to make one from its name
-     * @param beside where the tables that it names lie
+     * @param slug   page name; null to make one from the site's name
+     * @param beside folder of the CSV files that it names
      */
     static SiteRead read(Node.Mapping node, String slug, Beside beside, SubjectCatalogue catalogue,
                          Findings findings) {
@@ -58,14 +58,14 @@ final class SiteReader {
         f.done();
         String page = slug == null && name != null ? Slug.of(name) : slug;
         if (page != null && page.isEmpty()) {
-            f.refuse("site", "the name of a site needs a letter or a digit", null);
+            f.refuse("site", "the site name needs a letter or a digit", "use another name");
         }
         Site site = findings.errors() > before ? null : new Site(name, page, publicName, position, elevation, zone,
                 skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
                 seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
                 cautions, notes);
         if (site == null && spots.names().isEmpty()) {
-            // The spots may stand under a key that is misspelt.
+            // The key of the spots may be misspelt.
             spots.names().doubt();
         }
         return new SiteRead(site, spots.names(), subjects);
@@ -73,7 +73,7 @@ final class SiteReader {
 
     private Position position() {
         Double latitude = Coordinate.latitude(f.scalars(), f.take("latitude"), "'latitude'",
-                "is it swapped with 'longitude'?");
+                "check whether it is swapped with 'longitude'");
         Double longitude = Coordinate.longitude(f.scalars(), f.take("longitude"), "'longitude'", null);
         return latitude == null || longitude == null ? null : new Position(latitude, longitude);
     }
@@ -88,8 +88,8 @@ final class SiteReader {
             return ZoneId.of(name);
         }
         String nearest = Suggestion.nearest(new TreeSet<>(known), name);
-        f.refuse("time_zone", "no time zone has the name " + Node.quote(name),
-                nearest != null ? "did you mean '" + nearest + "'?" : "a region and a city, such as Europe/London");
+        f.refuse("time_zone", "there is no time zone " + Node.quote(name),
+                nearest != null ? "did you mean '" + nearest + "'?" : "a region and a city, for example Europe/London");
         return null;
     }
 
@@ -97,7 +97,7 @@ final class SiteReader {
         String address = f.text("reports");
         if (address != null && !(address.startsWith("https://") || address.startsWith("http://"))) {
             f.refuse("reports", "'reports' must be a web address, not the text " + Node.quote(address),
-                    "it begins with https://");
+                    "begin it with https://");
         }
         return address;
     }

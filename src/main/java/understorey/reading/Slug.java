@@ -2,13 +2,13 @@ package understorey.reading;
 
 import java.util.Locale;
 
-/** The part of an address that stands for a name. */
+/** Turns names into parts of an address. */
 final class Slug {
 
     private Slug() {
     }
 
-    /** Letters and digits of the name in lower case, hyphens between; empty when it has neither. */
+    /** Letters and digits of a name in lower case, with hyphens between; empty if it has neither. */
     static String of(String name) {
         StringBuilder slug = new StringBuilder();
         String lower = name.toLowerCase(Locale.ROOT);
@@ -26,7 +26,7 @@ final class Slug {
         return slug.toString();
     }
 
-    /** True when the name can stand in an address and as a folder as it is. */
+    /** True if the name can be used in an address and as a folder without a change. */
     static boolean isOne(String name) {
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);

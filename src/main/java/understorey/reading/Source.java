@@ -3,7 +3,7 @@ package understorey.reading;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A file as shown to the author, and its lines for quoting. */
+/** Text of a file, with its lines for findings. */
 final class Source {
 
     /** Longer lines are cut, so that a finding stays readable. */
@@ -31,7 +31,7 @@ final class Source {
         return text;
     }
 
-    /** The line of that number, from 1, cut when it is long; null when there is none. */
+    /** Line of that number, from 1, shortened if it is long; null if there is none. */
     String line(int number) {
         if (lines == null) {
             lines = split(text == null ? "" : text);

@@ -1,11 +1,10 @@
 package understorey.reading;
 
 /**
- * From one value to another, as the focal length or the aperture of a zoom; both ends are the same for a
- * single value.
+ * Range of the focal length or the aperture of a zoom; both ends are equal for a single value.
  *
- * @param fault follows the name of what was read; null when there is none
- * @param help  the way out; null when there is none to name
+ * @param fault text that follows the name of the key; null if there is none
+ * @param help  fix; null if there is none
  */
 record Span(double from, double to, String fault, String help) {
 
@@ -22,7 +21,7 @@ record Span(double from, double to, String fault, String help) {
             first += second.substring(Numeral.end(second, 0));
         }
         Quantity from = Quantity.read(first, Dimension.SMALL_LENGTH);
-        return both(from, Quantity.read(second, Dimension.SMALL_LENGTH), "shorter first: write ", " mm");
+        return both(from, Quantity.read(second, Dimension.SMALL_LENGTH), "write ", " mm");
     }
 
     /** {@code f/4}, {@code f4} or {@code f/4-6.3}: f-numbers. */
@@ -33,7 +32,7 @@ record Span(double from, double to, String fault, String help) {
             return single(fNumber(text, true, text));
         }
         return both(fNumber(text.substring(0, dash).strip(), true, text),
-                fNumber(text.substring(dash + 1).strip(), false, text), "smaller number first: write f/", "");
+                fNumber(text.substring(dash + 1).strip(), false, text), "write f/", "");
     }
 
     private static Quantity fNumber(String text, boolean letterOwed, String whole) {
@@ -48,10 +47,10 @@ record Span(double from, double to, String fault, String help) {
         if (number == null) {
             String pointed = Numeral.withPoint(text);
             return pointed != null ? Quantity.fault("has a decimal comma", "write " + pointed)
-                    : Quantity.fault("must be an aperture such as f/4, not the text " + Node.quote(text), null);
+                    : Quantity.fault("must be an f-number, not the text " + Node.quote(text), "for example f/4");
         }
         if (i == 0 && letterOwed) {
-            return Quantity.fault("is an f-number and begins with 'f/'", "write f/" + whole);
+            return Quantity.fault("must begin with 'f/'", "write f/" + whole);
         }
         return Quantity.of(number);
     }
@@ -71,7 +70,7 @@ record Span(double from, double to, String fault, String help) {
             return new Span(0, 0, faulty.fault(), faulty.help());
         }
         if (from.value() > to.value()) {
-            return new Span(0, 0, "must run from the smaller to the larger number",
+            return new Span(0, 0, "has the larger number first",
                     swap + Numeral.show(to.value()) + "-" + Numeral.show(from.value()) + unit);
         }
         return new Span(from.value(), to.value(), null, null);

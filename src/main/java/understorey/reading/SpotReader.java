@@ -10,13 +10,13 @@ import understorey.plan.Position;
 import understorey.plan.Spot;
 import understorey.plan.Walk;
 
-/** The spots of a site and what is said about getting to them. */
+/** Reads the spots of a site, the walks between them, the opening hours and the parking. */
 final class SpotReader {
 
     private final Fields site;
     private final FarSpots far;
     private final Names names = new Names("spot",
-            "the site lists no spots; add 'spots:' to it, with '- name: Gate' below");
+            "this site has no spots: add 'spots:', with '- name: Gate' below it");
     private final List<Spot> spots = new ArrayList<>();
     private final List<Walk> walks = new ArrayList<>();
 
@@ -65,13 +65,14 @@ final class SpotReader {
         List<Node> items = f.items("at");
         if (items.size() != 2) {
             if (!items.isEmpty() || f.has("at") && f.take("at") instanceof Node.Seq) {
-                f.refuse("at", "'at' takes a latitude and a longitude", items.size() == 4
-                        ? "write decimals with a point, such as [52.3361, -3.5502]" : "such as [52.3361, -3.5502]");
+                f.refuse("at", "'at' needs a latitude and a longitude", items.size() == 4
+                        ? "write decimals with a point, for example [52.3361, -3.5502]"
+                        : "for example [52.3361, -3.5502]");
             }
             return null;
         }
         Double latitude = Coordinate.latitude(f.scalars(), items.get(0), "the latitude in 'at'",
-                "it comes first in 'at'; is it swapped with the longitude?");
+                "put the latitude first, then the longitude");
         Double longitude = Coordinate.longitude(f.scalars(), items.get(1), "the longitude in 'at'", null);
         if (latitude == null || longitude == null) {
             return null;
@@ -91,12 +92,12 @@ final class SpotReader {
             return;
         }
         if (from.equals(to)) {
-            f.refuse("to", "this walk ends where it begins", null);
+            f.refuse("to", "this walk starts and ends at the same spot", "choose another spot for 'from' or 'to'");
         }
         for (Walk walk : walks) {
             if (walk.joins(from, to)) {
-                f.findings().error(f.pos(), "a walk between these two spots is given already",
-                        "a walk counts in both directions");
+                f.findings().error(f.pos(), "this walk is already listed",
+                        "delete one: a walk counts in both directions");
             }
         }
         walks.add(new Walk(from, to, Duration.ofSeconds(Math.round(seconds))));
@@ -112,7 +113,7 @@ final class SpotReader {
         LocalTime to = f.clock("to");
         f.done();
         if (from != null && to != null && !from.isBefore(to)) {
-            f.refuse("to", "'to' is not after 'from'", null);
+            f.refuse("to", "'to' must be after 'from'", "check both times");
         }
         return new Opening(from, to);
     }

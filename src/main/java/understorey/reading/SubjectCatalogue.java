@@ -11,13 +11,12 @@ import java.util.Set;
 import understorey.plan.Subject;
 
 /**
- * The subjects that are known by key: woodland flowers of both hemispheres and one fungus, with the floras
- * and pages that each row's figures come from.
+ * The built-in subjects: woodland flowers of both hemispheres and one fungus, with the floras and pages that the figures
+ * come from.
  *
- * <p>Heights are turned from centimetres to metres. The flower's width is the table's first measure: the
- * diameter of a flat or star-shaped flower, and the length of a bell, its larger measure seen from the
- * side. Flowers open are those of a typical stem at the peak. Densities are the weak figures: a factor of
- * two either way is normal.
+ * <p>The table has heights in centimetres, the records in metres. The width of a flower is the first size in the table: the
+ * diameter of a flat or star-shaped flower, and the length of a bell seen from the side. Open flowers are those of a
+ * typical stem at the peak. Densities are the least certain figures: a factor of two either way is normal.
  */
 public final class SubjectCatalogue {
 
@@ -43,7 +42,7 @@ public final class SubjectCatalogue {
         return new SubjectCatalogue(byKey);
     }
 
-    /** The subject of that key; null when there is none. */
+    /** Subject of that key; null if there is none. */
     public Subject find(String key) {
         return byKey.get(key);
     }
@@ -82,7 +81,7 @@ public final class SubjectCatalogue {
                 r.text("sources"), r.number("months_latitude"));
     }
 
-    /** A row of the table by the names of its columns. */
+    /** A row of the table, by column name. */
     private record Row(Node.Mapping cells) {
 
         String text(String column) {

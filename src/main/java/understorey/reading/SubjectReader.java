@@ -3,7 +3,7 @@ package understorey.reading;
 import java.util.List;
 import understorey.plan.Subject;
 
-/** A subject that the author describes, in a shot or in a site's list. */
+/** Reads a subject that the author describes, in a shot or in a site's list. */
 final class SubjectReader {
 
     private enum Hemisphere { NORTH, SOUTH }
@@ -38,18 +38,18 @@ final class SubjectReader {
                 habitat, care, null, null);
     }
 
-    /** First and last; nulls when absent. */
+    /** First and last month; nulls if absent. */
     private static Integer[] months(Fields f) {
         Node node = f.take("months");
         Integer[] months = new Integer[2];
         if (node instanceof Node.Seq list) {
             List<Node> items = list.items();
             if (items.size() != 2) {
-                f.refuse("months", "'months' takes the first and the last month, such as [4, 6]", null);
+                f.refuse("months", "'months' needs the first and the last month", "for example [4, 6]");
                 return months;
             }
             for (int i = 0; i < 2; i++) {
-                months[i] = f.scalars().whole(items.get(i), "an entry of 'months'", 1, 12);
+                months[i] = f.scalars().whole(items.get(i), "each entry of 'months'", 1, 12);
             }
         } else if (node instanceof Node.Mapping) {
             Fields block = f.block("months").require("first", "last");
@@ -58,7 +58,7 @@ final class SubjectReader {
             block.done();
         } else if (node != null) {
             f.refuse("months", "'months' must be the first and the last month, not " + node.described(),
-                    "such as [4, 6]");
+                    "for example [4, 6]");
         }
         return months;
     }
@@ -76,12 +76,12 @@ final class SubjectReader {
             return null;
         }
         if (sparse > typical || typical > thick) {
-            f.refuse("typical", "stems must rise from sparse to typical to thick", null);
+            f.refuse("typical", "stems must be sparse < typical < thick", "put the three numbers in this order");
         }
         return new Subject.Stems(sparse, typical, thick);
     }
 
-    /** Low and high, metres; nulls when absent. */
+    /** Lowest and greatest height, metres; nulls if absent. */
     private static Double[] height(Fields f) {
         if (f == null) {
             return new Double[2];
@@ -91,7 +91,7 @@ final class SubjectReader {
         Double high = f.quantity("high", Dimension.LENGTH, 0.005, 50);
         f.done();
         if (low != null && high != null && low > high) {
-            f.refuse("high", "'high' is below 'low'", null);
+            f.refuse("high", "'high' is below 'low'", "swap them");
         }
         return new Double[] {low, high};
     }
@@ -108,7 +108,7 @@ final class SubjectReader {
             return null;
         }
         if (typical > thick) {
-            f.refuse("thick", "'thick' is below 'typical'", null);
+            f.refuse("thick", "'thick' is below 'typical'", "swap them");
         }
         return new Subject.AreaIndex(typical, thick);
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import understorey.plan.Subject;
 
-/** The subjects that a shot at one site may name: the site's own first, then the catalogue's. */
+/** Subjects that a shot at one site can name: first the site's own, then those of the catalogue. */
 final class Subjects {
 
     private final SubjectCatalogue catalogue;
@@ -13,7 +13,7 @@ final class Subjects {
     private boolean complete;
 
     /**
-     * @param complete false when the site's own are not known; then an unknown key is passed over
+     * @param complete false if the site's own are not known; then an unknown key is not reported
      */
     Subjects(SubjectCatalogue catalogue, boolean complete) {
         this.catalogue = catalogue;
@@ -28,7 +28,7 @@ final class Subjects {
                 complete = false;
             } else if (own.putIfAbsent(subject.key(), subject) != null) {
                 block.refuse(block.has("key") ? "key" : "name",
-                        "another subject of this site has the key " + Node.quote(subject.key()), null);
+                        "the subject " + Node.quote(subject.key()) + " is already described in this site", "use another key");
             }
         }
     }
@@ -37,7 +37,7 @@ final class Subjects {
         return own;
     }
 
-    /** The subject under a key, by its key or described there; null, with a finding, when it is neither. */
+    /** Subject under a key, by name or described in place; null, with a finding, if it is neither. */
     Subject read(Fields f, String key) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
@@ -46,7 +46,7 @@ final class Subjects {
         return known(f, key, f.scalars().pointer(node, "'" + key + "'"));
     }
 
-    /** The subject whose key stands under a key; null, with a finding, when there is none. */
+    /** Subject whose name is given under a key; null, with a finding, if there is none. */
     Subject named(Fields f, String key, Node node) {
         return known(f, key, f.scalars().text(node, "'" + key + "'"));
     }
@@ -59,7 +59,7 @@ final class Subjects {
         if (subject == null && complete) {
             TreeSet<String> known = new TreeSet<>(catalogue.keys());
             known.addAll(own.keySet());
-            f.refuse(key, "no subject has the key " + Node.quote(name), Suggestion.among(known, name, "known keys"));
+            f.refuse(key, "there is no subject " + Node.quote(name), Suggestion.among(known, name, "known subjects"));
         }
         return subject;
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** The known name that a mistyped one stands for. */
+/** Finds the known name that a mistyped one is meant to be. */
 final class Suggestion {
 
     /** More names than this are not listed. */
@@ -18,8 +18,8 @@ final class Suggestion {
     }
 
     /**
-     * "did you mean 'closest'?" when a name is near; else the known names, sorted, after {@code intro};
-     * null when there is nothing to say.
+     * "did you mean 'closest'?" if a name is near; else the known names, sorted, after {@code intro};
+     * null if there are none, or too many.
      */
     static String among(Collection<String> known, String written, String intro) {
         String nearest = nearest(known, written);
@@ -34,13 +34,13 @@ final class Suggestion {
         return intro + ": " + String.join(", ", sorted);
     }
 
-    /** As {@link #among}, for names that may stand among other words, as soft does in "soft light". */
+    /** Like {@link #among}, for names that may be among other words, for example soft in "soft light". */
     static String amongWords(Collection<String> known, String written, String intro) {
         String meant = meant(known, written);
         return meant != null ? "did you mean '" + meant + "'?" : among(known, written, intro);
     }
 
-    /** How several names, written as one text, are written as a list. */
+    /** Fix for several names that were written as one text: the same names as a list. */
     static String list(Collection<String> known, String written) {
         Set<String> meant = new LinkedHashSet<>();
         for (String part : written.split(",|;|/|\\+| and | or ")) {
@@ -49,11 +49,11 @@ final class Suggestion {
                 meant.add(name);
             }
         }
-        return meant.isEmpty() ? "a list in brackets of one or more of: " + String.join(", ", known)
+        return meant.isEmpty() ? "write a list in brackets, with one or more of: " + String.join(", ", known)
                 : "write it as [" + String.join(", ", meant) + "]";
     }
 
-    /** The longest name whose words all were written; else the nearest name; null when there is neither. */
+    /** Longest name whose words were all written; else the nearest name; null if there is neither. */
     private static String meant(Collection<String> known, String written) {
         List<String> words = List.of(written.toLowerCase(Locale.ROOT).split("[ -]+"));
         String longest = null;

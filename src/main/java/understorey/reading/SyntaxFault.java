@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
-/** What the parser says against a file, in words for its author. */
+/** Turns a fault of the YAML parser into a finding for the author. */
 final class SyntaxFault {
 
     private final Findings findings;
@@ -33,42 +33,42 @@ final class SyntaxFault {
                 : fault.getLocation();
         Pos pos = where == null || where.getLineNr() < 1 ? Pos.FILE
                 : new Pos(where.getLineNr(), Math.max(1, where.getColumnNr()), 1);
-        findings.error(pos, "this cannot be read as YAML", "a key is one word or text, followed by ': '");
+        findings.error(pos, "this cannot be read as YAML", "write a key as one word or text, followed by ': '");
     }
 
     private void report() {
         if (context.contains("flow sequence") && problem.startsWith("expected ',' or ']'")) {
             say(opened, "the list opened on line " + opened.line() + " is never closed with ']'",
-                    "put ']' where the list ends, and a comma between its entries");
+                    "add ']' at the end of the list, and put commas between its entries");
         } else if (context.contains("flow mapping") && problem.startsWith("expected ',' or '}'")) {
-            say(opened, "the block opened on line " + opened.line() + " is never closed with '}'",
-                    "put '}' where the block ends, and a comma between its keys");
+            say(opened, "the '{' on line " + opened.line() + " is never closed with '}'",
+                    "add '}' after the last value, and put commas between the values");
         } else if (context.contains("quoted scalar") && problem.contains("end of stream")) {
             say(opened, "the quote opened on line " + opened.line() + " is never closed",
-                    "put the same quote mark where the text ends");
+                    "add the same quote mark at the end of the text");
         } else if (context.contains("flow node") && problem.contains("stream end")) {
-            say(at, "the file ends in a list or block that is never closed", "close it with ']' or '}'");
+            say(at, "a list or block is not closed", "close it with ']' or '}'");
         } else if (context.contains("double-quoted")) {
-            say(at, "a backslash in double quotes must be followed by a letter that YAML knows",
+            say(at, "YAML does not know this backslash sequence",
                     "use single quotes, or write the backslash twice");
         } else if (problem.contains("TAB") || problem.contains("tab character")) {
-            say(at, "there is a tab where the line is indented", "indent with spaces");
+            say(at, "this line is indented with a tab", "use spaces");
         } else if (problem.startsWith("mapping values are not allowed")) {
-            say(at, "a ': ' cannot stand here",
-                    "put quotes around text that contains ': '; or check the indent of this line");
+            say(at, "unexpected ': '",
+                    "put quotes around text that contains ': ', or check the indentation of this line");
         } else if (problem.startsWith("sequence entries are not allowed")) {
-            say(at, "a '- ' cannot stand here", "begin the list on a line of its own below its key");
+            say(at, "unexpected '- '", "begin the list on a new line below its key");
         } else if (problem.startsWith("could not find expected ':'")) {
             say(opened, "there is no ': ' after this key", "write 'key: value', with a space after the colon");
         } else if (problem.startsWith("expected <block end>")) {
-            say(at, "the indent of this line does not fit the lines above",
-                    "keys of one block begin in the same column; so do the dashes of one list");
+            say(at, "the indentation of this line does not match the lines above",
+                    "keys that belong together begin in the same column; so do the dashes of a list");
         } else if (problem.contains("cannot start any token")) {
             say(at, "text cannot begin with this character", "put quotes around the text");
         } else if (problem.contains("<document start>")) {
-            say(at, "the plan ends before this line", "check the indent of this line");
+            say(at, "this line does not belong to the plan above", "check its indentation");
         } else {
-            say(at, "this cannot be read as YAML", "check indents, quotes and brackets near this place");
+            say(at, "this cannot be read as YAML", "check indentation, quotes and brackets in this line");
         }
     }
 
@@ -76,7 +76,7 @@ final class SyntaxFault {
         findings.error(pos, text, help);
     }
 
-    /** Marks count from 0; one past the end of the file is put onto its last line. */
+    /** Place of a mark, which counts from 0; a mark after the end of the file moves to its last line. */
     private Pos pos(Mark mark) {
         if (mark == null) {
             return Pos.FILE;

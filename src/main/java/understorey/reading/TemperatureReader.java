@@ -11,7 +11,7 @@ import java.util.TreeMap;
 import understorey.plan.Temperatures;
 
 /**
- * A table of daily temperatures beside a site: a column {@code date}, and {@code mean} or {@code min} and {@code max}.
+ * Reads the daily temperatures of a site from a CSV file: a column {@code date}, and {@code mean} or {@code min} and {@code max}.
  * Each cell has its unit, or the column's name has it for all: {@code mean °C}. The mean of a day of which only the
  * ends are known is their middle, the usual practice of climatology, some tenths of a degree off (from memory).
  */
@@ -26,7 +26,7 @@ final class TemperatureReader {
         this.findings = findings;
     }
 
-    /** The table that a season names; null when it names none, or one that cannot be read. */
+    /** Temperatures that a season names; null if it names none, or if the file cannot be read. */
     static Temperatures read(Fields season, Beside beside) {
         Path path = season.take("temperatures") == null ? null : beside.find(season, "temperatures");
         if (path == null) {
@@ -47,7 +47,7 @@ final class TemperatureReader {
         }
         List<Node.Mapping> rows = Csv.rows(findings);
         if (rows.isEmpty()) {
-            findings.warning(Pos.FILE, "this table has no rows", "the first line names the columns: date,mean");
+            findings.warning(Pos.FILE, "this table has no rows", "add a row for each day below the line of column names");
         }
         for (Node.Mapping row : rows) {
             row(row);
@@ -60,7 +60,7 @@ final class TemperatureReader {
         return new Temperatures(name, List.copyOf(days));
     }
 
-    /** Whether the first line names what every row needs; said once, not for each of thousands of rows. */
+    /** Whether the first line names the needed columns; reported once, not for each of thousands of rows. */
     private boolean headed() {
         String text = findings.source().text();
         int end = 0;
@@ -77,31 +77,31 @@ final class TemperatureReader {
             return true;
         }
         findings.error(new Pos(1, 1, header.length()), header.contains(";") && names.size() == 1
-                ? "the columns of this table are parted by semicolons" : "the first line of this table names no column '"
+                ? "the columns are separated by semicolons" : "the first line has no column '"
                 + (names.contains("date") ? "mean" : "date") + "'",
-                "columns are parted by commas, and the first line names them: date,mean or date,min,max");
+                "separate the columns with commas; first line: date,mean or date,min,max");
         return false;
     }
 
     private void row(Node.Mapping row) {
-        Fields f = new Fields(row, "this row of the temperatures", findings).require("date");
+        Fields f = new Fields(row, "this temperature row", findings).require("date");
         LocalDate date = f.date("date");
         Double mean = celsius(f, row, "mean");
         Double min = celsius(f, row, "min");
         Double max = celsius(f, row, "max");
         f.done();
         if (min != null && max != null && max < min) {
-            f.refuse(column(row, "max"), "'max' is below 'min'", null);
+            f.refuse(column(row, "max"), "'max' is below 'min'", "swap them");
         }
         if (mean == null && min != null && max != null) {
             mean = (min + max) / 2;
         }
         if (date != null && mean != null && means.putIfAbsent(date, mean) != null) {
-            f.refuse("date", "this table has " + date + " already", null);
+            f.refuse("date", date + " is already in this table", "delete one of the two rows");
         }
     }
 
-    /** The cell of a column that may carry its unit; null when it is empty or absent. */
+    /** Temperature of a column whose name may have the unit, °C; null if the cell is empty or absent. */
     private Double celsius(Fields f, Node.Mapping row, String plain) {
         String column = column(row, plain);
         if (column.equals(plain)) {
@@ -113,7 +113,7 @@ final class TemperatureReader {
                 : Quantity.read(Numeral.show(degrees) + " °F", Dimension.TEMPERATURE).value();
     }
 
-    /** The column of that name with a unit behind it; the plain name where a row has none. */
+    /** Column of that name with a unit after it; the plain name if there is none. */
     private String column(Node.Mapping row, String plain) {
         for (String name : row.entries().keySet()) {
             String bare = columns.get(name);
@@ -128,7 +128,7 @@ final class TemperatureReader {
         return plain;
     }
 
-    /** {@code mean} for {@code Mean (°C)}; the name itself where it carries no unit. */
+    /** {@code mean} for {@code Mean (°C)}; the name itself if it has no unit. */
     private static String withoutUnit(String name) {
         String bare = name.toLowerCase(Locale.ROOT).replaceAll("[ _()°]", "");
         return bare.endsWith("c") || bare.endsWith("f") ? bare.substring(0, bare.length() - 1) : name;
@@ -138,7 +138,7 @@ final class TemperatureReader {
         return column.toLowerCase(Locale.ROOT).replace(")", "").endsWith("f");
     }
 
-    /** One warning for all the days that are missing between the first and the last. */
+    /** Gives one warning for all missing days between the first and the last. */
     private void gaps() {
         int gaps = 0;
         long missing = 0;
@@ -159,10 +159,10 @@ final class TemperatureReader {
         }
         if (gaps == 1) {
             findings.warning(Pos.FILE, (missing == 1 ? "1 day is" : missing + " days are") + " missing: "
-                    + stretch(from, longest), "short gaps are bridged; a year with a long one is left out where it is needed");
+                    + (missing == 1 ? from : stretch(from, longest)), "short gaps are filled in; a year with a long gap is not used");
         } else if (gaps > 1) {
             findings.warning(Pos.FILE, missing + " days are missing in " + gaps + " gaps, the longest "
-                    + stretch(from, longest), "short gaps are bridged; a year with a long one is left out where it is needed");
+                    + stretch(from, longest), "short gaps are filled in; a year with a long gap is not used");
         }
     }
 

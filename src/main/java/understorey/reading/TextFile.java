@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.yaml.snakeyaml.reader.StreamReader;
 
-/** One of the author's files as text: UTF-8, at most 1 MB, no control characters. */
+/** Reads one of the author's files as text: UTF-8, at most 1 MB, no control characters. */
 final class TextFile {
 
     private static final long LARGEST = 1_000_000;
@@ -16,19 +16,19 @@ final class TextFile {
     private TextFile() {
     }
 
-    /** The text with the findings of its file; the text is null when there is none to read. */
+    /** Text of a file with its findings; the text is null if it cannot be read. */
     static Findings open(Path path, String shown) {
         try {
             if (Files.size(path) > LARGEST) {
-                return fault(shown, "this file is larger than 1 MB", "a plan is a few kB; is this another kind of file?");
+                return fault(shown, "this file is larger than 1 MB", "check that it is a plan; a plan has only a few kB");
             }
             return decode(Files.readAllBytes(path), shown);
         } catch (IOException e) {
-            return fault(shown, "this file cannot be read", null);
+            return fault(shown, "this file cannot be read", "check its permissions");
         }
     }
 
-    /** As {@link #open}, from bytes. */
+    /** Like {@link #open}, from bytes. */
     static Findings decode(byte[] bytes, String shown) {
         String text;
         try {
@@ -46,11 +46,11 @@ final class TextFile {
         }
         Findings findings = new Findings(new Source(shown, null));
         findings.of(source).error(source.at(control),
-                "there is a control character here (U+" + hex(text.codePointAt(control)) + ")", "delete it");
+                "this line contains a control character (U+" + hex(text.codePointAt(control)) + ")", "delete it");
         return findings;
     }
 
-    /** Where the first character stands that YAML does not allow; -1 when there is none. */
+    /** Index of the first character that YAML does not allow; -1 if there is none. */
     private static int control(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * YAML text as a tree of {@link Node}s. Every scalar stays the text that was written. Refused: anchors,
+ * Reads YAML text as a tree of {@link Node}s. Every scalar stays the text that was written. Refused: anchors,
  * aliases, tags, a key given twice, a second document, more than 20 levels, more than 50 000 nodes.
  */
 final class TreeReader {
@@ -23,7 +23,7 @@ final class TreeReader {
 
     private static final YAMLFactory YAML = YAMLFactory.builder()
             .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
-            // Without it no, on and yes are booleans, and N, the compass point, nearly is.
+            // Without it no, on and yes are booleans.
             .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
             .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(100).build())
             .build();
@@ -36,7 +36,7 @@ final class TreeReader {
         this.findings = findings;
     }
 
-    /** The block of keys that the file is; null, with a finding, when it cannot be had. */
+    /** Keys and values of the file; null, with a finding, if it cannot be read. */
     static Node.Mapping read(Findings findings) {
         String text = findings.source().text();
         if (text == null) {
@@ -50,13 +50,13 @@ final class TreeReader {
             parser = opened;
             JsonToken token = parser.nextToken();
             if (token == null || token == JsonToken.VALUE_NULL) {
-                findings.error(Pos.FILE, "this file is empty", null);
+                findings.error(Pos.FILE, "this file is empty", "write a plan into it, or delete it");
                 return null;
             }
             Node root = node(1);
             if (parser.nextToken() != null) {
-                findings.error(start(1), "a second document begins here",
-                        "one file holds one trip, site or bag; put this into a file of its own");
+                findings.error(start(1), "a second YAML document begins on this line",
+                        "put it into a file of its own: one file is one trip, site or bag");
                 return null;
             }
             if (root instanceof Node.Mapping mapping) {
@@ -65,25 +65,25 @@ final class TreeReader {
             if (root == null) {
                 return null;
             }
-            findings.error(root.pos(), "this file must be a block of keys, not " + root.described(),
+            findings.error(root.pos(), "this file must be lines of 'key: value', not " + root.described(),
                     "begin each line with a key and ': '");
         } catch (TooMuch e) {
-            findings.error(e.pos, e.getMessage(), null);
+            findings.error(e.pos, e.getMessage(), "check brackets and indentation, or use several files");
         } catch (JsonProcessingException e) {
             SyntaxFault.report(e, findings);
         } catch (IOException e) {
-            findings.error(Pos.FILE, "this file cannot be read", null);
+            findings.error(Pos.FILE, "this file cannot be read", "check its permissions");
         }
         return null;
     }
 
-    /** Null for an alias: there is no value to read. */
+    /** A value as a node; null for an alias, which has no value. */
     private Node node(int depth) throws IOException {
         if (++nodes > MOST_NODES) {
-            throw new TooMuch("this file holds more than 50 000 values", start(1));
+            throw new TooMuch("this file has more than 50 000 values", start(1));
         }
         if (depth > DEEPEST) {
-            throw new TooMuch("blocks stand in blocks more than 20 deep here", start(1));
+            throw new TooMuch("nested more than 20 levels deep", start(1));
         }
         refuseMarks();
         if (parser.isCurrentAlias()) {
@@ -129,7 +129,7 @@ final class TreeReader {
         return new Node.Mapping(entries, block ? first : closed(opened));
     }
 
-    /** True at a key in braces that follows a digit and a comma, as the 5 in {@code {far: 1,5 m}} does. */
+    /** True at a key in braces that follows a digit and a comma, for example the 5 in {@code {far: 1,5 m}}. */
     private boolean cutByComma() {
         long at = parser.currentTokenLocation().getCharOffset();
         return findings.source().character(at - 1) == ',' && digit(at - 2) && digit(at);
@@ -140,7 +140,7 @@ final class TreeReader {
         return character >= '0' && character <= '9';
     }
 
-    /** Refuses a value that a decimal comma cut in two; false when it was cut by no such comma. */
+    /** Refuses a value that a decimal comma cut in two; false if no decimal comma cut it. */
     private boolean joined(Map<String, Node.Entry> entries, String last, Node.Entry rest, String key) {
         Node.Entry begun = entries.get(last);
         boolean empty = rest.value() instanceof Node.Scalar scalar && scalar.empty();
@@ -167,19 +167,19 @@ final class TreeReader {
         return new Node.Seq(items, closed(opened));
     }
 
-    /** An anchor, alias or tag begins where its value does; plain text cannot begin with these characters. */
+    /** Refuses anchors, aliases and tags. They begin where their value does; plain text cannot begin with these characters. */
     private void refuseMarks() {
         JsonLocation at = parser.currentTokenLocation();
         int first = findings.source().character(at.getCharOffset());
         if (first == '&' || first == '*') {
-            findings.error(here(), "anchors (&) and aliases (*) are not read here",
+            findings.error(here(), "anchors (&) and aliases (*) are not supported",
                     "write the value out, or put quotes around text that begins with & or *");
         } else if (first == '!') {
-            findings.error(here(), "tags (!) are not read here", "put quotes around text that begins with !");
+            findings.error(here(), "tags (!) are not supported", "put quotes around text that begins with !");
         }
     }
 
-    /** Where the current scalar or key stands, up to its end or the end of the line. */
+    /** Place of the current scalar or key, up to its end or the end of the line. */
     private Pos here() {
         JsonLocation from = parser.currentTokenLocation();
         JsonLocation to = parser.currentLocation();
@@ -203,7 +203,7 @@ final class TreeReader {
         return new Pos(at.getLineNr(), at.getColumnNr(), length);
     }
 
-    /** Ends the reading of one file whose size is no plan's. */
+    /** Stops the reading of a file that is too large for a plan. */
     private static final class TooMuch extends RuntimeException {
 
         private static final long serialVersionUID = 1L;

@@ -14,7 +14,7 @@ import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 import understorey.plan.When;
 
-/** A trip, with the site and the bags that it names. */
+/** Reads a trip, with the site and the bags that it names. */
 final class TripReader {
 
     private final Fields f;
@@ -40,7 +40,7 @@ final class TripReader {
         LocalTime arrive = f.clock("arrive");
         LocalTime leave = f.clock("leave");
         if (arrive != null && leave != null && !arrive.isBefore(leave)) {
-            f.refuse("leave", "'leave' is not after 'arrive'", "a trip is one day");
+            f.refuse("leave", "'leave' must be after 'arrive'", "choose a later time; a trip lasts one day");
         }
         ZoneCheck.clock(f, "arrive", arrive, when, site);
         ZoneCheck.clock(f, "leave", leave, when, site);

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** The keys that one block gives more than once. */
+/** Keys that are given more than once in one place. */
 final class Twice {
 
     private final List<Key> keys = new ArrayList<>();
@@ -20,10 +20,10 @@ final class Twice {
     }
 
     /**
-     * Several of them in one entry of a list are most likely the next entry, its dash forgotten: they are
-     * one finding.
+     * Reports the keys. Several of them in one entry of a list are probably the next entry without its dash, so they
+     * are one finding.
      *
-     * @param listed false where no list can be meant
+     * @param listed false if no list can be meant
      */
     void report(Findings findings, boolean listed) {
         if (listed && keys.size() > 1) {
@@ -33,13 +33,13 @@ final class Twice {
                 names.add("'" + Node.clip(key.name()) + "'");
             }
             findings.error(first.pos(), (names.size() == 1 ? "the key " : "the keys ") + String.join(", ", names)
-                    + (names.size() == 1 ? " is" : " are") + " given again from here on",
-                    "does a new entry begin here? then '- ' is missing before '" + Node.clip(first.name()) + "'");
+                    + (names.size() == 1 ? " is" : " are") + " given again from this line on",
+                    "if a new entry begins here, add '- ' before '" + Node.clip(first.name()) + "'");
             return;
         }
         for (Key key : keys) {
-            findings.error(key.pos(), "the key '" + Node.clip(key.name()) + "' is given twice",
-                    "first written on line " + key.earlier());
+            findings.error(key.pos(), "the key '" + Node.clip(key.name()) + "' is given twice, first on line "
+                    + key.earlier(), "delete one of them");
         }
     }
 

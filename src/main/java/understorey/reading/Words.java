@@ -7,15 +7,15 @@ import understorey.plan.Filter;
 import understorey.plan.Season;
 import understorey.plan.Support;
 
-/** How the constants of the plan are written in a file. */
+/** Words for the constants of the plan, as an author writes them. */
 final class Words {
 
     private Words() {
     }
 
     /**
-     * {@code low-sun}, {@code half-leaf}: small letters and hyphens; kinds of gear and stages of flower
-     * are two words, as in {@code ground plate} and {@code first flowers}.
+     * Word for a constant, for example {@code low-sun}: small letters and hyphens. Kinds of gear and stages of flower
+     * have blanks, for example {@code ground plate} and {@code first flowers}.
      */
     static String of(Enum<?> constant) {
         String name = constant.name().toLowerCase(Locale.ROOT);
@@ -34,7 +34,7 @@ final class Words {
         return words;
     }
 
-    /** The constant that is written so; null when there is none. */
+    /** Constant for a word; null if there is none. */
     static <E extends Enum<E>> E find(E[] constants, String written) {
         for (E constant : constants) {
             if (of(constant).equals(written)) {

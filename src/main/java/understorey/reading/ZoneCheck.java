@@ -7,7 +7,7 @@ import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
 import understorey.plan.When;
 
-/** Whether a time zone goes with a place, and a clock time with a day. */
+/** Checks that a time zone matches a place, and that a clock time exists on a day. */
 final class ZoneCheck {
 
     /**
@@ -16,7 +16,7 @@ final class ZoneCheck {
      */
     private static final double MOST_HOURS = 4;
 
-    /** Standard offsets hardly ever change; any day of the years that the tool is used in will do. */
+    /** Standard offsets hardly ever change, so any recent day is good enough. */
     private static final Instant SOME_DAY = Instant.parse("2025-01-01T00:00:00Z");
 
     private ZoneCheck() {
@@ -25,14 +25,14 @@ final class ZoneCheck {
     /** Warns of a zone whose standard time cannot be that of a longitude, degrees, east positive. */
     static void longitude(Fields site, double longitude, ZoneId zone) {
         double hours = zone.getRules().getStandardOffset(SOME_DAY).getTotalSeconds() / 3600.0 - longitude / 15;
-        // A date line apart is no time apart.
+        // 24 hours apart is the same time of day.
         if (Math.abs(Math.IEEEremainder(hours, 24)) > MOST_HOURS) {
             site.findings().warning(site.at("time_zone"), "time zone " + zone.getId()
-                    + " does not go with longitude " + Numeral.show(longitude), "is the sign right, or the zone?");
+                    + " does not match longitude " + Numeral.show(longitude), "check the time zone, and the sign of the longitude");
         }
     }
 
-    /** Refuses a clock time that the trip's one day leaves out; null values are passed over. */
+    /** Refuses a clock time that the change to summer time skips on the trip's date; null is ignored. */
     static void clock(Fields f, String key, LocalTime time, When when, SiteRead site) {
         if (time == null || site.site() == null || !(when instanceof When.On on)) {
             return;

@@ -13,14 +13,14 @@ import java.util.stream.Collectors;
 import understorey.plan.Site;
 
 /**
- * The names that stand on a page instead of those of a sensitive site and its spots. In free text each name is
- * found as whole words, in any case and whatever stands between its words (a line break, a hyphen, Markdown).
- * Parts of a name, nicknames and misspellings are not found: those are the author's to leave out.
+ * Replaces the names of a sensitive site and its spots on a page. In free text each name is found as whole words, in
+ * upper or lower case, with anything between its words (a line break, a hyphen, Markdown). Parts of a name, nicknames and
+ * misspellings are not found: the author must leave them out.
  */
 final class Cover {
 
     private static final String UNNAMED = "A wood";
-    /** Two numbers side by side with two decimals or more, as people write a latitude and a longitude. */
+    /** Latitude and longitude as people write them: two numbers in a row with two or more decimals. */
     private static final String POSITION = "[-−+]?\\d{1,2}[.,]\\d{2,}\\s*°?\\s*[NS]?\\s*[,;/ ]\\s*[-−+]?\\d{1,3}[.,]\\d{2,}(?:\\s*°?\\s*[EW])?";
     private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]{1,5}";
 
@@ -50,7 +50,7 @@ final class Cover {
         return new Cover(site);
     }
 
-    /** One group a name, longest first, so that "Upper gate" is not taken for "gate". */
+    /** One group per name, longest first, so that "Upper gate" is not taken for "gate". */
     private String alternatives(Map<String, String> all) {
         List<String> groups = new ArrayList<>();
         all.entrySet().stream()
@@ -62,7 +62,7 @@ final class Cover {
                         replacements.add(entry.getValue());
                     }
                 });
-        // Without any name the pattern must find nothing, not everything.
+        // Without names, the pattern must match nothing, not everything.
         String any = groups.isEmpty() ? "(?!)" : String.join("|", groups);
         return "(?<![\\p{L}\\p{N}])(?:" + any + ")(?![\\p{L}\\p{N}])";
     }
@@ -78,14 +78,14 @@ final class Cover {
         return siteName;
     }
 
-    /** Of the page, from the public name alone: lower-case letters, digits and hyphens. */
+    /** Name of the page, from the public name alone: lower-case letters, digits and hyphens. */
     String slug() {
         String plain = Normalizer.normalize(siteName, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
         String slug = plain.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         return slug.isEmpty() ? "a-wood" : slug;
     }
 
-    /** What a spot is called instead; null for null. */
+    /** Replacement for the name of a spot; null for null. */
     String spot(String name) {
         return name == null ? null : spots.getOrDefault(name, text(name));
     }

@@ -5,16 +5,16 @@ import java.math.RoundingMode;
 import understorey.plan.Position;
 import understorey.plan.Share;
 
-/** How finely a position may be told: degrees to so many decimals (Chapman 2020, Table 7). */
+/** Precision of a published position, in decimals of a degree (Chapman 2020, Table 7). */
 enum Grid {
-    /** As the author wrote it. */
+    /** The position as the author wrote it. */
     EXACT(Integer.MAX_VALUE),
     /** Category 3, medium sensitivity: 0.01°, cells of about 1.1 km by 0.7 km at 52° north. */
     HUNDREDTH(2),
     /** Category 2, high sensitivity: 0.1°, cells of about 11 km by 7 km at 52° north. */
     TENTH(1);
 
-    /** Heights are told to 100 m with a generalised position: a contour is a place too. */
+    /** Step of heights with a generalised position, metres; an exact height would reveal a contour. */
     private static final int HUNDREDS = -2;
 
     private final int decimals;
@@ -31,7 +31,7 @@ enum Grid {
         };
     }
 
-    /** Decimals of a degree that are kept; null when all are. */
+    /** Decimals of a degree that are kept; null for all. */
     Integer decimals() {
         return this == EXACT ? null : decimals;
     }
@@ -45,7 +45,7 @@ enum Grid {
         return this == EXACT || elevationM == null ? elevationM : Double.valueOf(round(elevationM, HUNDREDS));
     }
 
-    /** Decimal, half away from zero: binary rounding would take 0.15 for 0.1499…. */
+    /** Rounds decimally, half away from zero. Binary rounding would use 0.1499… for 0.15. */
     private static double round(double value, int decimals) {
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
     }

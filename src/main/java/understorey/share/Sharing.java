@@ -15,8 +15,8 @@ import understorey.plan.Trip;
 import understorey.plan.Walk;
 
 /**
- * The plan as its audience may have it. Names of the trip's own file (its slug), of a file of temperatures and of
- * anything in a bag stay as the author chose them; so does free text, but for the names of a sensitive site.
+ * Reduces a plan to what its audience may see. The name of the trip's own file (its slug), of a file of temperatures and
+ * of anything in a bag stay as they are. Free text stays too, except for the names of a sensitive site.
  */
 public final class Sharing {
 
@@ -24,10 +24,9 @@ public final class Sharing {
     }
 
     /**
-     * The trip for its own audience. A public trip loses the contact and the names of companions; with a
-     * sensitive site also the names of site and spots, everywhere they are written, and an exact position. The
-     * result's {@link Trip#share} carries the precision that is left; a trip that says nothing of sharing is
-     * private and exact, and goes through as it is.
+     * The trip for its own audience. A public trip loses the contact and the names of companions. With a sensitive site
+     * it also loses the exact position, and the names of site and spots wherever they are written. The {@link Trip#share}
+     * of the result has the remaining precision. A trip without {@code share} is private and exact, and stays as it is.
      */
     public static Trip forAudience(Trip trip) {
         Share.Audience audience = trip.audience();
@@ -42,9 +41,8 @@ public final class Sharing {
     }
 
     /**
-     * Whether the trip's own file name tells where a sensitive site lies: it becomes the folder's name, in every
-     * link, and nobody but the author can change it. True when a word of four letters and more of the site's name or
-     * slug stands in it.
+     * Whether the trip's own file name reveals a sensitive site. It becomes the folder name in every link, and only the
+     * author can change it. True if it contains a word of four or more letters from the site's name or slug.
      */
     public static boolean nameTellsThePlace(Trip trip) {
         if (trip.audience() != Share.Audience.PUBLIC || !trip.site().sensitive()) {
@@ -60,8 +58,8 @@ public final class Sharing {
     }
 
     /**
-     * The site for an audience, as the trips and the site's own page may tell it. With a position less than
-     * exact, spots have no position or height of their own: one spot would give the place away.
+     * The site for an audience, as the trips and the site's own page may show it. Unless the position is exact, spots
+     * have no position or height of their own, because one spot would reveal the place.
      */
     public static Site forAudience(Site site, Share.Audience audience, Share.Precision precision) {
         Grid grid = Grid.of(allowed(site, audience, precision), covers(site, audience));
@@ -74,8 +72,8 @@ public final class Sharing {
     }
 
     /**
-     * Decimals of a degree in the position that an audience gets, so that a page prints no false exactness; null
-     * when the position is as the author wrote it. The same before and after {@link #forAudience}.
+     * Decimals of a degree in the position for an audience, so that a page prints no false precision; null if the
+     * position is as the author wrote it. Equal before and after {@link #forAudience}.
      */
     public static Integer decimals(Site site, Share.Audience audience, Share.Precision precision) {
         return Grid.of(allowed(site, audience, precision), covers(site, audience)).decimals();
@@ -134,7 +132,7 @@ public final class Sharing {
                 cover.text(shot.after()), shot.printWidthM());
     }
 
-    /** The key stays, since seasons go by it; an author's own subject may name the place in its words. */
+    /** The subject without covered names. The key stays, because seasons use it. */
     private static Subject covered(Subject s, Cover cover) {
         return s == null ? null : new Subject(s.key(), cover.text(s.name()), s.scientificName(), cover.text(s.region()),
                 s.southern(), s.monthFirst(), s.monthLast(), cover.text(s.monthsReference()), s.stemsPerM2(),

@@ -1,6 +1,6 @@
 /**
- * What of a plan its audience may see: {@link understorey.share.Sharing Sharing} turns a plan into the plan for
- * its audience before anything is computed, so that nothing behind it ever holds the rest.
+ * Reduces a plan to what its audience may see. {@link understorey.share.Sharing Sharing} does this before anything is
+ * computed, so that no later package has the rest.
  *
  * <p>Positions are generalised, never shifted at random: A. D. Chapman, <cite>Current Best Practices for
  * Generalizing Sensitive Species Occurrence Data</cite>, GBIF, 2020, Table 7, categories 2 (0.1°) and 3 (0.01°).

@@ -30,7 +30,7 @@ class CheckCommandTest {
     }
 
     @Test
-    void findsNoFaultWithTheDemoAndTellsWhatItsPlansFound() {
+    void showsTheNotesOfTheDemoAndCountsThem() {
         assertEquals(new Run(0, "", """
                 a-weekend-for-the-anemones: note: You gave 38 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
@@ -41,7 +41,7 @@ class CheckCommandTest {
                 anemones-under-the-beeches: note: The story has no “detail” picture.
                 anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
                 paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 51 min later, at 06:36.
-                4 trips, nothing to find fault with
+                4 trips: 0 errors, 0 warnings, 9 notes
                 """), Run.of("check", plans));
     }
 
@@ -63,7 +63,7 @@ class CheckCommandTest {
         List<String> faults = run.err().lines().filter(line -> line.matches("plans/ten-faults.yaml:\\d+:\\d+: error: .*"))
                 .toList();
         assertEquals(10, faults.size(), run.err());
-        assertTrue(run.err().endsWith("\n10 errors, 0 warnings\n"), run.err());
+        assertTrue(run.err().endsWith("\n1 trip: 10 errors, 0 warnings, 0 notes\n"), run.err());
         String expected = Files.readString(TEN_FAULTS.resolve("expected.txt")).replaceAll("\n\n(?=\\S)", "\n");
         assertTrue(run.err().startsWith(expected.substring(0, expected.indexOf("not built:"))), run.err());
         assertFalse(run.showsItsInside());
@@ -96,8 +96,8 @@ class CheckCommandTest {
     void saysThatAFolderIsMissing() {
         Run run = Run.of("check", home.resolve("nowhere"));
         assertEquals(1, run.exit());
-        assertEquals("nowhere: error: there is no folder of this name\n"
-                + "   = help: name the folder that holds your plans\n1 error, 0 warnings\n", run.err());
+        assertEquals("nowhere: error: there is no such folder\n"
+                + "    fix: give the folder that contains your plans\n0 trips: 1 error, 0 warnings, 0 notes\n", run.err());
     }
 
     @Test
@@ -105,6 +105,17 @@ class CheckCommandTest {
         Run run = Run.of("check", Files.createDirectory(home.resolve("empty")));
         assertEquals(0, run.exit());
         assertTrue(run.err().startsWith("empty: warning: there is no trip in this folder\n"), run.err());
-        assertTrue(run.err().endsWith("0 errors, 1 warning\n"), run.err());
+        assertTrue(run.err().endsWith("0 trips: 0 errors, 1 warning, 0 notes\n"), run.err());
+    }
+
+    @Test
+    void findsNoProblemsOnlyWhereThereAreNone() throws IOException {
+        for (String noted : List.of("a-weekend-for-the-anemones", "anemones-under-the-beeches", "paper-stars-on-red-sand")) {
+            Files.delete(plans.resolve(noted + ".yaml"));
+        }
+        assertEquals(new Run(0, "", "1 trip: no problems found\n"), Run.of("check", plans));
+        Files.writeString(plans.resolve("old.yml"), "trip: Old");
+        Run warned = Run.of("check", plans);
+        assertTrue(warned.err().endsWith("\n1 trip: 0 errors, 1 warning, 0 notes\n"), warned.err());
     }
 }

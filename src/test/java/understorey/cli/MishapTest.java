@@ -16,10 +16,10 @@ class MishapTest {
 
     @Test
     void saysWhatIsTheMatterWithAFileNotOnlyItsName() {
-        assertEquals("'site' may not be read or written: look at its permissions",
+        assertEquals("'site' cannot be read or written: check its permissions",
                 Mishap.says(new AccessDeniedException("site")));
-        assertEquals("'site' is not there", Mishap.says(new UncheckedIOException(new NoSuchFileException("site"))));
-        assertEquals("'site' is there already, and in the way", Mishap.says(new FileAlreadyExistsException("site")));
+        assertEquals("'site' does not exist", Mishap.says(new UncheckedIOException(new NoSuchFileException("site"))));
+        assertEquals("'site' already exists", Mishap.says(new FileAlreadyExistsException("site")));
         assertEquals("'site' cannot be used", Mishap.says(new DirectoryNotEmptyException("site")));
         assertEquals("'site' cannot be used: No space left on device",
                 Mishap.says(new FileSystemException("site", null, "No space left on device")));
@@ -27,15 +27,15 @@ class MishapTest {
 
     @Test
     void saysThatAFileIsNoText() {
-        assertEquals("a file among the templates is not text in UTF-8",
+        assertEquals("one of the templates is not UTF-8 text",
                 Mishap.says(new UncheckedIOException(new MalformedInputException(1))));
     }
 
     @Test
     void ownsUpToAFaultOfTheTool() {
-        assertEquals("no altitude: 91 (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)",
+        assertEquals("no altitude: 91 (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)",
                 Mishap.says(new IllegalArgumentException("no altitude: 91")));
-        assertEquals("NullPointerException (a fault of this tool; with UNDERSTOREY_DEBUG=1 it says where)",
+        assertEquals("NullPointerException (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)",
                 Mishap.says(new NullPointerException()));
         assertEquals("read error", Mishap.says(new IOException("read error")));
     }

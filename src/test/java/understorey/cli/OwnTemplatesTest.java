@@ -68,14 +68,14 @@ class OwnTemplatesTest {
         own("index.ftlh", "<a href=\"nowhere.html\">x</a>");
         Run run = build();
         assertEquals(1, run.exit());
-        assertTrue(run.err().startsWith("index.html: the link 'nowhere.html' leads nowhere\n"), run.err());
+        assertTrue(run.err().startsWith("index.html: broken link 'nowhere.html'\n"), run.err());
     }
 
     @Test
     void thatAreNowhereAreWrongUse() {
         Run run = Run.of("build", "plans", "--out", site, "--templates", home.resolve("nowhere"));
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("is no folder of templates"), run.err());
+        assertTrue(run.err().contains("is not a folder of templates"), run.err());
         assertFalse(Files.exists(site));
     }
 

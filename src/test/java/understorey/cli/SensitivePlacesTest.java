@@ -39,7 +39,7 @@ class SensitivePlacesTest {
         trip("two", "Quiet Hollow", 57, "phone", "public");
         Run run = build("public");
         assertEquals(1, run.exit());
-        assertTrue(run.err().contains("'tawny-spur' and 'quiet-hollow' are both called 'A wood' on public pages"), run.err());
+        assertTrue(run.err().contains("two sites, 'tawny-spur' and 'quiet-hollow', are called 'A wood' on public pages"), run.err());
         assertFalse(Files.exists(home.resolve("site")));
     }
 
@@ -48,8 +48,8 @@ class SensitivePlacesTest {
         trip("tawny-in-may", "Tawny Spur", 52, "phone", "public");
         trip("in-may", "Tawny Spur", 52, "phone", "public");
         Run run = build("public");
-        assertTrue(run.err().contains("tawny-in-may: warning: the name of this file"), run.err());
-        assertFalse(run.err().contains("\nin-may: warning: the name"), run.err());
+        assertTrue(run.err().contains("tawny-in-may: warning: the file name"), run.err());
+        assertFalse(run.err().contains("\nin-may: warning: the file"), run.err());
     }
 
     @Test

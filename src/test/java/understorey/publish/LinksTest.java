@@ -22,15 +22,15 @@ class LinksTest {
     @ValueSource(strings = {"nowhere.html", "#nowhere", "field-sheet.html#nowhere", "../../index.html", "../",
         "/index.html", "sites/the-wood.html", "plan.json#part", "a/b:c", "%zz", "index.htm"})
     void saysWhichLinkLeadsNowhereAndWhereItStands(String link) {
-        assertEquals(List.of("trip/index.html: the link '" + link + "' leads nowhere"),
+        assertEquals(List.of("trip/index.html: broken link '" + link + "'"),
                 Links.broken(site("<a href=\"" + link + "\">x</a>")));
     }
 
     @Test
     void readsQuotesOfEitherKindAcrossLinesAndOnAnyElement() {
-        assertEquals(List.of("trip/index.html: the link 'a.png' leads nowhere",
-                "trip/index.html: the link 'b.html' leads nowhere",
-                "trip/index.html: the link 'c&d.html' leads nowhere"),
+        assertEquals(List.of("trip/index.html: broken link 'a.png'",
+                "trip/index.html: broken link 'b.html'",
+                "trip/index.html: broken link 'c&d.html'"),
                 Links.broken(site("<img src=\"a.png\"><a\nhref='b.html'>x</a><a class=x href=\"c&amp;d.html\">x</a>")));
     }
 

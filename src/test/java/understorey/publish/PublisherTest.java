@@ -115,7 +115,7 @@ class PublisherTest {
         publish("index.html");
         Files.createDirectory(site.resolve("wood"));
         Files.writeString(site.resolve("wood/index.html"), "mine");
-        refuses("was not made by this tool and would be written over", "index.html", "wood/index.html");
+        refuses("was not made by this tool and would be overwritten", "index.html", "wood/index.html");
         assertEquals("mine", Files.readString(site.resolve("wood/index.html")));
     }
 
@@ -131,7 +131,7 @@ class PublisherTest {
 
     @Test
     void refusesTwoPagesOfOnePathBeforeItWritesAny() throws Exception {
-        refuses("two pages want the file 'b.html'", "a.html", "b.html", "b.html");
+        refuses("two pages need the same file 'b.html'", "a.html", "b.html", "b.html");
         assertFalse(Files.exists(site));
     }
 
@@ -139,7 +139,7 @@ class PublisherTest {
     void refusesAPageWhoseNameLeadsOutOfTheFolder() throws Exception {
         for (String path : List.of("../b.html", "a/../../b.html", "/b.html", "a//b.html", ".understorey-files",
                 "c:/b.html", "a\\b.html", "")) {
-            refuses("is no name for a page", path);
+            refuses("is not a valid page name", path);
         }
         assertEquals(List.of(), files(home));
     }

@@ -63,7 +63,7 @@ class FieldsTest {
     void leavesOutTheEntriesThatAreNoBlocks() {
         Fields f = fields("lenses: [{name: A}, B]\n");
         assertEquals(1, f.blocks("lenses", "this lens").size());
-        assertEquals(List.of("1:21 an entry of 'lenses' must be a block of keys, not the text \"B\""), said());
+        assertEquals(List.of("1:21 each entry of 'lenses' must be keys and values, not the text \"B\""), said());
     }
 
     @Test

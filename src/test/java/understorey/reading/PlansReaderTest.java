@@ -101,7 +101,7 @@ class PlansReaderTest {
         write("trip.yaml", TRIP);
         Plans plans = PlansReader.read(folder);
         assertEquals(List.of("Trip"), plans.trips().stream().map(Trip::slug).toList());
-        assertEquals("this name differs from 'Trip.yaml' in capitals only, so both would be one page",
+        assertEquals("this name differs from 'Trip.yaml' only in capitals, so both would be the same page",
                 plans.findings().get(0).text());
     }
 

@@ -43,7 +43,8 @@ class QuantityTest {
         Quantity read = Quantity.read("0.38", Dimension.LENGTH);
         assertNull(read.value());
         assertEquals("needs a unit after 0.38", read.fault());
-        assertEquals("units that fit: m, mm, cm, km, in, ft, yd, mi", read.help());
+        assertEquals("add a unit: m, mm, cm, km, in, ft, yd or mi", read.help());
+        assertEquals("write 24 Mpx", Quantity.read("24", Dimension.PIXELS).help());
     }
 
     @Test
@@ -62,7 +63,7 @@ class QuantityTest {
 
     @Test
     void doesNotTakeAUnitOfAnotherKindForASlip() {
-        assertEquals("units that fit: m, mm, cm, km, in, ft, yd, mi", Quantity.read("2 kg", Dimension.LENGTH).help());
+        assertEquals("use m, mm, cm, km, in, ft, yd or mi", Quantity.read("2 kg", Dimension.LENGTH).help());
     }
 
     @ParameterizedTest

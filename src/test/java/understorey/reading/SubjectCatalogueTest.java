@@ -1,10 +1,12 @@
 package understorey.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Subject;
 
@@ -26,7 +28,7 @@ class SubjectCatalogueTest {
         assertEquals("Allium ursinum", ramsons.scientificName());
         assertEquals(4, ramsons.monthFirst());
         assertEquals(6, ramsons.monthLast());
-        assertEquals("France to 1900 m; Britain mostly May, 50-57 N", ramsons.monthsReference());
+        assertEquals("France up to 1900 m. In Britain mostly May, at 50–57° N.", ramsons.monthsReference());
         assertEquals(new Subject.Stems(30, 100, 250), ramsons.stemsPerM2());
         assertEquals(0.25, ramsons.heightLowM());
         assertEquals(0.5, ramsons.heightHighM());
@@ -62,5 +64,16 @@ class SubjectCatalogueTest {
         Subject ramsons = catalogue.find("ramsons");
         assertEquals(ramsons.stemsPerM2().typical() * ramsons.flowersOpen() * 1.106e-4,
                 ramsons.flowerAreaIndex().typical(), 1e-6);
+    }
+
+    @Test
+    void writesEveryNoteInWholeSentencesWithoutAbbreviations() {
+        for (Subject subject : catalogue.all()) {
+            for (String note : List.of(subject.care(), subject.monthsReference())) {
+                assertTrue(note.matches("\\p{Lu}.*\\."), note);
+                assertFalse(note.matches(".*(\\b(GB|ACT|incl|subsp|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\\b"
+                        + "|\\b[NESWC]{1,2} (and [NESWC] )?\\p{Lu}).*"), note);
+            }
+        }
     }
 }

@@ -23,7 +23,7 @@ class TextFileTest {
         Findings findings = TextFile.open(file, "plans/large.yaml");
         assertNull(findings.source().text());
         assertEquals("plans/large.yaml: error: this file is larger than 1 MB\n"
-                + "   = help: a plan is a few kB; is this another kind of file?", findings.all().iterator().next().plain());
+                + "    fix: check that it is a plan; a plan has only a few kB", findings.all().iterator().next().plain());
     }
 
     @Test
@@ -35,7 +35,7 @@ class TextFileTest {
 
     @Test
     void saysThatAMissingFileCannotBeRead() {
-        assertEquals("a.yaml: error: this file cannot be read",
+        assertEquals("a.yaml: error: this file cannot be read\n    fix: check its permissions",
                 TextFile.open(folder.resolve("a.yaml"), "a.yaml").all().iterator().next().plain());
     }
 }

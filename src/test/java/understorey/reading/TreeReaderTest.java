@@ -61,7 +61,7 @@ class TreeReaderTest {
     void keepsTheFirstOfTwoKeys() {
         Node.Mapping root = read("a: 1\nb: 2\na: 3\n");
         assertEquals("1", ((Node.Scalar) root.entries().get("a").value()).text());
-        assertEquals("the key 'a' is given twice", onlyFault());
+        assertEquals("the key 'a' is given twice, first on line 1", onlyFault());
     }
 
     @Test
@@ -75,13 +75,13 @@ class TreeReaderTest {
         assertNotNull(read("a: " + "[".repeat(19) + "]".repeat(19)));
         assertTrue(findings.all().isEmpty());
         assertNull(read("a: " + "[".repeat(20) + "]".repeat(20)));
-        assertEquals("blocks stand in blocks more than 20 deep here", onlyFault());
+        assertEquals("nested more than 20 levels deep", onlyFault());
     }
 
     @Test
     void stopsAtFiftyThousandValues() {
         assertNull(read("a: [" + "1,".repeat(TreeReader.MOST_NODES) + "]"));
-        assertEquals("this file holds more than 50 000 values", onlyFault());
+        assertEquals("this file has more than 50 000 values", onlyFault());
     }
 
     @Test
