@@ -13,6 +13,12 @@ public sealed interface BagAdvice extends Advice {
     record LeftUnasked() implements BagAdvice {
     }
 
+    record LeftAsWell(String shot, String instead) implements BagAdvice {
+    }
+
+    record LeftCompromise(String shot, String instead) implements BagAdvice {
+    }
+
     record LeftSpared(String shot, String instead) implements BagAdvice {
     }
 

@@ -78,4 +78,8 @@ public sealed interface TripAdvice extends Advice {
     /** The lens fits, but hand or wind leave the time too long. */
     record ShotAtItsLimit(String shot) implements TripAdvice {
     }
+
+    /** The tilt leaves nothing of the ground with the flowers in the frame. */
+    record NoGroundInFrame(String shot) implements Warning {
+    }
 }

@@ -95,7 +95,10 @@ public final class Planner {
         remarks.sky(shots);
         remarks.canopy();
         remarks.clocks();
-        shots.forEach(remarks::shot);
+        for (TimedShot shot : shots) {
+            remarks.shot(shot);
+            remarks.ground(shot);
+        }
         shots.forEach(remarks::light);
         remarks.order(order, safety, story);
         return remarks.all();

@@ -136,6 +136,14 @@ final class Remarks {
         }
     }
 
+    /** On a carpet that the camera looks past. */
+    void ground(TimedShot shot) {
+        LensFit best = shot.fit().best();
+        if (best != null && best.missesTheGround()) {
+            findings.add(new TripAdvice.NoGroundInFrame(shot.intent().shot().name()));
+        }
+    }
+
     /** On light that is not what a picture hopes for. */
     void light(TimedShot shot) {
         if (!shot.poorLight()) {

@@ -39,7 +39,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double ROUNDING = 1.001;
     /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
-    private static final double CLOSE_UP = 0.1;
     private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
     /** For a plant that is to stand out from what grows behind it: common practice, no source. */
@@ -224,7 +223,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                 penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
                 return clamp(wantedMm);
             }
-            if (magnification >= CLOSE_UP || camera.attachment() != null) {
+            if (magnification >= Reach.CLOSE_UP || camera.attachment() != null) {
                 return lens.longestMm();
             }
             boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;

@@ -54,7 +54,44 @@ final class Leaving {
                         : new BagAdvice.LeftSpared(shot, instead(thing, picture));
             }
         }
-        return new BagAdvice.LeftUnasked();
+        return spare(thing);
+    }
+
+    /** What the thing could do, at its best, for a picture that another does without it. */
+    private Advice spare(Object thing) {
+        Verdict best = Verdict.CANNOT;
+        Picture served = null;
+        for (Picture picture : pictures) {
+            for (Way way : Things.among(lost, picture.intent()) ? List.<Way>of() : picture.ways()) {
+                if (way.verdict().compareTo(best) < 0 && picture.couldUse(thing, way)) {
+                    best = way.verdict();
+                    served = picture;
+                }
+            }
+        }
+        if (served == null) {
+            return new BagAdvice.LeftUnasked();
+        }
+        String shot = served.intent().shot().name();
+        return best == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, taker(thing, served))
+                : new BagAdvice.LeftCompromise(shot, taker(thing, served));
+    }
+
+    /** What is carried in the thing's place: a support, or the hands; a lens, or the body that it is built into. */
+    private String taker(Object thing, Picture picture) {
+        LensFit best = best(picture);
+        if (thing instanceof Support) {
+            return best.support() == null ? "your hands" : best.support().name();
+        }
+        return best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name();
+    }
+
+    private LensFit best(Picture picture) {
+        LensFit best = null;
+        for (ShotFit fit : fits) {
+            best = fit.intent() == picture.intent() ? fit.best() : best;
+        }
+        return best;
     }
 
     private boolean mounts(Lens lens) {
@@ -68,10 +105,7 @@ final class Leaving {
 
     /** What is carried for the picture that the whole bag would not take for it; the lens where there is nothing more. */
     private String instead(Object thing, Picture picture) {
-        LensFit best = null;
-        for (ShotFit fit : fits) {
-            best = fit.intent() == picture.intent() ? fit.best() : best;
-        }
+        LensFit best = best(picture);
         List<String> names = new ArrayList<>();
         for (Object other : best.things()) {
             if (thing instanceof Support == other instanceof Support && !Things.among(picture.chosen(), other)) {
@@ -79,7 +113,7 @@ final class Leaving {
             }
         }
         if (names.isEmpty()) {
-            names.add(best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name());
+            names.add(taker(best.camera(), picture));
         }
         return String.join(" + ", names);
     }

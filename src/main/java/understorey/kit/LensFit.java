@@ -10,6 +10,8 @@ import understorey.optics.Bellows;
 import understorey.optics.CircleOfConfusion;
 import understorey.optics.DepthOfField;
 import understorey.optics.Diffraction;
+import understorey.optics.FlowerLayer;
+import understorey.optics.GroundView;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Filter;
@@ -114,6 +116,13 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
      */
     public double actingFocalMm() {
         return ThinLens.focalMmFor(magnification, distanceM * 1000);
+    }
+
+    /** True for a view of a carpet whose frame shows none of the ground that it grows on. */
+    public boolean missesTheGround() {
+        return intent.sharp() instanceof Sharp.Range && intent.shot().subject().flowerAreaIndex() != null
+                && !new GroundView(heightM, Math.max(-90, Math.min(90, tiltDeg)), intent.riseDeg(), view(),
+                        nearestFocusM()).showsGround(FlowerLayer.FAR_M);
     }
 
     /** How many times a close-up lens shortens the focal length, and with it the f-number; 1 without one. */

@@ -8,7 +8,6 @@ import understorey.optics.AngleOfView;
 import understorey.optics.BackgroundBlur;
 import understorey.optics.Diffraction;
 import understorey.optics.Sharpness;
-import understorey.optics.ThinLens;
 import understorey.plan.Bag;
 import understorey.plan.Orientation;
 import understorey.plan.Sharp;
@@ -24,10 +23,6 @@ final class LensTrial {
     private static final double PRINT_DPI = 150;
     /** Close up, depth is worth a little softness all over: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
-    /** A frame lower than that share of the plant is for its flowers alone: common practice, no source. */
-    private static final double CLOSE_UP_SHARE = 0.5;
-    /** Sine of 45°. */
-    private static final double STEEP = Math.sqrt(0.5);
     /** A third of a stop in f-number: nearer than that nobody sees the difference. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
@@ -89,8 +84,8 @@ final class LensTrial {
         shortfalls.addAll(holding.shortfalls());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
-                holding.support(), holding.heightM(), tiltDeg(holding.heightM()), polarising.filters(),
-                polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons),
+                holding.support(), holding.heightM(), Tilt.deg(intent, framing, camera, holding.heightM()),
+                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons),
                 List.copyOf(shortfalls));
     }
 
@@ -171,57 +166,5 @@ final class LensTrial {
             shortfalls.add(new Shortfall.TooFewPixels(leftMpx, neededMpx));
             reasons.add(new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM));
         }
-    }
-
-    /**
-     * As written; a framed picture is aimed at its plant; a view such that the nearest sharp ground, that far from the
-     * lens, lies on the bottom edge: the look that falls by δ meets ground h below that rises by α at
-     * h·cos α / sin(δ + α). Where that would look down more steeply than 45° to the ground, the nearest to be sharp are
-     * the flower heads. No less ground than a third of the frame is taken in.
-     */
-    private double tiltDeg(double heightM) {
-        if (intent.shot().tiltDeg() != null) {
-            return intent.shot().tiltDeg();
-        }
-        if (!(intent.sharp() instanceof Sharp.Range range)) {
-            return Math.toDegrees(Math.asin(clamp((heightM - aimM()) / framing.distanceM())));
-        }
-        double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000),
-                upMm(), upMm(), framing.magnification()).verticalDeg() / 2;
-        double cosine = Math.cos(Math.toRadians(intent.riseDeg()));
-        double above = heightM * cosine / range.nearM();
-        double bottomDeg = Math.toDegrees(Math.asin(above <= STEEP ? above
-                : clamp((heightM - plantM()) * cosine / range.nearM())));
-        double lowestThirdDeg = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(half)) / 3));
-        return Math.min(90, Math.max(bottomDeg - half, -lowestThirdDeg) - intent.riseDeg());
-    }
-
-    private double plantM() {
-        Double plantM = intent.shot().subject().heightM();
-        return plantM == null ? Intent.UNKNOWN_PLANT_M : plantM;
-    }
-
-    /**
-     * Height of what is in the middle of a framed picture: of the flowers, close up; with more of the plant in the frame
-     * the flowers come to lie on the upper third (common practice, no source), and with room to spare the middle of
-     * the plant in the middle.
-     */
-    private double aimM() {
-        Double plantM = intent.shot().subject().heightM();
-        if (plantM == null) {
-            return Intent.nominalHeightM(intent.viewpoint());
-        }
-        double frameM = upMm() / framing.magnification() / 1000;
-        return frameM < plantM * CLOSE_UP_SHARE ? plantM : Math.max(plantM / 2, plantM - frameM / 6);
-    }
-
-    /** Height of the picture on the part of the sensor that is used, mm. */
-    private double upMm() {
-        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-        return (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
-    }
-
-    private static double clamp(double sine) {
-        return Math.max(-1, Math.min(1, sine));
     }
 }

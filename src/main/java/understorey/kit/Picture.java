@@ -70,6 +70,19 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
         return Holding.all(bag, way.trial().camera(), intent);
     }
 
+    /** Whether a way needs the thing, or could be held by it. */
+    boolean couldUse(Object thing, Way way) {
+        if (Things.among(way.parts(), thing)) {
+            return true;
+        }
+        for (Holding holding : holdings(way)) {
+            if (holding.support() == thing) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Everything that some way to keep the picture calls for; anything else would only weigh. */
     List<Object> useful() {
         List<Object> useful = new ArrayList<>();

@@ -35,10 +35,14 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     /** Below one part in a thousand there is none to meter. */
     private static final double NO_FLECK_SHARE = 0.001;
 
+    /** Sun that lights an upright front most: sin³ h = 0.21 · cos² h, from the clear extinction of {@link Daylight}. */
+    private static final double BEST_FRONT_DEG = 32;
+
     /**
      * Exposure values on open ground.
      *
-     * @param sun      an upright subject that the sun lights from the front, clear sky; null when the sun is hidden
+     * @param sun      what the sun lights, clear sky: an upright subject from the front, or level ground under a sun
+     *                 so high that this gets more; null when the sun is hidden
      * @param shade    the ground lit by the clear sky alone
      * @param broken   the ground under 6 okta
      * @param overcast the ground under 8 okta
@@ -49,8 +53,8 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
     /**
      * Exposure values on the floor of a wood.
      *
-     * @param fleck    an upright subject in a fleck of sun, lit from the front, clear sky; null when the sun is hidden
-     *                 or leaves less than a thousandth of the floor in sun
+     * @param fleck    what stands or lies in a fleck of sun, as in the open, clear sky; null when the sun is hidden or
+     *                 leaves less than a thousandth of the floor in sun
      * @param shade    the ground between the flecks, clear sky
      * @param broken   the ground under 6 okta, flecks and shade taken together
      * @param overcast the ground under 8 okta
@@ -83,9 +87,9 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                 apparentDeg > 0 ? 1 / Math.tan(Math.toRadians(apparentDeg)) : null,
                 clears,
                 share,
-                new OpenEv(clears ? open.frontEv() : null, open.shadeEv(), open.groundEv(BROKEN_OKTA, 1),
+                new OpenEv(clears ? open.sunEv() : null, open.shadeEv(), open.groundEv(BROKEN_OKTA, 1),
                         open.groundEv(OVERCAST_OKTA, 1)),
-                new FloorEv(share >= NO_FLECK_SHARE ? floor.frontEv() : null, floor.shadeEv(),
+                new FloorEv(share >= NO_FLECK_SHARE ? floor.sunEv() : null, floor.shadeEv(),
                         floor.groundEv(BROKEN_OKTA, 1), floor.groundEv(OVERCAST_OKTA, 1)),
                 ColourTemperature.kelvin(sun.altitudeDeg(), CLEAR_OKTA),
                 place, moonLux);
@@ -136,6 +140,15 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return ExposureValue.ev100(floor.groundLux(okta, whole) + floor.moonLux(moonLux, okta));
     }
 
+    /** What {@link #floorEv} is the light of. */
+    public enum Metered { GROUND, SHADE, SUN_AND_SHADE }
+
+    /** Under a canopy and a clear sky the shade, or what flecks and shade make together; else the ground as a whole. */
+    public Metered metered(double okta) {
+        return plantAreaIndex() == 0 || okta >= MINGLED_OKTA ? Metered.GROUND
+                : okta <= CLEAR_UP_TO_OKTA && fleckShare <= FEW_FLECKS ? Metered.SHADE : Metered.SUN_AND_SHADE;
+    }
+
     /** Stops between a fleck of sun, on what stands or on the ground, and the shade beside it; 0 where clouds or leaves leave no flecks. */
     public double contrastStops(double okta) {
         if (okta >= MINGLED_OKTA || floor.fleck() == null || !flecked()) {
@@ -155,10 +168,17 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
      */
     private record Falling(SunAt sun, boolean clears, Standpoint place, double gap, double uniform, double overcast) {
 
-        /** Direct light on an upright front and the half of the sky that it faces. */
-        double frontEv() {
-            double direct = directNormalLux(CLEAR_OKTA) * Math.cos(Math.toRadians(sun.apparentAltitudeDeg()));
-            return ExposureValue.ev100(direct + skyLux(CLEAR_OKTA) / 2);
+        /**
+         * Direct light on an upright front and the half of the sky that it faces, or direct light and the whole sky on
+         * level ground: the larger. Above the altitude at which an upright front gets most, what grows leans as well: its
+         * direct light stays, at most 0.12 EV over that of an upright front, until level ground gets more.
+         */
+        double sunEv() {
+            double frontDeg = Math.min(sun.apparentAltitudeDeg(), BEST_FRONT_DEG);
+            double front = directNormalLux(frontDeg, CLEAR_OKTA) * Math.cos(Math.toRadians(frontDeg));
+            double level = directNormalLux(CLEAR_OKTA) * Math.sin(Math.toRadians(sun.apparentAltitudeDeg()));
+            double sky = skyLux(CLEAR_OKTA);
+            return ExposureValue.ev100(Math.max(front + sky / 2, level + sky));
         }
 
         double shadeEv() {
@@ -176,7 +196,11 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         }
 
         private double directNormalLux(double okta) {
-            return clears ? Daylight.directNormalLux(sun.apparentAltitudeDeg(), okta, place.date().getDayOfYear()) : 0;
+            return directNormalLux(sun.apparentAltitudeDeg(), okta);
+        }
+
+        private double directNormalLux(double altitudeDeg, double okta) {
+            return clears ? Daylight.directNormalLux(altitudeDeg, okta, place.date().getDayOfYear()) : 0;
         }
 
         double skyLux(double okta) {

@@ -3,16 +3,19 @@ package understorey.optics;
 /**
  * How much of a picture is flower: shares of the picture's area, 0 to 1, by the layer of {@link FlowerLayer}.
  *
- * <p>Every point of the frame is a look at the ground. One from above the heads passes the whole layer, one from
- * among them only what stands in front of the lens, down to the ground, or up and out at the heads, or on to where
- * the flowers end. What is nearer than the lens focuses counts as neither flower nor ground.
+ * <p>Every point of the frame is a look at the ground, and the cover of that ground is that of the whole layer before it.
+ * A camera among the flowers sees some of them against the ground and the rest, which stand above the lens, against the
+ * background: both count. So a lower camera, which looks flatter, never sees a thinner carpet.
+ *
+ * <p>Only the share of the whole frame tells where flowers are seen. A look from among them passes what stands between
+ * the closest focus and the ground, or up and out at the heads, or on to where the flowers end.
  *
  * @param cover      of the part of the frame that shows ground; 0 where no part does
  * @param near       of the lowest third of that part, by height in the frame
  * @param middle     of the middle third
  * @param far        of the highest third
  * @param ground     of the frame: what shows ground from the closest focus to where the flowers end
- * @param flowers    of the whole frame, with those that stand above the ground's far end, before the distance
+ * @param flowers    of the whole frame, with those that are seen above the ground's far end, before the distance
  * @param nearestM   from the lens to the nearest ground shown, in the middle of its row; infinite where none is
  * @param farthestM  to the farthest ground shown; infinite where none is
  */
@@ -33,24 +36,26 @@ public record FlowerCover(double cover, double near, double middle, double far, 
      * For any view and layer; the averaging is good to 0.003, far better than the area index.
      */
     public static FlowerCover of(GroundView view, FlowerLayer layer) {
-        Looks looks = new Looks(view, layer);
+        Looks seen = new Looks(view, layer, view.closestM());
+        Looks whole = new Looks(view, layer.notAbove(view.heightM()), 0);
         double edge = view.topEdge();
         double low = view.lowestRow();
         double high = view.highestRow(layer.farM());
-        double above = looks.above(Math.max(-edge, Math.min(edge, high)), edge);
+        double above = seen.above(Math.max(-edge, Math.min(edge, high)), edge);
         if (!(low < high)) {
             return new FlowerCover(0, 0, 0, 0, 0, above / (2 * edge), Double.POSITIVE_INFINITY,
                     Double.POSITIVE_INFINITY);
         }
-        double third = (high - low) / 3;
-        double near = looks.mean(low, low + third);
-        double middle = looks.mean(low + third, high - third);
-        double far = looks.mean(high - third, high);
-        double cover = (near + middle + far) / 3;
+        double[] thirds = whole.thirds(low, high);
+        double cover = mean(thirds);
         double nearestM = view.grazingDeg(low) > 90 ? view.aboveM() : view.distanceM(low);
-        return new FlowerCover(cover, near, middle, far, (high - low) / (2 * edge),
-                (cover * (high - low) + above) / (2 * edge), nearestM,
+        return new FlowerCover(cover, thirds[0], thirds[1], thirds[2], (high - low) / (2 * edge),
+                (mean(seen.thirds(low, high)) * (high - low) + above) / (2 * edge), nearestM,
                 Math.max(view.distanceM(low), view.distanceM(high)));
+    }
+
+    private static double mean(double[] thirds) {
+        return (thirds[0] + thirds[1] + thirds[2]) / 3;
     }
 
     /** How much ground the frame holds one behind the other, from the nearest to the farthest, metres; 0 for none. */
@@ -70,13 +75,13 @@ public record FlowerCover(double cover, double near, double middle, double far, 
         private final double vanishingRow;
         private final double sideEdge;
 
-        Looks(GroundView view, FlowerLayer layer) {
+        Looks(GroundView view, FlowerLayer layer, double closestM) {
             double axis = Math.toRadians(view.axisDeg());
             sine = Math.sin(axis);
             cosine = Math.cos(axis);
             aboveM = view.aboveM();
             headsM = layer.headsM() * view.cosSlope();
-            closestM = view.closestM();
+            this.closestM = closestM;
             farM = layer.farM();
             densityPerM = layer.densityPerM(view.cosSlope());
             vanishingRow = view.vanishingRow();
@@ -88,6 +93,12 @@ public record FlowerCover(double cover, double near, double middle, double far, 
             double cut = Math.max(from, Math.min(to, vanishingRow));
             double below = cut > from ? mean(from, cut) * (cut - from) : 0;
             return aboveM < headsM && to > cut ? below + mean(cut, to) * (to - cut) : below;
+        }
+
+        /** Mean cover of each third of the rows from one to another, the lowest first. */
+        double[] thirds(double low, double high) {
+            double third = (high - low) / 3;
+            return new double[] {mean(low, low + third), mean(low + third, high - third), mean(high - third, high)};
         }
 
         /** Mean cover of the rows from one to another. */

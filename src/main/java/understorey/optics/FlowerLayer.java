@@ -3,8 +3,8 @@ package understorey.optics;
 /**
  * Flowers on the ground as a layer: petals at random, evenly from the ground up to the heads, at all angles.
  *
- * <p>Evenly from the ground is an assumption: where all heads stand at one height, a camera under them sees fewer
- * against the ground than this says, and more against the sky. Clumps (which leave more ground bare), relief and
+ * <p>Evenly from the ground is an assumption: where all heads stand at one height, a camera under them sees them all
+ * against the background. Clumps (which leave more ground bare), relief and
  * leaves in front of the flowers are not covered; the index itself is known to a factor of two.
  *
  * @param headsM    height of the flower heads above the ground, above 0
@@ -28,6 +28,11 @@ public record FlowerLayer(double headsM, double areaIndex, double farM) {
     /** Flowers as far as one sees between the trunks of most woods, {@value #FAR_M} m. */
     public static FlowerLayer of(double headsM, double areaIndex) {
         return new FlowerLayer(headsM, areaIndex, FAR_M);
+    }
+
+    /** The same flowers, none of them above a height. */
+    FlowerLayer notAbove(double mostM) {
+        return headsM <= mostM ? this : new FlowerLayer(mostM, areaIndex, farM);
     }
 
     /**

@@ -42,6 +42,11 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return new GroundView(otherHeightM, -slopeDeg, slopeDeg, angle, closestM);
     }
 
+    /** True where some row of the frame shows ground that the lens focuses on, within a distance along the ground. */
+    public boolean showsGround(double farM) {
+        return lowestRow() < highestRow(farM);
+    }
+
     /** From the lens square to the ground, metres. */
     public double aboveM() {
         return heightM * cosSlope();

@@ -5,7 +5,6 @@ import java.util.List;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
-import understorey.plan.SkyWord;
 
 /**
  * Settings if the light differs.
@@ -24,8 +23,12 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
     static List<OtherLight> skies(TimedShot shot) {
         List<OtherLight> skies = new ArrayList<>();
         for (TimedShot.Other other : shot.otherSkies()) {
-            boolean inShade = other.sky() == SkyWord.CLEAR && shot.light().plantAreaIndex() > 0;
-            skies.add(of(inShade ? "clear, in the shade" : Words.word(other.sky()), other, shot));
+            String metered = switch (shot.light().metered(other.sky().okta())) {
+                case GROUND -> "";
+                case SHADE -> ", in the shade";
+                case SUN_AND_SHADE -> ", sun and shade together";
+            };
+            skies.add(of(Words.word(other.sky()) + metered, other, shot));
         }
         return skies;
     }

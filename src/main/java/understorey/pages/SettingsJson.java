@@ -62,10 +62,11 @@ final class SettingsJson {
                 .number("share_of_width_at_horizon", Figures.share(background.far())).end();
     }
 
-    void bySky(Json json, List<TimedShot.Other> others) throws IOException {
+    void bySky(Json json, TimedShot shot) throws IOException {
         json.list("settings_by_sky");
-        for (TimedShot.Other other : others) {
-            other(json.item().word("sky", other.sky()), other);
+        for (TimedShot.Other other : shot.otherSkies()) {
+            other(json.item().word("sky", other.sky())
+                    .word("metered", shot.light().metered(other.sky().okta())), other);
             json.end();
         }
         json.endList();

@@ -123,7 +123,7 @@ final class ShotJson {
                 .object("light");
         LightJson.write(json, brief.light());
         json.end();
-        settings.bySky(json, brief.otherSkies());
+        settings.bySky(json, brief);
         settings.byHour(json, brief.otherHours());
         json.list("cover_by_lens");
         if (brief.cover() != null) {

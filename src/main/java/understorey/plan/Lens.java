@@ -16,10 +16,19 @@ package understorey.plan;
  * @param threadMm      filter thread; null for none
  * @param stabilisedStops gained by the lens's stabiliser; 0 for none
  * @param weightG       null when not given
+ * @param breathing     share of the focal length lost at the closest focus, 0 to below 1; null when not given
  */
 public record Lens(String name, String mount, Sensor sensor, double shortestMm, double longestMm,
                    double widestShort, double widestLong, Double smallestStop, double closestM,
-                   Double magnification, Double threadMm, double stabilisedStops, Double weightG) {
+                   Double magnification, Double threadMm, double stabilisedStops, Double weightG, Double breathing) {
+
+    /** A lens whose breathing is not given. */
+    public Lens(String name, String mount, Sensor sensor, double shortestMm, double longestMm, double widestShort,
+                double widestLong, Double smallestStop, double closestM, Double magnification, Double threadMm,
+                double stabilisedStops, Double weightG) {
+        this(name, mount, sensor, shortestMm, longestMm, widestShort, widestLong, smallestStop, closestM, magnification,
+                threadMm, stabilisedStops, weightG, null);
+    }
 
     /** True for a lens that is built into its body. */
     public boolean builtIn() {

@@ -91,13 +91,14 @@ final class OpticsReader {
         }
         Double closest = f.quantity("closest", Dimension.LENGTH, 0.001, 100);
         Double magnification = f.number("magnification", 0.0001, 20);
+        Double breathing = f.quantity("breathing", Dimension.SHARE, 0, 0.9);
         Double thread = f.quantity("thread", Dimension.SMALL_LENGTH, 10, 300);
         Double stops = stabilised(f);
         Double weight = BagReader.weight(f);
         f.done();
         return f.findings().errors() > 0 ? null : new Lens(name, mount, sensor, focal.from(), focal.to(),
                 widest.from(), widest.to(), smallest == null ? null : smallest.to(), closest, magnification, thread,
-                stops == null ? 0 : stops, weight);
+                stops == null ? 0 : stops, weight, breathing);
     }
 
     /** A format by name, or a width and a height; null when absent or faulty. */

@@ -30,14 +30,27 @@ public final class SubjectCatalogue {
 
     /** The catalogue that comes with the tool. */
     public static SubjectCatalogue builtIn() {
-        Map<String, Subject> byKey = new LinkedHashMap<>();
         Findings findings = resource(TABLE);
-        for (Node.Mapping row : Csv.rows(findings)) {
-            Subject subject = subject(new Row(row));
-            byKey.put(subject.key(), subject);
-        }
+        SubjectCatalogue catalogue = read(findings);
         if (findings.errors() > 0) {
             throw new IllegalStateException(findings.all().iterator().next().plain());
+        }
+        return catalogue;
+    }
+
+    /** The subjects of a table; a row that is faulty or comes twice is a finding at its line. */
+    static SubjectCatalogue read(Findings findings) {
+        Map<String, Subject> byKey = new LinkedHashMap<>();
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        for (Node.Mapping cells : Csv.rows(findings)) {
+            Row row = new Row(cells, findings);
+            String key = row.needed("key");
+            Integer first = key == null ? null : lines.putIfAbsent(key, cells.pos().line());
+            if (first != null) {
+                findings.error(cells.pos(), "the subject " + Node.quote(key) + " is given twice, first on line " + first, null);
+            } else if (key != null) {
+                byKey.put(key, subject(row));
+            }
         }
         return new SubjectCatalogue(byKey);
     }
@@ -82,19 +95,40 @@ public final class SubjectCatalogue {
     }
 
     /** A row of the table, by column name. */
-    private record Row(Node.Mapping cells) {
+    private record Row(Node.Mapping cells, Findings findings) {
 
         String text(String column) {
             Node.Entry cell = cells.entries().get(column);
             return cell == null ? null : ((Node.Scalar) cell.value()).text();
         }
 
+        /** The text of a cell; null, with a finding, where it is blank. */
+        String needed(String column) {
+            String text = text(column);
+            if (text == null) {
+                findings.error(cells.pos(), "this row has nothing under " + Node.quote(column), null);
+            }
+            return text;
+        }
+
         double number(String column) {
-            return Double.parseDouble(text(column));
+            String text = needed(column);
+            try {
+                return text == null ? 0 : Double.parseDouble(text);
+            } catch (NumberFormatException e) {
+                findings.error(cells.entries().get(column).value().pos(), Node.quote(column) + " must be a number, not "
+                        + Node.quote(text), null);
+                return 0;
+            }
         }
 
         int whole(String column) {
-            return Integer.parseInt(text(column));
+            double number = number(column);
+            if (number != Math.rint(number)) {
+                findings.error(cells.entries().get(column).value().pos(), Node.quote(column) + " must be a whole number, not "
+                        + Node.quote(text(column)), null);
+            }
+            return (int) number;
         }
     }
 }

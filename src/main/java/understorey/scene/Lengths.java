@@ -27,6 +27,11 @@ final class Lengths {
         return tenths >= 100 ? String.valueOf(Math.round(Math.abs(value))) : tenths / 10 + "." + tenths % 10;
     }
 
+    /** A count on each square metre, with a decimal below 10 unless it is whole. */
+    static String density(double perM2) {
+        return perM2 < 0.05 ? "under 0.1" : perM2 == Math.rint(perM2) ? String.valueOf(Math.round(perM2)) : tenths(perM2);
+    }
+
     static String percent(double share) {
         return Math.round(share * 100) + " %";
     }

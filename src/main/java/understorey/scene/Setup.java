@@ -50,6 +50,11 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
         return subject().heightM() == null ? UNKNOWN_PLANT_M : subject().heightHighM();
     }
 
+    boolean stemsKnown() {
+        return subject().stemsPerM2() != null;
+    }
+
+    /** Of a good stand; an assumption where it is not known. */
     double stemsPerM2() {
         return subject().stemsPerM2() == null ? UNKNOWN_STEMS : subject().stemsPerM2().typical();
     }

@@ -245,7 +245,8 @@ public final class ViewfinderSketch {
                     .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
         }
         if (heads > 0) {
-            says.append("Flowers: ").append(Math.round(stemsPerM2)).append(" stems per m²")
+            says.append(setup.stemsKnown() ? "Flowers: " + Lengths.density(stemsPerM2) + " stems per m²"
+                            : "Flowers: unknown density")
                     .append(share < 1 ? " (" + Lengths.percent(share) + " of them drawn). " : ". ");
         }
         return says.append("Dark lines are sharp, faint lines are soft.").toString();

@@ -20,6 +20,7 @@ import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.Trip;
+import understorey.reading.SubjectCatalogue;
 
 class PlannerTest {
 
@@ -74,6 +75,14 @@ class PlannerTest {
     void saysThatNobodyDescribedTheTrees() {
         assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains(TripAdvice.CanopyUnknown.class)
                 == (Samples.wood().canopy() == null));
+    }
+
+    @Test
+    void warnsOfACarpetOfWhichTheFrameShowsNoGround() {
+        Samples.Picture up = picture("a").of(SubjectCatalogue.builtIn().find("ramsons")).equivalent(50).sharp(2.5, 40).tilt(-20);
+        assertEquals(List.of(Advice.Severity.WARNING), brief(Samples.MAY_DAY, up).findings().stream()
+                .filter(TripAdvice.NoGroundInFrame.class::isInstance).map(Advice::severity).toList());
+        assertFalse(kinds(brief(Samples.MAY_DAY, up.tilt(5))).contains(TripAdvice.NoGroundInFrame.class));
     }
 
     @Test

@@ -48,6 +48,19 @@ class ConditionsTest {
         assertEquals(0, grey.contrastStops() + grey.shadeStops());
     }
 
+    /** In a leafless wood under a high sun much of the floor is lit: its light is that of sun and shade together. */
+    @Test
+    void namesTheShadeOnlyWhereTheLightMeteredIsThatOfTheShade() {
+        LightAt leafless = light(40, 0.8);
+        assertEquals(LightAt.Metered.SUN_AND_SHADE, leafless.metered(1));
+        assertTrue(Conditions.of(leafless, 1, WINDY, null).ev100() > leafless.floor().shade() + 1);
+        LightAt inLeaf = light(40, 4);
+        assertEquals(LightAt.Metered.SHADE, inLeaf.metered(1));
+        assertEquals(inLeaf.floor().shade(), Conditions.of(inLeaf, 1, WINDY, null).ev100(), 1e-9);
+        assertEquals(LightAt.Metered.GROUND, inLeaf.metered(6));
+        assertEquals(LightAt.Metered.GROUND, light(40, 0).metered(1));
+    }
+
     /** The sun stands at 90°, a 50 mm lens takes 19.8° to each side. */
     @Test
     void seesTheSunOnlyInTheFrameAndWhereItShines() {

@@ -38,7 +38,7 @@ class FramingTest {
     /** A zoom that shrinks while it focuses close is set longer than the thin lens, until the frame is as asked. */
     @Test
     void setsABreathingZoomToTheFrameAsked() {
-        Lens tele = new Lens("Tele", "A", null, 100, 400, 5, 6, 32.0, 0.98, 0.31, 77.0, 0, 1400.0);
+        Lens tele = new Lens("Tele", "A", null, 100, 400, 5, 6, 32.0, 0.98, 0.31, 77.0, 0, 1400.0, 0.4);
         Framing framing = framing(tele, picture("a").framed(new Frame(null, 0.4, null, 1.6)).upright());
         assertEquals(36 / 400.0, framing.magnification(), 1e-4);
         assertTrue(framing.reach().focalMm() > 1600 * 0.09 / 1.09, "longer than a thin lens");

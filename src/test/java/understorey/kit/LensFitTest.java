@@ -19,6 +19,9 @@ import understorey.plan.Lens;
 
 class LensFitTest {
 
+    private static final Lens SUPERZOOM =
+            new Lens("Superzoom", "A", null, 28, 300, 3.5, 6.3, 22.0, 0.5, 0.3, 67.0, 0, 500.0);
+
     private static LensFit best(Samples.Picture picture, Bag bag) {
         return ShotFit.of(picture.intent(), bag).best();
     }
@@ -33,6 +36,30 @@ class LensFitTest {
         assertEquals(height, fit.view().verticalDeg(), 0.1);
         assertEquals(diagonal, fit.view().diagonalDeg(), 0.1);
         assertEquals(height, best(far.upright(), bag(fullFrame(24), prime(focalMm))).view().horizontalDeg(), 0.1);
+    }
+
+    /** The same table; a zoom that magnifies 0.3 at its long end is no wider for it at any marked length. */
+    @ParameterizedTest
+    @CsvSource({"28, 65.5, 46.4, 75.4", "50, 39.6, 27.0, 46.8", "100, 20.4, 13.7, 24.4", "200, 10.3, 6.9, 12.3",
+        "300, 6.9, 4.6, 8.2"})
+    void seesWhatTheTableOfAnglesSaysThroughALongZoom(double focalMm, double width, double height, double diagonal) {
+        LensFit fit = best(picture("a").equivalent(focalMm).sharp(1000, Double.POSITIVE_INFINITY),
+                bag(fullFrame(24), SUPERZOOM));
+        assertEquals(width, fit.view().horizontalDeg(), 0.1);
+        assertEquals(height, fit.view().verticalDeg(), 0.1);
+        assertEquals(diagonal, fit.view().diagonalDeg(), 0.1);
+    }
+
+    /**
+     * Sharp from 1 to 12 m, focused at 2·12·1 / 13 = 1.846 m (US Navy NAVEDTRA 14209): 36 mm of sensor times
+     * (1846 − 28) / 28 is 2.338 m, and the hyperfocal distance 28² / (5.6 · 0.02884) + 28 mm.
+     */
+    @Test
+    void framesAndHoldsAtTheShortEndWhatTheMarkedFocalLengthDoes() {
+        LensFit fit = best(picture("a").equivalent(28).sharp(1, 12), bag(fullFrame(24), SUPERZOOM));
+        assertEquals(2.338, fit.frameWidthM(), 0.001);
+        assertEquals(4.882, fit.depthOfField(5.6, fit.focusM() * 1000).hyperfocalMm() / 1000, 0.005);
+        assertEquals(65, fit.view().horizontalDeg(), 0.5);
     }
 
     /** The same table: at life size 50 mm stand as far from the sensor as 100 mm at infinity. */

@@ -11,17 +11,11 @@ import static understorey.Samples.picture;
 import static understorey.Samples.prime;
 import static understorey.Samples.the;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.FitAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Sharp;
-import understorey.plan.Shot;
-import understorey.plan.Site;
-import understorey.plan.Slope;
-import understorey.plan.Spot;
-import understorey.plan.Viewpoint;
 
 class LensTrialTest {
 
@@ -98,43 +92,6 @@ class LensTrialTest {
         assertFalse(kinds(best(picture, bag(fullFrame(9), ZOOM)).reasons()).contains(FitAdvice.PrintSoft.class));
     }
 
-    @Test
-    void tiltsUntilTheNearestSharpGroundLiesOnTheBottomEdge() {
-        for (Samples.Picture picture : new Samples.Picture[] {picture("a").sharp(2.5, 40),
-            picture("a").sharp(2.5, 40).upright(), picture("a").sharp(0.5, 10).from(Viewpoint.Stance.GROUND)}) {
-            LensFit fit = best(picture.equivalent(50), bag(fullFrame(24), ZOOM));
-            double bottomDeg = fit.tiltDeg() + fit.view().verticalDeg() / 2;
-            double nearM = picture.intent().sharp() instanceof Sharp.Range range ? range.nearM() : 0;
-            assertEquals(nearM, fit.heightM() / Math.sin(Math.toRadians(bottomDeg)), 1e-9);
-        }
-    }
-
-    /** On ground that rises by 30° a look that falls by δ is 1.5·cos 30° / sin(δ + 30°) long: sine rule. */
-    @Test
-    void tiltsAlongTheSlope() {
-        Shot shot = picture("a").equivalent(50).sharp(2.6, 40).shot();
-        for (double facingDeg : new double[] {0, 180}) {
-            Shot facing = new Shot(shot.name(), null, shot.subject(), "Bank", null, null, shot.sharp(), 50.0, null, facingDeg,
-                    List.of(), null, null, null, null, null, null, null, null, null);
-            Site site = Samples.wood(List.of(new Spot("Bank", null, null, null, null, new Slope(30, 180), null, null)),
-                    List.of(), null, null);
-            LensFit fit = ShotFit.of(Intent.of(List.of(facing), site).get(0), bag(fullFrame(24), ZOOM)).best();
-            double bottomDeg = fit.tiltDeg() + fit.view().verticalDeg() / 2;
-            double riseDeg = facingDeg == 0 ? 30 : -30;
-            assertEquals(2.6, 1.5 * Math.cos(Math.toRadians(30)) / Math.sin(Math.toRadians(bottomDeg + riseDeg)), 1e-9);
-        }
-    }
-
-    /** From 0.8 m no ground is 0.7 m away but at one's feet: the heads, 0.375 m high, are: asin(0.425 / 0.7) = 37.4°. */
-    @Test
-    void putsTheHeadsOnTheBottomEdgeWhereGroundThatNearIsUnderfoot() {
-        LensFit fit = best(picture("a").equivalent(50).sharp(0.7, 10).from(new Viewpoint.Height(0.8)), bag(fullFrame(24), ZOOM));
-        assertEquals(37.4, fit.tiltDeg() + fit.view().verticalDeg() / 2, 0.05);
-        LensFit low = best(picture("a").equivalent(50).sharp(0.15, 10).from(new Viewpoint.Height(0.2)), bag(fullFrame(24), ZOOM));
-        assertEquals(Math.tan(Math.toRadians(low.view().verticalDeg() / 2)) / 3, -Math.tan(Math.toRadians(low.tiltDeg())),
-                0.002, "the ground vanishes on the lower third");
-    }
-
     /** 0.48 mm at arm's length on a print of 1.2 m, 33 times the sensor: half the circle of a print seen whole. */
     @Test
     void asksForMoreDepthInALargePrint() {
@@ -142,20 +99,5 @@ class LensTrialTest {
         LensFit large = best(picture("a").equivalent(50).sharp(10, 40).print(1.2), bag(fullFrame(24), ZOOM));
         assertEquals(0.0144, large.circleOfConfusionMm(), 1e-9);
         assertEquals(whole.fNumberNeeded() * whole.circleOfConfusionMm() / 0.0144, large.fNumberNeeded(), 1e-6);
-    }
-
-    @Test
-    void tiltsAsWrittenElseAtTheFlowersOrTheMiddleOfThePlant() {
-        assertEquals(8, best(picture("a").equivalent(50).sharp(2.5, 40).tilt(8), bag(fullFrame(24), ZOOM)).tiltDeg());
-        double plantM = Samples.ramsons().heightM();
-        LensFit level = best(picture("a").wide(0.7 * plantM).from(new Viewpoint.Height(plantM)), bag(fullFrame(24), ZOOM));
-        assertEquals(0, level.tiltDeg(), 1e-9);
-        LensFit thirds = best(picture("a").wide(1.2 * plantM).from(new Viewpoint.Height(plantM)), bag(fullFrame(24), ZOOM));
-        assertEquals(thirds.frameHeightM() / 6, thirds.distanceM() * Math.sin(Math.toRadians(thirds.tiltDeg())), 1e-9,
-                "the flowers on the upper third");
-        LensFit above = best(picture("a").wide(3), bag(fullFrame(24), ZOOM));
-        double middleM = Samples.ramsons().heightM() / 2;
-        assertEquals(above.heightM() - middleM,
-                above.distanceM() * Math.sin(Math.toRadians(above.tiltDeg())), 1e-9);
     }
 }

@@ -15,6 +15,12 @@ import understorey.plan.Sensor;
 
 class ReachTest {
 
+    private static final Lens SUPERZOOM = breathing(null);
+
+    private static Lens breathing(Double share) {
+        return new Lens("Superzoom", "A", null, 28, 300, 3.5, 6.3, 22.0, 0.5, 0.3, 67.0, 0, 500.0, share);
+    }
+
     private static Reach reach(Lens lens, double focalMm, Filter attachment) {
         return Reach.of(new Camera(Samples.fullFrame(24), lens, Sensor.FULL_FRAME, attachment), focalMm);
     }
@@ -44,6 +50,47 @@ class ReachTest {
         Lens lens = new Lens("Plain", "A", null, 50, 50, 2, 2, null, 0.45, null, null, 0, null);
         Reach reach = reach(lens, 50, null);
         assertEquals(450, ThinLens.sensorToSubjectMm(50, reach.greatest()), 1e-9);
+    }
+
+    /** The short end owes nothing to the magnification of the long end; the closest distance holds there as well. */
+    @Test
+    void keepsTheMarkedFocalLengthAtTheShortEndOfALongZoom() {
+        Reach reach = reach(SUPERZOOM, 28, null);
+        for (double metres : new double[] {0.6, 1, 2, 5, 1000}) {
+            assertEquals(28, reach.actingFocalMm(reach.magnificationAt(metres * 1000)), 1e-9);
+        }
+        assertEquals(500, ThinLens.sensorToSubjectMm(28, reach.greatest()), 1e-9);
+    }
+
+    /** Its two figures, 0.3 at 0.5 m from the sensor, come out as stated; from 3.3 m on it is a lens of 300 mm. */
+    @Test
+    void shortensALongZoomOnlyCloseUp() {
+        Reach reach = reach(SUPERZOOM, 300, null);
+        assertEquals(0.3, reach.greatest(), 1e-12);
+        assertEquals(500, ThinLens.sensorToSubjectMm(reach.actingFocalMm(0.3), 0.3), 1e-9);
+        assertEquals(300, reach.actingFocalMm(0.1), 1e-9);
+        assertEquals(300 / 9700.0, reach.magnificationAt(10_000), 1e-9);
+    }
+
+    @Test
+    void losesTheShareThatTheAuthorGives() {
+        Reach reach = reach(breathing(0.2), 300, null);
+        assertEquals(300, reach.actingFocalMm(0), 1e-9);
+        assertEquals(270, reach.actingFocalMm(0.15), 1e-9);
+        assertEquals(240, reach.actingFocalMm(0.3), 1e-9);
+        assertEquals(300, reach(breathing(0.0), 300, null).actingFocalMm(0.3), 1e-9);
+    }
+
+    /** What is set on the ring and what is magnified change together: no figure jumps between two focal lengths. */
+    @Property
+    void reachesAlikeAtFocalLengthsNextToEachOther(@ForAll @DoubleRange(min = 28, max = 299.9) double focalMm) {
+        for (Lens lens : new Lens[] {SUPERZOOM, breathing(0.2)}) {
+            Reach reach = reach(lens, focalMm, null);
+            Reach next = reach(lens, focalMm + 0.1, null);
+            assertEquals(reach.greatest(), next.greatest(), 0.01);
+            assertEquals(reach.actingFocalMm(0.02), next.actingFocalMm(0.02), 0.5);
+            assertTrue(reach.greatest() <= 0.3 + 1e-12);
+        }
     }
 
     /** A tube of 25 mm on a lens of 50 mm adds half of life size; focused far, that is all there is. */

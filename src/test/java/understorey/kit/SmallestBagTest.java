@@ -106,6 +106,24 @@ class SmallestBagTest {
         assertNull(smallest.left().get(1).weightG());
     }
 
+    /** The list of what stays at home and the table of lenses say the same of a lens: it fits, and another does as well. */
+    @Test
+    void saysOfAThingThatFitsAPictureThatAnotherDoesItAsWell() {
+        SmallestBag smallest = smallest(with(Samples.bag(fullFrame(24), prime(50), Samples.ZOOM), Samples.LEGS,
+                Samples.BEANBAG), VIEW);
+        for (SmallestBag.Left left : smallest.left()) {
+            LensFit fit = smallest.fits().get(0).tried().stream()
+                    .filter(tried -> tried.camera().lens().name().equals(left.name())).findFirst().orElse(null);
+            if (fit != null) {
+                String shot = VIEW.shot().name();
+                String instead = smallest.fits().get(0).best().camera().lens().name();
+                assertEquals(fit.verdict() == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, instead)
+                        : new BagAdvice.LeftCompromise(shot, instead), left.why());
+            }
+        }
+        assertTrue(smallest.left().stream().anyMatch(left -> left.why() instanceof BagAdvice.LeftAsWell));
+    }
+
     @Test
     void namesAllThatDoesTheWorkOfAThingAtHome() {
         Lens tele = new Lens("Tele", "A", null, 70, 70, 4, 4, 22.0, 0.5, 0.3, 72.0, 0, 430.0);

@@ -32,6 +32,14 @@ class LightPropertiesTest {
         assertTrue(high.open().shade() >= low.open().shade() - JOINT_EV);
         assertTrue(high.open().broken() >= low.open().broken() - JOINT_EV);
         assertTrue(high.open().overcast() >= low.open().overcast() - JOINT_EV);
+        if (low.open().sun() != null) {
+            assertTrue(high.open().sun() >= low.open().sun() - JOINT_EV);
+            assertTrue(low.open().sun() >= low.open().shade());
+        }
+        if (low.floor().fleck() != null) {
+            assertTrue(high.floor().fleck() >= low.floor().fleck() - JOINT_EV);
+            assertTrue(low.floor().fleck() >= low.floor().shade());
+        }
     }
 
     @Property(tries = 200)

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Rows worked by hand, and the average against one taken point by point. */
@@ -23,20 +24,49 @@ class FlowerCoverTest {
     }
 
     /**
-     * 1 − exp(−0.05 / sin 30°) = 0.0952 from above. Among heads of 0.3 m the look from 0.15 m passes half: the way is
-     * 0.15 / sin 30° = 0.3 m of 0.6 m, so 1 − exp(−0.05) = 0.0488; focused no nearer than 0.2 m it has 0.1 m left,
-     * 1 − exp(−0.05 / 0.3 × 0.1) = 0.0165. On ground that rises by 15° a tilt of 15° runs in at 30° as well.
+     * 1 − exp(−0.05 / sin 30°) = 0.0952 from above and from among the heads. From 0.15 m the look passes half of the
+     * heads of 0.3 m before the ground: 0.15 / sin 30° = 0.3 m of 0.6 m, so 1 − exp(−0.05) = 0.0488 are seen there; focused
+     * no nearer than 0.2 m it has 0.1 m left, 1 − exp(−0.05 / 0.3 × 0.1) = 0.0165. On ground that rises by 15° a tilt of
+     * 15° runs in at 30° as well.
      */
     @ParameterizedTest
-    @CsvSource({"1.5,30,0,0,0.09516", "0.31,30,0,0,0.09516", "0.3,30,0,0,0.09516", "0.15,30,0,0,0.04877",
-        "0.15,30,0,0.2,0.01653", "1.5,15,15,0,0.09516", "1.5,45,-15,0,0.09516", "1.5,90,0,0,0.04877",
-        "1.5,90,60,0,0.09516"})
+    @CsvSource({"1.5,30,0,0,0.09516,0.09516", "0.31,30,0,0,0.09516,0.09516", "0.3,30,0,0,0.09516,0.09516",
+        "0.15,30,0,0,0.09516,0.04877", "0.15,30,0,0.2,0.09516,0.01653", "1.5,15,15,0,0.09516,0.09516",
+        "1.5,45,-15,0,0.09516,0.09516", "1.5,90,0,0,0.04877,0.04877", "1.5,90,60,0,0.09516,0.09516"})
     void coversWhatOneLookMeetsOnItsWayThroughTheLayer(double heightM, double tiltDeg, double slopeDeg,
-                                                       double closestM, double cover) {
+                                                       double closestM, double cover, double flowers) {
         FlowerCover one = FlowerCover.of(look(heightM, tiltDeg, slopeDeg, closestM), THIN);
         assertEquals(cover, one.cover(), 2e-4);
-        assertEquals(cover, one.flowers(), 2e-4);
+        assertEquals(flowers, one.flowers(), 2e-4);
         assertEquals(1, one.ground(), 1e-9);
+    }
+
+    /**
+     * Nilson 1971 (from memory): exp(−G·A / sin ε) is bare wherever the camera is, also among the heads. The table gives A,
+     * ε and the bare share for spherical angles.
+     */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/flower-layer.csv")
+    void coversAsThePublishedGapFractionFromAnyHeight(double areaIndex, double grazingDeg, double bare) {
+        for (double heightM : new double[] {1.5, 0.5, 0.3, 0.15, 0.05}) {
+            FlowerCover one = FlowerCover.of(look(heightM, grazingDeg, 0, 0), FlowerLayer.of(0.3, areaIndex));
+            assertEquals(1 - bare, one.cover(), 2e-4);
+        }
+    }
+
+    /** Aimed alike, with the horizon on the upper third; heads and flower areas of the catalogue, from thin to thick. */
+    @ParameterizedTest
+    @CsvSource({"0.375,0.08848", "0.375,0.2765", "0.3,0.17136", "0.15,0.01979", "0.7,0.63", "1.2,0.1"})
+    void neverThinsTheCarpetForALowerCamera(double headsM, double areaIndex) {
+        for (double focalMm : new double[] {14, 24, 50, 200}) {
+            double tiltDeg = Math.toDegrees(Math.atan(4 / focalMm));
+            double before = 0;
+            for (double heightM = 2; heightM > 0.05; heightM *= 0.95) {
+                double cover = FlowerCover.of(view(heightM, tiltDeg, 0, focalMm), FlowerLayer.of(headsM, areaIndex)).cover();
+                assertTrue(cover >= before - 1e-4, heightM + " m at " + focalMm + " mm: " + before + ", then " + cover);
+                before = cover;
+            }
+        }
     }
 
     /** On a bank of 20° rising away the lens stands 1.5·cos 20° = 1.4095 m off the ground, so 2.819 m away at 30°. */
@@ -118,7 +148,7 @@ class FlowerCoverTest {
                 double up = (2 * (i + 0.5) / 400 - 1) * 12 / focalMm;
                 double[] traced = trace(view, headsM, areaIndex, up, (j + 0.5) / 200 * 18 / focalMm);
                 ground += traced[0] / 80_000;
-                onGround += traced[0] * traced[1] / 80_000;
+                onGround += traced[0] * traced[2] / 80_000;
                 flowers += traced[1] / 80_000;
             }
         }
@@ -127,7 +157,10 @@ class FlowerCoverTest {
         assertEquals(flowers, cover.flowers(), 0.003);
     }
 
-    /** Whether a look meets ground in focus and reach, and how much flower it meets; in plumb coordinates. */
+    /**
+     * Whether a look meets ground in focus and reach, how much flower it meets, and how much it would meet on its way to
+     * the ground through the whole layer; in plumb coordinates.
+     */
     private static double[] trace(GroundView view, double headsM, double areaIndex, double up, double side) {
         double tilt = Math.toRadians(view.tiltDeg());
         double slope = Math.toRadians(view.slopeDeg());
@@ -149,6 +182,7 @@ class FlowerCoverTest {
         }
         double way = Math.max(0, out - in);
         double perMetre = 0.5 * areaIndex / (headsM * Math.cos(slope));
-        return new double[]{shows ? 1 : 0, 1 - Math.exp(-perMetre * way)};
+        double whole = headsM / Math.max(1e-9, -overGround);
+        return new double[]{shows ? 1 : 0, 1 - Math.exp(-perMetre * way), 1 - Math.exp(-perMetre * whole)};
     }
 }

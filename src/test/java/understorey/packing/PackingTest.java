@@ -15,7 +15,9 @@ import static understorey.Samples.picture;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import understorey.Glass;
 import understorey.Samples;
@@ -197,9 +199,10 @@ class PackingTest {
 
     @Test
     void saysWhyEachThingStaysAtHome() {
-        for (Packing.Item item : pack(full(), 0, STAR, VIEW).leave()) {
-            assertInstanceOf(BagAdvice.LeftUnasked.class, item.why());
-        }
+        Map<String, Class<?>> why = new HashMap<>();
+        pack(full(), 0, STAR, VIEW).leave().forEach(item -> why.put(item.name(), item.why().getClass()));
+        assertEquals(BagAdvice.LeftUnasked.class, why.get("Prime 135.0"));
+        assertEquals(BagAdvice.LeftAsWell.class, why.get("Tube 12.0"));
         Packing dark = pack(Samples.bag(fullFrame(24), ZOOM), -8, 0, null, LIGHT, VIEW);
         assertEquals(List.of("Main body", "Short zoom"), names(dark.leave()));
         assertInstanceOf(BagAdvice.LeftNoLight.class, dark.leave().get(0).why());

@@ -53,6 +53,26 @@ class OtherLightTest {
                 verdicts.toString());
     }
 
+    /** One number, one name: what is called the shade has the EV of the shade, and no other light under trees is called so. */
+    @Test
+    void callsShadeWhatIsMeteredInTheShade() {
+        int shades = 0;
+        int together = 0;
+        for (Brief brief : Briefs.all()) {
+            for (TimedShot shot : brief.timed()) {
+                for (OtherLight light : OtherLight.skies(shot)) {
+                    boolean shade = light.when().equals("clear, in the shade");
+                    shades += shade ? 1 : 0;
+                    together += light.when().equals("clear, sun and shade together") ? 1 : 0;
+                    if (shade && shot.light().moonLux() == 0) {
+                        assertEquals(Words.ev(shot.light().floor().shade()), light.ev());
+                    }
+                }
+            }
+        }
+        assertTrue(shades > 3 && together > 0, shades + " in the shade, " + together + " of both");
+    }
+
     /** A quarter of an hour is the longest sensible frame: nothing longer is offered as a time. */
     @Test
     void printsNoTimeForWhatIsTooDark() {

@@ -240,6 +240,10 @@ class PlanJsonTest {
         assertEquals(fit.reasons().size() + shot.settings().reasons().size(), json.get("reasons").size());
         assertEquals(shot.fit().tried().size(), json.get("lenses_tried").size());
         assertEquals(3, json.get("settings_by_sky").size());
+        for (int i = 0; i < 3; i++) {
+            assertEquals(Words.word(shot.light().metered(shot.otherSkies().get(i).sky().okta())),
+                    json.get("settings_by_sky").get(i).get("metered").asText());
+        }
         assertEquals(shot.fitted().companions().size(), json.get("companions").size());
     }
 

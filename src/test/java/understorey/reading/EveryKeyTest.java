@@ -89,6 +89,7 @@ class EveryKeyTest {
         assertEquals(0.9144, lens.closestM(), EXACT);
         assertEquals(63.5, lens.threadMm(), EXACT);
         assertEquals(4, lens.stabilisedStops());
+        assertEquals(0.12, lens.breathing(), EXACT);
     }
 
     @Test

@@ -6,7 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Subject;
 
@@ -74,6 +79,52 @@ class SubjectCatalogueTest {
                 assertFalse(note.matches(".*(\\b(GB|ACT|incl|subsp|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\\b"
                         + "|\\b[NESWC]{1,2} (and [NESWC] )?\\p{Lu}).*"), note);
             }
+        }
+    }
+
+    private static List<String> faults(UnaryOperator<String> spoilt) throws IOException {
+        Findings findings = TextFile.decode(spoilt.apply(table()).getBytes(StandardCharsets.UTF_8), "subjects.csv");
+        SubjectCatalogue.read(findings);
+        List<String> faults = new ArrayList<>();
+        findings.all().forEach(finding -> faults.add(finding.plain().split("\n")[0]));
+        return faults;
+    }
+
+    @Test
+    void saysOnWhichLineASubjectComesTwice() throws IOException {
+        String[] rows = table().split("\r?\n");
+        List<String> faults = faults(table -> table + rows[2] + "\n");
+        assertEquals(List.of("subjects.csv:" + (rows.length + 1) + ":1: error: the subject "
+                + "\"" + rows[2].split(",")[0] + "\" is given twice, first on line 3"), faults);
+    }
+
+    @Test
+    void saysOnWhichLineARowIsBlank() throws IOException {
+        String[] rows = table().split("\r?\n");
+        String commas = rows[0].replaceAll("[^,]", "");
+        assertEquals(List.of("subjects.csv:" + (rows.length + 1) + ":1: error: this row has nothing under \"key\""),
+                faults(table -> table + commas + "\n"));
+    }
+
+    @Test
+    void saysOnWhichLineACellIsBlankOrNoNumber() throws IOException {
+        String[] rows = table().split("\r?\n");
+        String key = rows[1].split(",")[0];
+        List<String> faults = faults(table -> table.replaceFirst("(?m)^(" + key + ",.*?,)\\d+(,)", "$1many$2"));
+        assertEquals(1, faults.size(), faults.toString());
+        assertTrue(faults.get(0).matches("subjects\\.csv:2:\\d+: error: \".*\" must be a number, not \"many\""), faults.toString());
+        List<String> blank = faults(table -> table.replaceFirst("(?m)^(" + key + ",.*?,)\\d+(,)", "$1$2"));
+        assertTrue(blank.get(0).startsWith("subjects.csv:2:1: error: this row has nothing under "), blank.toString());
+    }
+
+    @Test
+    void findsNoFaultInItsOwnTable() throws IOException {
+        assertEquals(List.of(), faults(table -> table));
+    }
+
+    private static String table() throws IOException {
+        try (InputStream in = SubjectCatalogue.class.getResourceAsStream("subjects.csv")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }

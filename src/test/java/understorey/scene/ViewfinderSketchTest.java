@@ -18,6 +18,7 @@ import understorey.optics.Projection;
 import understorey.plan.Role;
 import understorey.plan.Slope;
 import understorey.plan.Viewpoint;
+import understorey.reading.SubjectCatalogue;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 
@@ -155,6 +156,21 @@ class ViewfinderSketchTest {
     }
 
     /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
+    /** A density below one is told as what it is, and one that is not known not at all. */
+    @Test
+    void tellsTheDensityOfFlowersTruly() {
+        Setup setup = Setups.inTheWood(floor(1.5, 50, 10), 0);
+        assertFalse(setup.stemsKnown());
+        String unknown = ViewfinderSketch.of(setup).says();
+        assertTrue(unknown.contains("Flowers: unknown density"), unknown);
+        assertFalse(unknown.contains("stems per m²"), unknown);
+        Setup carpet = Setups.inTheWood(floor(1.5, 50, 10).of(SubjectCatalogue.builtIn().find("ramsons")), 0);
+        assertTrue(ViewfinderSketch.of(carpet, 0.3).says().contains("Flowers: 0.3 stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.01).says().contains("Flowers: under 0.1 stems per m²"));
+        assertFalse(ViewfinderSketch.of(carpet, 0).says().contains("lowers"));
+        assertTrue(ViewfinderSketch.of(carpet).says().contains("Flowers: 100 stems per m²"));
+    }
+
     @Test
     void moreStemsNeverGiveFewerFlowers() {
         for (double mm : new double[] {20, 50, 135}) {
