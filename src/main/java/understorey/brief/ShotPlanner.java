@@ -11,6 +11,7 @@ import understorey.kit.CoverTrade;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.light.LightDay;
 import understorey.light.LightTable;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
@@ -155,18 +156,19 @@ final class ShotPlanner {
             return List.of();
         }
         if (weather.okta() != null) {
-            return List.of(new TimedShot.Wished(null, outlook(shot, place, light, weather.okta(), null)));
+            return List.of(new TimedShot.Wished(null, outlook(shot, place, light.time(), null)));
         }
         List<TimedShot.Wished> wished = new ArrayList<>();
         for (SkyWord word : SKIES) {
-            wished.add(new TimedShot.Wished(word, outlook(shot, place, light, word.okta(), word)));
+            wished.add(new TimedShot.Wished(word, outlook(shot, place, light.time(), word)));
         }
         return List.copyOf(wished);
     }
 
     /** Under the sky expected when {@code word} is null. */
-    private Outlook outlook(Shot shot, Place place, LightAt light, double oktaThen, SkyWord word) {
-        return Outlook.of(shot.light(), shot.facingDeg(), skies.moments(word, place),
-                skies.day(word, place).at(light, oktaThen));
+    private Outlook outlook(Shot shot, Place place, ZonedDateTime planned, SkyWord word) {
+        LightDay day = skies.day(word, place);
+        return Outlook.of(shot.light(), shot.facingDeg(), skies.moments(word, place), day.at(place.light(), planned),
+                time -> day.at(place.light(), time));
     }
 }

@@ -72,6 +72,11 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return of(sun, place, moon == null ? 0 : Moonlight.lux(moon));
     }
 
+    /** Between two rows of one place: sun and moon on straight lines, and worked out anew what they give. */
+    static LightAt between(LightAt from, LightAt to, double share) {
+        return of(SunAt.between(from.sun, to.sun, share), from.place, from.moonLux + share * (to.moonLux - from.moonLux));
+    }
+
     /** The same sun and moon over another place. */
     LightAt at(Standpoint other) {
         return of(sun, other, moonLux);

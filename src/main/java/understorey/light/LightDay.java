@@ -1,11 +1,10 @@
 package understorey.light;
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import understorey.sky.Interval;
-import understorey.sky.SunAt;
 
 /** The moments of a day at one place, every five minutes from the first light to the last. */
 public final class LightDay {
@@ -32,44 +31,34 @@ public final class LightDay {
     /**
      * The moments.
      *
-     * @param rows   every quarter of an hour; between them light is interpolated
-     * @param sunlit stretches in which the sun clears the land: a fleck is there or not, to the minute
+     * @param rows every quarter of an hour; between them the sun moves on straight lines
      */
-    public List<Moment> over(List<LightAt> rows, List<Interval> sunlit) {
+    public List<Moment> over(List<LightAt> rows) {
         List<Moment> day = new ArrayList<>();
-        Moment from = at(rows.get(0));
         for (int i = 1; i < rows.size(); i++) {
-            Moment to = at(rows.get(i));
-            if (Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg()) > DARK_DEG && !Double.isNaN(from.okta())) {
-                for (int step = 0; step < STEPS; step++) {
-                    day.add(between(from, Double.isNaN(to.okta()) ? from : to, (double) step / STEPS,
-                            SunAt.between(from.sun(), to.sun(), (double) step / STEPS), sunlit));
+            LightAt from = rows.get(i - 1);
+            LightAt to = rows.get(i);
+            for (int step = 0; step < STEPS && Math.max(from.sun().altitudeDeg(), to.sun().altitudeDeg()) > DARK_DEG; step++) {
+                Moment moment = known(step == 0 ? from : LightAt.between(from, to, (double) step / STEPS));
+                if (moment != null) {
+                    day.add(moment);
                 }
             }
-            from = to;
         }
         return day;
     }
 
-    private Moment between(Moment from, Moment to, double share, SunAt sun, List<Interval> sunlit) {
-        boolean clear = false;
-        for (Interval stretch : sunlit) {
-            clear |= stretch.contains(sun.time());
-        }
-        Moment first = clear && !from.clear() ? to : from;
-        Moment last = clear && !to.clear() ? from : to;
-        return new Moment(sun, clear, clear ? mix(first.fleckShare(), last.fleckShare(), share) : 0,
-                mix(first.floorEv(), last.floorEv(), share),
-                clear ? mix(first.contrastStops(), last.contrastStops(), share) : 0,
-                mix(from.okta(), to.okta(), share), mist.at(sun.time()), drops.at(sun.time()));
+    /** The moment at a time of the rows' day; null where the clouds are unknown. */
+    public Moment at(List<LightAt> rows, ZonedDateTime time) {
+        long step = Duration.between(rows.get(0).time(), rows.get(1).time()).toMillis();
+        double past = (double) Duration.between(rows.get(0).time(), time).toMillis() / step;
+        int i = Math.max(0, Math.min(rows.size() - 2, (int) past));
+        return known(LightAt.between(rows.get(i), rows.get(i + 1), past - i));
     }
 
-    private Moment at(LightAt row) {
-        return at(row, okta.applyAsDouble(row.sun().time()));
-    }
-
-    private static double mix(double from, double to, double share) {
-        return from * (1 - share) + to * share;
+    private Moment known(LightAt light) {
+        double cloud = okta.applyAsDouble(light.time());
+        return Double.isNaN(cloud) ? null : at(light, cloud);
     }
 
     /** The moment of a light worked out for itself, under a cloud cover in okta. */

@@ -3,6 +3,7 @@ package understorey.light;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import understorey.advice.Advice;
 import understorey.plan.LightWish;
 import understorey.sky.Interval;
@@ -13,7 +14,7 @@ import understorey.sky.Interval;
  * @param quality of the light at the time planned, 0 to 1: the product of its wishes
  * @param grade   the same in a word
  * @param because what decides each wish then, the weakest first
- * @param windows the best times of the day, in order; empty when no hour is even fair
+ * @param windows the best times of the day, in order, to the minute; empty when no hour is even fair
  * @param best    the grade within those windows; {@code POOR} when there are none
  * @param spoils  what spoils the time before, between and after them
  */
@@ -28,6 +29,10 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
 
         Grade(double least) {
             this.least = least;
+        }
+
+        double least() {
+            return least;
         }
 
         public static Grade of(double quality) {
@@ -59,28 +64,17 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
      * @param facingDeg null when it faces nowhere in particular
      * @param day       moments at even steps, from the first light to the last
      * @param planned   the moment for which it is planned
+     * @param at        the moment at a time between those of the day; null where the clouds are unknown
      */
-    public static Outlook of(List<LightWish> wishes, Double facingDeg, List<Moment> day, Moment planned) {
-        double[] quality = new double[day.size()];
-        double highest = 0;
-        for (int i = 0; i < quality.length; i++) {
-            quality[i] = quality(wishes, day.get(i), facingDeg);
-            highest = Math.max(highest, quality[i]);
-        }
-        Grade best = Grade.of(highest);
+    public static Outlook of(List<LightWish> wishes, Double facingDeg, List<Moment> day, Moment planned,
+                             Function<ZonedDateTime, Moment> at) {
+        Grade best = Grade.POOR;
         List<Interval> windows = new ArrayList<>();
         List<Spoil> spoils = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= quality.length && quality.length > 0; i++) {
-            boolean ends = i == quality.length;
-            if (ends || within(quality[i], best) != within(quality[from], best)) {
-                Interval stretch = new Interval(time(day, from), ends ? time(day, i - 1) : time(day, i));
-                if (within(quality[from], best)) {
-                    windows.add(stretch);
-                } else {
-                    spoils.add(new Spoil(stretch, spoiler(wishes, facingDeg, day, from, i)));
-                }
-                from = i;
+        for (Grade grade : List.of(Grade.GOOD, Grade.FAIR)) {
+            if (windows.isEmpty()) {
+                spoils.clear();
+                best = split(wishes, facingDeg, day, at, grade, windows, spoils) ? grade : Grade.POOR;
             }
         }
         if (best == Grade.POOR) {
@@ -91,8 +85,17 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
                 List.copyOf(spoils.subList(0, Math.min(MOST_SPOILS, spoils.size()))));
     }
 
-    private static boolean within(double quality, Grade best) {
-        return best != Grade.POOR && quality >= best.least;
+    /** Fills in the windows of a grade and what spoils the rest; false when it has none. */
+    private static boolean split(List<LightWish> wishes, Double facingDeg, List<Moment> day,
+                                 Function<ZonedDateTime, Moment> at, Grade grade, List<Interval> windows, List<Spoil> spoils) {
+        for (LightStretches.Stretch stretch : LightStretches.of(day, moment -> quality(wishes, moment, facingDeg), at, grade)) {
+            if (stretch.good()) {
+                windows.add(stretch.when());
+            } else {
+                spoils.add(new Spoil(stretch.when(), spoiler(wishes, facingDeg, day, stretch.from(), stretch.to())));
+            }
+        }
+        return !windows.isEmpty();
     }
 
     /** How far a moment gives the light wished for, 0 to 1: the product of the wishes; 1 where there is none. */

@@ -13,7 +13,7 @@ import understorey.visit.Hours;
 
 /**
  * The visit minute by minute: of all orders and starts on a grid of five minutes the one that takes the most musts, then the
- * most light for what matters, then is back first (see {@link BestOrder}). A fixed time is kept to the minute or the picture
+ * most light for what matters, then the most pictures, then is back first (see {@link BestOrder}). A fixed time is kept to the minute or the picture
  * is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in

@@ -26,7 +26,8 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     /** One must outweighs all light, the light outweighs the mere number of pictures. */
     static final long A_MUST = 1L << 44;
-    private static final long A_THOUSANDTH = 1L << 10;
+    private static final long A_THOUSANDTH = 1L << 20;
+    private static final long A_PICTURE = 1L << 10;
 
     boolean must() {
         return priority == MUST;
@@ -71,10 +72,10 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     /**
      * What it is worth to start then. A sum of worths compares plans: first the number of musts, then the sum of priority
-     * × quality, the quality to a thousandth, then the sum of priorities.
+     * × quality, the quality to a thousandth, then the number of pictures, then the sum of priorities.
      */
     long worth(int start) {
-        return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + priority;
+        return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
     /** Musts in a sum of worths. */

@@ -44,7 +44,8 @@ public final class DaysList {
         for (FloweringWindow window : ranking.windows()) {
             String name = window.subject().name();
             text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": full flower ")
-                    .append(full(window.fullFrom(), window.fullTo())).append(", peak likely between ")
+                    .append(full(window.fullFrom(), window.fullTo())).append(", most likely on ")
+                    .append(Words.dayMonth(window.best())).append(", peak likely between ")
                     .append(Words.dayMonth(window.peak().from())).append(" and ")
                     .append(Words.dayMonth(window.peak().to())).append(".\n");
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
@@ -74,7 +75,7 @@ public final class DaysList {
 
     private void line(RankedDay day, double most, StringBuilder text) {
         String rank = String.valueOf(day.rank());
-        String flowers = day.flower() == null ? Words.NONE : Math.round(day.flower() * 100) + " %";
+        String flowers = day.flower() == null ? Words.NONE : plain(Words.percentInCell(day.flower()));
         String light = Math.round(day.light() * 100) + " %";
         int bar = most == 0 || day.flower() != null && day.flower() < NO_FLOWERS ? 0 : (int) Math.round(day.score() / most * BAR);
         List<String> why = new ArrayList<>();
@@ -173,6 +174,10 @@ public final class DaysList {
     }
 
     private String plain(Advice reason) {
-        return sentences.of(reason).replace('\u00a0', ' ');
+        return plain(sentences.of(reason));
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
     }
 }

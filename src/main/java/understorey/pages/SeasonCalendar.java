@@ -47,9 +47,10 @@ final class SeasonCalendar {
 
     private static SeasonView.Cell cell(RankedDay day, boolean named) {
         String number = day.date().getDayOfMonth() + (named ? " " + Words.name(day.date().getMonth()).substring(0, 3) : "");
-        String note = !day.wanted() && day.rank() > 1 ? null : day.hours() == null ? "closed"
+        boolean none = !day.wanted() || day.hopeless();
+        String note = none && day.rank() > 1 ? null : day.hours() == null ? "closed"
                 : day.rank() <= PLACES.length ? PLACES[day.rank() - 1] : null;
         return new SeasonView.Cell(day.wanted() ? number : "(" + number + ")", day.flower() == null ? null
-                : Math.round(day.flower() * 100) + " %", note, day.rank() == 1, !day.wanted());
+                : Words.percentInCell(day.flower()), note, day.rank() == 1, !day.wanted());
     }
 }

@@ -65,7 +65,8 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
 
     private static List<Row> rows(FloweringWindow window, LocalDate date) {
         return List.of(new Row("First flowers", expected(window.first())),
-                new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo()) + "; its peak "
+                new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo())
+                        + ", most likely on " + Words.dayMonth(window.best()) + "; its peak "
                         + expected(window.peak())),
                 new Row("Over", expected(window.over())),
                 new Row("On " + Words.dayMonth(date), Words.percent(window.chanceOn(date)) + " chance of full flower"));
@@ -80,7 +81,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         List<Day> best = new ArrayList<>();
         for (int rank = 1; rank <= Math.min(MOST_DAYS, days.size()); rank++) {
             for (RankedDay day : days) {
-                if (day.rank() == rank) {
+                if (day.rank() == rank && (rank == 1 || !day.hopeless())) {
                     best.add(day(day, anySky, sentences));
                 }
             }

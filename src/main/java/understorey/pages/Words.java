@@ -198,6 +198,11 @@ final class Words {
         return share > 0 && share < 0.01 ? "under 1 %" : number(share * 100, 0) + " %";
     }
 
+    /** As {@link #percent}, for a narrow cell. */
+    static String percentInCell(double share) {
+        return percent(share).replace("under ", "<");
+    }
+
     static String weight(double grams) {
         return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
     }

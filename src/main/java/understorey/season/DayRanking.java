@@ -68,15 +68,22 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         return null;
     }
 
-    /** The best first: wanted days before others, then by score, flowers and date. */
+    /**
+     * The best first: days with any chance of flowers before hopeless ones, wanted days before others, then by score,
+     * flowers and date. Where every wanted day is hopeless, a wanted day is still the best.
+     */
     private static DayRanking ranked(List<FloweringWindow> windows, List<RankedDay> days) {
         double most = 0;
+        boolean hope = false;
         for (RankedDay day : days) {
             most = Math.max(most, day.score());
+            hope |= day.wanted() && !day.hopeless();
         }
+        boolean flowersFirst = hope;
         double step = most == 0 ? 1 : most / STEPS;
         List<RankedDay> order = new ArrayList<>(days);
-        order.sort(Comparator.comparing((RankedDay day) -> !day.wanted())
+        order.sort(Comparator.comparing((RankedDay day) -> flowersFirst && day.hopeless())
+                .thenComparing(day -> !day.wanted())
                 .thenComparing(day -> -Math.round(day.score() / step))
                 .thenComparing(day -> day.flower() == null ? 0 : -Math.round(day.flower() * 100))
                 .thenComparing(RankedDay::date));

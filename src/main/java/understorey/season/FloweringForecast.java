@@ -17,7 +17,7 @@ final class FloweringForecast {
     /** Where only this year's sightings speak. */
     private static final double UNKNOWN_D = 30;
     /** Years that happened to be alike foretell no better than days are read off a stand. */
-    private static final double LEAST_ERROR_D = 1;
+    static final double LEAST_ERROR_D = 1;
     /** First and last flowers keep their distance from the peak to some days. */
     private static final double COURSE_ERROR_D = 3;
 
@@ -104,8 +104,7 @@ final class FloweringForecast {
             }
         }
         method = FloweringWindow.Method.MEAN;
-        Prediction next = PlainMean.of(past.peakD()).next();
-        Prediction mean = new Prediction(next.day(), Math.max(LEAST_ERROR_D, next.errorD()), next.freedom());
+        Prediction mean = PlainMean.of(past.peakD()).next().noSurerThan(LEAST_ERROR_D);
         reasons.add(0, new SeasonAdvice.ByMean(past.n(), halfWidth(mean)));
         return shift.moved(mean, reasons);
     }

@@ -54,6 +54,17 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
         return seasons.length;
     }
 
+    /** The others of these years, on the same scale. */
+    PastYears without(int one) {
+        int[] others = new int[n() - 1];
+        double[] days = new double[n() - 1];
+        for (int i = 0; i < others.length; i++) {
+            others[i] = seasons[i < one ? i : i + 1];
+            days[i] = peakD[i < one ? i : i + 1];
+        }
+        return new PastYears(scale, others, days, course, twice);
+    }
+
     /** The day of the peak; worked out from the other dates where nobody saw it. */
     static LocalDate peak(Season.Flowering record, Course course) {
         if (record.full() != null) {

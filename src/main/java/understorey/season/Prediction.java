@@ -34,6 +34,16 @@ public record Prediction(double day, double errorD, double freedom) {
         return chances;
     }
 
+    /** The same day some days later; earlier where that is below 0. */
+    Prediction later(double days) {
+        return new Prediction(day + days, errorD, freedom);
+    }
+
+    /** The same with an error of no less than that, days. */
+    Prediction noSurerThan(double leastErrorD) {
+        return new Prediction(day, Math.max(errorD, leastErrorD), freedom);
+    }
+
     /** The same with one more source of error that does not hang together with the first, days. */
     Prediction with(double moreErrorD) {
         return new Prediction(day, Math.hypot(errorD, moreErrorD), freedom);

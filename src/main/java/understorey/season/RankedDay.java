@@ -11,7 +11,7 @@ import understorey.sky.Interval;
 /**
  * What a day promises.
  *
- * @param rank    from 1; days that the author does not want come last
+ * @param rank    from 1; hopeless days come last, days that the author does not want before them
  * @param score   0 to 1: the pictures' chances of flower and light, by their priorities, times hours and weather; good
  *                for comparing days of one trip, and for nothing else
  * @param flower  chance that what the pictures want is in full flower, by priority, 0 to 1; null when nobody knows of any
@@ -46,6 +46,14 @@ public record RankedDay(LocalDate date, int rank, double score, Double flower, d
     }
 
     private static final int USUAL_PRIORITY = 2;
+
+    /** Under this chance of full flower a day is printed as under 1 %. */
+    private static final double HOPELESS = 0.01;
+
+    /** True where the flowers are known to be all but certainly not full, whatever the light. */
+    public boolean hopeless() {
+        return flower != null && flower < HOPELESS;
+    }
 
     RankedDay ranked(int place, List<Advice> told) {
         return new RankedDay(date, place, score, flower, light, hours, wanted, shots, told);

@@ -1,9 +1,5 @@
 package understorey.season;
 
-import static understorey.advice.Measure.DAYS;
-
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
@@ -21,7 +17,7 @@ final class SpringForecast {
     private final Springs springs;
     private final int season;
     private final Double warmerC;
-    private final Integer start;
+    private final SumStart start;
     private final List<Advice> reasons = new ArrayList<>();
     private FloweringWindow.Method method;
 
@@ -30,7 +26,7 @@ final class SpringForecast {
         this.springs = new Springs(past.scale(), temperatures);
         this.season = season;
         this.warmerC = warmerC;
-        this.start = start(past.scale(), site.position().latitude());
+        this.start = SumStart.at(site.position().latitude(), past.scale());
     }
 
     List<Advice> reasons() {
@@ -41,14 +37,6 @@ final class SpringForecast {
         return method;
     }
 
-    /** 1 January, or 1 July in the south, before the anchor, on the season's scale; a day beside it in leap years. */
-    private static Integer start(SeasonScale scale, double latitude) {
-        LocalDate anchor = scale.anchor().atYear(2027);
-        LocalDate start = LocalDate.of(2027, latitude < 0 ? 7 : 1, 1);
-        LocalDate before = start.isAfter(anchor) ? start.minusYears(1) : start;
-        return (int) -ChronoUnit.DAYS.between(before, anchor);
-    }
-
     /** Null where the mean of the years is the better guide; the reasons then say why. */
     Prediction peak() {
         SpringModels models = new SpringModels(past, springs, start);
@@ -57,37 +45,41 @@ final class SpringForecast {
             reasons.add(new SeasonAdvice.TemperatureTooFewYears(models.mostYears(), SpringModels.LEAST_YEARS));
             return null;
         }
-        if (!best.helps()) {
-            reasons.add(compared(best));
+        double missD = best.helps() ? models.rmseOfChoiceD() : best.rmseD();
+        boolean helps = best.helps() && missD < best.rmseOfMeanD();
+        if (!helps) {
+            reasons.add(compared(best, false, missD));
             return null;
         }
-        if (warmerC == null && !springs.tells(season, best.model().from(), best.model().to())) {
+        if (warmerC == null && !springs.tells(season, best.model().from(season), best.model().to())) {
             reasons.add(new SeasonAdvice.TemperatureNoneThisYear());
             return null;
         }
-        Prediction peak = best.model() instanceof SpringModels.Model.Window window ? byWindow(window, best)
-                : byThermalTime((SpringModels.Model.Thermal) best.model(), best);
+        double least = Math.max(FloweringForecast.LEAST_ERROR_D, missD * Math.sqrt(best.n() / (best.n() - 1.0)));
+        Prediction peak = best.model() instanceof SpringModel.Window window ? byWindow(window, best.n(), least)
+                : byThermalTime((SpringModel.Thermal) best.model(), best.n(), least);
         if (peak != null) {
-            reasons.add(compared(best));
+            reasons.add(compared(best, true, missD));
         }
         return peak;
     }
 
-    private static Advice compared(SpringModels.Trial trial) {
-        return trial.helps() ? new SeasonAdvice.TemperatureHelped(trial.n(), trial.rmseD(), trial.rmseOfMeanD())
-                : new SeasonAdvice.TemperatureDidNotHelp(trial.n(), trial.rmseD(), trial.rmseOfMeanD());
+    private static Advice compared(SpringModels.Trial trial, boolean helps, double missD) {
+        return helps ? new SeasonAdvice.TemperatureHelped(trial.n(), missD, trial.rmseOfMeanD())
+                : new SeasonAdvice.TemperatureDidNotHelp(trial.n(), missD, trial.rmseOfMeanD());
     }
 
-    private Prediction byWindow(SpringModels.Model.Window window, SpringModels.Trial trial) {
-        DailyMeans spring = springs.expected(season, window.from(), window.to(), warmth());
+    private Prediction byWindow(SpringModel.Window window, int years, double leastErrorD) {
+        DailyMeans spring = expected(window, 0);
         double celsius = spring.mean(window.from(), window.to());
         if (Double.isNaN(celsius)) {
             return null;
         }
         double open = openC(window.from(), window.to());
-        Prediction peak = window.line().at(celsius).with(Math.abs(window.line().slope()) * open);
+        Prediction peak = window.peak(season, spring).noSurerThan(leastErrorD)
+                .with(Math.abs(window.line().slope()) * open);
         method = FloweringWindow.Method.TEMPERATURE_WINDOW;
-        reasons.add(new SeasonAdvice.ByWindow(trial.n(), past.scale().date(season, window.from()),
+        reasons.add(new SeasonAdvice.ByWindow(years, past.scale().date(season, window.from()),
                 past.scale().date(season, window.to()), celsius, FloweringForecast.halfWidth(peak)));
         if (!window.line().covers(celsius)) {
             reasons.add(new SeasonAdvice.OutsideRecordedRange(celsius, window.line().lowX(), window.line().highX()));
@@ -96,25 +88,32 @@ final class SpringForecast {
         return peak;
     }
 
-    private Prediction byThermalTime(SpringModels.Model.Thermal thermal, SpringModels.Trial trial) {
-        Prediction peak = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth()));
-        if (peak == null) {
+    private Prediction byThermalTime(SpringModel.Thermal thermal, int years, double leastErrorD) {
+        Prediction expected = thermal.peak(season, expected(thermal, 0));
+        if (expected == null) {
             return null;
         }
+        Prediction peak = expected.noSurerThan(leastErrorD);
+        int from = thermal.from(season);
         int day = (int) peak.day();
-        double open = openC(thermal.from(), day);
-        double known = known(thermal.from(), day);
+        double open = openC(from, day);
+        double known = known(from, day);
         if (open > 0 && known < 1) {
             double perDay = open / (1 - known);
-            Prediction cold = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() - perDay));
-            Prediction warm = thermal.sum().next(springs.expected(season, thermal.from(), thermal.to(), warmth() + perDay));
+            Prediction cold = thermal.peak(season, expected(thermal, -perDay));
+            Prediction warm = thermal.peak(season, expected(thermal, perDay));
             peak = peak.with(cold == null || warm == null ? 10 : (cold.day() - warm.day()) / 2);
         }
         method = FloweringWindow.Method.THERMAL_TIME;
-        reasons.add(new SeasonAdvice.ByThermalTime(trial.n(), thermal.sum().degreeDays().baseC(),
-                past.scale().date(season, thermal.from()), FloweringForecast.halfWidth(peak)));
+        reasons.add(new SeasonAdvice.ByThermalTime(years, thermal.sum().degreeDays().baseC(),
+                past.scale().date(season, from), FloweringForecast.halfWidth(peak)));
         restAsUsual(open);
         return peak;
+    }
+
+    /** The spring expected, warmer by so much on the days that nobody measured yet. */
+    private DailyMeans expected(SpringModel model, double moreC) {
+        return springs.expected(season, model.from(season), model.to(), warmth() + moreC);
     }
 
     private double warmth() {

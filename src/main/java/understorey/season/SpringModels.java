@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * The models that know temperatures, tried on the years on record and held against those years' plain mean: each year
  * is foretold from the others, and the model that misses least is taken, if it beats the mean by a twentieth at least.
- * The margin is ours: the best of four is better than the mean by luck alone now and then.
+ * The margin is ours: the best of four is better than the mean by luck alone now and then. So the choice itself must beat
+ * the mean as well, by {@link #rmseOfChoiceD()}.
  */
 final class SpringModels {
 
@@ -21,7 +22,7 @@ final class SpringModels {
     private static final int LATEST_D = 90;
 
     /** A model at work: what it misses by, what the mean of the same years does, and what it foretells. */
-    record Trial(int n, double rmseD, double rmseOfMeanD, Model model) {
+    record Trial(int n, double rmseD, double rmseOfMeanD, SpringModel model) {
 
         double share() {
             return rmseOfMeanD == 0 ? Double.POSITIVE_INFINITY : rmseD / rmseOfMeanD;
@@ -32,34 +33,29 @@ final class SpringModels {
         }
     }
 
-    /** One of the two kinds, with the days of the season that it looks at. */
-    sealed interface Model {
-        int from();
-
-        int to();
-
-        record Window(WindowModel line, int from, int to) implements Model {
-        }
-
-        record Thermal(ThermalTime sum, int from, int to) implements Model {
-        }
-    }
-
     private final PastYears past;
     private final Springs springs;
+    private final SumStart start;
+    private final int leastYears;
     private final List<Trial> trials = new ArrayList<>();
     private int mostYears;
 
-    SpringModels(PastYears past, Springs springs, Integer startDay) {
+    SpringModels(PastYears past, Springs springs, SumStart start) {
+        this(past, springs, start, LEAST_YEARS);
+    }
+
+    private SpringModels(PastYears past, Springs springs, SumStart start, int leastYears) {
         this.past = past;
         this.springs = springs;
+        this.start = start;
+        this.leastYears = leastYears;
         int end = (int) Math.round(PlainMean.mean(past.peakD())) - 1;
         for (int length : WINDOWS_D) {
             window(end - length + 1, end);
         }
-        for (double base : BASES_C) {
-            if (startDay != null && earliest() - startDay >= LEAST_SUM_D) {
-                thermal(new DegreeDays(DegreeDays.Rule.ABOVE_BASE, startDay, base), startDay, end + LATEST_D);
+        if (earliestSinceStart() >= LEAST_SUM_D) {
+            for (double base : BASES_C) {
+                thermal(new DegreeDays(DegreeDays.Rule.ABOVE_BASE, 0, base), end + LATEST_D);
             }
         }
     }
@@ -78,10 +74,36 @@ final class SpringModels {
         return mostYears;
     }
 
-    private double earliest() {
+    /**
+     * By how much the choice itself misses a year: each year is foretold by the model that the others alone would have
+     * chosen, their plain mean where none helps them. The error of the model chosen is too small for that, since it was
+     * chosen for being small: M. Stone, Journal of the Royal Statistical Society B 36, 1974 (double cross-validation,
+     * from memory). Root of the mean square, days.
+     */
+    double rmseOfChoiceD() {
+        double squares = 0;
+        int n = 0;
+        for (int i = 0; i < past.n(); i++) {
+            int season = past.seasons()[i];
+            Trial best = new SpringModels(past.without(i), springs, start, leastYears - 1).best();
+            Prediction peak = best == null || !best.helps() ? PlainMean.of(past.without(i).peakD()).next()
+                    : best.model().peak(season, springs.of(season));
+            if (peak != null) {
+                squares += (past.peakD()[i] - peak.day()) * (past.peakD()[i] - peak.day());
+                n++;
+            }
+        }
+        return n == 0 ? 0 : Math.sqrt(squares / n);
+    }
+
+    private double sinceStart(int i) {
+        return past.peakD()[i] - start.day(past.seasons()[i]);
+    }
+
+    private double earliestSinceStart() {
         double earliest = Double.POSITIVE_INFINITY;
-        for (double day : past.peakD()) {
-            earliest = Math.min(earliest, day);
+        for (int i = 0; i < past.n(); i++) {
+            earliest = Math.min(earliest, sinceStart(i));
         }
         return earliest;
     }
@@ -95,33 +117,34 @@ final class SpringModels {
             }
         }
         mostYears = Math.max(mostYears, pairs.size());
-        if (pairs.size() >= LEAST_YEARS) {
+        if (pairs.size() >= leastYears) {
             double[] days = column(pairs, 1);
             WindowModel line = WindowModel.of(column(pairs, 0), days);
             if (line != null) {
                 trials.add(new Trial(line.n(), line.leftOut().rmseD(), PlainMean.of(days).leftOut().rmseD(),
-                        new Model.Window(line, from, to)));
+                        new SpringModel.Window(line, from, to)));
             }
         }
     }
 
-    private void thermal(DegreeDays degreeDays, int from, int to) {
+    private void thermal(DegreeDays degreeDays, int to) {
         List<DailyMeans> means = new ArrayList<>();
         List<double[]> days = new ArrayList<>();
         for (int i = 0; i < past.n(); i++) {
-            DailyMeans spring = springs.of(past.seasons()[i]);
-            if (!Double.isNaN(degreeDays.sumTo(ThermalTime.wholeDay(past.peakD()[i]), spring))) {
+            int season = past.seasons()[i];
+            DailyMeans spring = springs.of(season).from(start.day(season));
+            if (!Double.isNaN(degreeDays.sumTo(ThermalTime.wholeDay(sinceStart(i)), spring))) {
                 means.add(spring);
-                days.add(new double[] {past.peakD()[i]});
+                days.add(new double[] {sinceStart(i)});
             }
         }
         mostYears = Math.max(mostYears, days.size());
-        if (days.size() >= LEAST_YEARS) {
+        if (days.size() >= leastYears) {
             double[] peaks = column(days, 0);
             ThermalTime sum = ThermalTime.of(degreeDays, means.toArray(new DailyMeans[0]), peaks);
             if (sum != null) {
                 trials.add(new Trial(sum.n(), sum.leftOut().rmseD(), PlainMean.of(peaks).leftOut().rmseD(),
-                        new Model.Thermal(sum, from, to)));
+                        new SpringModel.Thermal(sum, start, to)));
             }
         }
     }

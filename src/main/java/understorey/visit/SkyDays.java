@@ -36,7 +36,7 @@ public final class SkyDays {
         }
         List<Moment> moments = under.get(place);
         if (moments == null) {
-            moments = day(word, place).over(place.light(), place.sunlit());
+            moments = day(word, place).over(place.light());
             under.put(place, moments);
         }
         return moments;

@@ -145,6 +145,45 @@ class DaysCommandTest {
         assertEquals(38, plan.get("days").size());
     }
 
+    /** Rank, chance and date of each day, and the likeliest day, in the table, the two exports, the plan and its page. */
+    @Test
+    void ranksTheDaysAlikeWhereverItWritesThem() throws IOException {
+        Path site = home.resolve("site");
+        assertEquals(0, Run.of("build", trip.getParent(), "--out", site).exit());
+        JsonNode plan = new ObjectMapper().readTree(site.resolve("a-weekend-for-the-anemones/plan.json").toFile());
+        JsonNode json = new ObjectMapper().readTree(Run.of("days", trip, "--json").out());
+        List<String> table = Run.of("days", trip).out().lines().filter(line -> line.matches(" +\\d+  \\w{3} [ \\d]\\d \\w{3} \\d{4} .*"))
+                .toList();
+        List<String> csv = Run.of("days", trip, "--csv").out().lines().skip(1).toList();
+        for (int i = 0; i < table.size(); i++) {
+            JsonNode day = json.get("days").get(i);
+            String date = day.get("date").textValue();
+            assertEquals(i + 1, day.get("rank").intValue());
+            assertTrue(csv.get(i).startsWith(i + 1 + "," + date + "," + day.get("wanted") + "," + day.get("flower_chance").decimalValue().toPlainString()), csv.get(i));
+            LocalDate on = LocalDate.parse(date);
+            double chance = day.get("flower_chance").doubleValue();
+            String line = table.get(i);
+            assertTrue(line.contains(" " + on.getDayOfMonth() + " ") && line.strip().startsWith(i + 1 + " "), line);
+            assertTrue(line.contains(chance < 0.01 ? " <1 %" : " " + Math.round(chance * 100) + " %"), line + " for " + chance);
+            boolean same = false;
+            for (JsonNode planned : plan.get("days")) {
+                same |= planned.equals(day);
+            }
+            assertTrue(same, "in plan.json: " + day);
+        }
+        String page = Files.readString(site.resolve("a-weekend-for-the-anemones/index.html"));
+        LocalDate likeliest = LocalDate.parse(json.get("windows").get(0).get("best").textValue());
+        assertEquals(likeliest.toString(), plan.get("season").get("best").textValue());
+        assertTrue(page.replace('\u00a0', ' ').contains(", most likely on " + likeliest.getDayOfMonth() + " April;"), likeliest.toString());
+        int at = page.indexOf("Best days first");
+        for (int i = 0; i < 5; i++) {
+            LocalDate on = LocalDate.parse(json.get("days").get(i).get("date").textValue());
+            int found = page.replace('\u00a0', ' ').indexOf(" " + on.getDayOfMonth() + " April", at);
+            assertTrue(at >= 0 && found > at, "in order on the page: " + on);
+            at = found;
+        }
+    }
+
     @Test
     void keepsReportsAndNamesOffThePublicPagesOfASensitiveSite() throws IOException {
         change("sites/hasselgry-skov.yaml", "reports: https://example.org/hasselgry",

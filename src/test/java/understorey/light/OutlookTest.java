@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,17 +25,22 @@ class OutlookTest {
     private static List<Moment> morning(double okta) {
         List<Moment> day = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
-            double altitude = i - 6;
-            boolean clear = altitude > 3;
-            SunAt sun = new SunAt(DATE.atTime(5, 0).plusMinutes(5L * i).atZone(ZoneOffset.UTC), 80 + i, altitude);
-            day.add(new Moment(sun, clear, clear ? 0.2 : 0, 5 + i / 4.0, clear && okta < 4 ? 4 : 0, okta, 0, 0));
+            day.add(moment(okta, DATE.atTime(5, 0).plusMinutes(5L * i).atZone(ZoneOffset.UTC)));
         }
         return day;
     }
 
+    private static Moment moment(double okta, ZonedDateTime time) {
+        double steps = Duration.between(DATE.atTime(5, 0).atZone(ZoneOffset.UTC), time).toMinutes() / 5.0;
+        double altitude = steps - 6;
+        boolean clear = altitude > 3;
+        return new Moment(new SunAt(time, 80 + steps, altitude), clear, clear ? 0.2 : 0, 5 + steps / 4.0,
+                clear && okta < 4 ? 4 : 0, okta, 0, 0);
+    }
+
     private static Outlook outlook(double okta, int planned, LightWish... wishes) {
         List<Moment> day = morning(okta);
-        return Outlook.of(List.of(wishes), 90.0, day, day.get(planned));
+        return Outlook.of(List.of(wishes), 90.0, day, day.get(planned), time -> moment(okta, time));
     }
 
     private static String clock(Interval window) {
@@ -46,8 +53,8 @@ class OutlookTest {
         assertEquals(Outlook.Grade.GOOD, outlook.grade());
         assertEquals(1, outlook.quality(), 1e-9);
         assertEquals(1, outlook.windows().size());
-        // From 4° at 05:50 to under 8° at 06:10, where half of the low sun is left.
-        assertEquals("05:50-06:10", clock(outlook.windows().get(0)));
+        // From above 3° at 05:46 to 7.6° at 06:08, where 0.6 of the low sun is left.
+        assertEquals("05:46-06:08", clock(outlook.windows().get(0)));
         // Half an hour before it the sun is still under the horizon, half an hour behind it far too high.
         assertEquals(List.of(LightAdvice.SunNotYetUp.class, LightAdvice.SunTooHigh.class), kinds(outlook));
     }

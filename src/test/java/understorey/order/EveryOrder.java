@@ -6,6 +6,7 @@ final class EveryOrder {
     private final Visit visit;
     private int musts;
     private long value = -1;
+    private int pictures;
     private int priorities;
     private int back;
     private int most;
@@ -15,19 +16,19 @@ final class EveryOrder {
     }
 
     /** What the best plan is worth, and how many pictures any plan can hold. */
-    record Best(int musts, long valueThousandths, int priorities, int back, int most) {
+    record Best(int musts, long valueThousandths, int pictures, int priorities, int back, int most) {
     }
 
     static Best of(Visit visit) {
         EveryOrder every = new EveryOrder(visit);
         every.go(0, -1, visit.from(), 0, 0, 0);
-        return new Best(every.musts, every.value, every.priorities, every.back, every.most);
+        return new Best(every.musts, every.value, every.pictures, every.priorities, every.back, every.most);
     }
 
     private void go(int taken, int last, int now, int mustsDone, long valueDone, int prioritiesDone) {
         int home = last < 0 ? now : visit.times().arrive(visit.tasks().get(last).spot(), visit.base(), now);
         if (home <= visit.to()) {
-            compare(mustsDone, valueDone, prioritiesDone, home);
+            compare(mustsDone, valueDone, Integer.bitCount(taken), prioritiesDone, home);
             most = Math.max(most, Integer.bitCount(taken));
         }
         for (int next = 0; next < visit.tasks().size(); next++) {
@@ -56,13 +57,15 @@ final class EveryOrder {
         return true;
     }
 
-    private void compare(int mustsDone, long valueDone, int prioritiesDone, int home) {
+    private void compare(int mustsDone, long valueDone, int picturesDone, int prioritiesDone, int home) {
         int better = Integer.compare(mustsDone, musts);
         better = better != 0 ? better : Long.compare(valueDone, value);
+        better = better != 0 ? better : Integer.compare(picturesDone, pictures);
         better = better != 0 ? better : Integer.compare(prioritiesDone, priorities);
         if (better > 0 || better == 0 && home < back) {
             musts = mustsDone;
             value = valueDone;
+            pictures = picturesDone;
             priorities = prioritiesDone;
             back = home;
         }

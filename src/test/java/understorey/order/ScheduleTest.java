@@ -81,6 +81,9 @@ class ScheduleTest {
             assertEquals(schedule.worth(), walked(visit, schedule));
             assertEquals(best.musts(), Task.musts(schedule.worth()), "musts of trip " + i);
             assertEquals(best.valueThousandths() / 1000.0, Task.value(schedule.worth()), 1e-12, "value of trip " + i);
+            assertEquals(best.pictures(), schedule.takes().size(), "pictures of trip " + i);
+            assertEquals(best.priorities(), schedule.takes().stream().mapToInt(take -> visit.tasks().get(take.task())
+                    .priority()).sum(), "priorities of trip " + i);
             assertEquals((best.back() + 4) / 5, (schedule.back() + 4) / 5, "end of trip " + i);
             several += schedule.takes().size() > 2 ? 1 : 0;
             left += schedule.takes().size() < visit.tasks().size() ? 1 : 0;
@@ -113,6 +116,14 @@ class ScheduleTest {
     @Test
     void takesPicturesInHopelessLightRatherThanNone() {
         assertEquals("a0 b5", told(Schedule.best(visit(60, task(0, 5, 1, 0), task(0, 5, 1, 0)))));
+    }
+
+    /** Three nice ones rather than one that is wanted, and the wanted one rather than one nice one. */
+    @Test
+    void takesAsManyAsItCanWhereTheLightIsTheSame() {
+        assertEquals("b0 c5 d10", told(Schedule.best(visit(15, task(0, 15, 2, 0), task(0, 5, 1, 0), task(0, 5, 1, 0), task(0, 5, 1, 0)))));
+        assertEquals("b0 c5", told(Schedule.best(visit(10, task(0, 10, 2, 0), task(0, 5, 1, 0), task(0, 5, 1, 0)))));
+        assertEquals("b0", told(Schedule.best(visit(5, task(0, 5, 1, 0), task(0, 5, 2, 0)))));
     }
 
     @Test

@@ -27,6 +27,7 @@ import understorey.plan.Season;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
 
@@ -36,7 +37,11 @@ class DayRankingTest {
     private static final Season PAST = Woods.records("2023-05-04", "2024-05-01", "2025-05-07", "2026-05-04");
 
     private static Shot shot(String name, LightWish... light) {
-        return new Shot(name, null, Woods.RAMSONS, null, null, null, null, null, null, null, List.of(light), null, null,
+        return shot(name, Woods.RAMSONS, light);
+    }
+
+    private static Shot shot(String name, Subject subject, LightWish... light) {
+        return new Shot(name, null, subject, null, null, null, null, null, null, null, List.of(light), null, null,
                 null, null, null, null, null, null, null);
     }
 
@@ -117,8 +122,46 @@ class DayRankingTest {
         assertEquals(LocalDate.of(2027, 5, 15), ranking.best());
         assertTrue(says(ranking.day(LocalDate.of(2027, 5, 5)), DayAdvice.DayAvoided.class));
         assertTrue(says(ranking.day(LocalDate.of(2027, 5, 12)), DayAdvice.DayWrongWeekday.class));
-        int lastWanted = ranking.days().stream().filter(RankedDay::wanted).mapToInt(RankedDay::rank).max().orElseThrow();
+        int lastWanted = ranking.days().stream().filter(day -> day.wanted() && !day.hopeless()).mapToInt(RankedDay::rank).max()
+                .orElseThrow();
         assertTrue(ranking.days().stream().filter(day -> !day.wanted()).allMatch(day -> day.rank() > lastWanted));
+        assertEquals(List.of(), ranking.findings());
+    }
+
+    /** Moss has no season, so its light is as good before and after the flowers: the low sun of early April is the best of all. */
+    @Test
+    void putsADayWithoutFlowersBehindEveryDayWithSome() {
+        Shot moss = shot("Moss", Woods.subject("a-moss", false, null, null), LightWish.LOW_SUN);
+        Trip trip = trip(Woods.wood(53, 200.0, PAST), DayWishes.NONE, SkyWord.CLEAR, List.of(), shot("The floor", LightWish.OVERHEAD), moss);
+        hasNoneWithoutFlowersBeforeAny(DayRanking.of(trip, SPRING));
+    }
+
+    /** Two Saturdays have flowers, and no other day is wanted. */
+    @Test
+    void putsAWantedDayWithoutFlowersBehindAnUnwantedOneWithSome() {
+        DayWishes wishes = new DayWishes(List.of(DayOfWeek.SATURDAY), List.of(
+                new DayWishes.Stretch(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 5, 8))), null);
+        DayRanking ranking = DayRanking.of(trip(Woods.wood(53, 200.0, PAST), wishes, SkyWord.CLEAR, List.of(), shot("One")),
+                SPRING);
+        hasNoneWithoutFlowersBeforeAny(ranking);
+        assertTrue(ranking.days().stream().anyMatch(day -> day.wanted() && day.hopeless()));
+        assertEquals(DayOfWeek.SATURDAY, ranking.best().getDayOfWeek());
+    }
+
+    private static void hasNoneWithoutFlowersBeforeAny(DayRanking ranking) {
+        int lastWithSome = ranking.days().stream().filter(day -> day.flower() >= 0.01).mapToInt(RankedDay::rank).max().orElseThrow();
+        List<RankedDay> without = ranking.days().stream().filter(day -> Math.round(day.flower() * 100) == 0).toList();
+        assertFalse(without.isEmpty());
+        assertTrue(without.stream().allMatch(day -> day.rank() > lastWithSome));
+    }
+
+    /** Flowers come in May, the only wanted days are in June. */
+    @Test
+    void plansAWantedDayWhereNoWantedOneHasFlowers() {
+        DayWishes wishes = new DayWishes(List.of(), List.of(new DayWishes.Stretch(SPRING.get(0), LocalDate.of(2027, 6, 5))), null);
+        DayRanking ranking = DayRanking.of(trip(Woods.wood(53, 200.0, PAST), wishes, SkyWord.CLEAR, List.of(), shot("One")),
+                SPRING);
+        assertTrue(ranking.day(ranking.best()).wanted() && ranking.day(ranking.best()).hopeless());
         assertEquals(List.of(), ranking.findings());
     }
 

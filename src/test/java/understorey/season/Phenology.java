@@ -63,7 +63,7 @@ final class Phenology {
         return plants;
     }
 
-    private static List<String[]> rows(String file) {
+    static List<String[]> rows(String file) {
         try (InputStream in = Phenology.class.getResourceAsStream("/reference/" + file + ".csv")) {
             List<String[]> rows = new ArrayList<>();
             for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {

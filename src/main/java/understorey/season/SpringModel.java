@@ -1,0 +1,42 @@
+package understorey.season;
+
+/** A model that foretells a season's peak from its temperatures. */
+sealed interface SpringModel {
+
+    /** The first day of a season that it looks at. */
+    int from(int season);
+
+    /** The last day that it looks at. */
+    int to();
+
+    /** The peak of a season with such a spring, on the season's scale; null where a day is missing or the sum is not reached. */
+    Prediction peak(int season, DailyMeans spring);
+
+    /** The mean of some days, the same in each season. */
+    record Window(WindowModel line, int from, int to) implements SpringModel {
+        @Override
+        public int from(int season) {
+            return from;
+        }
+
+        @Override
+        public Prediction peak(int season, DailyMeans spring) {
+            double celsius = spring.mean(from, to);
+            return Double.isNaN(celsius) ? null : line.at(celsius);
+        }
+    }
+
+    /** The sum from a date on. */
+    record Thermal(ThermalTime sum, SumStart start, int to) implements SpringModel {
+        @Override
+        public int from(int season) {
+            return start.day(season);
+        }
+
+        @Override
+        public Prediction peak(int season, DailyMeans spring) {
+            Prediction sinceStart = sum.next(spring.from(from(season)));
+            return sinceStart == null ? null : sinceStart.later(from(season));
+        }
+    }
+}
