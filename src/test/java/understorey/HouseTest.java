@@ -59,7 +59,7 @@ class HouseTest {
                     "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
-            "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
+            "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml..", "org.commonmark.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),

@@ -4,24 +4,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.Page;
 import understorey.pages.SitePages;
-import understorey.pages.TemplateFault;
-import understorey.plan.Bag;
 import understorey.plan.Share;
-import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.publish.Links;
 import understorey.publish.Publisher;
 import understorey.publish.Refusal;
+import understorey.reading.Finding;
 import understorey.reading.Plans;
+import understorey.reading.PlansReader;
 import understorey.share.Sharing;
 
 /** Builds the pages of a folder of plans. */
@@ -30,30 +26,29 @@ final class BuildCommand implements Command {
     static final String NAME = "build";
 
     private final Terminal terminal;
-    private final HeadStart head;
+    private final Function<Trip, Brief> planner;
     private Path out;
     private Path templates;
     private Share.Audience audience;
 
-    /**
-     * A command not yet parsed.
-     *
-     * @param head what was begun already; null when nothing was
-     */
-    BuildCommand(Terminal terminal, HeadStart head) {
+    BuildCommand(Terminal terminal) {
+        this(terminal, Planner::brief);
+    }
+
+    BuildCommand(Terminal terminal, Function<Trip, Brief> planner) {
         this.terminal = terminal;
-        this.head = head;
+        this.planner = planner;
     }
 
     @Override
     public CommandSpec spec() {
-        return Command.spec(NAME, "Build pages from the plans in a folder. Plans with errors are skipped; their "
-                        + "earlier pages stay.")
+        return Command.spec(NAME, "Build pages from the plans in a folder, or from one plan. Plans with errors are skipped; "
+                        + "their earlier pages stay.")
                 .addPositional(Command.plansFolder())
-                .addOption(OptionSpec.builder("--out").paramLabel("FOLDER").type(Path.class).defaultValue("site-out")
+                .addOption(OptionSpec.builder("--out").paramLabel("FOLDER").type(Path.class).converters(new Folders()).defaultValue("site-out")
                         .description("output folder: new, empty, or made by an earlier build "
                                 + "(default: ${DEFAULT-VALUE})").build())
-                .addOption(OptionSpec.builder("--templates").paramLabel("FOLDER").type(Path.class)
+                .addOption(OptionSpec.builder("--templates").paramLabel("FOLDER").type(Path.class).converters(new Folders())
                         .description("your own templates; missing files fall back to the built-in ones")
                         .build())
                 .addOption(OptionSpec.builder("--audience").paramLabel("WHO").type(Share.Audience.class)
@@ -75,93 +70,57 @@ final class BuildCommand implements Command {
             terminal.say("'" + templates + "' is not a folder of templates");
             return 2;
         }
-        Plans plans = HeadStart.plans(head, plansFolder);
-        terminal.findingsWithTheirCount(plans.findings());
+        Plans plans = PlansReader.read(plansFolder);
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates);
+        List<Finding> findings = new ArrayList<>(plans.findings());
+        findings.addAll(made.findings());
+        terminal.findingsWithTheirCount(findings);
         for (Path trip : plans.faultyTrips()) {
             terminal.say("not built: " + trip);
         }
-        if (plans.trips().isEmpty()) {
+        for (Trip trip : made.failed()) {
+            terminal.say("not built: " + plans.file(trip));
+        }
+        if (made.pages() == null) {
+            return 1;
+        }
+        boolean passedOver = !plans.trips().isEmpty() && made.failed().isEmpty() && plans.only() == null;
+        if (made.trips().isEmpty() && !passedOver) {
             terminal.say("no trip to build, nothing written");
             return 1;
         }
-        List<Brief> briefs = new ArrayList<>();
-        Map<String, String> places = new HashMap<>();
+        warn(plans, made);
+        try {
+            Publisher.Outcome outcome = plans.only() == null
+                    ? Publisher.publish(made.pages(), out, Kept.word(audience), new Kept(plans, made.failed(), audience))
+                    : Publisher.publishTrip(made.pages(), out, Kept.word(audience), plans.only());
+            terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
+                    + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
+                    + outcome.deleted() + " deleted");
+            if (outcome.written() + outcome.unchanged() < made.pages().size()) {
+                terminal.say("pages shared by trips are unchanged: build the folder to update them");
+            }
+            terminal.result(out.resolve("index.html").toString());
+            return plans.hasErrors() || made.hasErrors() ? 1 : 0;
+        } catch (Refusal refusal) {
+            terminal.say("understorey: " + refusal.getMessage());
+            return 1;
+        }
+    }
+
+    private void warn(Plans plans, SiteBuild.Made made) {
         for (Trip trip : plans.trips()) {
-            if (trip.audience().compareTo(audience) < 0) {
-                continue;
-            }
-            Trip shared = Sharing.forAudience(trip);
-            String other = places.putIfAbsent(shared.site().slug(), trip.site().slug());
-            if (other != null && !other.equals(trip.site().slug())) {
-                terminal.say("two sites, '" + other + "' and '" + trip.site().slug() + "', are called '"
-                        + shared.site().name() + "' on public pages: give each its own public_name");
-                return 1;
-            }
-            if (Sharing.nameTellsThePlace(trip)) {
+            if (trip.audience().compareTo(audience) >= 0 && Sharing.nameTellsThePlace(trip)) {
                 terminal.say(trip.slug() + ": warning: the file name becomes a folder name and reveals a sensitive "
                         + "place: rename the file");
             }
-            briefs.add(Planner.brief(shared));
         }
-        try {
-            SitePages site = HeadStart.pages(head, templates);
-            for (Brief brief : briefs) {
-                for (String line : site.findings(brief)) {
-                    if (line.startsWith("warning")) {
-                        terminal.say(brief.trip().slug() + ": " + line);
-                    }
-                }
-            }
-            List<Page> pages = site.of(briefs, idleSites(plans), bags(plans, briefs), plans.subjects());
-            List<String> broken = Links.broken(pages);
-            for (String link : broken) {
-                terminal.say(link);
-            }
-            Publisher.Outcome outcome = Publisher.publish(pages, out, Kept.word(audience),
-                    new Kept(plans, audience));
-            terminal.say(Terminal.count(briefs.size(), "trip") + ": "
-                    + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
-                    + outcome.deleted() + " deleted");
-            terminal.result(out.resolve("index.html").toString());
-            return plans.hasErrors() || !broken.isEmpty() ? 1 : 0;
-        } catch (TemplateFault fault) {
-            terminal.lines(fault.plain());
-        } catch (Refusal refusal) {
-            terminal.say("understorey: " + refusal.getMessage());
-        }
-        return 1;
-    }
-
-    /** Everyone may see a bag that a trip of theirs carries, the author all of them. */
-    private List<Bag> bags(Plans plans, List<Brief> briefs) {
-        if (audience == Share.Audience.PRIVATE) {
-            return plans.bags();
-        }
-        List<Bag> carried = new ArrayList<>();
-        for (Bag bag : plans.bags()) {
-            for (Brief brief : briefs) {
-                if (bag.slug().equals(brief.trip().gear().slug())) {
-                    carried.add(bag);
-                    break;
+        for (SitePages.TripPages trip : made.trips()) {
+            for (String line : trip.findings()) {
+                if (line.startsWith("warning")) {
+                    terminal.say(trip.card().slug() + ": " + line);
                 }
             }
         }
-        return carried;
-    }
-
-    /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */
-    private List<Site> idleSites(Plans plans) {
-        List<Site> idle = new ArrayList<>();
-        for (Site site : plans.sites()) {
-            boolean visited = false;
-            for (Trip trip : plans.trips()) {
-                visited |= trip.site().slug().equals(site.slug());
-            }
-            if (!visited && (audience == Share.Audience.PRIVATE || !site.sensitive())) {
-                idle.add(Sharing.forAudience(site,
-                        site.sensitive() ? Share.Audience.PUBLIC : audience, Share.Precision.EXACT));
-            }
-        }
-        return idle;
     }
 }

@@ -7,11 +7,16 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.SitePages;
+import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reading.Finding;
 import understorey.reading.Plans;
@@ -23,14 +28,20 @@ final class CheckCommand implements Command {
     static final String NAME = "check";
 
     private final Terminal terminal;
+    private final Function<Trip, Brief> planner;
 
     CheckCommand(Terminal terminal) {
+        this(terminal, Planner::brief);
+    }
+
+    CheckCommand(Terminal terminal, Function<Trip, Brief> planner) {
         this.terminal = terminal;
+        this.planner = planner;
     }
 
     @Override
     public CommandSpec spec() {
-        return Command.spec(NAME, "Check the plans in a folder. Writes nothing.")
+        return Command.spec(NAME, "Check the plans in a folder, or one plan. Writes nothing.")
                 .addPositional(Command.plansFolder())
                 .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
                         .description("the findings as a JSON array on standard output").build());
@@ -41,30 +52,32 @@ final class CheckCommand implements Command {
         Path plansFolder = parsed.positionalParameters().get(0).getValue();
         boolean json = parsed.findOption("--json").getValue();
         Plans plans = PlansReader.read(plansFolder);
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null);
+        List<Finding> findings = new ArrayList<>(plans.findings());
+        findings.addAll(made.findings());
         if (json) {
-            terminal.result(json(plans));
+            terminal.result(json(findings));
         } else {
-            terminal.findings(plans.findings());
-            int warnings = Terminal.count(plans.findings(), Finding.Level.WARNING);
-            int notes = Terminal.count(plans.findings(), Finding.Level.NOTE);
-            SitePages pages = SitePages.open(null);
-            for (Trip trip : plans.trips()) {
-                for (String line : pages.findings(Planner.brief(trip))) {
-                    terminal.say(trip.slug() + ": " + line);
+            terminal.findings(findings);
+            int warnings = Terminal.count(findings, Finding.Level.WARNING);
+            int notes = Terminal.count(findings, Finding.Level.NOTE);
+            for (SitePages.TripPages trip : made.trips()) {
+                for (String line : trip.findings()) {
+                    terminal.say(trip.card().slug() + ": " + line);
                     warnings += line.startsWith("warning") ? 1 : 0;
                     notes += line.startsWith("note") ? 1 : 0;
                 }
             }
-            int errors = Terminal.count(plans.findings(), Finding.Level.ERROR);
+            int errors = Terminal.count(findings, Finding.Level.ERROR);
             int trips = plans.trips().size() + plans.faultyTrips().size();
             terminal.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
                     ? "no problems found" : Terminal.count(errors, "error") + ", "
                             + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")));
         }
-        return plans.hasErrors() ? 1 : 0;
+        return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }
 
-    private static String json(Plans plans) throws IOException {
+    private static String json(List<Finding> findings) throws IOException {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             DefaultIndenter lines = new DefaultIndenter("  ", "\n");
@@ -73,7 +86,7 @@ final class CheckCommand implements Command {
             printer.indentObjectsWith(lines);
             json.setPrettyPrinter(printer);
             json.writeStartArray();
-            for (Finding finding : plans.findings()) {
+            for (Finding finding : findings) {
                 json.writeStartObject();
                 json.writeStringField("level", finding.level().name().toLowerCase(Locale.ROOT));
                 json.writeStringField("file", finding.file());

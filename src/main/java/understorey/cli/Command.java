@@ -36,6 +36,6 @@ interface Command {
     /** Parameter for the folder of plans, optional. */
     static PositionalParamSpec plansFolder() {
         return PositionalParamSpec.builder().arity("0..1").paramLabel("PLANS").type(Path.class).defaultValue(PLANS)
-                .description("folder of trips, with sites/ and gear/ in it (default: ${DEFAULT-VALUE})").build();
+                .converters(new Folders()).description("folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})").build();
     }
 }

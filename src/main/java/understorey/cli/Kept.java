@@ -2,18 +2,20 @@ package understorey.cli;
 
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
+import understorey.plan.Trip;
 import understorey.reading.Plans;
 
 /**
- * Decides which files of an earlier run stay: those of plans that cannot be read today. A typing error must not delete
- * pages. They stay only if the earlier run was for the same audience or a wider one, because a plan that cannot be
- * read cannot say for whom it is.
+ * Decides which files of an earlier run stay: those of plans that cannot be read or built today. A typing error must not
+ * delete pages. They stay only if the earlier run was for the same audience or a wider one, because a plan that cannot
+ * be read cannot say for whom it is.
  */
 final class Kept implements BiPredicate<String, String> {
 
@@ -22,9 +24,14 @@ final class Kept implements BiPredicate<String, String> {
     private final Set<String> faulty = new HashSet<>();
     private final Set<String> read = new HashSet<>();
 
-    Kept(Plans plans, Share.Audience audience) {
+    /**
+     * The files of faulty plans.
+     *
+     * @param failed trips that read well and could not be made
+     */
+    Kept(Plans plans, List<Trip> failed, Share.Audience audience) {
         this.audience = audience;
-        errors = plans.hasErrors();
+        errors = plans.hasErrors() || !failed.isEmpty();
         for (Path trip : plans.faultyTrips()) {
             String name = trip.getFileName().toString();
             faulty.add(name.substring(0, name.lastIndexOf('.')) + "/");
@@ -34,6 +41,11 @@ final class Kept implements BiPredicate<String, String> {
         }
         for (Bag bag : plans.bags()) {
             read.add("gear/" + bag.slug() + ".html");
+        }
+        for (Trip trip : failed) {
+            faulty.add(trip.slug() + "/");
+            read.remove("sites/" + trip.site().slug() + ".html");
+            read.remove("gear/" + trip.gear().slug() + ".html");
         }
     }
 

@@ -23,11 +23,11 @@ final class Mishap {
         if (fault instanceof CharacterCodingException) {
             return "one of the templates is not UTF-8 text";
         }
-        if (fault instanceof StackOverflowError) {
-            return "a template includes itself";
+        if (fault instanceof OutOfMemoryError) {
+            return "not enough memory: start Java with a larger -Xmx";
         }
         String message = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
-        return fault instanceof RuntimeException
+        return fault instanceof RuntimeException || fault instanceof StackOverflowError
                 ? message + " (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)" : message;
     }
 

@@ -1,9 +1,11 @@
 package understorey.cli;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Collection;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine;
 import understorey.reading.Finding;
@@ -70,7 +72,7 @@ final class Terminal {
     }
 
     /** Prints findings in file order. */
-    void findings(List<Finding> findings) {
+    void findings(Collection<Finding> findings) {
         for (Finding finding : findings) {
             err.println(colour ? finding.dressed(inked("1"), inked(finding.level() == Finding.Level.ERROR ? "1;31" : "1;33"))
                     : finding.plain());
@@ -78,7 +80,7 @@ final class Terminal {
     }
 
     /** Prints findings in file order, and how many of them are errors and warnings. */
-    void findingsWithTheirCount(List<Finding> findings) {
+    void findingsWithTheirCount(Collection<Finding> findings) {
         findings(findings);
         int errors = count(findings, Finding.Level.ERROR);
         int warnings = count(findings, Finding.Level.WARNING);
@@ -87,8 +89,17 @@ final class Terminal {
         }
     }
 
-    static int count(List<Finding> findings, Finding.Level level) {
+    static int count(Collection<Finding> findings, Finding.Level level) {
         return (int) findings.stream().filter(finding -> finding.level() == level).count();
+    }
+
+    /** Prints the whole trace of a fault of the tool, if it is asked for. */
+    void trace(Throwable fault) {
+        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
+            StringWriter trace = new StringWriter();
+            fault.printStackTrace(new PrintWriter(trace, true));
+            lines(trace.toString());
+        }
     }
 
     /** Text in a colour of ECMA-48, "select graphic rendition". */

@@ -25,7 +25,7 @@ public final class Understorey {
 
     private Understorey(String[] arguments, PrintStream out, PrintStream err, boolean colour) {
         terminal = new Terminal(out, err, colour);
-        commands.put(BuildCommand.NAME, new BuildCommand(terminal, HeadStart.of(arguments)));
+        commands.put(BuildCommand.NAME, new BuildCommand(terminal));
         commands.put(CheckCommand.NAME, new CheckCommand(terminal));
         commands.put(DaysCommand.NAME, new DaysCommand(terminal));
         CommandSpec spec = Command.spec("understorey",
@@ -90,11 +90,7 @@ public final class Understorey {
     /** Prints one line for an unforeseen failure, and the whole trace if it is asked for. */
     private void say(Throwable fault) {
         terminal.say("understorey: " + Mishap.says(fault));
-        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
-            StringWriter trace = new StringWriter();
-            fault.printStackTrace(new PrintWriter(trace, true));
-            terminal.lines(trace.toString());
-        }
+        terminal.trace(fault);
     }
 
     private static String version() {

@@ -55,18 +55,12 @@ final class Prose {
         }
     }
 
-    /** Reads and forgets a text, so that the first of a trip finds everything loaded: a tenth of a cold start. */
-    void open() {
-        Dialect dialect = plain();
-        dialect.renderer().render(dialect.parser().parse("**Warm** up"));
-    }
-
-    private synchronized Dialect plain() {
+    private Dialect plain() {
         plain = plain == null ? Dialect.with(List.of()) : plain;
         return plain;
     }
 
-    private synchronized Dialect tabular() {
+    private Dialect tabular() {
         tabular = tabular == null ? Dialect.with(List.of(TablesExtension.create())) : tabular;
         return tabular;
     }

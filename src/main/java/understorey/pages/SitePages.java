@@ -3,12 +3,11 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import understorey.brief.Brief;
 import understorey.plan.Bag;
 import understorey.plan.Share;
@@ -47,14 +46,16 @@ public final class SitePages {
     public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
     }
 
+    /** One trip: its own pages, what its plan found, and what the pages that it shares with others show of it. */
+    public record TripPages(Brief brief, List<Page> pages, List<String> findings, Card card, List<SpotView> light) {
+    }
+
     private final Templates templates;
     private final Sentences sentences;
     private final Prose prose = new Prose();
     private final TemplateHTMLOutputModel css;
     private final TemplateHTMLOutputModel sheetCss;
     private final TemplateHTMLOutputModel nightCss;
-    private final List<Page> pages = new ArrayList<>();
-    private final List<Row> places = new ArrayList<>();
 
     private SitePages(Path folder) {
         templates = new Templates(folder);
@@ -70,19 +71,17 @@ public final class SitePages {
     }
 
     /**
-     * Opens the templates, so that they may be read while the plans still are.
+     * Opens the templates.
      *
      * @param templates folder of the user's own; null for the built-in ones
      * @throws TemplateFault when one cannot be read
      */
     public static SitePages open(Path templates) {
-        SitePages pages = new SitePages(templates);
-        pages.prose.open();
-        return pages;
+        return new SitePages(templates);
     }
 
     /**
-     * The pages.
+     * The pages of all trips and those that they share.
      *
      * @param briefs    of every trip, ready for its audience
      * @param idleSites that no trip goes to, ready for theirs
@@ -91,22 +90,63 @@ public final class SitePages {
      * @throws TemplateFault when a template cannot be filled in
      */
     public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
-        CompletableFuture<List<Page>> catalogue = CompletableFuture.supplyAsync(() -> List.of(new Page("subjects.html",
-                templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects))))));
+        List<TripPages> trips = new ArrayList<>();
+        List<Page> pages = new ArrayList<>();
         for (Brief brief : briefs) {
-            trip(brief);
+            TripPages trip = trip(brief);
+            trips.add(trip);
+            pages.addAll(trip.pages());
         }
-        sites(briefs, idleSites);
-        for (Bag bag : bags) {
-            bag(bag, briefs);
-        }
-        index(briefs, bags);
-        pages.addAll(joined(catalogue));
+        pages.addAll(shared(trips, idleSites, bags, subjects));
         return List.copyOf(pages);
     }
 
+    /**
+     * One trip, ready for its audience.
+     *
+     * @throws TemplateFault when a template cannot be filled in
+     */
+    public TripPages trip(Brief brief) {
+        String folder = brief.trip().slug() + "/";
+        PlanView view = PlanView.of(brief, css, sentences, prose);
+        List<Page> pages = List.of(
+                new Page(folder + "index.html", templates.fill("plan.ftlh", view)),
+                new Page(folder + "field-sheet.html",
+                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false))),
+                new Page(folder + "field-sheet-night.html",
+                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
+                new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
+                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' '))),
+                new Page(folder + "trip.ics", TripCalendar.of(brief)),
+                new Page(folder + "spots.gpx", Waypoints.of(brief)));
+        return new TripPages(brief, pages, findings(brief), card(brief), SpotView.of(brief, sentences));
+    }
+
+    /**
+     * The pages that trips share: sites, bags, the index, the subjects.
+     *
+     * @throws TemplateFault when a template cannot be filled in
+     */
+    public List<Page> shared(List<TripPages> trips, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
+        List<Page> pages = new ArrayList<>();
+        List<Row> places = new ArrayList<>();
+        for (PlacePage place : places(trips, idleSites)) {
+            places.add(new Row(place.place().name(), place.place().slug()));
+            pages.add(new Page("sites/" + place.place().slug() + ".html", templates.fill("site.ftlh", place)));
+        }
+        List<Row> rows = new ArrayList<>();
+        for (Bag bag : bags) {
+            rows.add(new Row(bag.name(), bag.slug()));
+            pages.add(bag(bag, trips));
+        }
+        pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, groups(trips), places, rows))));
+        pages.add(new Page("subjects.html",
+                templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
+        return pages;
+    }
+
     /** What the plan of a trip found, warnings first, each with its level before it. */
-    public List<String> findings(Brief brief) {
+    private List<String> findings(Brief brief) {
         List<String> lines = new ArrayList<>();
         for (PlanView.Remark remark : PlanView.findings(brief, sentences)) {
             lines.add((remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' '));
@@ -114,59 +154,29 @@ public final class SitePages {
         return lines;
     }
 
-    private void trip(Brief brief) {
-        String folder = brief.trip().slug() + "/";
-        CompletableFuture<List<Page>> files = CompletableFuture.supplyAsync(() -> files(brief, folder));
-        PlanView view = PlanView.of(brief, css, sentences, prose);
-        add(folder + "index.html", templates.fill("plan.ftlh", view));
-        add(folder + "field-sheet.html", templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false)));
-        add(folder + "field-sheet-night.html", templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true)));
-        add(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' '));
-        pages.addAll(joined(files));
-    }
-
-    /** What programs read; written on another core while the templates are filled. */
-    private List<Page> files(Brief brief, String folder) {
-        return List.of(
-                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' '))),
-                new Page(folder + "trip.ics", TripCalendar.of(brief)),
-                new Page(folder + "spots.gpx", Waypoints.of(brief)));
-    }
-
-    private static List<Page> joined(CompletableFuture<List<Page>> files) {
-        try {
-            return files.join();
-        } catch (CompletionException wrapped) {
-            if (wrapped.getCause() instanceof RuntimeException fault) {
-                throw fault;
-            }
-            throw wrapped;
-        }
-    }
-
     /** One page a name: where trips show a site to several audiences, the page is the most public one. */
-    private void sites(List<Brief> briefs, List<Site> idleSites) {
-        Map<String, List<Brief>> trips = new TreeMap<>();
-        for (Brief brief : briefs) {
-            String slug = brief.trip().site().slug();
-            if (!trips.containsKey(slug)) {
-                trips.put(slug, new ArrayList<>());
-            }
-            trips.get(slug).add(brief);
+    private List<PlacePage> places(List<TripPages> trips, List<Site> idleSites) {
+        Map<String, List<TripPages>> bySite = new TreeMap<>();
+        for (TripPages trip : trips) {
+            bySite.computeIfAbsent(trip.brief().trip().site().slug(), slug -> new ArrayList<>()).add(trip);
         }
-        for (List<Brief> here : trips.values()) {
-            Brief shown = here.get(0);
-            for (Brief brief : here) {
-                shown = byAudience(brief.trip(), shown.trip()) > 0 ? brief : shown;
+        List<PlacePage> pages = new ArrayList<>();
+        for (List<TripPages> here : bySite.values()) {
+            TripPages shown = here.get(0);
+            for (TripPages trip : here) {
+                shown = byAudience(trip.brief().trip(), shown.brief().trip()) > 0 ? trip : shown;
             }
-            place(PlaceView.of(shown.trip().site(), shown.trip().precision(), prose), shown, here);
+            Trip trip = shown.brief().trip();
+            pages.add(new PlacePage(css, PlaceView.of(trip.site(), trip.precision(), prose), shown.light(),
+                    Words.day(shown.brief().date()), links(here)));
         }
         for (Site site : idleSites) {
-            if (!trips.containsKey(site.slug())) {
-                place(PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, prose),
-                        null, List.of());
+            if (!bySite.containsKey(site.slug())) {
+                pages.add(new PlacePage(css, PlaceView.of(site,
+                        site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT, prose), List.of(), null, List.of()));
             }
         }
+        return pages;
     }
 
     private static int byAudience(Trip one, Trip other) {
@@ -174,57 +184,38 @@ public final class SitePages {
         return audience != 0 ? audience : one.precision().compareTo(other.precision());
     }
 
-    private void place(PlaceView place, Brief shown, List<Brief> trips) {
-        places.add(new Row(place.name(), place.slug()));
-        add("sites/" + place.slug() + ".html", templates.fill("site.ftlh", new PlacePage(css, place,
-                shown == null ? List.of() : SpotView.of(shown, sentences),
-                shown == null ? null : Words.day(shown.date()), links(trips))));
-    }
-
-    private void bag(Bag bag, List<Brief> briefs) {
-        List<Brief> with = new ArrayList<>();
-        for (Brief brief : briefs) {
-            if (bag.slug().equals(brief.trip().gear().slug())) {
-                with.add(brief);
+    private Page bag(Bag bag, List<TripPages> trips) {
+        List<TripPages> with = new ArrayList<>();
+        for (TripPages trip : trips) {
+            if (bag.slug().equals(trip.brief().trip().gear().slug())) {
+                with.add(trip);
             }
         }
-        add("gear/" + bag.slug() + ".html",
+        return new Page("gear/" + bag.slug() + ".html",
                 templates.fill("bag.ftlh", new BagPage(css, BagView.of(bag), links(with))));
     }
 
-    private static List<Row> links(List<Brief> trips) {
+    private static List<Row> links(List<TripPages> trips) {
         List<Row> links = new ArrayList<>();
-        for (Brief brief : trips) {
-            links.add(new Row(brief.trip().title(), brief.trip().slug()));
+        for (TripPages trip : trips) {
+            links.add(new Row(trip.card().title(), trip.card().slug()));
         }
         return links;
     }
 
-    private void index(List<Brief> briefs, List<Bag> bags) {
-        List<Brief> byDate = new ArrayList<>(briefs);
-        byDate.sort(SitePages::byDate);
+    /** Trips by series, in each by date. */
+    private static List<Group> groups(List<TripPages> trips) {
+        List<TripPages> byDate = new ArrayList<>(trips);
+        byDate.sort(Comparator.comparing((TripPages trip) -> trip.brief().date())
+                .thenComparing(trip -> trip.card().slug()));
         Map<String, List<Card>> groups = new LinkedHashMap<>();
-        for (Brief brief : byDate) {
-            String series = brief.trip().series() == null ? "Single trips" : brief.trip().series();
-            if (!groups.containsKey(series)) {
-                groups.put(series, new ArrayList<>());
-            }
-            groups.get(series).add(card(brief));
+        for (TripPages trip : byDate) {
+            String series = trip.brief().trip().series();
+            groups.computeIfAbsent(series == null ? "Single trips" : series, name -> new ArrayList<>()).add(trip.card());
         }
         List<Group> series = new ArrayList<>();
-        for (Map.Entry<String, List<Card>> group : groups.entrySet()) {
-            series.add(new Group(group.getKey(), group.getValue()));
-        }
-        List<Row> rows = new ArrayList<>();
-        for (Bag bag : bags) {
-            rows.add(new Row(bag.name(), bag.slug()));
-        }
-        add("index.html", templates.fill("index.ftlh", new IndexPage(css, series, places, rows)));
-    }
-
-    private static int byDate(Brief one, Brief other) {
-        int day = one.date().compareTo(other.date());
-        return day != 0 ? day : one.trip().slug().compareTo(other.trip().slug());
+        groups.forEach((name, cards) -> series.add(new Group(name, cards)));
+        return series;
     }
 
     private static Card card(Brief brief) {
@@ -232,9 +223,5 @@ public final class SitePages {
         return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
                 Words.audience(brief.trip().audience()));
-    }
-
-    private void add(String path, String content) {
-        pages.add(new Page(path, content));
     }
 }

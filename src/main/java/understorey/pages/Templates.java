@@ -15,13 +15,14 @@ import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 
 /**
@@ -42,7 +43,7 @@ final class Templates {
     Templates(Path folder) {
         this.folder = folder;
         System.setProperty("org.freemarker.loggerLibrary", "none");
-        configuration = new Configuration(Configuration.VERSION_2_3_34);
+        configuration = new Asking();
         configuration.setTemplateLoader(loader(folder));
         configuration.setObjectWrapper(new RecordWrapper());
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
@@ -94,15 +95,13 @@ final class Templates {
 
     /** Fills a template with the record {@code page}. */
     String fill(String template, Object page) {
-        StringWriter text = new StringWriter(32 * 1024);
         try {
-            open(template).process(Map.of("page", page), text);
+            return Filling.of(open(template), page);
         } catch (TemplateException fault) {
             throw unfilled(template, fault);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
-        return text.toString();
     }
 
     /** A file beside the templates, as it is. */
@@ -134,10 +133,30 @@ final class Templates {
             return jar;
         }
         try {
+            OwnTemplates.check(folder);
             return new MultiTemplateLoader(new TemplateLoader[] {new FileTemplateLoader(folder.toFile()), jar});
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
     }
 
+    /** Has each template ask at every turn whether it may go on, those that another one imports too. */
+    private static final class Asking extends Configuration {
+
+        private final Set<Template> asking = Collections.newSetFromMap(new IdentityHashMap<>());
+
+        Asking() {
+            super(VERSION_2_3_34);
+        }
+
+        @Override
+        public Template getTemplate(String name, Locale locale, Object condition, String encoding, boolean parse,
+                                    boolean ignoreMissing) throws IOException {
+            Template template = super.getTemplate(name, locale, condition, encoding, parse, ignoreMissing);
+            if (template != null && asking.add(template)) {
+                Filling.askAtEveryTurn(template);
+            }
+            return template;
+        }
+    }
 }

@@ -16,20 +16,28 @@ public final class Links {
     private Links() {
     }
 
-    /** One line for each broken link, with its page; in the order of the pages. */
-    public static List<String> broken(List<Page> pages) {
+    /** A link that leads nowhere, and the page that it stands on. */
+    public record Broken(String page, String link) {
+    }
+
+    /**
+     * The links that lead nowhere, in the order of the pages.
+     *
+     * @param elsewhere folders whose pages are not among these, and count as there
+     */
+    public static List<Broken> broken(List<Page> pages, Set<String> elsewhere) {
         Map<String, Set<String>> anchors = new HashMap<>();
         for (Page page : pages) {
             anchors.put(page.path(), page.path().endsWith(".html") ? all(page.content(), "id") : Set.of());
         }
-        List<String> broken = new ArrayList<>();
+        List<Broken> broken = new ArrayList<>();
         for (Page page : pages) {
             if (page.path().endsWith(".html")) {
                 Set<String> links = all(page.content(), "href");
                 links.addAll(all(page.content(), "src"));
                 for (String link : links) {
-                    if (!leads(page.path(), link, anchors)) {
-                        broken.add(page.path() + ": broken link '" + link + "'");
+                    if (!leads(page.path(), link, anchors, elsewhere)) {
+                        broken.add(new Broken(page.path(), link));
                     }
                 }
             }
@@ -37,13 +45,20 @@ public final class Links {
         return broken;
     }
 
-    private static boolean leads(String from, String link, Map<String, Set<String>> anchors) {
+    private static boolean leads(String from, String link, Map<String, Set<String>> anchors, Set<String> elsewhere) {
         if (link.startsWith("//") || hasScheme(link)) {
             return true;
         }
         int hash = link.indexOf('#');
-        String file = decoded(hash < 0 ? link : link.substring(0, hash));
+        String address = hash < 0 ? link : link.substring(0, hash);
+        // What follows a question mark is for a server: the file is the same.
+        int query = address.indexOf('?');
+        String file = decoded(query < 0 ? address : address.substring(0, query));
         String target = file.isEmpty() ? from : resolve(from, file);
+        int slash = target.indexOf('/');
+        if (slash > 0 && elsewhere.contains(target.substring(0, slash))) {
+            return true;
+        }
         if (!anchors.containsKey(target)) {
             return false;
         }

@@ -2,19 +2,15 @@ package understorey.publish;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.Locale;
+import java.util.Map;
 import java.util.function.BiPredicate;
-import java.util.stream.Stream;
 import understorey.pages.Page;
 
 /** Writes the pages of a site into one folder. */
@@ -22,8 +18,10 @@ public final class Publisher {
 
     /** Name of the publisher's own list of the files that it wrote, one per line, sorted. */
     static final String LIST = ".understorey-files";
-    /** Name of the temporary file: each page is written here, then moved, so that no page is ever half written. */
-    static final String FRESH = ".understorey-new";
+    /** How long a build waits for another one that writes into the same folder. */
+    private static final int PATIENCE_S = 30;
+    /** What file systems allow one name, in bytes. */
+    private static final int LONGEST_NAME = 255;
 
     /**
      * Result of a run: how many files were written, left alone and deleted.
@@ -35,14 +33,17 @@ public final class Publisher {
     public record Outcome(int written, int unchanged, int deleted) {
     }
 
-    private final Path folder;
+    private final OutFolder folder;
+    private final int patienceS;
 
-    private Publisher(Path folder) {
-        this.folder = folder;
+    Publisher(Path folder, int patienceS) {
+        this.folder = new OutFolder(folder.toString().isEmpty() ? Path.of(".") : folder);
+        this.patienceS = patienceS;
     }
 
     /**
-     * Publishes pages. All refusals come before the first byte is written.
+     * Publishes the pages of a whole site. All refusals come before the first byte is written, and every new file is on
+     * the disk before the first one takes its place.
      *
      * @param audience audience of the pages, in one word
      * @param keepOld  decides whether a file stays that an earlier run wrote and this one does not; gets its name and the
@@ -52,142 +53,146 @@ public final class Publisher {
      */
     public static Outcome publish(List<Page> pages, Path folder, String audience,
                                   BiPredicate<String, String> keepOld) throws Refusal, IOException {
-        return new Publisher(folder.toString().isEmpty() ? Path.of(".") : folder).publish(pages, audience, keepOld);
+        return new Publisher(folder, PATIENCE_S).publish(pages, audience, keepOld);
     }
 
-    private Outcome publish(List<Page> pages, String audience, BiPredicate<String, String> keepOld)
+    /**
+     * Publishes the pages of one trip. Pages that it shares with others are written only where there are none yet.
+     *
+     * @param trip the name of the trip's own folder
+     * @throws Refusal as for a whole site, and when the folder holds pages for another audience
+     */
+    public static Outcome publishTrip(List<Page> pages, Path folder, String audience, String trip)
             throws Refusal, IOException {
-        FileList before = earlier();
-        FileList now = FileList.of(audience, names(pages));
-        for (Page page : pages) {
-            refuseWhatIsNotOurs(page, before.names());
+        return new Publisher(folder, PATIENCE_S).publishTrip(pages, audience, trip);
+    }
+
+    @SuppressWarnings("try")
+    Outcome publish(List<Page> pages, String audience, BiPredicate<String, String> keepOld)
+            throws Refusal, IOException {
+        refuse(pages);
+        try (FolderLock held = hold()) {
+            return write(pages, folder.earlier(), audience, keepOld);
         }
-        Files.createDirectories(folder);
-        // The list names every file before it exists, so that an interrupted run forgets none.
-        write(LIST, before.and(now).text());
-        int written = 0;
-        for (Page page : pages) {
-            written += write(page.path(), page.content()) ? 1 : 0;
-        }
-        int deleted = 0;
-        for (String old : before.names()) {
-            if (!now.names().contains(old) && isPlainFile(old)) {
-                if (keepOld.test(old, before.audience())) {
-                    now.names().add(old);
-                } else {
-                    delete(old);
-                    deleted++;
+    }
+
+    @SuppressWarnings("try")
+    Outcome publishTrip(List<Page> pages, String audience, String trip) throws Refusal, IOException {
+        refuse(pages);
+        try (FolderLock held = hold()) {
+            FileList before = folder.earlier();
+            if (!before.names().isEmpty() && !before.audience().equals(audience)) {
+                throw new Refusal("'" + folder.path() + "' holds pages for another audience: build the whole folder of plans, "
+                        + "or name another folder with --out");
+            }
+            List<Page> due = new ArrayList<>();
+            for (Page page : pages) {
+                boolean there = before.names().contains(page.path()) && folder.isPlainFile(page.path());
+                if (page.path().startsWith(trip + "/") || !there) {
+                    due.add(page);
                 }
             }
+            return write(due, before, audience, (file, earlier) -> !file.startsWith(trip + "/"));
         }
-        write(LIST, now.text());
-        return new Outcome(written, pages.size() - written, deleted);
     }
 
-    private static SortedSet<String> names(List<Page> pages) throws Refusal {
-        SortedSet<String> names = new TreeSet<>();
+    /** The folder, made where there is none, and free of what killed builds left. */
+    private FolderLock hold() throws Refusal, IOException {
+        folder.earlier();
+        FolderLock held = null;
+        try {
+            if (!Files.isDirectory(folder.path())) {
+                Files.createDirectories(folder.path());
+            }
+            held = FolderLock.take(folder.path(), patienceS);
+            Staging.sweep(folder.path());
+            return held;
+        } catch (IOException fault) {
+            if (held != null) {
+                held.close();
+            }
+            throw folder.fault(fault);
+        }
+    }
+
+    private Outcome write(List<Page> pages, FileList before, String audience, BiPredicate<String, String> keepOld)
+            throws Refusal, IOException {
+        FileList now = FileList.of(audience, List.of());
+        for (Page page : pages) {
+            folder.refuseWhatIsNotOurs(page.path(), bytes(page.content()), before.names());
+            now.names().add(page.path());
+        }
+        List<Path> gone = new ArrayList<>();
+        // The list names every file before the file is there: a run that is cut off forgets none.
+        FileList between = before.and(now);
+        for (String old : before.names()) {
+            Path file = now.names().contains(old) ? null : folder.place(old);
+            if (file != null && folder.isPlainFile(old) && !keepOld.test(old, before.audience())) {
+                gone.add(file);
+            } else if (file == null || folder.isPlainFile(old)) {
+                now.names().add(old);
+            }
+        }
+        try (Staging staging = new Staging(folder.path())) {
+            Map<Path, Path> fresh = new LinkedHashMap<>();
+            Path list = folder.path().resolve(LIST);
+            stage(staging, fresh, list, bytes(between.text()));
+            for (Page page : pages) {
+                stage(staging, fresh, folder.path().resolve(page.path()), bytes(page.content()));
+            }
+            int written = fresh.size() - (fresh.containsKey(list) ? 1 : 0);
+            Path last = now.text().equals(between.text()) ? null : stage(staging, bytes(now.text()));
+            for (Map.Entry<Path, Path> file : fresh.entrySet()) {
+                staging.place(file.getValue(), file.getKey());
+            }
+            for (Path old : gone) {
+                folder.delete(old);
+            }
+            if (last != null) {
+                staging.place(last, list);
+            }
+            staging.settle();
+            return new Outcome(written, pages.size() - written, gone.size());
+        }
+    }
+
+    private void stage(Staging staging, Map<Path, Path> fresh, Path place, byte[] bytes) throws IOException {
+        if (!OutFolder.holds(place, bytes)) {
+            fresh.put(place, stage(staging, bytes));
+        }
+    }
+
+    private Path stage(Staging staging, byte[] bytes) throws IOException {
+        try {
+            return staging.write(bytes);
+        } catch (IOException fault) {
+            throw folder.fault(fault);
+        }
+    }
+
+    private static void refuse(List<Page> pages) throws Refusal {
+        Map<String, String> names = new HashMap<>();
         for (Page page : pages) {
             if (!FileList.staysInside(page.path())) {
                 throw new Refusal("'" + page.path() + "' is not a valid page name");
             }
-            if (!names.add(page.path())) {
+            for (String part : page.path().split("/")) {
+                if (bytes(part).length > LONGEST_NAME) {
+                    throw new Refusal("the name of the page '" + page.path() + "' is too long for a file");
+                }
+            }
+            String other = names.putIfAbsent(page.path().toLowerCase(Locale.ROOT), page.path());
+            if (page.path().equals(other)) {
                 throw new Refusal("two pages need the same file '" + page.path() + "': rename one of their plans");
             }
-        }
-        return names;
-    }
-
-    /** List of an earlier run; empty for a new or empty folder. */
-    private FileList earlier() throws Refusal, IOException {
-        FileList none = FileList.of("");
-        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return none;
-        }
-        if (!Files.isDirectory(folder)) {
-            throw new Refusal("'" + folder + "' is a file, not a folder: choose another with --out");
-        }
-        Path list = folder.resolve(LIST);
-        if (Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS)) {
-            return FileList.of(new String(Files.readAllBytes(list), StandardCharsets.UTF_8));
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            if (files.anyMatch(file -> !file.getFileName().toString().equals(FRESH))) {
-                throw new Refusal("'" + folder + "' is not empty and was not made by this tool: empty it, or "
-                        + "choose another folder with --out");
+            if (other != null) {
+                throw new Refusal("the pages '" + other + "' and '" + page.path() + "' differ in capitals only: "
+                        + "rename one of their plans");
             }
         }
-        return none;
-    }
-
-    private void refuseWhatIsNotOurs(Page page, Set<String> ours) throws Refusal, IOException {
-        Path file = folder;
-        for (String part : page.path().split("/")) {
-            if (!file.equals(folder) && Files.exists(file) && !Files.isDirectory(file)) {
-                throw new Refusal("'" + file + "' is a file where pages need a folder: move it away");
-            }
-            file = file.resolve(part);
-            if (Files.isSymbolicLink(file)) {
-                throw new Refusal("'" + file + "' is a link: remove it, because pages are never written through links");
-            }
-        }
-        if (Files.isDirectory(file)) {
-            throw new Refusal("'" + file + "' is a folder where a page needs a file: move it away");
-        }
-        if (Files.exists(file) && !ours.contains(page.path()) && !holds(file, bytes(page.content()))) {
-            throw new Refusal("'" + file + "' was not made by this tool and would be overwritten: move it away");
-        }
-    }
-
-    /** True for a regular file below the folder, if its path has no symbolic link. */
-    private boolean isPlainFile(String name) {
-        Path path = folder;
-        for (String part : name.split("/")) {
-            path = path.resolve(part);
-            if (Files.isSymbolicLink(path)) {
-                return false;
-            }
-        }
-        return Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    private boolean write(String name, String content) throws IOException {
-        Path file = folder.resolve(name);
-        byte[] bytes = bytes(content);
-        if (holds(file, bytes)) {
-            return false;
-        }
-        Files.createDirectories(file.getParent());
-        Path fresh = folder.resolve(FRESH);
-        Files.deleteIfExists(fresh);
-        Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW);
-        try {
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException plain) {
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
-        }
-        return true;
-    }
-
-    private static boolean holds(Path file, byte[] bytes) throws IOException {
-        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Files.size(file) == bytes.length
-                && Arrays.equals(Files.readAllBytes(file), bytes);
     }
 
     private static byte[] bytes(String content) {
         return content.getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** Deletes a file, and the folders that are empty after that. */
-    private void delete(String name) throws IOException {
-        Path file = folder.resolve(name);
-        Files.delete(file);
-        for (Path parent = file.getParent(); !parent.equals(folder); parent = parent.getParent()) {
-            try (Stream<Path> files = Files.list(parent)) {
-                if (files.findAny().isPresent()) {
-                    return;
-                }
-            }
-            Files.delete(parent);
-        }
     }
 }

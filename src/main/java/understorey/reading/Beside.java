@@ -3,6 +3,7 @@ package understorey.reading;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -27,9 +28,17 @@ record Beside(Path folder, String shown) {
                     "for example hours.csv, without a folder");
             return null;
         }
-        Path path = folder.resolve(name);
+        Path path;
+        try {
+            path = folder.resolve(name);
+        } catch (InvalidPathException foreign) {
+            f.refuse(key, "this computer’s language settings cannot show the file name " + Node.quote(name),
+                    "rename it with plain letters, or set LC_ALL=C.UTF-8");
+            return null;
+        }
         if (!Files.isRegularFile(path)) {
-            f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
+            f.refuse(key, Files.exists(path) ? shown + name + " is not an ordinary file, so it is ignored"
+                    : "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
             return null;
         }
         return path;

@@ -1,6 +1,8 @@
 package understorey.reading;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import understorey.plan.Bag;
@@ -9,6 +11,8 @@ import understorey.plan.Site;
 /** Sites and bags that trips can name, by file name. */
 final class Library {
 
+    static final String SITES = "sites/";
+    static final String BAGS = "gear/";
     /** Name of the built-in bag: one ordinary phone, hand-held. */
     private static final String PHONE = "phone";
 
@@ -18,7 +22,10 @@ final class Library {
     private final Map<String, Bag> bags = new TreeMap<>();
     /** Sites described inside trips, by the name of their page. */
     private final Map<String, Site> inline = new TreeMap<>();
+    /** The files that were named since {@link #noting}. */
+    private Set<String> named = new TreeSet<>();
     private Bag phone;
+    private AuthorLinks links = new AuthorLinks(List.of(), List.of(), List.of());
 
     Library(SubjectCatalogue catalogue) {
         this.catalogue = catalogue;
@@ -26,6 +33,20 @@ final class Library {
 
     SubjectCatalogue catalogue() {
         return catalogue;
+    }
+
+    /** From now on puts each file that a trip names into a set. */
+    Library noting(Set<String> names) {
+        named = names;
+        return this;
+    }
+
+    void linking(AuthorLinks pages) {
+        links = pages;
+    }
+
+    AuthorLinks links() {
+        return links;
     }
 
     void add(String slug, SiteRead site) {
@@ -44,12 +65,13 @@ final class Library {
     SiteRead site(Fields f, String key, Beside beside, String trip) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
-            return own(SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
+            return own(f, key, SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
         }
         String name = f.scalars().pointer(node, "'" + key + "'");
         if (name != null && !sites.containsKey(name)) {
             dangling(f, key, "site", name, sites, "sites");
         }
+        named.add(SITES + name);
         return name == null || !sites.containsKey(name) ? SiteRead.unknown(catalogue) : sites.get(name);
     }
 
@@ -63,6 +85,7 @@ final class Library {
         if (name == null) {
             return null;
         }
+        named.add(BAGS + name);
         if (bags.containsKey(name)) {
             return bags.get(name);
         }
@@ -82,14 +105,34 @@ final class Library {
     }
 
     /** Each site has its own page: if another site has the page name already, the trip's name is added. */
-    private SiteRead own(SiteRead read, String trip) {
+    private SiteRead own(Fields f, String key, SiteRead read, String trip) {
         Site site = read.site();
         if (site == null) {
             return read;
         }
-        Site earlier = sites.containsKey(site.slug()) ? null : inline.putIfAbsent(site.slug(), site);
-        boolean free = !sites.containsKey(site.slug()) && (earlier == null || earlier.equals(site));
-        return free ? read : new SiteRead(site.withSlug(site.slug() + "-" + trip), read.spots(), read.subjects());
+        for (String slug : List.of(site.slug(), site.slug() + "-" + trip)) {
+            String other = other(slug, site);
+            if (other == null) {
+                inline.put(slug, site);
+                return new SiteRead(site.withSlug(slug), read.spots(), read.subjects());
+            }
+            if (!slug.equals(site.slug())) {
+                f.refuse(key, "the sites " + Node.quote(site.name()) + " and " + Node.quote(other)
+                        + " would share the page sites/" + slug + ".html", "give one of the two another name");
+            }
+        }
+        return read;
+    }
+
+    /** The name of another site whose page has that name, in capitals or not; null when there is none. */
+    private String other(String slug, Site site) {
+        for (String taken : sites.keySet()) {
+            if (taken.equalsIgnoreCase(slug)) {
+                return sites.get(taken).site() == null ? taken : sites.get(taken).site().name();
+            }
+        }
+        Site earlier = inline.get(slug);
+        return earlier == null || earlier.equals(site) ? null : earlier.name();
     }
 
     private static void dangling(Fields f, String key, String kind, String name, Map<String, ?> known,

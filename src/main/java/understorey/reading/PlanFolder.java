@@ -20,11 +20,22 @@ final class PlanFolder {
     private static final Set<String> KEPT = Set.of("index", "sites", "gear");
     private static final String INDEX = "index";
 
+    private final Path asked;
     private final Path folder;
     private final String shown;
+    /** Name of the one trip's file that is asked for; null for the whole folder. */
+    private final String only;
 
-    PlanFolder(Path folder) {
-        this.folder = folder;
+    /**
+     * A folder, or the one around a trip's file.
+     *
+     * @param asked of the one or the other
+     */
+    PlanFolder(Path asked) {
+        this.asked = asked;
+        boolean file = Files.exists(asked) && !Files.isDirectory(asked);
+        this.folder = !file ? asked : asked.getParent() == null ? Path.of("") : asked.getParent();
+        this.only = !file ? null : asked.getFileName().toString();
         Path name = folder.getFileName();
         this.shown = name == null || name.toString().isEmpty() ? "" : name + "/";
     }
@@ -54,9 +65,13 @@ final class PlanFolder {
         try (DirectoryStream<Path> paths = Files.isDirectory(in) ? Files.newDirectoryStream(in) : null) {
             for (Path path : paths == null ? List.<Path>of() : paths) {
                 String name = path.getFileName().toString();
-                if (name.endsWith(ENDING) && !name.startsWith(".") && !Files.isDirectory(path)) {
+                if (name.startsWith(".") || Files.isDirectory(path)) {
+                    continue;
+                }
+                String small = name.toLowerCase(Locale.ROOT);
+                if (name.endsWith(ENDING)) {
                     found.put(name, path);
-                } else if (name.endsWith(".yml")) {
+                } else if (small.endsWith(ENDING) || small.endsWith(".yml")) {
                     findings.add(whole(Finding.Level.WARNING, beside.shown() + name, "this file is ignored",
                             "rename it to end in .yaml"));
                 }
@@ -84,19 +99,39 @@ final class PlanFolder {
                 fault = "'" + slug + "' is a reserved name";
                 help = "rename this file";
             } else if (!Slug.isOne(slug)) {
-                String better = Slug.of(slug);
-                fault = "use only letters, digits and hyphens in this file name";
+                // Where the locale cannot read a name, the letters that are left suggest no better one.
+                String better = slug.indexOf('\uFFFD') >= 0 ? "" : Slug.latin(slug);
+                fault = "use only letters from a to z, digits and hyphens in this file name";
                 help = better.isEmpty() ? "rename it" : "rename it to '" + better + ENDING + "'";
+            } else if (slug.length() > Slug.LONGEST) {
+                fault = "this file name has " + slug.length() + " characters; at most " + Slug.LONGEST + " are allowed";
+                help = "give it a shorter name";
             }
             entries.add(new Entry(file.getValue(), slug, beside, fault, help));
         }
         return entries;
     }
 
+    /** The folder of the files. */
+    Path path() {
+        return folder;
+    }
+
+    /** Name of the only trip to build, without the ending; null for all of the folder. */
+    String only() {
+        return only == null ? null : only.endsWith(ENDING) ? only.substring(0, only.length() - ENDING.length()) : only;
+    }
+
     /** Reports why there is no trip to read. */
     void complain(Set<Finding> findings) {
+        if (only != null) {
+            boolean plan = only.toLowerCase(Locale.ROOT).endsWith(ENDING) || only.toLowerCase(Locale.ROOT).endsWith(".yml");
+            findings.add(whole(Finding.Level.ERROR, shown + only, "this file is not a trip",
+                    plan ? "rename it to end in .yaml" : "give a trip file, for example my-first-trip" + ENDING));
+            return;
+        }
         String name = shown.isEmpty() ? folder.toString() : shown.substring(0, shown.length() - 1);
-        if (!Files.isDirectory(folder)) {
+        if (!Files.isDirectory(asked)) {
             findings.add(whole(Finding.Level.ERROR, name, "there is no such folder",
                     "give the folder that contains your plans"));
         } else {

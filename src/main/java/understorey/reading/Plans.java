@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -16,9 +17,24 @@ import understorey.plan.Trip;
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
  * @param subjects    of the built-in catalogue
+ * @param folder      that the files lie in
+ * @param names       of all trip files there, without the ending
+ * @param only        the name of the one trip that was asked for; null for the whole folder. Then trips, sites,
+ *                    bags and findings are those of this trip alone
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips, List<Subject> subjects) {
+                    List<Path> faultyTrips, List<Subject> subjects, Path folder, Set<String> names, String only) {
+
+    /** The file of a trip. */
+    public Path file(Trip trip) {
+        return folder.resolve(trip.slug() + ".yaml");
+    }
+
+    /** A file of the folder as findings show it. */
+    public String shown(String file) {
+        Path name = folder.getFileName();
+        return (name == null || name.toString().isEmpty() ? "" : name + "/") + file;
+    }
 
     /** True when anything stops the build of a page. */
     public boolean hasErrors() {

@@ -2,14 +2,20 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 
-/** Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. */
+/**
+ * Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. Where one trip is asked for, the
+ * others are read too, since the pages of sites described in trips get their names from all of them.
+ */
 public final class PlansReader {
 
     private final PlanFolder folder;
@@ -19,37 +25,50 @@ public final class PlansReader {
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
     private final List<Path> faulty = new ArrayList<>();
+    /** What was found in the file of each site and bag. */
+    private final Map<String, Set<Finding>> besides = new HashMap<>();
 
     private PlansReader(PlanFolder folder) {
         this.folder = folder;
     }
 
     /**
-     * Reads everything in the folder. Never throws for a mistake of the author's; a missing folder, or one without a
-     * trip, is a finding too.
+     * Reads everything in the folder, or one trip's file in it. Never throws for a mistake of the author's; a missing folder,
+     * or one without a trip, is a finding too.
      */
     public static Plans read(Path plansFolder) {
         return new PlansReader(new PlanFolder(plansFolder)).plans();
     }
 
     private Plans plans() {
-        for (PlanFolder.Entry file : folder.list("sites", findings)) {
-            site(file);
+        Set<Finding> names = new LinkedHashSet<>();
+        List<PlanFolder.Entry> siteFiles = folder.list("sites", names);
+        List<PlanFolder.Entry> bagFiles = folder.list("gear", names);
+        List<PlanFolder.Entry> tripFiles = folder.list("", names);
+        library.linking(new AuthorLinks(slugs(tripFiles), slugs(siteFiles), slugs(bagFiles)));
+        siteFiles.forEach(this::site);
+        bagFiles.forEach(this::bag);
+        tripFiles.forEach(this::trip);
+        if (folder.only() == null) {
+            findings.addAll(names);
+            besides.values().forEach(findings::addAll);
         }
-        for (PlanFolder.Entry file : folder.list("gear", findings)) {
-            bag(file);
-        }
-        List<PlanFolder.Entry> files = folder.list("", findings);
-        for (PlanFolder.Entry file : files) {
-            trip(file);
-        }
-        if (files.isEmpty()) {
+        if (tripFiles.stream().noneMatch(this::isAsked)) {
             folder.complain(findings);
         }
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
-                List.copyOf(faulty), library.catalogue().all());
+                List.copyOf(faulty), library.catalogue().all(), folder.path(),
+                new TreeSet<>(slugs(tripFiles)), folder.only());
+    }
+
+    private static List<String> slugs(List<PlanFolder.Entry> files) {
+        return files.stream().map(PlanFolder.Entry::slug).toList();
+    }
+
+    private boolean isAsked(PlanFolder.Entry file) {
+        return folder.only() == null || file.path().getFileName().toString().equals(folder.only() + ".yaml");
     }
 
     private static int byPlace(Finding one, Finding other) {
@@ -61,6 +80,9 @@ public final class PlansReader {
     private void site(PlanFolder.Entry file) {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
+        if (node != null) {
+            library.links().site(node, found);
+        }
         SiteRead read = node == null ? SiteRead.unknown(library.catalogue())
                 : SiteReader.read(node, file.slug(), file.beside(), library.catalogue(), found);
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
@@ -69,7 +91,7 @@ public final class PlansReader {
         if (whole) {
             sites.add(read.site());
         }
-        findings.addAll(found.all());
+        besides.put(Library.SITES + file.slug(), found.all());
     }
 
     private void bag(PlanFolder.Entry file) {
@@ -81,18 +103,40 @@ public final class PlansReader {
         if (whole) {
             bags.add(bag);
         }
-        findings.addAll(found.all());
+        besides.put(Library.BAGS + file.slug(), found.all());
     }
 
     private void trip(PlanFolder.Entry file) {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
-        Trip trip = node == null ? null : TripReader.read(node, file.slug(), library, file.beside(), found);
+        Set<String> named = new TreeSet<>();
+        String home = node == null ? null : home(node);
+        if (home != null) {
+            found.error(Pos.FILE, "this file is not a trip: it belongs in the folder '" + home + "'",
+                    "a trip's file begins with 'trip: ' and a title");
+        }
+        Trip trip = node == null || home != null ? null
+                : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found);
+        if (!isAsked(file)) {
+            return;
+        }
         if (trip == null) {
             faulty.add(file.path());
         } else {
             trips.add(trip);
         }
         findings.addAll(found.all());
+        if (folder.only() != null) {
+            besides.keySet().retainAll(named);
+            besides.values().forEach(findings::addAll);
+            sites.removeIf(site -> !named.contains(Library.SITES + site.slug()));
+            bags.removeIf(bag -> !named.contains(Library.BAGS + bag.slug()));
+        }
+    }
+
+    /** The folder of a site or a bag among the trips; null for a trip. */
+    private static String home(Node.Mapping node) {
+        Set<String> keys = node.entries().keySet();
+        return keys.contains("trip") ? null : keys.contains("latitude") ? "sites" : keys.contains("bodies") ? "gear" : null;
     }
 }

@@ -60,6 +60,10 @@ final class SiteReader {
         if (page != null && page.isEmpty()) {
             f.refuse("site", "the site name needs a letter or a digit", "use another name");
         }
+        if (slug == null) {
+            pageName("site", name);
+        }
+        pageName("public_name", publicName);
         Site site = findings.errors() > before ? null : new Site(name, page, publicName, position, elevation, zone,
                 skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
                 seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
@@ -69,6 +73,14 @@ final class SiteReader {
             spots.names().doubt();
         }
         return new SiteRead(site, spots.names(), subjects);
+    }
+
+    /** A page is called by the name of its site. */
+    private void pageName(String key, String name) {
+        if (name != null && Slug.of(name).length() > Slug.LONGEST) {
+            f.refuse(key, "'" + key + "' is the name of a page and too long: " + name.codePointCount(0, name.length())
+                    + " characters; a page's may have " + Slug.LONGEST, "give the site a shorter name");
+        }
     }
 
     private Position position() {

@@ -67,6 +67,20 @@ final class Source {
         return new Pos(line, text.codePointCount(start, index) + 1, 1);
     }
 
+    /** Where words stand in a text, at its first line or below; the start of the text where they are not to be found. */
+    Pos find(String words, Pos start) {
+        int from = 0;
+        for (int line = 1; line < start.line() && from < text.length(); from++) {
+            line += breaks(text, from) ? 1 : 0;
+        }
+        int at = words.isEmpty() ? -1 : text.indexOf(words, from);
+        if (at < 0) {
+            return start;
+        }
+        Pos found = at(at);
+        return new Pos(found.line(), found.column(), words.codePointCount(0, words.length()));
+    }
+
     /** Code points from a column to the end of its line, blanks at the end left out. */
     int lengthToEnd(int number, int column) {
         String line = line(number);

@@ -1,6 +1,7 @@
 package understorey.reading;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -8,21 +9,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.yaml.snakeyaml.reader.StreamReader;
 
-/** Reads one of the author's files as text: UTF-8, at most 1 MB, no control characters. */
+/** Reads one of the author's files as text: an ordinary file, UTF-8, at most 1 MB, no control characters. */
 final class TextFile {
 
-    private static final long LARGEST = 1_000_000;
+    private static final int LARGEST = 1_000_000;
 
     private TextFile() {
     }
 
     /** Text of a file with its findings; the text is null if it cannot be read. */
     static Findings open(Path path, String shown) {
-        try {
-            if (Files.size(path) > LARGEST) {
+        // A pipe has no end, and opening one waits for its writer.
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            return fault(shown, "this is not an ordinary file, so it is ignored", "move it away, or put a text file in its place");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
                 return fault(shown, "this file is larger than 1 MB", "check that it is a plan; a plan has only a few kB");
             }
-            return decode(Files.readAllBytes(path), shown);
+            return decode(bytes, shown);
         } catch (IOException e) {
             return fault(shown, "this file cannot be read", "check its permissions");
         }

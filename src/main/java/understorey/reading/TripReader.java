@@ -27,6 +27,7 @@ final class TripReader {
 
     /** Reads a trip; null when it, its site or one of its bags has errors. */
     static Trip read(Node.Mapping node, String slug, Library library, Beside beside, Findings findings) {
+        library.links().trip(node, slug, findings);
         return new TripReader(new Fields(node, "this trip", findings), library).trip(slug, beside);
     }
 

@@ -37,6 +37,9 @@ class MishapTest {
                 Mishap.says(new IllegalArgumentException("no altitude: 91")));
         assertEquals("NullPointerException (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)",
                 Mishap.says(new NullPointerException()));
+        assertEquals("StackOverflowError (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)",
+                Mishap.says(new StackOverflowError()));
+        assertEquals("not enough memory: start Java with a larger -Xmx", Mishap.says(new OutOfMemoryError("Java heap space")));
         assertEquals("read error", Mishap.says(new IOException("read error")));
     }
 }

@@ -24,6 +24,9 @@ class PublisherTest {
     private static final BiPredicate<String, String> NOTHING = (file, audience) -> false;
     private static final FileTime LONG_AGO = FileTime.fromMillis(1_000_000_000_000L);
 
+    /** A name that can be asked for, in a folder that cannot be made: the file beside it is in the way. */
+    private static final String UNWRITABLE = "new/index.html/x.html";
+
     @TempDir
     private Path home;
     private Path site;
@@ -136,6 +139,13 @@ class PublisherTest {
     }
 
     @Test
+    void refusesNamesThatOneDiskTakesForOneAndNamesThatAreTooLong() throws Exception {
+        refuses("the pages 'sites/Wood.html' and 'sites/wood.html' differ in capitals only", "sites/Wood.html", "sites/wood.html");
+        refuses("is too long for a file", "sites/" + "w".repeat(251) + ".html");
+        publish("sites/" + "w".repeat(250) + ".html");
+    }
+
+    @Test
     void refusesAPageWhoseNameLeadsOutOfTheFolder() throws Exception {
         for (String path : List.of("../b.html", "a/../../b.html", "/b.html", "a//b.html", ".understorey-files",
                 "c:/b.html", "a\\b.html", "")) {
@@ -156,7 +166,7 @@ class PublisherTest {
         Files.createSymbolicLink(site.resolve("index.html"), letter);
         refuses("is a link", "index.html");
         Files.delete(site.resolve("index.html"));
-        Files.createSymbolicLink(site.resolve(Publisher.FRESH), letter);
+        Files.createSymbolicLink(site.resolve(".understorey-new"), letter);
         publish("index.html");
         assertEquals("mine", Files.readString(letter));
         assertEquals(List.of(), files(elsewhere));
@@ -199,30 +209,19 @@ class PublisherTest {
     @Test
     void forgetsNothingOfARunThatWasCutOff() throws Exception {
         publish("index.html", "old/index.html");
-        assertThrows(IllegalStateException.class, () -> Publisher.publish(pages("index.html", "new/index.html"), site,
-                "public", (file, audience) -> {
-                    throw new IllegalStateException("cut off");
-                }));
+        assertThrows(IOException.class, () -> Publisher.publish(pages("index.html", "new/index.html", UNWRITABLE), site,
+                "public", NOTHING));
         assertTrue(Files.exists(site.resolve("new/index.html")));
-        assertEquals("index.html\nnew/index.html\nold/index.html\n", list(), "and whom they are for is not certain");
+        assertEquals("index.html\nnew/index.html\n" + UNWRITABLE + "\nold/index.html\n", list(),
+                "and whom they are for is not certain");
         assertEquals(new Publisher.Outcome(0, 1, 2), publish("index.html"));
         assertEquals(List.of(".understorey-files", "index.html"), files(site));
     }
 
     @Test
-    void writesItsListBeforeTheFirstPage() throws Exception {
-        publish("index.html");
-        List<Page> pages = List.of(page("glade/index.html"), new Page("wood/index.html", null));
-        assertThrows(NullPointerException.class, () -> Publisher.publish(pages, site, "private", NOTHING));
-        assertTrue(Files.exists(site.resolve("glade/index.html")));
-        assertEquals("# for private\nglade/index.html\nindex.html\nwood/index.html\n", list());
-        assertEquals(new Publisher.Outcome(0, 1, 1), publish("index.html"));
-    }
-
-    @Test
     void beginsAgainWhereAFirstRunWasCutOffBeforeItsList() throws Exception {
         Files.createDirectory(site);
-        Files.writeString(site.resolve(Publisher.FRESH), "# for pri");
+        Files.writeString(site.resolve(".understorey-new"), "# for pri");
         assertEquals(new Publisher.Outcome(1, 0, 0), publish("index.html"));
         assertEquals(List.of(".understorey-files", "index.html"), files(site));
     }
@@ -242,16 +241,16 @@ class PublisherTest {
         return Files.readString(site.resolve(Publisher.LIST));
     }
 
-    private static List<Page> pages(String... paths) {
+    static List<Page> pages(String... paths) {
         return Stream.of(paths).map(PublisherTest::page).toList();
     }
 
-    private static Page page(String path) {
+    static Page page(String path) {
         return new Page(path, "of " + path);
     }
 
     /** The files below a folder; links are not followed. */
-    private static List<String> files(Path folder) throws IOException {
+    static List<String> files(Path folder) throws IOException {
         TreeMap<String, Path> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
             all.filter(path -> !Files.isDirectory(path) && !Files.isSymbolicLink(path))

@@ -9,8 +9,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import understorey.Pipe;
 import understorey.plan.Trip;
 
 class PlansReaderTest {
@@ -76,6 +79,43 @@ class PlansReaderTest {
         Plans plans = PlansReader.read(folder);
         assertEquals(List.of(), plans.findings());
         assertEquals(1, plans.trips().size());
+    }
+
+    @Test
+    void waitsForNoPipeAndKeepsItsTripAmongTheFaulty() throws Exception {
+        write("a.yaml", TRIP);
+        write("c.yaml", TRIP + "forecast: hours.csv\n");
+        Pipe.at(folder.resolve("b.yaml"));
+        Pipe.at(folder.resolve("hours.csv"));
+        Files.createSymbolicLink(folder.resolve("d.yaml"), Path.of("/dev/zero"));
+        Plans plans = PlansReader.read(folder);
+        assertEquals(List.of("a"), plans.trips().stream().map(Trip::slug).toList());
+        assertEquals(List.of("b.yaml", "c.yaml", "d.yaml"),
+                plans.faultyTrips().stream().map(trip -> trip.getFileName().toString()).toList());
+        assertEquals(List.of("this is not an ordinary file, so it is ignored",
+                folder.getFileName() + "/hours.csv is not an ordinary file, so it is ignored",
+                "this is not an ordinary file, so it is ignored"), plans.findings().stream().map(Finding::text).toList());
+    }
+
+    @Test
+    void readsOneTripWithTheFindingsOfItsOwnFilesOnly() throws IOException {
+        write("a.yaml", TRIP.replace("{site: Testing Wood", "{site: Testing Wood, sites: no"));
+        write("b.yaml", TRIP.replace("gear: phone", "gear: bag").replace("ramsons", "ramson"));
+        write("gear/bag.yaml", "gear: Bag\n");
+        write("gear/other.yaml", "gear: Other\n");
+        write("c.yml", TRIP);
+        Plans plans = PlansReader.read(folder.resolve("b.yaml"));
+        assertEquals("b", plans.only());
+        assertEquals(List.of(folder.resolve("b.yaml")), plans.faultyTrips());
+        assertEquals(Set.of(folder.getFileName() + "/b.yaml", folder.getFileName() + "/gear/bag.yaml"),
+                plans.findings().stream().map(Finding::file).collect(Collectors.toSet()));
+    }
+
+    @Test
+    void callsTheSiteOfOneTripAsAllTripsTogetherDo() throws IOException {
+        write("a.yaml", TRIP);
+        write("b.yaml", TRIP.replace("51.5", "51.6"));
+        assertEquals("testing-wood-b", PlansReader.read(folder.resolve("b.yaml")).trips().get(0).site().slug());
     }
 
     @Test
