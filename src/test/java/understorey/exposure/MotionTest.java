@@ -13,7 +13,9 @@ import static understorey.exposure.Fits.fit;
 import static understorey.exposure.Fits.starOnLegs;
 import static understorey.exposure.Fits.wind;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
@@ -92,5 +94,31 @@ class MotionTest {
         assertEquals(List.of(Settings.Limit.STEMS, Settings.Limit.DARK), dark.limits());
         assertTrue(dark.smears());
         assertEquals(Settings.Limit.DARK, dark.limit());
+    }
+
+    /** What is decided by and what is told never part. */
+    @Test
+    void holdsAsAFactHowOftenTheFlowersBlur() {
+        Set<MotionBlur.Degree> seen = EnumSet.noneOf(MotionBlur.Degree.class);
+        for (double ev = -6; ev <= 14; ev += 0.5) {
+            for (double meanMs = 0; meanMs <= 3; meanMs += 0.25) {
+                Settings settings = Exposure.of(meadow(6), wind(ev, meanMs, meanMs * 1.5));
+                List<Class<?>> told = kinds(settings.reasons());
+                MotionBlur.Degree expected = told.contains(MotionAdvice.WindTooStrong.class) ? MotionBlur.Degree.ALWAYS
+                        : told.contains(MotionAdvice.WaitOrSmear.class) ? MotionBlur.Degree.UNLESS_IN_LULL
+                        : told.contains(MotionAdvice.WaitForLull.class) || told.contains(MotionAdvice.IsoForLull.class)
+                                ? MotionBlur.Degree.IN_GUSTS : null;
+                MotionBlur blur = settings.motionBlur();
+                assertEquals(expected, blur == null ? null : blur.degree(), "EV " + ev + ", " + meanMs + " m/s");
+                assertEquals(expected == MotionBlur.Degree.ALWAYS, settings.smears());
+                if (expected == MotionBlur.Degree.UNLESS_IN_LULL) {
+                    assertEquals(the(MotionAdvice.WaitOrSmear.class, settings.reasons()).longest(), blur.longestS());
+                }
+                if (blur != null) {
+                    seen.add(blur.degree());
+                }
+            }
+        }
+        assertEquals(EnumSet.allOf(MotionBlur.Degree.class), seen);
     }
 }
