@@ -31,11 +31,10 @@ class HouseTest {
     private static final List<String> JACKSON = List.of("com.fasterxml.jackson.core..");
 
     /**
-     * What each package may use. {@code reason} is the home of advice as data and open to all; it stands apart
-     * because every package from {@code kit} on gives advice.
+     * What each package may use. Every package may use {@code advice}, because every one from {@code light} on gives some.
      */
     private static final Map<String, List<String>> MAY_USE = Map.ofEntries(
-            Map.entry("reason", List.of()),
+            Map.entry("advice", List.of()),
             Map.entry("plan", List.of()),
             Map.entry("optics", List.of()),
             Map.entry("reading", List.of("plan")),
@@ -75,7 +74,7 @@ class HouseTest {
     }
 
     private static void arrows(String name) {
-        List<String> open = new ArrayList<>(List.of("java..", "javax.xml.stream..", own(name), own("reason")));
+        List<String> open = new ArrayList<>(List.of("java..", "javax.xml.stream..", own(name), own("advice")));
         MAY_USE.get(name).forEach(other -> open.add(own(other)));
         open.addAll(LIBRARIES.getOrDefault(name, List.of()));
         classes().that().resideInAPackage(own(name)).should()

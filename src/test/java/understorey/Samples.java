@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -29,7 +29,6 @@ import understorey.plan.Trip;
 import understorey.plan.Viewpoint;
 import understorey.plan.Walk;
 import understorey.plan.When;
-import understorey.reason.Reason;
 
 /** Gear, pictures and a wood to try things on; every name is invented. */
 public final class Samples {
@@ -284,16 +283,13 @@ public final class Samples {
         }
     }
 
-    /** The kinds of some reasons, by name, in order. */
-    public static List<String> kinds(List<Reason> reasons) {
-        List<String> kinds = new ArrayList<>();
-        reasons.forEach(reason -> kinds.add(reason.kind().name()));
-        return kinds;
+    /** The kinds of some pieces of advice, in order. */
+    public static List<Class<?>> kinds(List<Advice> advice) {
+        return advice.stream().<Class<?>>map(Advice::getClass).toList();
     }
 
-    /** The value of a figure in the first reason of a kind. */
-    public static double figure(List<Reason> reasons, Enum<?> kind, String name) {
-        return (Double) reasons.stream().filter(reason -> reason.kind() == kind).findFirst().orElseThrow()
-                .figures().get(name).value();
+    /** The first piece of advice of a kind. */
+    public static <A extends Advice> A the(Class<A> kind, List<Advice> advice) {
+        return advice.stream().filter(kind::isInstance).map(kind::cast).findFirst().orElseThrow();
     }
 }

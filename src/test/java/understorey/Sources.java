@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The project's own source files. */
-final class Sources {
+public final class Sources {
 
     private static final Path MAIN = Path.of("src", "main", "java", "understorey");
 
@@ -32,7 +32,7 @@ final class Sources {
         }
     }
 
-    static String read(Path file) {
+    public static String read(Path file) {
         try {
             return Files.readString(file);
         } catch (IOException fault) {

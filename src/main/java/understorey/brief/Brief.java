@@ -4,12 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.order.Alternative;
 import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 import understorey.scene.Drawing;
 import understorey.season.Flowering;
 import understorey.story.Story;
@@ -33,7 +33,7 @@ import understorey.visit.WeatherHour;
 public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, RunningOrder order, List<Alternative> alternatives,
                     Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, Flowering flowering,
                     List<WeatherHour> weather, List<SpotLight> places, Drawing timeLine, Drawing spotPlan,
-                    List<Reason> cautions, List<Finding> findings, Set<String> assumed) {
+                    List<Advice> cautions, List<Advice> findings, Set<String> assumed) {
 
     /** As its audience may see it. */
     public Trip trip() {
@@ -57,7 +57,7 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
     }
 
     /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
-    public List<Reason> spoilers() {
+    public List<Advice> spoilers() {
         return Spoilers.of(this);
     }
 }

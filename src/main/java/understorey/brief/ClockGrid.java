@@ -6,14 +6,13 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.In;
+import understorey.advice.Measure;
 import understorey.order.Leg;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /**
  * The grid on which a brief gives its times, half up: of a place to be spared, no time is told to the minute. It goes
@@ -23,7 +22,7 @@ final class ClockGrid {
 
     /** Rooms whose records hold computed times; what the author wrote and what is drawn stay as they are. */
     private static final Set<String> ROOMS = Set.of("understorey.sky", "understorey.light", "understorey.visit",
-            "understorey.order", "understorey.exposure", "understorey.packing", "understorey.season", "understorey.brief");
+            "understorey.order", "understorey.advice", "understorey.exposure", "understorey.packing", "understorey.season", "understorey.brief");
 
     /** 0 for times as they are. */
     private final int stepMin;
@@ -50,19 +49,13 @@ final class ClockGrid {
         if (value instanceof List<?> list) {
             return rounded(list);
         }
-        if (value instanceof Figure figure) {
-            return rounded(figure);
-        }
-        if (value instanceof Reason reason) {
-            return rounded(reason);
-        }
         return value instanceof Record && ROOMS.contains(value.getClass().getPackageName()) ? record(value) : value;
     }
 
     private ZonedDateTime rounded(ZonedDateTime time) {
         ZonedDateTime hour = time.truncatedTo(ChronoUnit.HOURS);
         long seconds = ChronoUnit.SECONDS.between(hour, time);
-        return hour.plusMinutes(Math.round(seconds / (60.0 * stepMin)) * stepMin);
+        return hour.plusMinutes(steps(seconds / 60.0));
     }
 
     /** A leg that shrinks to nothing is gone, unless a picture is taken in it. */
@@ -80,23 +73,19 @@ final class ClockGrid {
         return changed ? List.copyOf(rounded) : list;
     }
 
-    private Figure rounded(Figure figure) {
-        Object value = figure.value() instanceof LocalTime time && figure.measure() == Figure.Measure.CLOCK
-                ? LocalTime.MIDNIGHT.plusMinutes(Math.round(time.toSecondOfDay() / (60.0 * stepMin)) * stepMin)
-                : figure.measure() == Figure.Measure.MINUTES && figure.value() instanceof Double minutes
-                ? Double.valueOf(Math.round(minutes / stepMin) * stepMin) : rounded(figure.value());
-        return value == figure.value() ? figure : new Figure(value, figure.measure());
+    /** Advice tells clock times without a date and spans in minutes, too. */
+    private Object told(RecordComponent component, Object value) {
+        if (value instanceof LocalTime time) {
+            return LocalTime.MIDNIGHT.plusMinutes(steps(time.toSecondOfDay() / 60.0));
+        }
+        boolean minutes = component.isAnnotationPresent(In.class) && component.getAnnotation(In.class).value() == Measure.MINUTES;
+        return !minutes ? rounded(value) : component.getType() == double.class ? (Object) (double) steps((double) value)
+                : component.getType() == long.class ? (Object) steps((long) value) : (Object) (int) steps((int) value);
     }
 
-    private Reason rounded(Reason reason) {
-        Map<String, Figure> figures = new LinkedHashMap<>();
-        boolean changed = false;
-        for (Map.Entry<String, Figure> figure : reason.figures().entrySet()) {
-            Figure other = rounded(figure.getValue());
-            changed |= other != figure.getValue();
-            figures.put(figure.getKey(), other);
-        }
-        return changed ? new Reason(reason.kind(), figures) : reason;
+    /** Minutes on the grid. */
+    private long steps(double minutes) {
+        return Math.round(minutes / stepMin) * stepMin;
     }
 
     private Object record(Object record) {
@@ -109,7 +98,7 @@ final class ClockGrid {
                 types[i] = components[i].getType();
                 components[i].getAccessor().setAccessible(true);
                 Object value = components[i].getAccessor().invoke(record);
-                values[i] = rounded(value);
+                values[i] = record instanceof Advice ? told(components[i], value) : rounded(value);
                 changed |= values[i] != value;
             }
             Constructor<?> constructor = record.getClass().getDeclaredConstructor(types);

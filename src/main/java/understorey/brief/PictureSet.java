@@ -3,7 +3,6 @@ package understorey.brief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import understorey.reason.Figure;
 
 /**
  * Some of a trip's pictures.
@@ -33,9 +32,5 @@ record PictureSet(List<Integer> numbers, double share) {
 
     int count() {
         return numbers.size();
-    }
-
-    Figure figure() {
-        return new Figure(numbers, Figure.Measure.PICTURES);
     }
 }

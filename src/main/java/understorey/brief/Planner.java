@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
@@ -54,7 +55,7 @@ public final class Planner {
                 order.shooting().stream().map(Leg::spot).toList()));
         Story story = Story.of(bag.fits());
         Packing packing = Packing.of(bag, uses(timed), Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
-        List<Finding> findings = clock.round(findings(day, season, timed, order, safety, story));
+        List<Advice> findings = clock.round(findings(day, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
@@ -89,7 +90,7 @@ public final class Planner {
                 shot.dimming())).toList();
     }
 
-    private static List<Finding> findings(Day day, SeasonBrief season, List<TimedShot> shots, RunningOrder order, Safety safety,
+    private static List<Advice> findings(Day day, SeasonBrief season, List<TimedShot> shots, RunningOrder order, Safety safety,
                                           Story story) {
         Remarks remarks = new Remarks(day);
         remarks.season(season);

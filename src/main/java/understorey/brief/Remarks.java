@@ -1,19 +1,15 @@
 package understorey.brief;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DATE;
-import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
-import static understorey.reason.Figure.Measure.SHARE;
-
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.TripAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.order.RunningOrder;
@@ -23,15 +19,12 @@ import understorey.plan.Spot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 import understorey.story.Story;
 import understorey.visit.Day;
-import understorey.visit.OutingReason;
 import understorey.visit.Safety;
 
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
@@ -44,7 +37,7 @@ final class Remarks {
     private final Trip trip;
     private final Site site;
     private final LocalDate date;
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<Advice> findings = new ArrayList<>();
 
     Remarks(Day day) {
         this.day = day;
@@ -53,7 +46,7 @@ final class Remarks {
         this.date = day.date();
     }
 
-    List<Finding> all() {
+    List<Advice> all() {
         return List.copyOf(findings);
     }
 
@@ -61,13 +54,9 @@ final class Remarks {
     void season(SeasonBrief season) {
         if (!(trip.when() instanceof When.On)) {
             List<LocalDate> days = trip.when().days();
-            note(Reason.of(BriefReason.BEST_DAY_PLANNED).with("days", days.size(), COUNT)
-                    .with("date", new Figure(date, DATE)).with("from", new Figure(days.get(0), DATE))
-                    .with("to", new Figure(days.get(days.size() - 1), DATE)));
+            findings.add(new TripAdvice.BestDayPlanned(days.size(), days.get(0), days.get(days.size() - 1), date));
         }
-        for (Reason finding : season.findings()) {
-            warn(finding);
-        }
+        findings.addAll(season.findings());
         Set<String> seen = new LinkedHashSet<>();
         for (Shot shot : trip.shots()) {
             if (seen.add(shot.subject().key())) {
@@ -81,40 +70,33 @@ final class Remarks {
         if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
             double chance = window.chanceOn(date);
             if (chance < HARDLY) {
-                warn(Reason.of(BriefReason.HARDLY_IN_FLOWER).with("subject", window.subject().name())
-                        .with("chance", chance, SHARE).with("best", new Figure(window.best(), DAY_OF_YEAR)));
+                findings.add(new TripAdvice.HardlyInFlower(window.subject().name(), chance, window.best()));
             }
         } else if (flowering == null) {
-            note(Reason.of(BriefReason.MONTHS_UNKNOWN).with("subject", subject.name()));
+            findings.add(new TripAdvice.MonthsUnknown(subject.name()));
         } else if (!flowering.inSeason()) {
-            warn(Reason.of(BriefReason.OUT_OF_SEASON)
-                    .with("subject", flowering.subject().name()).with("first", month(flowering.first().name()))
-                    .with("last", month(flowering.last().name())));
+            findings.add(new TripAdvice.OutOfSeason(flowering.subject().name(), flowering.first(), flowering.last()));
         }
-    }
-
-    private static String month(String name) {
-        return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
     }
 
     void sun() {
         SunDay sun = day.sun();
         if (sun.downAllDay()) {
-            note(Reason.of(BriefReason.SUN_DOES_NOT_RISE));
+            findings.add(new TripAdvice.SunDoesNotRise());
         }
         if (sun.upAllDay()) {
-            note(Reason.of(BriefReason.SUN_DOES_NOT_SET));
+            findings.add(new TripAdvice.SunDoesNotSet());
         }
     }
 
     void sky(List<TimedShot> shots) {
         if (day.sky().unknown()) {
-            note(Reason.of(BriefReason.SKY_UNKNOWN));
+            findings.add(new TripAdvice.SkyUnknown());
             return;
         }
         for (TimedShot shot : shots) {
             if (shot.time() != null && shot.weather().okta() == null) {
-                note(Reason.of(BriefReason.FORECAST_SILENT).with("shot", shot.intent().shot().name()));
+                findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name()));
             }
         }
     }
@@ -122,11 +104,11 @@ final class Remarks {
     /** On trees that nobody described. */
     void canopy() {
         if (site.canopy() == null) {
-            note(Reason.of(BriefReason.CANOPY_UNKNOWN));
+            findings.add(new TripAdvice.CanopyUnknown());
         }
         for (Spot spot : site.spots()) {
             if (spot.clearingRadiusM() != null && !site.canopyAt(spot).isNone() && site.canopyAt(spot).heightM() == null) {
-                note(Reason.of(BriefReason.CLEARING_WITHOUT_HEIGHT).with("spot", spot.name()));
+                findings.add(new TripAdvice.ClearingWithoutHeight(spot.name()));
             }
         }
     }
@@ -136,9 +118,9 @@ final class Remarks {
         ZoneOffsetTransition change = site.zone().getRules()
                 .nextTransition(date.atStartOfDay(site.zone()).toInstant().minusSeconds(1));
         if (change != null && change.getDateTimeBefore().toLocalDate().equals(date)) {
-            note(Reason.of(change.isGap() ? BriefReason.CLOCKS_GO_FORWARD : BriefReason.CLOCKS_GO_BACK)
-                    .with("from", new Figure(change.getDateTimeBefore().toLocalTime(), CLOCK))
-                    .with("to", new Figure(change.getDateTimeAfter().toLocalTime(), CLOCK)));
+            LocalTime from = change.getDateTimeBefore().toLocalTime();
+            LocalTime to = change.getDateTimeAfter().toLocalTime();
+            findings.add(change.isGap() ? new TripAdvice.ClocksGoForward(from, to) : new TripAdvice.ClocksGoBack(from, to));
         }
     }
 
@@ -146,12 +128,11 @@ final class Remarks {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
         if (shot.verdict() == Verdict.CANNOT) {
-            warn(Reason.of(BriefReason.SHOT_CANNOT).with("shot", name));
+            findings.add(new TripAdvice.ShotCannot(name));
         } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
-            note(Reason.of(BriefReason.SHOT_COMPROMISE).with("shot", name)
-                    .with("why", new Figure(best.objection(), Figure.Measure.REASON)));
+            findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
         } else if (shot.verdict() == Verdict.COMPROMISE) {
-            note(Reason.of(BriefReason.SHOT_AT_ITS_LIMIT).with("shot", name));
+            findings.add(new TripAdvice.ShotAtItsLimit(name));
         }
     }
 
@@ -159,7 +140,7 @@ final class Remarks {
     void ground(TimedShot shot) {
         LensFit best = shot.fit().best();
         if (best != null && best.missesTheGround()) {
-            warn(Reason.of(BriefReason.NO_GROUND_IN_FRAME).with("shot", shot.intent().shot().name()));
+            findings.add(new TripAdvice.NoGroundInFrame(shot.intent().shot().name()));
         }
     }
 
@@ -176,10 +157,9 @@ final class Remarks {
             }
         }
         if (best == null) {
-            note(Reason.of(BriefReason.LIGHT_POOR_ALL_DAY).with("shot", name));
+            findings.add(new TripAdvice.LightPoorAllDay(name));
         } else {
-            note(Reason.of(BriefReason.LIGHT_POOR_NOW).with("shot", name).with("from", new Figure(best.from(), CLOCK))
-                    .with("to", new Figure(best.to(), CLOCK)));
+            findings.add(new TripAdvice.LightPoorNow(name, best.from(), best.to()));
         }
     }
 
@@ -190,32 +170,8 @@ final class Remarks {
     }
 
     void order(RunningOrder order, Safety safety, Story story) {
-        for (Reason remark : order.remarks()) {
-            if (remark.kind() == OutingReason.WALK_ASSUMED || remark.kind() == OutingReason.WALKS_WITHHELD
-                    || remark.kind() == OutingReason.NO_PARKING || remark.kind() == OutingReason.COULD_ARRIVE_LATER
-                    || remark.kind() == OutingReason.FOLLOWS_NOTHING) {
-                note(remark);
-            } else {
-                warn(remark);
-            }
-        }
-        for (Reason remark : safety.remarks()) {
-            if (remark.kind() == OutingReason.BACK_IN_THE_DARK) {
-                note(remark);
-            } else {
-                warn(remark);
-            }
-        }
-        for (Reason gap : story.gaps()) {
-            note(gap);
-        }
-    }
-
-    private void note(Reason reason) {
-        findings.add(new Finding(Finding.Level.NOTE, reason));
-    }
-
-    private void warn(Reason reason) {
-        findings.add(new Finding(Finding.Level.WARNING, reason));
+        findings.addAll(order.remarks());
+        findings.addAll(safety.remarks());
+        findings.addAll(story.gaps());
     }
 }

@@ -1,6 +1,6 @@
 package understorey.brief;
 
-import understorey.reason.Reason;
+import understorey.advice.Advice;
 
 /**
  * Something that could spoil a day.
@@ -8,5 +8,5 @@ import understorey.reason.Reason;
  * @param weight its chance times the share of the day's pictures that it costs, 0 to 1; above 1 for a danger
  * @param reason with its figures
  */
-record Risk(double weight, Reason reason) {
+record Risk(double weight, Advice reason) {
 }

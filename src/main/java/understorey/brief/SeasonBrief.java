@@ -3,10 +3,10 @@ package understorey.brief;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
-import understorey.reason.Reason;
 import understorey.scene.Drawing;
 import understorey.scene.SeasonChart;
 import understorey.season.DayRanking;
@@ -49,8 +49,8 @@ public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Dr
     }
 
     /** What the author should look into. */
-    List<Reason> findings() {
-        List<Reason> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
+    List<Advice> findings() {
+        List<Advice> findings = new ArrayList<>(ranking == null ? List.of() : ranking.findings());
         windows.forEach(window -> findings.addAll(window.findings()));
         return findings;
     }

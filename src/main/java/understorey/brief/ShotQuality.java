@@ -1,23 +1,18 @@
 package understorey.brief;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.REASON;
-
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.WaitAdvice;
 import understorey.kit.Intent;
-import understorey.light.LightReason;
 import understorey.light.Moment;
 import understorey.light.Outlook;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.ExpectedSky;
-import understorey.visit.OutingReason;
 import understorey.visit.Place;
 import understorey.visit.SkyDays;
 
@@ -78,22 +73,22 @@ final class ShotQuality implements Quality {
 
     /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
     @Override
-    public Reason worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
+    public Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
         ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
         Moment before = moment(lately);
         Moment then = moment(shooting.plus(intent.duration().dividedBy(2)));
-        Reason why = before == null || then == null ? null
+        Outlook.Gain gain = before == null || then == null ? null
                 : Outlook.gained(intent.shot().light(), intent.shot().facingDeg(), before, then);
-        if (why == null) {
+        if (gain == null) {
             return null;
         }
         for (Interval sunlit : place.sunlit()) {
             boolean comes = sunlit.from().isAfter(lately) && sunlit.from().isBefore(shooting.plus(intent.duration()));
-            if (comes && (why.kind() == LightReason.SUN_BEHIND_LAND || why.kind() == LightReason.SUN_NOT_YET_UP)) {
-                return Reason.of(OutingReason.WAIT_FOR_SUN).with("clears", new Figure(sunlit.from(), CLOCK));
+            if (comes && gain.sun()) {
+                return new WaitAdvice.WaitForSun(sunlit.from());
             }
         }
-        return Reason.of(OutingReason.WAIT_FOR_BETTER_LIGHT).with("from", new Figure(shooting, CLOCK)).with("why", new Figure(why, REASON));
+        return new WaitAdvice.WaitForBetterLight(shooting, gain.why());
     }
 
     private Moment moment(ZonedDateTime time) {

@@ -1,25 +1,18 @@
 package understorey.brief;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DAYS;
-import static understorey.reason.Figure.Measure.MINUTES;
-import static understorey.reason.Figure.Measure.SHARE;
-
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import understorey.exposure.ExposureReason;
+import understorey.advice.Advice;
+import understorey.advice.SpoilerAdvice;
+import understorey.advice.VisitAdvice;
+import understorey.exposure.Settings;
 import understorey.kit.Verdict;
-import understorey.visit.OutingReason;
-import understorey.visit.Safety;
-import understorey.packing.Caution;
 import understorey.plan.Subject;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.season.FloweringWindow;
+import understorey.visit.Safety;
 
 /**
  * Ranks what could spoil a day. A risk weighs its chance times the pictures that it touches, by priority, times the part
@@ -46,7 +39,7 @@ final class Spoilers {
     }
 
     /** Up to three risks, the greatest first; never empty. */
-    static List<Reason> of(Brief brief) {
+    static List<Advice> of(Brief brief) {
         Spoilers spoilers = new Spoilers(brief);
         spoilers.danger();
         spoilers.flowers();
@@ -56,9 +49,9 @@ final class Spoilers {
         return spoilers.ranked();
     }
 
-    private List<Reason> ranked() {
+    private List<Advice> ranked() {
         risks.sort(Comparator.comparingDouble(Risk::weight).reversed());
-        List<Reason> named = new ArrayList<>();
+        List<Advice> named = new ArrayList<>();
         for (Risk risk : risks) {
             if (named.isEmpty() || named.size() < MOST && risk.weight() >= WORTH_NAMING) {
                 named.add(risk.reason());
@@ -68,8 +61,8 @@ final class Spoilers {
     }
 
     private void danger() {
-        for (Reason caution : brief.cautions()) {
-            if (caution.kind() == Caution.GUSTS_TOO_STRONG || caution.kind() == Caution.GUSTS_BREAK_BRANCHES) {
+        for (Advice caution : brief.cautions()) {
+            if (caution.severity() == Advice.Severity.WARNING) {
                 add(DANGER, caution);
             }
         }
@@ -88,17 +81,15 @@ final class Spoilers {
 
     private void flowers(Subject subject, FloweringWindow window, PictureSet pictures) {
         if (window == null) {
-            add(NO_DATES * pictures.share(), Reason.of(SpoilerReason.FLOWERS_UNKNOWN).with("subject", subject.name())
-                    .with("pictures", pictures.figure()));
+            add(NO_DATES * pictures.share(), new SpoilerAdvice.FlowersUnknown(subject.name(), pictures.numbers()));
             return;
         }
         double chance = window.chanceOn(brief.date());
         double weight = (1 - chance) * pictures.share();
         if (chance < FloweringWindow.LIKELY) {
-            add(weight, Reason.of(SpoilerReason.FLOWERS_UNLIKELY).with("subject", subject.name()).with("chance", chance, SHARE));
+            add(weight, new SpoilerAdvice.FlowersUnlikely(chance, subject.name()));
         } else {
-            add(Math.min(weight, WORTH_NAMING / 2), Reason.of(SpoilerReason.FLOWERS_LIKELY).with("subject", subject.name())
-                    .with("chance", chance, SHARE).with("error", window.errorD(), DAYS));
+            add(Math.min(weight, WORTH_NAMING / 2), new SpoilerAdvice.FlowersLikely(chance, subject.name(), window.errorD()));
         }
     }
 
@@ -106,46 +97,40 @@ final class Spoilers {
         int all = brief.timed().size();
         PictureSet impossible = PictureSet.of(brief, shot -> shot.verdict() == Verdict.CANNOT);
         if (!impossible.isEmpty()) {
-            add(impossible.share(), Reason.of(SpoilerReason.PICTURES_IMPOSSIBLE).with("count", impossible.count(), COUNT)
-                    .with("all", all, COUNT).with("pictures", impossible.figure()));
+            add(impossible.share(), new SpoilerAdvice.PicturesImpossible(impossible.numbers(), impossible.count(), all));
         }
         PictureSet left = PictureSet.of(brief, shot -> shot.verdict() != Verdict.CANNOT && shot.time() == null);
         if (!left.isEmpty()) {
-            add(left.share(), Reason.of(SpoilerReason.PICTURES_LEFT_OUT).with("count", left.count(), COUNT)
-                    .with("all", all, COUNT).with("pictures", left.figure()));
+            add(left.share(), new SpoilerAdvice.PicturesLeftOut(left.numbers(), left.count(), all));
         }
         PictureSet compromised = PictureSet.of(brief, shot -> shot.verdict() == Verdict.COMPROMISE
-                && shot.settings().objection() != ExposureReason.WIND_TOO_STRONG);
+                && shot.settings().limit() != Settings.Limit.STEMS);
         if (!compromised.isEmpty()) {
-            add(COMPROMISE * compromised.share(), Reason.of(SpoilerReason.PICTURES_COMPROMISED)
-                    .with("count", compromised.count(), COUNT).with("all", all, COUNT).with("pictures", compromised.figure()));
+            add(COMPROMISE * compromised.share(), new SpoilerAdvice.PicturesCompromised(compromised.numbers(), compromised.count(), all));
         }
         PictureSet dull = PictureSet.of(brief, TimedShot::poorLight);
         if (!dull.isEmpty()) {
-            add(POOR_LIGHT * dull.share(), Reason.of(SpoilerReason.LIGHT_POOR).with("count", dull.count(), COUNT)
-                    .with("all", all, COUNT).with("pictures", dull.figure()));
+            add(POOR_LIGHT * dull.share(), new SpoilerAdvice.LightPoor(dull.numbers(), dull.count(), all));
         }
     }
 
     /** A gate or a check-in that the plan misses, or only just meets. */
     private void wayBack() {
-        List<Reason> remarks = new ArrayList<>(brief.order().remarks());
+        List<Advice> remarks = new ArrayList<>(brief.order().remarks());
         remarks.addAll(brief.safety().remarks());
-        for (Reason remark : remarks) {
-            if (remark.kind() == OutingReason.BACK_TOO_LATE || remark.kind() == OutingReason.CAR_PARK_CLOSES
-                    || remark.kind() == OutingReason.AFTER_CLOSING) {
+        for (Advice remark : remarks) {
+            if (remark instanceof VisitAdvice.TooLate) {
                 add(LATE, remark);
             }
         }
         Safety.Closing closing = brief.safety().closing();
         Duration spare = closing == null ? null : Duration.between(brief.safety().back(), closing.at());
         if (spare != null && !spare.isNegative() && spare.compareTo(TIGHT_CLOSING) < 0) {
-            add(TIGHT, Reason.of(SpoilerReason.CLOSING_SOON).with("at", new Figure(closing.at(), CLOCK))
-                    .with("minutes", spare.toMinutes(), MINUTES));
+            add(TIGHT, new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
         }
     }
 
-    private void add(double weight, Reason reason) {
+    private void add(double weight, Advice reason) {
         risks.add(new Risk(weight, reason));
     }
 }

@@ -4,6 +4,7 @@ import java.time.ZonedDateTime;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
 import understorey.kit.Intent;
@@ -18,7 +19,6 @@ import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.plan.Filter;
 import understorey.plan.SkyWord;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -48,7 +48,7 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
      * @param reasons what to make of it
      * @param overDay from which side the light comes, over the hours in which the sun clears the land
      */
-    public record Sunlight(SunDirection now, List<Reason> reasons, List<SunDirection.Stretch> overDay) {
+    public record Sunlight(SunDirection now, List<Advice> reasons, List<SunDirection.Stretch> overDay) {
     }
 
     /** The light wished for; under one sky where nobody said what it will be, else {@code sky} is null. */
@@ -93,7 +93,7 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
     }
 
     /** What would help; nothing where the picture can be had as it was asked for. */
-    public List<Reason> helps() {
+    public List<Advice> helps() {
         return verdict() == Verdict.FITS ? List.of() : fit().helps();
     }
 

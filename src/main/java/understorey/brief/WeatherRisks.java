@@ -1,32 +1,24 @@
 package understorey.brief;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.PICTURES;
-import static understorey.reason.Figure.Measure.SHARE;
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-import static understorey.reason.Figure.Measure.STOPS;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import understorey.exposure.ExposureReason;
+import understorey.advice.Advice;
+import understorey.advice.SpoilerAdvice;
+import understorey.exposure.MotionBlur;
 import understorey.light.Likelihood;
 import understorey.light.Mist;
 import understorey.light.Weather;
 import understorey.plan.LightWish;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.visit.WeatherHour;
 
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
 final class WeatherRisks {
 
-    /** How much of a picture each remark on the wind may cost: rules of thumb, no source. */
-    private static final Map<ExposureReason, Double> BLURRED = new EnumMap<>(Map.of(ExposureReason.WAIT_FOR_LULL, 0.35,
-            ExposureReason.ISO_FOR_LULL, 0.35, ExposureReason.WAIT_OR_SMEAR, 0.6, ExposureReason.WIND_TOO_STRONG, 0.9));
+    /** How much of a picture each degree of motion blur may cost: rules of thumb, no source. */
+    private static final Map<MotionBlur.Degree, Double> BLURRED = new EnumMap<>(Map.of(MotionBlur.Degree.IN_GUSTS, 0.35,
+            MotionBlur.Degree.UNLESS_IN_LULL, 0.6, MotionBlur.Degree.ALWAYS, 0.9));
     /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
     private static final double WET = 0.6;
     private static final double AFTER_VISIT = 0.5;
@@ -68,46 +60,30 @@ final class WeatherRisks {
             }
         }
         if (brief.trip().forecast().isEmpty() && stops > 0) {
-            add(ANY_SKY, Reason.of(SpoilerReason.NO_FORECAST).with("stops", stops, STOPS));
+            add(ANY_SKY, new SpoilerAdvice.NoForecast(stops));
         }
     }
 
     /** The pictures that need a lull, with the figures of the one that needs it most. */
     private void blur() {
-        Reason worst = null;
-        int number = 0;
+        TimedShot worst = null;
         double cost = 0;
         double all = 0;
         for (TimedShot shot : brief.timed()) {
-            Reason wind = onWind(shot);
+            MotionBlur blur = blur(shot);
             all += shot.intent().priority();
-            cost += wind == null ? 0 : BLURRED.get(wind.kind()) * shot.intent().priority();
-            if (wind != null && (worst == null || longest(wind) < longest(worst))) {
-                worst = wind;
-                number = shot.number();
-            }
+            cost += blur == null ? 0 : BLURRED.get(blur.degree()) * shot.intent().priority();
+            worst = blur != null && (worst == null || blur.longestS() < blur(worst).longestS()) ? shot : worst;
         }
         if (worst != null) {
-            add(cost / all, Reason.of(SpoilerReason.WIND_BLURS).with("wind", worst.figures().get("wind"))
-                    .with("longest", worst.figures().get("longest")).with("worst", new Figure(List.of(number), PICTURES))
-                    .with("pictures", PictureSet.of(brief, shot -> onWind(shot) != null).figure()));
+            add(cost / all, new SpoilerAdvice.WindBlurs(blur(worst).windMs(), List.of(worst.number()), blur(worst).longestS(),
+                    PictureSet.of(brief, shot -> blur(shot) != null).numbers()));
         }
     }
 
-    private static double longest(Reason wind) {
-        return ((Number) wind.figures().get("longest").value()).doubleValue();
-    }
-
-    /** The remark on the wind that costs most; null for a picture that the wind spares. */
-    private static Reason onWind(TimedShot shot) {
-        Reason most = null;
-        if (shot.settings() != null && shot.time() != null) {
-            for (Reason reason : shot.settings().reasons()) {
-                Double cost = BLURRED.get(reason.kind());
-                most = cost != null && (most == null || cost > BLURRED.get(most.kind())) ? reason : most;
-            }
-        }
-        return most;
+    /** Null for a picture that the wind spares. */
+    private static MotionBlur blur(TimedShot shot) {
+        return shot.settings() == null || shot.time() == null ? null : shot.settings().motionBlur();
     }
 
     /** The strongest wind; without one the slowest shutter speed, which a wind would spoil first. */
@@ -117,7 +93,7 @@ final class WeatherRisks {
             strongestMs = Math.max(strongestMs, Math.max(orNone(hour.weather().windMs()), orNone(hour.weather().gustMs())));
         }
         if (strongestMs >= 0) {
-            add(CALM, Reason.of(SpoilerReason.WIND_FORECAST).with("wind", strongestMs, METRES_PER_SECOND));
+            add(CALM, new SpoilerAdvice.WindForecast(strongestMs));
             return;
         }
         TimedShot slowest = null;
@@ -128,9 +104,7 @@ final class WeatherRisks {
             }
         }
         if (slowest != null) {
-            add(ANY_WIND, Reason.of(SpoilerReason.NO_WIND_FORECAST)
-                    .with("time", slowest.settings().shutterS(), SHUTTER_SECONDS)
-                    .with("pictures", new Figure(List.of(slowest.number()), PICTURES)));
+            add(ANY_WIND, new SpoilerAdvice.NoWindForecast(slowest.settings().shutterS(), List.of(slowest.number())));
         }
     }
 
@@ -156,13 +130,11 @@ final class WeatherRisks {
             return null;
         }
         double cost = WET * (hour.time().isBefore(brief.order().leave()) ? 1 : AFTER_VISIT);
-        Figure at = new Figure(hour.time(), CLOCK);
         if (weather.rainChance() == null) {
-            return new Risk(cost, Reason.of(SpoilerReason.RAIN_FORECAST).with("amount", weather.rainMm(), MILLIMETRES).with("time", at));
+            return new Risk(cost, new SpoilerAdvice.RainForecast(weather.rainMm(), hour.time()));
         }
         return weather.rainChance() < LEAST_RAIN_CHANCE ? null : new Risk(cost * weather.rainChance(),
-                Reason.of(SpoilerReason.RAIN_PERHAPS).with("chance", weather.rainChance(), SHARE)
-                        .with("amount", weather.rainMm(), MILLIMETRES).with("time", at));
+                new SpoilerAdvice.RainPerhaps(weather.rainChance(), weather.rainMm(), hour.time()));
     }
 
     private void mistNeeded() {
@@ -172,12 +144,11 @@ final class WeatherRisks {
             return;
         }
         if (likelihood == null) {
-            add(0.5 * pictures.share(), Reason.of(SpoilerReason.MIST_NOT_ESTIMATED).with("pictures", pictures.figure()));
+            add(0.5 * pictures.share(), new SpoilerAdvice.MistNotEstimated(pictures.numbers()));
         } else if (likelihood == Likelihood.NONE) {
-            add(0.9 * pictures.share(), Reason.of(SpoilerReason.MIST_NOT_EXPECTED).with("pictures", pictures.figure()));
+            add(0.9 * pictures.share(), new SpoilerAdvice.MistNotExpected(pictures.numbers()));
         } else {
-            add((likelihood == Likelihood.LOW ? 0.7 : 0.4) * pictures.share(), Reason.of(SpoilerReason.MIST_MAY_FAIL)
-                    .with("likelihood", Figure.word(likelihood)).with("pictures", pictures.figure()));
+            add((likelihood == Likelihood.LOW ? 0.7 : 0.4) * pictures.share(), new SpoilerAdvice.MistMayFail(likelihood, pictures.numbers()));
         }
     }
 
@@ -191,9 +162,8 @@ final class WeatherRisks {
                 && shot.intent().shot().light().stream().anyMatch(NEED_SUN::contains)
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
-            add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(), Reason.of(SpoilerReason.MIST_HIDES_SUN)
-                    .with("likelihood", Figure.word(mist.likelihood())).with("gone", new Figure(mist.stands().to(), CLOCK))
-                    .with("pictures", pictures.figure()));
+            add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
+                    new SpoilerAdvice.MistHidesSun(mist.likelihood(), mist.stands().to(), pictures.numbers()));
         }
     }
 
@@ -201,7 +171,7 @@ final class WeatherRisks {
         return brief.day().places().get(0).mist();
     }
 
-    private void add(double weight, Reason reason) {
+    private void add(double weight, Advice reason) {
         risks.add(new Risk(weight, reason));
     }
 }

@@ -3,14 +3,13 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
-import understorey.exposure.ExposureReason;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.Weather;
 import understorey.order.Quality;
-import understorey.reason.Reason;
 import understorey.visit.Day;
 import understorey.visit.ExpectedSky;
 
@@ -57,7 +56,7 @@ final class WindyQuality implements Quality {
     }
 
     @Override
-    public Reason worthTheWait(ZonedDateTime from, ZonedDateTime start) {
+    public Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return calm.worthTheWait(from, start);
     }
 
@@ -77,12 +76,7 @@ final class WindyQuality implements Quality {
         ZonedDateTime time = light.sun().time();
         Double okta = day.sky().okta(time);
         Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(day.sky().nearestWind(time)), null);
-        for (Reason reason : Exposure.of(fit, conditions).reasons()) {
-            if (reason.kind() == ExposureReason.WIND_TOO_STRONG) {
-                return true;
-            }
-        }
-        return false;
+        return Exposure.of(fit, conditions).smears();
     }
 
     private Weather windy(Weather expected) {

@@ -1,5 +1,7 @@
 package understorey.exposure;
 
+import understorey.advice.Advice;
+import understorey.advice.ApertureAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Sharp;
 
@@ -12,7 +14,7 @@ import understorey.plan.Sharp;
  * @param open   the smallest f-number that there is leave for: past a depth that nobody asked for, that of the lens
  * @param why    it begins there
  */
-record Aperture(double first, double widest, double open, ExposureReason why) {
+record Aperture(double first, double widest, double open, Advice why) {
 
     /**
      * A view begins where defocus and diffraction balance, since its ends gain by it and nothing else is lost; a
@@ -21,30 +23,31 @@ record Aperture(double first, double widest, double open, ExposureReason why) {
      */
     static Aperture of(LensFit fit) {
         if (fit.camera().lens().oneAperture()) {
-            return only(fit.fNumberWidest(), ExposureReason.APERTURE_FIXED);
+            return only(fit.fNumberWidest(), new ApertureAdvice.ApertureFixed(fit.fNumberWidest()));
         }
         double open = StopScale.nextFNumberUp(fit.fNumberWidest());
         double limit = Math.max(StopScale.snapFNumber(fit.fNumberUseful()), open);
         if (!fit.holdsDepth()) {
-            return new Aperture(limit, limit, fit.depthIsProposed() ? open : limit, ExposureReason.APERTURE_AT_LIMIT);
+            return new Aperture(limit, limit, fit.depthIsProposed() ? open : limit, new ApertureAdvice.ApertureAtLimit(limit));
         }
         boolean wideOpen = fit.fNumberNeeded() <= fit.fNumberWidest();
         double asked = wideOpen ? open : Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit);
-        ExposureReason why = wideOpen ? ExposureReason.APERTURE_WIDE_OPEN : ExposureReason.APERTURE_FOR_DEPTH;
+        Advice why = wideOpen ? new ApertureAdvice.ApertureWideOpen(asked) : new ApertureAdvice.ApertureForDepth(asked);
         if (fit.intent().sharp() instanceof Sharp.Depth) {
             return only(asked, why);
         }
         double balanced = Math.min(limit, Math.max(asked, StopScale.snapFNumber(fit.fNumberBalanced())));
-        return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked, balanced > asked ? ExposureReason.APERTURE_BALANCED : why);
+        return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked,
+                balanced > asked ? new ApertureAdvice.ApertureBalanced(balanced, asked) : why);
     }
 
     /** For each frame of a stack: as far down as leaves the plane of focus itself sharp. */
     static Aperture ofStack(LensFit fit) {
-        return only(Math.max(StopScale.nextFNumberUp(fit.fNumberWidest()),
-                StopScale.snapFNumber(fit.fNumberUnsoftened())), ExposureReason.APERTURE_FOR_STACK);
+        double fNumber = Math.max(StopScale.nextFNumberUp(fit.fNumberWidest()), StopScale.snapFNumber(fit.fNumberUnsoftened()));
+        return only(fNumber, new ApertureAdvice.ApertureForStack(fNumber));
     }
 
-    private static Aperture only(double fNumber, ExposureReason why) {
+    private static Aperture only(double fNumber, Advice why) {
         return new Aperture(fNumber, fNumber, fNumber, why);
     }
 }

@@ -1,14 +1,9 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.SHARE;
-
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.DepthAdvice;
 import understorey.kit.LensFit;
-import understorey.reason.Reason;
 
 /** How the depth asked is held: in one frame or in several, and what the background does meanwhile. */
 final class Depth {
@@ -23,43 +18,38 @@ final class Depth {
     }
 
     /** Adds that one frame is taken, since the stack would be of so many that nobody takes them. */
-    static void addTooMany(List<Reason> reasons, Stack stack) {
-        reasons.add(Reason.of(ExposureReason.ONE_FRAME_TOO_MANY).with("frames", stack.frames(), COUNT));
+    static void addTooMany(List<Advice> reasons, Stack stack) {
+        reasons.add(new DepthAdvice.OneFrameTooMany(stack.frames()));
     }
 
     /** Adds why frames are stacked, or are not though the depth asks for it. */
-    static void add(List<Reason> reasons, LensFit fit, Conditions conditions, Stack stack) {
+    static void add(List<Advice> reasons, LensFit fit, Conditions conditions, Stack stack) {
         if (stack == null && Stack.wanted(fit)) {
             if (!fit.steady()) {
-                reasons.add(Reason.of(ExposureReason.ONE_FRAME_BY_HAND));
+                reasons.add(new DepthAdvice.OneFrameByHand());
             } else if (!Stack.still(conditions)) {
-                reasons.add(Reason.of(ExposureReason.ONE_FRAME_IN_WIND)
-                        .with("wind", conditions.worstWindMs(), METRES_PER_SECOND));
+                reasons.add(new DepthAdvice.OneFrameInWind(conditions.worstWindMs()));
             }
         } else if (stack != null && stack.stepM() != null) {
-            reasons.add(Reason.of(stack.byRail() ? ExposureReason.STACK_BY_RAIL : ExposureReason.STACK).with("frames", stack.frames(), COUNT)
-                    .with("step", stack.stepM(), METRES));
+            reasons.add(stack.byRail() ? new DepthAdvice.StackByRail(stack.frames(), stack.stepM())
+                    : new DepthAdvice.Stack(stack.frames(), stack.stepM()));
         } else if (stack != null) {
-            reasons.add(Reason.of(ExposureReason.STACK_VIEW).with("frames", stack.frames(), COUNT)
-                    .with("first", fit.fromSensorM(stack.firstM()), METRES)
-                    .with("last", fit.fromSensorM(stack.lastM()), METRES));
+            reasons.add(new DepthAdvice.StackView(stack.frames(), fit.fromSensorM(stack.firstM()), fit.fromSensorM(stack.lastM())));
         }
     }
 
     /** Adds how far the background melts, and how it would melt more. */
-    static void add(List<Reason> reasons, LensFit fit, double fNumber, Background background) {
+    static void add(List<Advice> reasons, LensFit fit, double fNumber, Background background) {
         if (background == null) {
             return;
         }
         double open = fit.fNumberWidest();
         if (background.melts()) {
-            reasons.add(Reason.of(ExposureReason.BACKGROUND_MELTS).with("near", background.near(), SHARE));
+            reasons.add(new DepthAdvice.BackgroundMelts(background.near()));
         } else if (fNumber > StopScale.nextFNumberUp(open)) {
-            reasons.add(Reason.of(ExposureReason.BACKGROUND_SHOWS).with("near", background.near(), SHARE)
-                    .with("widest", open, F_NUMBER).with("open", Background.of(fit, open).near(), SHARE));
+            reasons.add(new DepthAdvice.BackgroundShows(background.near(), open, Background.of(fit, open).near()));
         } else {
-            reasons.add(Reason.of(ExposureReason.BACKGROUND_SHOWS_WIDE_OPEN)
-                    .with("near", background.near(), SHARE));
+            reasons.add(new DepthAdvice.BackgroundShowsWideOpen(background.near()));
         }
     }
 }

@@ -1,16 +1,13 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-import static understorey.reason.Figure.Measure.STOPS;
-
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.ApertureAdvice;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
-import understorey.reason.Reason;
 
 /**
  * What takes light from a picture that no shutter is short enough for. A close-up keeps its aperture, since a smaller
@@ -22,7 +19,7 @@ import understorey.reason.Reason;
  * @param lossStops that those take
  * @param why       null where the light is not too bright
  */
-record Dimming(double fNumber, List<Filter> filters, double lossStops, Reason why, Verdict verdict) {
+record Dimming(double fNumber, List<Filter> filters, double lossStops, Advice why, Verdict verdict) {
 
     /** The shortest time of most shutters, s: common practice, no source. */
     static final double SHORTEST_S = 1 / 8000.0;
@@ -61,12 +58,10 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, Reason wh
             return null;
         }
         Filter filter = weakest.filters().get(weakest.filters().size() - 1);
-        Reason why = weakest.filters().size() == 1 ? Reason.of(ExposureReason.DIMMED_BY_FILTER)
-                .with("filter", filter.name()).with("stops", weakest.lossStops(), STOPS)
-                .with("shortest", SHORTEST_S, SHUTTER_SECONDS)
-                : Reason.of(ExposureReason.DIMMED_BY_FILTER_AND_RING).with("filter", filter.name())
-                .with("ring", weakest.filters().get(0).name()).with("stops", weakest.lossStops(), STOPS)
-                .with("shortest", SHORTEST_S, SHUTTER_SECONDS);
+        Advice why = weakest.filters().size() == 1
+                ? new ApertureAdvice.DimmedByFilter(filter.name(), weakest.lossStops(), SHORTEST_S)
+                : new ApertureAdvice.DimmedByFilterAndRing(filter.name(), weakest.filters().get(0).name(),
+                        weakest.lossStops(), SHORTEST_S);
         return new Dimming(fNumber, weakest.filters(), weakest.lossStops(), why, Verdict.FITS);
     }
 
@@ -79,9 +74,8 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, Reason wh
         if (tooShort(seconds * marked * marked / (fNumber * fNumber))) {
             return null;
         }
-        Reason why = Reason.of(closeUp ? ExposureReason.STOPPED_DOWN_SHOWS : ExposureReason.STOPPED_DOWN)
-                .with("aperture", marked, F_NUMBER).with("first", fNumber, F_NUMBER)
-                .with("shortest", SHORTEST_S, SHUTTER_SECONDS).with("stops", stops(seconds), STOPS);
+        Advice why = closeUp ? new ApertureAdvice.StoppedDownShows(marked, fNumber, SHORTEST_S, stops(seconds))
+                : new ApertureAdvice.StoppedDown(marked, fNumber, SHORTEST_S);
         return new Dimming(marked, List.of(), 0, why, Verdict.FITS);
     }
 
@@ -91,9 +85,7 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, Reason wh
 
     private static Dimming tooBright(double smallest, double fNumber, double seconds) {
         double stops = stops(seconds * smallest * smallest / (fNumber * fNumber));
-        return new Dimming(smallest, List.of(), 0, Reason.of(ExposureReason.TOO_BRIGHT)
-                .with("aperture", smallest, F_NUMBER).with("shortest", SHORTEST_S, SHUTTER_SECONDS)
-                .with("stops", stops, STOPS),
+        return new Dimming(smallest, List.of(), 0, new ApertureAdvice.TooBright(SHORTEST_S, smallest, stops),
                 stops > SAVED_STOPS ? Verdict.CANNOT : Verdict.COMPROMISE);
     }
 

@@ -1,16 +1,14 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.ISO;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.ApertureAdvice;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
 import understorey.plan.Body;
-import understorey.reason.Reason;
 
 /**
  * Finds the settings of one picture: the aperture that the sharpness asks for, ISO at its base, the time
@@ -32,8 +30,10 @@ public final class Exposure {
     private final Stack stack;
     private final Motion motion;
     private final MotionReasons why;
-    private final List<Reason> reasons = new ArrayList<>();
+    private final List<Settings.Limit> limits = new ArrayList<>();
+    private final List<Advice> reasons = new ArrayList<>();
     private double lossStops;
+    private MotionBlur motionBlur;
     private Verdict verdict = Verdict.FITS;
 
     private Exposure(LensFit fit, Conditions conditions) {
@@ -80,7 +80,10 @@ public final class Exposure {
         double opened = opened(aperture);
         Dimming dimming = Dimming.of(fit, filters, opened, secondsAt(opened, body.baseIso()), motion.longestS());
         lossStops += dimming.lossStops();
-        verdict = verdict.and(dimming.verdict());
+        if (dimming.verdict() != Verdict.FITS) {
+            verdict = verdict.and(dimming.verdict());
+            limits.add(Settings.Limit.BRIGHT);
+        }
         double fNumber = dimming.fNumber();
         aperture(aperture, opened, dimming);
         Background background = depth(fNumber);
@@ -89,8 +92,10 @@ public final class Exposure {
         double seconds = marked(fNumber, iso);
         if (seconds > Reminders.LONGEST_SENSIBLE_S) {
             verdict = Verdict.CANNOT;
+            limits.add(Settings.Limit.DARK);
         } else if (fit.steady() && !fit.released() && seconds > Reminders.LONGEST_MARKED_S) {
             verdict = verdict.and(Verdict.COMPROMISE);
+            limits.add(Settings.Limit.RELEASE);
         }
         Reminders.add(reasons, fit, fNumber, seconds);
         List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
@@ -98,7 +103,7 @@ public final class Exposure {
         return new Settings(conditions.ev100(), fNumber, seconds, iso, dimming.filters(), lossStops, bracket,
                 one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background,
-                motion.sway().blurMm(seconds), verdict, List.copyOf(reasons));
+                motion.sway().blurMm(seconds), motionBlur, verdict, List.copyOf(limits), List.copyOf(reasons));
     }
 
     /**
@@ -120,12 +125,9 @@ public final class Exposure {
     private void aperture(Aperture aperture, double opened, Dimming dimming) {
         if (dimming.fNumber() == opened) {
             reasons.add(opened < aperture.widest()
-                    ? Reason.of(ExposureReason.APERTURE_OPENED_ON).with("aperture", opened, F_NUMBER)
-                            .with("first", aperture.first(), F_NUMBER).with("iso", body.topIso(), ISO)
-                    : opened < aperture.first() ? Reason.of(ExposureReason.APERTURE_OPENED).with("aperture", opened, F_NUMBER)
-                            .with("first", aperture.first(), F_NUMBER)
-                    : Reason.of(aperture.why()).with("aperture", opened, F_NUMBER)
-                            .with("asked", aperture.widest(), F_NUMBER));
+                    ? new ApertureAdvice.ApertureOpenedOn(opened, aperture.first(), body.topIso())
+                    : opened < aperture.first() ? new ApertureAdvice.ApertureOpened(opened, aperture.first())
+                    : aperture.why());
         }
         if (dimming.why() != null) {
             reasons.add(dimming.why());
@@ -138,6 +140,7 @@ public final class Exposure {
         Stack wanted = Depth.stack(fit, conditions);
         if (wanted != null && stack == null) {
             Depth.addTooMany(reasons, wanted);
+            limits.add(Settings.Limit.STACK);
         } else {
             Depth.add(reasons, fit, conditions, stack);
         }
@@ -154,11 +157,26 @@ public final class Exposure {
         boolean tooSlow = seconds > motion.longestS() * TOLERANCE;
         if (tooSlow) {
             verdict = verdict.and(seconds > motion.handS() * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE);
+            limits.add(motion.byWind() ? Settings.Limit.STEMS
+                    : fit.support() == null ? Settings.Limit.HANDS : Settings.Limit.MONOPOD);
         }
         reasons.add(!tooSlow && iso == body.baseIso() ? why.base(iso)
                 : !tooSlow && motion.longestS() > patienceS() ? why.dark(iso, secondsAt(fNumber, body.baseIso()))
-                : motion.byWind() ? why.wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
+                : motion.byWind() ? wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
         return iso;
+    }
+
+    private Advice wind(int iso, double seconds, boolean tooSlow) {
+        if (tooSlow || motion.lulls()) {
+            blurs(tooSlow ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.IN_GUSTS, motion.patientS());
+        }
+        return why.wind(iso, seconds, tooSlow);
+    }
+
+    private void blurs(MotionBlur.Degree degree, double longestS) {
+        if (motionBlur == null || degree.compareTo(motionBlur.degree()) > 0) {
+            motionBlur = new MotionBlur(degree, conditions.worstWindMs(), StopScale.nextShutterDownS(longestS));
+        }
     }
 
     /** Whether the stems stand for the time, or only in a lull; what to begin with for those who will not wait. */
@@ -172,7 +190,9 @@ public final class Exposure {
             double markedS = StopScale.nextShutterDownS(motion.stemsS());
             int fast = raise(aperture.widest(), Math.min(markedS, motion.stemsS()));
             double fastS = secondsAt(aperture.widest(), fast);
-            reasons.add(why.lull(aperture.widest(), fast, fastS, StopScale.snapShutterS(fastS) > markedS));
+            boolean smears = StopScale.snapShutterS(fastS) > markedS;
+            blurs(smears ? MotionBlur.Degree.UNLESS_IN_LULL : MotionBlur.Degree.IN_GUSTS, motion.stemsS());
+            reasons.add(why.lull(aperture.widest(), fast, fastS, smears));
         }
     }
 

@@ -1,15 +1,8 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-import static understorey.reason.Figure.Measure.TIMES;
-
+import understorey.advice.Advice;
+import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /** Why an ISO is what it is, and what hands and wind have to do with the time. */
 final class MotionReasons {
@@ -25,10 +18,12 @@ final class MotionReasons {
     }
 
     /** The lowest does. */
-    Reason base(int iso) {
-        return fit.steady()
-                ? Reason.of(ExposureReason.ISO_BASE_STEADY).with("iso", iso(iso)).with("support", fit.support().name())
-                : byHand(ExposureReason.ISO_BASE_HAND_HELD, ExposureReason.ISO_BASE_MONOPOD, iso);
+    Advice base(int iso) {
+        if (fit.steady()) {
+            return new MotionAdvice.IsoBaseSteady(iso, fit.support().name());
+        }
+        return byHand() ? new MotionAdvice.IsoBaseHandHeld(iso, fit.equivalentMm(), handS())
+                : new MotionAdvice.IsoBaseMonopod(iso, fit.support().name(), fit.equivalentMm(), handS());
     }
 
     /**
@@ -36,26 +31,32 @@ final class MotionReasons {
      *
      * @param lowestS that the lowest would take
      */
-    Reason dark(int iso, double lowestS) {
-        return Reason.of(fit.steady() && !fit.released() ? ExposureReason.ISO_WITHOUT_RELEASE : ExposureReason.ISO_FOR_DARK)
-                .with("iso", iso(iso)).with("time", lowestS, SHUTTER_SECONDS)
-                .with("longest", Reminders.LONGEST_MARKED_S, SHUTTER_SECONDS);
+    Advice dark(int iso, double lowestS) {
+        return fit.steady() && !fit.released() ? new MotionAdvice.IsoWithoutRelease(iso, lowestS, Reminders.LONGEST_MARKED_S)
+                : new MotionAdvice.IsoForDark(iso, lowestS);
     }
 
-    Reason hand(int iso, boolean tooSlow) {
-        return tooSlow ? byHand(ExposureReason.HAND_TOO_SLOW, ExposureReason.MONOPOD_TOO_SLOW, iso)
-                : byHand(ExposureReason.ISO_FOR_HAND, ExposureReason.ISO_FOR_MONOPOD, iso);
+    Advice hand(int iso, boolean tooSlow) {
+        if (byHand()) {
+            return tooSlow ? new MotionAdvice.HandTooSlow(iso, handS(), fit.equivalentMm())
+                    : new MotionAdvice.IsoForHand(iso, handS(), fit.equivalentMm());
+        }
+        String monopod = fit.support().name();
+        return tooSlow ? new MotionAdvice.MonopodTooSlow(iso, handS(), monopod, fit.equivalentMm())
+                : new MotionAdvice.IsoForMonopod(iso, monopod, handS(), fit.equivalentMm());
     }
 
-    Reason wind(int iso, double seconds, boolean tooSlow) {
-        return stems(tooSlow ? ExposureReason.WIND_TOO_STRONG
-                : motion.lulls() ? ExposureReason.ISO_FOR_LULL : ExposureReason.ISO_FOR_WIND, motion.patientS())
-                .with("times", motion.sway().times(seconds), TIMES).with("iso", iso(iso));
+    Advice wind(int iso, double seconds, boolean tooSlow) {
+        double longestS = StopScale.nextShutterDownS(motion.patientS());
+        if (tooSlow) {
+            return new MotionAdvice.WindTooStrong(windMs, longestS, iso, nearestM(), motion.sway().times(seconds));
+        }
+        return motion.lulls() ? new MotionAdvice.IsoForLull(iso, windMs, longestS, nearestM())
+                : new MotionAdvice.IsoForWind(iso, windMs, longestS, nearestM());
     }
 
-    Reason still() {
-        return Reason.of(ExposureReason.STEMS_STILL).with("wind", windMs, METRES_PER_SECOND)
-                .with("nearest", motion.sway().nearestM(), METRES);
+    Advice still() {
+        return new MotionAdvice.StemsStill(windMs, nearestM());
     }
 
     /**
@@ -64,26 +65,23 @@ final class MotionReasons {
      * @param seconds of that
      * @param smears  even so
      */
-    Reason lull(double fNumber, int iso, double seconds, boolean smears) {
-        return stems(smears ? ExposureReason.WAIT_OR_SMEAR : ExposureReason.WAIT_FOR_LULL, motion.stemsS())
-                .with("times", motion.sway().times(seconds), TIMES).with("aperture", fNumber, F_NUMBER)
-                .with("iso", iso(iso)).with("time", StopScale.snapShutterS(seconds), SHUTTER_SECONDS);
+    Advice lull(double fNumber, int iso, double seconds, boolean smears) {
+        double longestS = StopScale.nextShutterDownS(motion.stemsS());
+        double markedS = StopScale.snapShutterS(seconds);
+        return smears
+                ? new MotionAdvice.WaitOrSmear(windMs, longestS, nearestM(), fNumber, iso, markedS, motion.sway().times(seconds))
+                : new MotionAdvice.WaitForLull(windMs, longestS, nearestM(), fNumber, iso, markedS);
     }
 
-    private Reason stems(ExposureReason kind, double longestS) {
-        return Reason.of(kind).with("wind", windMs, METRES_PER_SECOND)
-                .with("nearest", motion.sway().nearestM(), METRES)
-                .with("longest", StopScale.nextShutterDownS(longestS), SHUTTER_SECONDS);
+    private double nearestM() {
+        return motion.sway().nearestM();
     }
 
-    private Reason byHand(ExposureReason hands, ExposureReason monopod, int iso) {
-        Reason told = Reason.of(fit.support() == null ? hands : monopod)
-                .with("longest", StopScale.nextShutterDownS(motion.handS()), SHUTTER_SECONDS)
-                .with("iso", iso(iso)).with("focal", fit.equivalentMm(), MILLIMETRES);
-        return fit.support() == null ? told : told.with("support", fit.support().name());
+    private double handS() {
+        return StopScale.nextShutterDownS(motion.handS());
     }
 
-    private static Figure iso(int iso) {
-        return Figure.of(iso, Figure.Measure.ISO);
+    private boolean byHand() {
+        return fit.support() == null;
     }
 }

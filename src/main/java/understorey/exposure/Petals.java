@@ -1,9 +1,8 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.STOPS;
-
+import understorey.advice.Advice;
+import understorey.advice.ToneAdvice;
 import understorey.plan.Subject;
-import understorey.reason.Reason;
 
 /**
  * Where petals stand in the histogram: their reflectance against the 18 % of middle grey. Reflectances by class of
@@ -32,17 +31,17 @@ final class Petals {
     }
 
     /** The histogram to aim for; null when nobody told the flower's colour. */
-    static Reason aim(Subject subject) {
+    static Advice aim(Subject subject) {
         if (subject.reflectance() == null) {
             return null;
         }
         double stops = stops(subject.reflectance());
         if (stops > MIDDLE_STOPS) {
-            return Reason.of(ExposureReason.PETALS_BRIGHT).with("subject", subject.name()).with("stops", stops, STOPS);
+            return new ToneAdvice.PetalsBright(subject.name(), stops);
         }
         if (stops < -MIDDLE_STOPS) {
-            return Reason.of(ExposureReason.PETALS_DARK).with("subject", subject.name()).with("stops", -stops, STOPS);
+            return new ToneAdvice.PetalsDark(subject.name(), -stops);
         }
-        return Reason.of(ExposureReason.PETALS_MIDDLE).with("subject", subject.name());
+        return new ToneAdvice.PetalsMiddle(subject.name());
     }
 }

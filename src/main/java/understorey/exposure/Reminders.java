@@ -1,12 +1,9 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-import static understorey.reason.Figure.Measure.STOPS;
-
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.ShutterAdvice;
 import understorey.kit.LensFit;
-import understorey.reason.Reason;
 
 /** What takes light on its way, and how to let the shutter go. */
 final class Reminders {
@@ -25,29 +22,27 @@ final class Reminders {
     }
 
     /** Adds what there is to say of a time at an f-number, both as marked. */
-    static void add(List<Reason> reasons, LensFit fit, double fNumber, double seconds) {
+    static void add(List<Advice> reasons, LensFit fit, double fNumber, double seconds) {
         losses(reasons, fit, fNumber);
         if (seconds > LONGEST_SENSIBLE_S) {
-            reasons.add(Reason.of(ExposureReason.TOO_DARK).with("time", seconds, SHUTTER_SECONDS));
+            reasons.add(new ShutterAdvice.TooDark(seconds));
         } else if (fit.steady() && seconds > LONGEST_MARKED_S) {
-            reasons.add(Reason.of(fit.released() ? ExposureReason.BULB : ExposureReason.BULB_WITHOUT_RELEASE)
-                    .with("time", seconds, SHUTTER_SECONDS));
+            reasons.add(fit.released() ? new ShutterAdvice.Bulb(seconds) : new ShutterAdvice.BulbWithoutRelease(seconds));
         }
         if (fit.steady() && (fit.released() || seconds <= LONGEST_MARKED_S)) {
-            reasons.add(Reason.of(fit.released() ? ExposureReason.LET_GO_BY_REMOTE : ExposureReason.LET_GO_BY_TIMER));
+            reasons.add(fit.released() ? new ShutterAdvice.LetGoByRemote() : new ShutterAdvice.LetGoByTimer());
         }
         if (fit.steady() && fit.released() && seconds >= SHAKE_FROM_S && seconds <= SHAKE_TO_S) {
-            reasons.add(Reason.of(ExposureReason.SETTLE_FIRST));
+            reasons.add(new ShutterAdvice.SettleFirst());
         }
     }
 
-    private static void losses(List<Reason> reasons, LensFit fit, double fNumber) {
+    private static void losses(List<Advice> reasons, LensFit fit, double fNumber) {
         if (fit.lossStops() > 0) {
-            reasons.add(Reason.of(ExposureReason.FILTER_TAKES).with("stops", fit.lossStops(), STOPS));
+            reasons.add(new ShutterAdvice.FilterTakes(fit.lossStops()));
         }
         if (fit.closenessStops() >= LEAST_STOPS) {
-            reasons.add(Reason.of(ExposureReason.CLOSENESS_TAKES).with("stops", fit.closenessStops(), STOPS)
-                    .with("aperture", fNumber, F_NUMBER).with("working", fit.workingFNumber(fNumber), F_NUMBER));
+            reasons.add(new ShutterAdvice.ClosenessTakes(fNumber, fit.workingFNumber(fNumber), fit.closenessStops()));
         }
     }
 }

@@ -1,9 +1,9 @@
 package understorey.exposure;
 
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.kit.Verdict;
 import understorey.plan.Filter;
-import understorey.reason.Reason;
 
 /**
  * Where to begin: the settings of one picture in one light.
@@ -22,13 +22,18 @@ import understorey.reason.Reason;
  * @param stack        null where one frame is taken
  * @param background   null for a view, which has none
  * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
+ * @param motionBlur   null where the flowers keep still for the shutter speed, or nobody knows the wind
  * @param verdict      whether light and wind allow the picture
+ * @param limits       what makes it a compromise or rules it out, the gravest last
  * @param reasons      in the order aperture and depth, ISO, time, light
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
-                       Stack stack, Background background, double swayBlurMm, Verdict verdict,
-                       List<Reason> reasons) {
+                       Stack stack, Background background, double swayBlurMm, MotionBlur motionBlur, Verdict verdict,
+                       List<Limit> limits, List<Advice> reasons) {
+
+    /** What no setting of the camera makes good. */
+    public enum Limit { BRIGHT, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
 
     /** Frames focused one behind the other; 1 where no stack is taken. */
     public int stackFrames() {
@@ -40,13 +45,13 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
         return shutterS > Reminders.LONGEST_SENSIBLE_S;
     }
 
-    /** What most makes it a compromise or rules it out: the light, the hands, the wind; null for nothing. */
-    public ExposureReason objection() {
-        ExposureReason last = null;
-        for (Reason reason : reasons) {
-            ExposureReason kind = (ExposureReason) reason.kind();
-            last = kind.against() ? kind : last;
-        }
-        return last;
+    /** True when the stems blur at every aperture and ISO there is. */
+    public boolean smears() {
+        return limits.contains(Limit.STEMS);
+    }
+
+    /** What most makes it a compromise or rules it out; null for nothing. */
+    public Limit limit() {
+        return limits.isEmpty() ? null : limits.get(limits.size() - 1);
     }
 }

@@ -1,12 +1,10 @@
 package understorey.exposure;
 
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.STOPS;
-
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Body;
-import understorey.reason.Reason;
 
 /** Which tones of the scene a frame holds: the bracket, and the histogram to aim for. */
 final class Tones {
@@ -17,31 +15,28 @@ final class Tones {
     }
 
     /** The frames of the bracket; adds why, and where the petals belong. */
-    static List<Integer> bracket(List<Reason> reasons, LensFit fit, Conditions conditions) {
+    static List<Integer> bracket(List<Advice> reasons, LensFit fit, Conditions conditions) {
         boolean raw = keepsRaw(fit);
         double above = conditions.aboveStops();
         if (conditions.sunStops() != null) {
             above = Math.max(above, conditions.sunStops());
-            reasons.add(Reason.of(ExposureReason.FRAME_HOLDS_SUN).with("stops", conditions.sunStops(), STOPS));
+            reasons.add(new ToneAdvice.FrameHoldsSun(conditions.sunStops()));
         }
         List<Integer> stops = Bracket.stops(above, conditions.belowStops(), raw);
         if (stops.size() > 1) {
             double contrast = above + conditions.belowStops();
             reasons.add(stops.get(0) == 0
-                    ? Reason.of(ExposureReason.BRACKET_UP).with("contrast", contrast, STOPS).with("frames", stops.size(), COUNT)
-                    : Reason.of(ExposureReason.BRACKET).with("contrast", contrast, STOPS)
-                            .with("frames", stops.size(), COUNT).with("darkest", -stops.get(0), STOPS));
+                    ? new ToneAdvice.BracketUp(contrast, stops.size())
+                    : new ToneAdvice.Bracket(contrast, stops.size(), -stops.get(0)));
         } else if (conditions.shadeStops() != null && Bracket.lessStops(above) >= LEAST_STOPS) {
-            reasons.add(Reason.of(ExposureReason.EXPOSE_FOR_FLECKS)
-                    .with("contrast", above + conditions.belowStops(), STOPS)
-                    .with("less", Bracket.lessStops(above), STOPS));
+            reasons.add(new ToneAdvice.ExposeForFlecks(above + conditions.belowStops(), Bracket.lessStops(above)));
         }
-        Reason aim = Petals.aim(fit.intent().shot().subject());
+        Advice aim = Petals.aim(fit.intent().shot().subject());
         if (aim != null) {
             reasons.add(aim);
         }
         if (!raw) {
-            reasons.add(Reason.of(ExposureReason.NO_RAW));
+            reasons.add(new ToneAdvice.NoRaw());
         }
         return stops;
     }

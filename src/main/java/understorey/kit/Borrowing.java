@@ -2,10 +2,11 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Support;
-import understorey.reason.Reason;
 
 /** What a companion could lend for a picture that the author's whole bag does not take as asked. */
 final class Borrowing {
@@ -27,11 +28,11 @@ final class Borrowing {
      *
      * @param best lens of the author's; null when there is none
      */
-    static List<Reason> of(Intent intent, Bag own, LensFit best, List<Companion> companions) {
-        List<Reason> offers = new ArrayList<>();
+    static List<Advice> of(Intent intent, Bag own, LensFit best, List<Companion> companions) {
+        List<Advice> offers = new ArrayList<>();
         for (Companion companion : companions) {
             Borrowing borrowing = new Borrowing(intent, own, best, companion);
-            Reason offer = best == null || best.verdict() != Verdict.FITS ? borrowing.camera() : null;
+            Advice offer = best == null || best.verdict() != Verdict.FITS ? borrowing.camera() : null;
             offer = offer == null && best != null && best.support() == null ? borrowing.support() : offer;
             if (offer != null) {
                 offers.add(offer);
@@ -41,7 +42,7 @@ final class Borrowing {
     }
 
     /** The fewest things that make the picture better, the best lens among equals; null when none do. */
-    private Reason camera() {
+    private Advice camera() {
         Bag theirs = companion.gear();
         Bag both = new Bag(own.name(), null, joined(own.bodies(), theirs.bodies()), joined(own.lenses(), theirs.lenses()),
                 own.supports(), joined(own.filters(), theirs.filters()), own.remoteRelease(), List.of(), 0, List.of());
@@ -61,14 +62,14 @@ final class Borrowing {
         return better == null ? null : offer(better, lent);
     }
 
-    private Reason offer(LensFit fit, List<Object> lent) {
+    private Advice offer(LensFit fit, List<Object> lent) {
         List<String> names = new ArrayList<>();
         for (Object thing : lent) {
             names.add(Things.name(thing));
         }
         boolean whole = Things.firstNotAmong(lent, fit.camera().parts()) == null;
-        return Reason.of(whole ? FitReason.BORROW_CAMERA : FitReason.BORROW).with("item", String.join(", ", names))
-                .with("whose", companion.name());
+        String item = String.join(", ", names);
+        return whole ? new HelpAdvice.BorrowCamera(companion.name(), item) : new HelpAdvice.Borrow(companion.name(), item);
     }
 
     private List<Object> theirs(LensFit fit) {
@@ -82,11 +83,11 @@ final class Borrowing {
         return theirs;
     }
 
-    private Reason support() {
+    private Advice support() {
         for (Holding holding : Holding.all(companion.gear(), best.camera(), intent)) {
             Support support = holding.support();
             if (Holding.steady(support)) {
-                return Reason.of(FitReason.BORROW).with("item", support.name()).with("whose", companion.name());
+                return new HelpAdvice.Borrow(companion.name(), support.name());
             }
         }
         return null;

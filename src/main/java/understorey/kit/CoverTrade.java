@@ -1,14 +1,12 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.SHARE;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.CoverAdvice;
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
 import understorey.optics.FlowerLayer;
@@ -16,7 +14,6 @@ import understorey.optics.GroundView;
 import understorey.plan.Lens;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
-import understorey.reason.Reason;
 
 /**
  * What the lenses of a bag make of one picture's flower floor: how thick it looks, how deep it runs, how large the
@@ -90,29 +87,23 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
     }
 
     /** How thick the flowers look as planned, and what the longest lens, the widest and a lower camera change. */
-    public List<Reason> reasons() {
+    public List<Advice> reasons() {
         CoverChoice planned = planned();
         CoverChoice longest = choices.get(choices.size() - 1);
         CoverChoice widest = choices.get(0);
-        List<Reason> reasons = new ArrayList<>();
-        reasons.add(Reason.of(CoverReason.COVER_PLANNED).with("typical", planned.typical().cover(), SHARE)
-                .with("thick", planned.thick().cover(), SHARE).with("nearest", planned.nearestM(), METRES)
-                .with("farthest", planned.typical().farthestM(), METRES));
+        List<Advice> reasons = new ArrayList<>();
+        reasons.add(new CoverAdvice.CoverPlanned(planned.typical().cover(), planned.thick().cover(), planned.nearestM(),
+                planned.typical().farthestM()));
         if (thicker(longest.typical(), planned.typical())) {
-            reasons.add(Reason.of(CoverReason.COVER_LONGER).with("focal", longest.equivalentMm(), MILLIMETRES)
-                    .with("nearest", longest.nearestM(), METRES).with("cover", longest.typical().cover(), SHARE)
-                    .with("behind", CoverChoice.TRUNK_BEHIND_M, METRES)
-                    .with("before", planned.trunkScale(), SHARE).with("trunk", longest.trunkScale(), SHARE));
+            reasons.add(new CoverAdvice.CoverLonger(longest.equivalentMm(), longest.nearestM(), longest.typical().cover(),
+                    CoverChoice.TRUNK_BEHIND_M, planned.trunkScale(), longest.trunkScale()));
         }
         if (thicker(planned.typical(), widest.typical())) {
-            reasons.add(Reason.of(CoverReason.COVER_WIDER).with("focal", widest.equivalentMm(), MILLIMETRES)
-                    .with("nearest", widest.nearestM(), METRES).with("cover", widest.typical().cover(), SHARE)
-                    .with("behind", CoverChoice.TRUNK_BEHIND_M, METRES)
-                    .with("before", planned.trunkScale(), SHARE).with("trunk", widest.trunkScale(), SHARE));
+            reasons.add(new CoverAdvice.CoverWider(widest.equivalentMm(), widest.nearestM(), widest.typical().cover(),
+                    CoverChoice.TRUNK_BEHIND_M, planned.trunkScale(), widest.trunkScale()));
         }
         if (lowered != null && thicker(lowered, planned.typical())) {
-            reasons.add(Reason.of(CoverReason.COVER_LOWERED).with("height", loweredM, METRES)
-                    .with("cover", lowered.cover(), SHARE));
+            reasons.add(new CoverAdvice.CoverLowered(loweredM, lowered.cover()));
         }
         return List.copyOf(reasons);
     }

@@ -1,13 +1,9 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.MEGAPIXELS;
-import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.SHARE;
-import static understorey.reason.Figure.Measure.TIMES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.FitAdvice;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Frame;
@@ -15,7 +11,6 @@ import understorey.plan.Lens;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
 import understorey.plan.Sharp;
-import understorey.reason.Reason;
 
 /**
  * Where one camera stands to frame a picture, at which focal length, and how much of its frame is used.
@@ -25,9 +20,10 @@ import understorey.reason.Reason;
  * @param magnification at that distance
  * @param cropTimes     linear; 1 for the whole frame
  * @param penalty       in stops of shortfall, for ranking
+ * @param shortfalls    in the order of the reasons
  */
 record Framing(Reach reach, double distanceM, double magnification, double cropTimes, Verdict verdict,
-               double penalty, List<Reason> reasons) {
+               double penalty, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** A longer lens than asked sees less, however far one steps back: common practice, no source. */
     private static final double LONGEST_STEP_BACK = 1.6;
@@ -59,7 +55,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private final Camera camera;
         private final Lens lens;
         private final Intent intent;
-        private final List<Reason> reasons = new ArrayList<>();
+        private final List<Advice> reasons = new ArrayList<>();
+        private final List<Shortfall> shortfalls = new ArrayList<>();
         private Verdict verdict = Verdict.FITS;
         private double penalty;
 
@@ -93,16 +90,14 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             double crop = 1;
             if (wanted > reach.greatest()) {
                 crop = wanted / reach.greatest();
-                crop(FitReason.MAGNIFICATION_SHORT, crop);
+                crop(new Shortfall.NotCloseEnough(), crop);
             }
             double used = Math.min(wanted, reach.greatest());
             double distanceMm = focusable(reach, reach.distanceMm(used), Verdict.CANNOT);
             if (distanceMm < LEAST_WORKING_MM) {
-                against(Verdict.FITS, 0.5, Reason.of(FitReason.WORKING_DISTANCE_SMALL)
-                        .with("distance", distanceMm / 1000, METRES));
+                against(Verdict.FITS, 0.5, new FitAdvice.WorkingDistanceSmall(distanceMm / 1000));
             }
-            reasons.add(Reason.of(FitReason.FRAMED_FROM).with("focal", reach.focalMm(), MILLIMETRES)
-                    .with("distance", distanceMm / 1000, METRES));
+            reasons.add(new FitAdvice.FramedFrom(reach.focalMm(), distanceMm / 1000));
             return done(reach, distanceMm, Math.max(used, reach.least()), crop);
         }
 
@@ -115,7 +110,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             double crop = 1;
             if (distanceMm > askedMm * NEAR_ENOUGH && magnification < wanted) {
                 crop = wanted / magnification;
-                crop(FitReason.MAGNIFICATION_SHORT, crop);
+                crop(new Shortfall.NotCloseEnough(), crop);
             } else {
                 crop = focalAgainst(wantedMm, focalMm, magnification / wanted);
             }
@@ -135,35 +130,31 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** The distance asked, or the nearest to it that comes into focus. */
         private double focusable(Reach reach, double distanceMm, Verdict tooNear) {
             if (distanceMm > reach.farthestMm() * ROUNDING) {
-                attached(FitReason.ATTACHMENT_TOO_CLOSE, Verdict.CANNOT, 8);
+                against(Verdict.CANNOT, 8, new FitAdvice.AttachmentTooClose(camera.attachment().name()));
             } else if (camera.attachment() != null) {
-                attached(FitReason.WITH_ATTACHMENT, Verdict.FITS, ATTACHING);
+                against(Verdict.FITS, ATTACHING, new FitAdvice.WithAttachment(camera.attachment().name()));
             }
             if (distanceMm * NEAR_ENOUGH < reach.nearestMm()) {
-                against(tooNear, tooNear == Verdict.CANNOT ? 8 : 1, Reason.of(FitReason.TOO_NEAR)
-                        .with("asked", distanceMm / 1000, METRES)
-                        .with("closest", reach.nearestMm() / 1000, METRES));
+                shortfalls.add(new Shortfall.TooNear(distanceMm / 1000, reach.nearestMm() / 1000));
+                against(tooNear, tooNear == Verdict.CANNOT ? 8 : 1,
+                        new FitAdvice.TooNear(reach.nearestMm() / 1000, distanceMm / 1000));
             }
             return Math.max(reach.nearestMm(), Math.min(distanceMm, reach.farthestMm()));
         }
 
-        private void attached(FitReason kind, Verdict what, double stops) {
-            against(what, stops, Reason.of(kind).with("attachment", camera.attachment().name()));
-        }
-
         private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
             proposal();
-            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons));
+            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons),
+                    List.copyOf(shortfalls));
         }
 
         /** Why the picture is framed so, where nobody said how. */
         private void proposal() {
             if (intent.assumed().contains("focal_equivalent")) {
-                reasons.add(Reason.of(intent.role() == Role.APPROACH ? FitReason.PROPOSED_WAY_IN
-                        : FitReason.PROPOSED_FLOOR).with("proposed", intent.focalEquivalentMm(), MILLIMETRES));
+                reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.focalEquivalentMm())
+                        : new FitAdvice.ProposedFloor(intent.focalEquivalentMm()));
             } else if (intent.assumed().contains("frame")) {
-                reasons.add(Reason.of(intent.role() == Role.CLOSING ? FitReason.PROPOSED_HEAD
-                        : FitReason.PROPOSED_PLANT));
+                reasons.add(intent.role() == Role.CLOSING ? new FitAdvice.ProposedHead() : new FitAdvice.ProposedPlant());
             }
         }
 
@@ -181,17 +172,15 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             if (times >= SAME_FOCAL) {
                 Verdict what = times <= NEAR_ENOUGH ? Verdict.FITS
                         : times <= LONGEST_STEP_BACK ? Verdict.COMPROMISE : Verdict.CANNOT;
-                against(what, 2 * log2(times), Reason.of(FitReason.FOCAL_LONG)
-                        .with("have", focalMm * crop, MILLIMETRES).with("asked", wantedMm * crop, MILLIMETRES)
-                        .with("times", times, TIMES));
+                shortfalls.add(new Shortfall.TooLong(times, wantedMm * crop));
+                against(what, 2 * log2(times), new FitAdvice.FocalLong(focalMm * crop, wantedMm * crop, times));
                 return 1;
             }
             if (times <= 1 / SAME_FOCAL) {
-                crop(FitReason.FOCAL_SHORT, 1 / times);
+                crop(new Shortfall.TooShort(1 / times), 1 / times);
                 return 1 / times;
             }
-            reasons.add(Reason.of(FitReason.FOCAL_REACHED).with("focal", focalMm, MILLIMETRES)
-                    .with("equivalent", focalMm * crop, MILLIMETRES));
+            reasons.add(new FitAdvice.FocalReached(focalMm, focalMm * crop));
             penalty += 2 * Math.abs(log2(times));
             return Math.max(1, 1 / times);
         }
@@ -200,20 +189,20 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private double nearestTo(double proposedMm, double haveMm, double times) {
             double octaves = Math.abs(log2(times));
             against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, octaves,
-                    Reason.of(times < 1 ? FitReason.PROPOSED_WIDER : FitReason.PROPOSED_LONGER)
-                            .with("have", haveMm, MILLIMETRES).with("proposed", proposedMm, MILLIMETRES));
+                    times < 1 ? new FitAdvice.ProposedWider(haveMm, proposedMm) : new FitAdvice.ProposedLonger(haveMm, proposedMm));
             return 1;
         }
 
-        private void crop(FitReason kind, double crop) {
+        private void crop(Shortfall shortfall, double crop) {
             double left = camera.body().pixelsMpx() / (crop * crop);
             Verdict what = crop <= NEAR_ENOUGH ? Verdict.FITS
                     : left >= LEAST_PIXELS_MPX ? Verdict.COMPROMISE : Verdict.CANNOT;
-            against(what, 2 * log2(crop), Reason.of(kind).with("times", crop, TIMES).with("left", left, MEGAPIXELS)
-                    .with("share", 1 / crop, SHARE));
+            shortfalls.add(shortfall);
+            against(what, 2 * log2(crop), shortfall instanceof Shortfall.TooShort
+                    ? new FitAdvice.FocalShort(crop, left, 1 / crop) : new FitAdvice.MagnificationShort(crop, left));
         }
 
-        private void against(Verdict what, double stops, Reason reason) {
+        private void against(Verdict what, double stops, Advice reason) {
             verdict = verdict.and(what);
             penalty += stops;
             reasons.add(reason);
@@ -248,9 +237,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** A wide lens shows what grows behind a plant; a phone has no other. */
         private void standingOut(double octavesShort, double proposedMm) {
             if (octavesShort > NEAREST_OCTAVES && !lens.builtIn()) {
-                against(Verdict.COMPROMISE, octavesShort, Reason.of(FitReason.BACKGROUND_WIDE)
-                        .with("have", lens.longestMm() * camera.sensor().crop(), MILLIMETRES)
-                        .with("proposed", proposedMm * camera.sensor().crop(), MILLIMETRES));
+                against(Verdict.COMPROMISE, octavesShort, new FitAdvice.BackgroundWide(
+                        lens.longestMm() * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
             } else {
                 penalty += Math.abs(octavesShort) / 4;
             }

@@ -1,17 +1,12 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.DIOPTRES;
-import static understorey.reason.Figure.Measure.KILOGRAMS;
-import static understorey.reason.Figure.Measure.METRES;
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-import static understorey.reason.Figure.Measure.TIMES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
-import understorey.reason.Reason;
 
 /** What would make good what a lens falls short of: another thing, another spot, a crop, a smaller print. */
 final class Helps {
@@ -25,7 +20,7 @@ final class Helps {
     private final LensFit best;
     private final List<LensFit> tried;
     private final Bag bag;
-    private final List<Reason> helps = new ArrayList<>();
+    private final List<Advice> helps = new ArrayList<>();
 
     private Helps(LensFit best, List<LensFit> tried, Bag bag) {
         this.best = best;
@@ -39,56 +34,57 @@ final class Helps {
      * @param best  null where there is no camera
      * @param tried every lens, with and without what the bag has to bring it closer
      */
-    static List<Reason> of(LensFit best, List<LensFit> tried, Bag bag) {
+    static List<Advice> of(LensFit best, List<LensFit> tried, Bag bag) {
         if (best == null) {
-            return List.of(Reason.of(FitReason.NO_CAMERA));
+            return List.of(new HelpAdvice.NoCamera());
         }
         Helps helps = new Helps(best, tried, bag);
-        for (Reason reason : best.reasons()) {
-            helps.against(reason);
+        for (Shortfall shortfall : best.shortfalls()) {
+            helps.makeGood(shortfall);
         }
         return helps.helps;
     }
 
-    private void against(Reason reason) {
-        switch ((FitReason) reason.kind()) {
-            case FOCAL_SHORT -> {
-                wanting(Reason.of(FitReason.HELP_LONGER).with("focal", best.equivalentMm(), MILLIMETRES));
-                wanting(Reason.of(FitReason.HELP_SPOT_NEARER).with("times", reason.figures().get("times")));
-            }
-            case FOCAL_LONG -> {
-                wanting(Reason.of(FitReason.HELP_WIDER).with("focal", reason.figures().get("asked")));
-                wanting(Reason.of(FitReason.HELP_SPOT_FARTHER).with("times", reason.figures().get("times")));
-            }
-            case MAGNIFICATION_SHORT -> closer();
-            case TOO_NEAR -> stepBack(reason);
-            case DEPTH_SHORT, DEPTH_FIXED -> clear();
-            case PRINT_SOFT -> print(reason);
-            case HELP_STEP_UP_RING -> add(reason);
-            case POLARISER_MISSING -> add(Reason.of(FitReason.HELP_POLARISER)
-                    .with("thread", best.camera().lens().threadMm(), MILLIMETRES));
-            case NO_SUPPORT, SUPPORT_TOO_TALL, SUPPORT_TOO_SHORT, SUPPORT_AT_HOME -> support(
-                    Reason.of(FitReason.HELP_SUPPORT).with("height", best.heightM(), METRES));
-            case SUPPORT_OVERLOADED -> support(Reason.of(FitReason.HELP_STRONGER_SUPPORT)
-                    .with("load", best.camera().weightG() / 1000, KILOGRAMS).with("height", best.heightM(), METRES));
-            default -> { }
+    private void makeGood(Shortfall shortfall) {
+        if (shortfall instanceof Shortfall.TooShort tooShort) {
+            wanting(new HelpAdvice.HelpLonger(best.equivalentMm()));
+            wanting(new HelpAdvice.HelpSpotNearer(tooShort.times()));
+        } else if (shortfall instanceof Shortfall.TooLong tooLong) {
+            wanting(new HelpAdvice.HelpWider(tooLong.askedMm()));
+            wanting(new HelpAdvice.HelpSpotFarther(tooLong.times()));
+        } else if (shortfall instanceof Shortfall.NotCloseEnough) {
+            closer();
+        } else if (shortfall instanceof Shortfall.TooNear tooNear) {
+            stepBack(tooNear);
+        } else if (shortfall instanceof Shortfall.TooDeep) {
+            clear();
+        } else if (shortfall instanceof Shortfall.TooFewPixels few) {
+            print(few);
+        } else if (shortfall instanceof Shortfall.NoRing ring) {
+            add(new HelpAdvice.HelpStepUpRing(ring.lensThreadMm(), ring.polariser().threadMm(), ring.polariser().name()));
+        } else if (shortfall instanceof Shortfall.NoPolariser polariser) {
+            add(new HelpAdvice.HelpPolariser(polariser.threadMm()));
+        } else if (shortfall instanceof Shortfall.NoSupport) {
+            support(new HelpAdvice.HelpSupport(best.heightM()));
+        } else if (shortfall instanceof Shortfall.Overloaded) {
+            support(new HelpAdvice.HelpStrongerSupport(best.camera().weightG() / 1000, best.heightM()));
         }
     }
 
     /** A lens that serves as it is needs no other, though its focal length be a little off. */
-    private void wanting(Reason help) {
+    private void wanting(Advice help) {
         if (best.verdict() != Verdict.FITS) {
             add(help);
         }
     }
 
-    private void support(Reason help) {
+    private void support(Advice help) {
         if (best.support() == null) {
             add(help);
         }
     }
 
-    private void add(Reason help) {
+    private void add(Advice help) {
         if (!helps.contains(help)) {
             helps.add(help);
         }
@@ -99,18 +95,17 @@ final class Helps {
         rings();
         LensFit attached = attached();
         if (attached != null) {
-            wanting(Reason.of(FitReason.HELP_ATTACH).with("attachment", attached.camera().attachment().name())
-                    .with("times", attached.cropTimes(), TIMES));
+            wanting(new HelpAdvice.HelpAttach(attached.camera().attachment().name(), attached.cropTimes()));
             return;
         }
         double missing = best.magnification() * (best.cropTimes() - 1);
         double tubeMm = best.focalMm() * missing;
         if (!best.camera().lens().builtIn() && tubeMm <= LONGEST_TUBE_MM) {
-            wanting(Reason.of(FitReason.HELP_TUBE).with("length", tubeMm, MILLIMETRES));
+            wanting(new HelpAdvice.HelpTube(tubeMm));
         }
         double dioptres = missing / ((1 + best.magnification()) * best.focalMm() / 1000);
         if (dioptres <= STRONGEST_DIOPTRES) {
-            wanting(Reason.of(FitReason.HELP_CLOSE_UP_LENS).with("power", dioptres, DIOPTRES));
+            wanting(new HelpAdvice.HelpCloseUpLens(dioptres));
         }
     }
 
@@ -131,19 +126,15 @@ final class Helps {
         for (Filter filter : bag.filters()) {
             if (filter.kind() == Filter.Kind.CLOSE_UP_LENS && filter.threadMm() != null && thread != null
                     && filter.threadMm() > thread && best.camera().attachment() == null) {
-                wanting(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
-                        .with("lens", thread, MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
+                wanting(new HelpAdvice.HelpStepUpRing(thread, filter.threadMm(), filter.name()));
             }
         }
     }
 
     /** A frame keeps its size when it is taken from farther off and cropped in proportion. */
-    private void stepBack(Reason reason) {
+    private void stepBack(Shortfall.TooNear near) {
         if (best.intent().frame() != null) {
-            double asked = (Double) reason.figures().get("asked").value();
-            double closest = (Double) reason.figures().get("closest").value();
-            wanting(Reason.of(FitReason.HELP_CROP).with("distance", closest, METRES)
-                    .with("times", Math.max(1, closest / asked), TIMES));
+            wanting(new HelpAdvice.HelpCrop(near.closestM(), Math.max(1, near.closestM() / near.askedM())));
         }
     }
 
@@ -155,16 +146,12 @@ final class Helps {
     private void clear() {
         if (best.intent().sharp() instanceof Sharp.Range range) {
             double far = 1 / range.farM();
-            wanting(Reason.of(FitReason.HELP_SPOT_CLEAR).with("near",
-                    1 / (far + (1 / range.nearM() - far) * best.fNumberUseful() / best.fNumberNeeded()), METRES));
+            wanting(new HelpAdvice.HelpSpotClear(1 / (far + (1 / range.nearM() - far) * best.fNumberUseful() / best.fNumberNeeded())));
         }
     }
 
     /** Width goes with the root of the pixels. */
-    private void print(Reason reason) {
-        double left = (Double) reason.figures().get("left").value();
-        double needed = (Double) reason.figures().get("needed").value();
-        wanting(Reason.of(FitReason.HELP_SMALLER_PRINT)
-                .with("print", best.intent().shot().printWidthM() * Math.sqrt(left / needed), METRES));
+    private void print(Shortfall.TooFewPixels few) {
+        wanting(new HelpAdvice.HelpSmallerPrint(best.intent().shot().printWidthM() * Math.sqrt(few.leftMpx() / few.neededMpx())));
     }
 }

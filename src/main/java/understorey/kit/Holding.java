@@ -1,22 +1,22 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.KILOGRAMS;
-import static understorey.reason.Figure.Measure.METRES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SupportAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Support;
 import understorey.plan.Viewpoint;
-import understorey.reason.Reason;
 
 /**
  * What holds the camera for a picture, and at which height.
  *
- * @param support null for the hands
- * @param heightM of the lens axis above the ground
+ * @param support    null for the hands
+ * @param heightM    of the lens axis above the ground
+ * @param reasons    against each support before it
+ * @param shortfalls in the order of the reasons
  */
-record Holding(Support support, double heightM, List<Reason> reasons) {
+record Holding(Support support, double heightM, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** Legs first: they hold any picture; then what lies on the ground. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
@@ -33,23 +33,27 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
      * @param carried a part of it
      */
     static Holding of(Bag whole, Bag carried, Camera camera, Intent intent) {
-        List<Reason> against = new ArrayList<>();
+        List<Advice> against = new ArrayList<>();
+        List<Shortfall> shortfalls = new ArrayList<>();
         double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(whole)) {
             double heightM = reach(support, intent.viewpoint(), wantedM);
-            FitReason obstacle = obstacle(support, camera, heightM);
+            Advice obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
-                against.add(told(obstacle, support, camera, heightM));
+                against.add(obstacle);
+                shortfalls.add(reaches(support, heightM) ? new Shortfall.Overloaded() : new Shortfall.NoSupport());
             } else if (whole == carried || Things.among(carried.supports(), support)) {
-                return new Holding(support, heightM, List.copyOf(against));
+                return new Holding(support, heightM, List.copyOf(against), List.copyOf(shortfalls));
             } else {
-                against.add(Reason.of(FitReason.SUPPORT_AT_HOME).with("support", support.name()));
+                against.add(new SupportAdvice.SupportAtHome(support.name()));
+                shortfalls.add(new Shortfall.NoSupport());
             }
         }
         if (whole.supports().isEmpty()) {
-            against.add(Reason.of(FitReason.NO_SUPPORT));
+            against.add(new SupportAdvice.NoSupport());
+            shortfalls.add(new Shortfall.NoSupport());
         }
-        return new Holding(null, wantedM, List.copyOf(against));
+        return new Holding(null, wantedM, List.copyOf(against), List.copyOf(shortfalls));
     }
 
     /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
@@ -58,8 +62,8 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
         double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(bag)) {
             double heightM = reach(support, intent.viewpoint(), wantedM);
-            if (obstacle(support, camera, heightM) == null) {
-                all.add(new Holding(support, heightM, List.of()));
+            if (reaches(support, heightM) && !overloads(support, camera)) {
+                all.add(new Holding(support, heightM, List.of(), List.of()));
             }
         }
         return all;
@@ -99,22 +103,21 @@ record Holding(Support support, double heightM, List<Reason> reasons) {
     }
 
     /** What keeps the support from holding the camera there; null when nothing does. */
-    private static FitReason obstacle(Support support, Camera camera, double heightM) {
-        return heightM < lowestM(support) - 1e-9 ? FitReason.SUPPORT_TOO_TALL
-                : heightM > highestM(support) + 1e-9 ? FitReason.SUPPORT_TOO_SHORT
-                : support.carriesKg() != null && camera.weightG() / 1000 > support.carriesKg()
-                        ? FitReason.SUPPORT_OVERLOADED : null;
+    private static Advice obstacle(Support support, Camera camera, double heightM) {
+        if (!reaches(support, heightM)) {
+            return heightM < lowestM(support) ? new SupportAdvice.SupportTooTall(support.name(), lowestM(support), heightM)
+                    : new SupportAdvice.SupportTooShort(support.name(), highestM(support), heightM);
+        }
+        return overloads(support, camera)
+                ? new SupportAdvice.SupportOverloaded(support.name(), support.carriesKg(), camera.weightG() / 1000) : null;
     }
 
-    private static Reason told(FitReason obstacle, Support support, Camera camera, double heightM) {
-        return switch (obstacle) {
-            case SUPPORT_TOO_TALL -> Reason.of(FitReason.SUPPORT_TOO_TALL).with("support", support.name())
-                    .with("lowest", lowestM(support), METRES).with("asked", heightM, METRES);
-            case SUPPORT_TOO_SHORT -> Reason.of(FitReason.SUPPORT_TOO_SHORT).with("support", support.name())
-                    .with("highest", highestM(support), METRES).with("asked", heightM, METRES);
-            default -> Reason.of(FitReason.SUPPORT_OVERLOADED).with("support", support.name())
-                    .with("load", camera.weightG() / 1000, KILOGRAMS).with("carries", support.carriesKg(), KILOGRAMS);
-        };
+    private static boolean reaches(Support support, double heightM) {
+        return heightM >= lowestM(support) - 1e-9 && heightM <= highestM(support) + 1e-9;
+    }
+
+    private static boolean overloads(Support support, Camera camera) {
+        return support.carriesKg() != null && camera.weightG() / 1000 > support.carriesKg();
     }
 
     /** Where the bag does not say: common practice, no source. */

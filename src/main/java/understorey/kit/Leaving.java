@@ -2,11 +2,12 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Support;
-import understorey.reason.Reason;
 
 /** Why each thing that is not carried stays at home. */
 final class Leaving {
@@ -42,23 +43,22 @@ final class Leaving {
         return List.copyOf(left);
     }
 
-    private Reason why(Object thing) {
+    private Advice why(Object thing) {
         if (thing instanceof Lens lens && !mounts(lens)) {
-            return Reason.of(FitReason.LEFT_NO_BODY).with("mount", lens.mount());
+            return new BagAdvice.LeftNoBody(lens.mount());
         }
         for (Picture picture : pictures) {
             if (Things.among(picture.chosen(), thing)) {
                 String shot = picture.intent().shot().name();
-                return Things.among(lost, picture.intent()) ? Reason.of(FitReason.LEFT_TOO_HEAVY).with("shot", shot)
-                        : Reason.of(FitReason.LEFT_SPARED).with("shot", shot)
-                                .with("instead", instead(thing, picture));
+                return Things.among(lost, picture.intent()) ? new BagAdvice.LeftTooHeavy(shot)
+                        : new BagAdvice.LeftSpared(shot, instead(thing, picture));
             }
         }
         return spare(thing);
     }
 
     /** What the thing could do, at its best, for a picture that another does without it. */
-    private Reason spare(Object thing) {
+    private Advice spare(Object thing) {
         Verdict best = Verdict.CANNOT;
         Picture served = null;
         for (Picture picture : pictures) {
@@ -69,9 +69,12 @@ final class Leaving {
                 }
             }
         }
-        return served == null ? Reason.of(FitReason.LEFT_UNASKED)
-                : Reason.of(best == Verdict.FITS ? FitReason.LEFT_AS_WELL : FitReason.LEFT_COMPROMISE)
-                        .with("shot", served.intent().shot().name()).with("instead", taker(thing, served));
+        if (served == null) {
+            return new BagAdvice.LeftUnasked();
+        }
+        String shot = served.intent().shot().name();
+        return best == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, taker(thing, served))
+                : new BagAdvice.LeftCompromise(shot, taker(thing, served));
     }
 
     /** What is carried in the thing's place: a support, or the hands; a lens, or the body that it is built into. */

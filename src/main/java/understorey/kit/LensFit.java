@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.FitAdvice;
 import understorey.optics.AngleOfView;
 import understorey.optics.BackgroundBlur;
 import understorey.optics.Bellows;
@@ -16,7 +18,6 @@ import understorey.plan.Filter;
 import understorey.plan.Orientation;
 import understorey.plan.Sharp;
 import understorey.plan.Support;
-import understorey.reason.Reason;
 
 /**
  * One lens on one picture: how it would be set up, and how well it serves.
@@ -35,12 +36,13 @@ import understorey.reason.Reason;
  * @param filters       to put on, nearest the lens first
  * @param lossStops     light that the filters take
  * @param penalty       in stops of shortfall; ranks lenses of one verdict
+ * @param shortfalls    what helps are sought for, in the order of the reasons
  */
 public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
                       double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
                       double fNumberUseful, Support support, double heightM, double tiltDeg,
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
-                      List<Reason> reasons) {
+                      List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
@@ -50,11 +52,11 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** The same lens, left at home: for its sake alone the bag would not have to be heavier. */
     LensFit leftAtHome(Object thing, Verdict as) {
-        List<Reason> told = new ArrayList<>(reasons);
-        told.add(Reason.of(FitReason.LENS_AT_HOME).with("item", Things.name(thing)));
+        List<Advice> told = new ArrayList<>(reasons);
+        told.add(new FitAdvice.LensAtHome(Things.name(thing)));
         return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
                 fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty,
-                List.copyOf(told));
+                List.copyOf(told), shortfalls);
     }
 
     /** Everything that has to be carried for it. */
@@ -68,9 +70,9 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     }
 
     /** What most speaks against the lens; null when nothing does. */
-    public Reason objection() {
-        for (Reason reason : reasons) {
-            if (((FitReason) reason.kind()).against()) {
+    public Advice objection() {
+        for (Advice reason : reasons) {
+            if (reason.severity() == Advice.Severity.OBJECTION) {
                 return reason;
             }
         }

@@ -1,18 +1,15 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.F_NUMBER;
-import static understorey.reason.Figure.Measure.MEGAPIXELS;
-import static understorey.reason.Figure.Measure.METRES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.FitAdvice;
 import understorey.optics.BackgroundBlur;
 import understorey.optics.Diffraction;
 import understorey.optics.Sharpness;
 import understorey.plan.Bag;
 import understorey.plan.Orientation;
 import understorey.plan.Sharp;
-import understorey.reason.Reason;
 
 /** Tries one camera on one picture. */
 final class LensTrial {
@@ -36,7 +33,8 @@ final class LensTrial {
     private final Camera camera;
     private final Intent intent;
     private final Framing framing;
-    private final List<Reason> reasons = new ArrayList<>();
+    private final List<Advice> reasons = new ArrayList<>();
+    private final List<Shortfall> shortfalls = new ArrayList<>();
     private Verdict verdict;
     private double penalty;
 
@@ -49,6 +47,7 @@ final class LensTrial {
         this.verdict = framing.verdict();
         this.penalty = framing.penalty();
         reasons.addAll(framing.reasons());
+        shortfalls.addAll(framing.shortfalls());
     }
 
     static LensFit of(Bag bag, Camera camera, Intent intent) {
@@ -74,16 +73,19 @@ final class LensTrial {
         print();
         Polarising polarising = Polarising.of(carried, camera.lens(), intent.polariser());
         reasons.addAll(polarising.reasons());
+        shortfalls.addAll(polarising.shortfalls());
         if (polarising.missing()) {
             verdict = verdict.and(Verdict.COMPROMISE);
             penalty += WITHOUT_POLARISER;
         }
         Holding holding = Holding.of(bag, carried, camera, intent);
         reasons.addAll(holding.reasons());
+        shortfalls.addAll(holding.shortfalls());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
                 holding.support(), holding.heightM(), Tilt.deg(intent, framing, camera, holding.heightM()),
-                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons));
+                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons),
+                List.copyOf(shortfalls));
     }
 
     private double focusMm() {
@@ -138,12 +140,11 @@ final class LensTrial {
                 : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
         penalty += stops / 2;
         if (proposed) {
-            reasons.add(Reason.of(FitReason.DEPTH_PROPOSED_SHORT).with("needed", needed, F_NUMBER)
-                    .with("useful", useful, F_NUMBER));
+            reasons.add(new FitAdvice.DepthProposedShort(needed, useful));
             return;
         }
-        reasons.add(Reason.of(camera.lens().oneAperture() ? FitReason.DEPTH_FIXED : FitReason.DEPTH_SHORT)
-                .with("needed", needed, F_NUMBER).with("useful", useful, F_NUMBER));
+        shortfalls.add(new Shortfall.TooDeep());
+        reasons.add(camera.lens().oneAperture() ? new FitAdvice.DepthFixed(useful, needed) : new FitAdvice.DepthShort(needed, useful));
     }
 
     private void print() {
@@ -161,8 +162,8 @@ final class LensTrial {
         if (leftMpx < neededMpx) {
             verdict = verdict.and(Verdict.COMPROMISE);
             penalty += Framing.log2(neededMpx / leftMpx) / 2;
-            reasons.add(Reason.of(FitReason.PRINT_SOFT).with("left", leftMpx, MEGAPIXELS)
-                    .with("needed", neededMpx, MEGAPIXELS).with("print", widthM, METRES));
+            shortfalls.add(new Shortfall.TooFewPixels(leftMpx, neededMpx));
+            reasons.add(new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM));
         }
     }
 }

@@ -1,53 +1,54 @@
 package understorey.kit;
 
-import static understorey.reason.Figure.Measure.MILLIMETRES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.FitAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
-import understorey.reason.Reason;
 
 /**
  * The polariser that a picture asks for, found or not.
  *
- * @param filters   to put on, nearest the lens first; empty when none goes on
- * @param lossStops light that they take
- * @param reasons   empty when no polariser was asked for
+ * @param filters    to put on, nearest the lens first; empty when none goes on
+ * @param lossStops  light that they take
+ * @param reasons    empty when no polariser was asked for
+ * @param shortfalls that something in the bag or the shop makes good; none for a lens without thread
  */
-record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) {
+record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     static Polarising of(Bag bag, Lens lens, boolean wanted) {
         if (!wanted) {
-            return new Polarising(List.of(), 0, List.of());
+            return new Polarising(List.of(), 0, List.of(), List.of());
         }
         if (lens.threadMm() == null) {
-            return none(Reason.of(FitReason.POLARISER_NO_THREAD).with("lens", lens.name()));
+            return none(new FitAdvice.PolariserNoThread(lens.name()), List.of());
         }
         List<List<Filter>> ways = ways(bag, lens);
         if (!ways.isEmpty()) {
             List<Filter> first = ways.get(0);
             Filter polariser = first.get(first.size() - 1);
             return new Polarising(first, polariser.lossStops(), List.of(first.size() == 1
-                    ? Reason.of(FitReason.POLARISER_ON).with("filter", polariser.name())
-                    : byRing(polariser, first.get(0))));
+                    ? new FitAdvice.PolariserOn(polariser.name())
+                    : new FitAdvice.PolariserByRing(polariser.name(), first.get(0).name())), List.of());
         }
         for (Filter filter : threaded(bag, Filter.Kind.POLARISER)) {
             if (filter.threadMm() > lens.threadMm()) {
-                return none(Reason.of(FitReason.HELP_STEP_UP_RING).with("filter", filter.name())
-                        .with("lens", lens.threadMm(), MILLIMETRES).with("thread", filter.threadMm(), MILLIMETRES));
+                return none(new HelpAdvice.HelpStepUpRing(lens.threadMm(), filter.threadMm(), filter.name()),
+                        List.of(new Shortfall.NoRing(filter, lens.threadMm())));
             }
         }
-        return none(Reason.of(FitReason.POLARISER_MISSING).with("thread", lens.threadMm(), MILLIMETRES));
+        return none(new FitAdvice.PolariserMissing(lens.threadMm()), List.of(new Shortfall.NoPolariser(lens.threadMm())));
     }
 
     boolean missing() {
         return filters.isEmpty() && !reasons.isEmpty();
     }
 
-    private static Polarising none(Reason reason) {
-        return new Polarising(List.of(), 0, List.of(reason));
+    private static Polarising none(Advice reason, List<Shortfall> shortfalls) {
+        return new Polarising(List.of(), 0, List.of(reason), shortfalls);
     }
 
     /** What to put on, nearest the lens first: every polariser that goes straight on, then each with each ring. */
@@ -78,10 +79,6 @@ record Polarising(List<Filter> filters, double lossStops, List<Reason> reasons) 
     static boolean joins(Filter ring, Double lensThreadMm, Double filterThreadMm) {
         return ring.kind() == Filter.Kind.STEP_UP_RING && ring.lensThreadMm() != null
                 && ring.lensThreadMm().equals(lensThreadMm) && filterThreadMm.equals(ring.filterThreadMm());
-    }
-
-    private static Reason byRing(Filter polariser, Filter ring) {
-        return Reason.of(FitReason.POLARISER_BY_RING).with("filter", polariser.name()).with("ring", ring.name());
     }
 
     private static List<Filter> threaded(Bag bag, Filter.Kind kind) {

@@ -3,9 +3,9 @@ package understorey.kit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
-import understorey.reason.Reason;
 
 /**
  * Every lens of a bag tried on one picture, the best first.
@@ -14,7 +14,7 @@ import understorey.reason.Reason;
  * @param helps what would make good what the best lens falls short of, and a support where nothing in the bag
  *              holds the camera; empty when neither is wanting
  */
-public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
+public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
 
     private static final Comparator<LensFit> BEST_FIRST = (one, other) ->
             LensFit.compare(one.verdict(), one.penalty(), other.verdict(), other.penalty());
@@ -30,7 +30,7 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Reason> helps) {
         home.sort(BEST_FIRST);
         tried.addAll(home);
         LensFit best = tried.isEmpty() ? null : tried.get(0);
-        List<Reason> helps = new ArrayList<>(Helps.of(best, tried, picture.bag()));
+        List<Advice> helps = new ArrayList<>(Helps.of(best, tried, picture.bag()));
         helps.addAll(Borrowing.of(picture.intent(), picture.bag(), best, companions));
         return new ShotFit(picture.intent(), List.copyOf(tried), List.copyOf(helps));
     }

@@ -2,9 +2,9 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
-import understorey.reason.Reason;
 
 /**
  * The lightest part of a bag that takes every picture as well as the whole bag does. Bodies, lenses, supports and
@@ -28,7 +28,7 @@ public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Intent> 
                           boolean exact) {
 
     /** A thing that stays at home; the weight is null when not given. */
-    public record Left(String name, Double weightG, Reason why) {
+    public record Left(String name, Double weightG, Advice why) {
     }
 
     /** The smallest bag, whatever it weighs. */

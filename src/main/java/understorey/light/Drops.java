@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
-import understorey.reason.Reason;
 
 /**
  * Drops on the flowers over a date, after rain and of dew: a thin film of water that the air takes away, reckoned in
@@ -18,9 +18,11 @@ import understorey.reason.Reason;
  * @param shares  of the film at the beginning of each step
  * @param losses  of it within each step, may run past what is left
  * @param reasons why there are drops and for how long, or why there are none; never empty
+ * @param judged  false when the forecast says nothing of rain and none stood
  * @param dryBy   when they are gone; null when none stood, or when they outlast the forecast
  */
-public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<Reason> reasons, ZonedDateTime dryBy) {
+public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<Advice> reasons, boolean judged,
+                    ZonedDateTime dryBy) {
 
     static final long STEP_S = 600;
 
@@ -38,7 +40,7 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<R
      * not a number when nobody told of rain at all.
      */
     public double at(ZonedDateTime time) {
-        if (reasons.get(0).kind() == WeatherReason.DROPS_UNKNOWN) {
+        if (!judged) {
             return Double.NaN;
         }
         long seconds = Duration.between(from, time).getSeconds();

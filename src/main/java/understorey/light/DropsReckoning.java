@@ -1,8 +1,5 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.SHARE;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -10,10 +7,10 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /** Steps the film of water on the flowers through a date and what the forecast covers of the day before. */
 final class DropsReckoning {
@@ -34,7 +31,7 @@ final class DropsReckoning {
     private final double[] shares;
     private final double[] losses;
     private final WaterFilm film = new WaterFilm();
-    private final List<Reason> reasons = new ArrayList<>();
+    private final List<Advice> reasons = new ArrayList<>();
     private ZonedDateTime dryBy;
 
     /** Of the film that stands. */
@@ -82,8 +79,9 @@ final class DropsReckoning {
             }
         }
         outlast(from.plusSeconds(shares.length * Drops.STEP_S));
-        remark();
-        return new Drops(from, shares, losses, reasons, dryBy);
+        boolean judged = rainTold || !reasons.isEmpty();
+        remark(judged);
+        return new Drops(from, shares, losses, reasons, judged, dryBy);
     }
 
     /** Rain that may not come counts by its chance. */
@@ -118,7 +116,7 @@ final class DropsReckoning {
 
     private void wetted(ZonedDateTime begins, boolean dew) {
         if (film.stands() && ofDew && !dew && begins.isAfter(dayBegins)) {
-            reasons.add(Reason.of(WeatherReason.DROPS_OF_DEW).with("dry", new Figure(begins, CLOCK)));
+            reasons.add(new WeatherAdvice.DropsOfDew(begins));
         }
         chance = film.stands() && !dew ? chance : null;
         wetUntil = begins.plusSeconds(Drops.STEP_S);
@@ -155,10 +153,9 @@ final class DropsReckoning {
         }
         dryBy = time;
         if (ofDew) {
-            reasons.add(Reason.of(WeatherReason.DROPS_OF_DEW).with("dry", new Figure(time, CLOCK)));
+            reasons.add(new WeatherAdvice.DropsOfDew(time));
         } else {
-            reasons.add(Reason.of(WeatherReason.DROPS_AFTER_RAIN).with("time", new Figure(wetUntil, CLOCK))
-                    .with("dry", new Figure(time, CLOCK)));
+            reasons.add(new WeatherAdvice.DropsAfterRain(wetUntil, time));
         }
         ifItRains();
     }
@@ -167,29 +164,29 @@ final class DropsReckoning {
     private void outlast(ZonedDateTime time) {
         if (film.stands() && time.isAfter(dayBegins)) {
             dryBy = null;
-            reasons.add(Reason.of(WeatherReason.DROPS_OUTLAST).with("time", new Figure(time, CLOCK)));
+            reasons.add(new WeatherAdvice.DropsOutlast(time));
             ifItRains();
         }
     }
 
     private void ifItRains() {
         if (chance != null && chance < 1) {
-            reasons.add(Reason.of(WeatherReason.DROPS_IF_IT_RAINS).with("chance", chance, SHARE));
+            reasons.add(new WeatherAdvice.DropsIfItRains(chance));
         }
     }
 
-    private void remark() {
+    private void remark(boolean judged) {
         if (reasons.isEmpty()) {
-            reasons.add(Reason.of(rainTold ? WeatherReason.DROPS_NONE : WeatherReason.DROPS_UNKNOWN));
+            reasons.add(judged ? new WeatherAdvice.DropsNone() : new WeatherAdvice.DropsUnknown());
         }
         if (byDamp) {
-            reasons.add(Reason.of(WeatherReason.DROPS_BY_DAMP));
+            reasons.add(new WeatherAdvice.DropsByDamp());
         }
         if (byRule) {
-            reasons.add(Reason.of(WeatherReason.DROPS_BY_RULE));
+            reasons.add(new WeatherAdvice.DropsByRule());
         }
         if (windUnknown) {
-            reasons.add(Reason.of(WeatherReason.DROPS_WIND_UNKNOWN));
+            reasons.add(new WeatherAdvice.DropsWindUnknown());
         }
     }
 }

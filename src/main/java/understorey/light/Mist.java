@@ -1,20 +1,13 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.CELSIUS;
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.OKTA;
-import static understorey.reason.Figure.Measure.WIND;
-
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
@@ -27,7 +20,7 @@ import understorey.sky.SunDay;
  * @param stands     from two hours before sunrise until it is gone, or would be; null when none is to be looked for
  * @param reasons    in the order of telling; never empty
  */
-public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons) {
+public record Mist(Likelihood likelihood, Interval stands, List<Advice> reasons) {
 
     /** FAA AC 00-6A: fog is to be anticipated at a spread of 5 °F and less. */
     private static final double DAMP_C = 2.8;
@@ -62,21 +55,20 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
      */
     public static Mist atDawn(SunDay sun, ZonedDateTime sunOnFloor, List<ForecastHour> forecast, SkyWord sky) {
         if (sun.sunrise() == null) {
-            return new Mist(null, null, List.of(Reason.of(WeatherReason.MIST_NO_SUNRISE)));
+            return new Mist(null, null, List.of(new WeatherAdvice.MistNoSunrise()));
         }
         DawnAir air = DawnAir.of(sun.sunrise(), forecast, sky);
         if (air == null) {
             return new Mist(null, new Interval(sun.sunrise().minus(BEFORE_SUNRISE), sun.sunrise().plus(IN_SHADE)
-                    .plus(THINNING)), List.of(Reason.of(WeatherReason.MIST_UNKNOWN)));
+                    .plus(THINNING)), List.of(new WeatherAdvice.MistUnknown()));
         }
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         Likelihood likelihood = air.index() == null ? byRule(air, reasons) : byIndex(air.index());
         if (air.index() != null) {
-            reasons.add(Reason.of(WeatherReason.MIST_INDEX).with("index", air.index(), COUNT)
-                    .with("high", INDEX_HIGH_BELOW, COUNT).with("low", INDEX_LOW_ABOVE, COUNT));
+            reasons.add(new WeatherAdvice.MistIndex(air.index(), INDEX_HIGH_BELOW, INDEX_LOW_ABOVE));
         }
         if (air.afterSunrise()) {
-            reasons.add(Reason.of(WeatherReason.MIST_FORECAST_LATE));
+            reasons.add(new WeatherAdvice.MistForecastLate());
         }
         if (likelihood == Likelihood.NONE) {
             return new Mist(likelihood, null, reasons);
@@ -121,51 +113,46 @@ public record Mist(Likelihood likelihood, Interval stands, List<Reason> reasons)
         return index <= INDEX_LOW_ABOVE + LAST_BIT ? Likelihood.MEDIUM : Likelihood.LOW;
     }
 
-    private static Likelihood byRule(DawnAir air, List<Reason> reasons) {
+    private static Likelihood byRule(DawnAir air, List<Advice> reasons) {
         boolean calm = air.windMs() != null && air.windMs() < CALM_BELOW_MS - LAST_BIT;
         boolean clear = air.okta() != null && air.okta() <= CLEAR_OKTA + LAST_BIT;
         boolean damp = air.spreadC() <= DAMP_C + LAST_BIT;
         reasons.add(damp ? damp(air) : dry(air));
-        reasons.add(air.windMs() == null ? Reason.of(WeatherReason.MIST_WIND_UNKNOWN) : wind(air.windMs(), calm));
-        reasons.add(air.okta() == null ? Reason.of(WeatherReason.MIST_SKY_UNKNOWN) : cloud(air.okta(), clear));
-        reasons.add(Reason.of(WeatherReason.MIST_BY_RULE));
+        reasons.add(air.windMs() == null ? new WeatherAdvice.MistWindUnknown() : wind(air.windMs(), calm));
+        reasons.add(air.okta() == null ? new WeatherAdvice.MistSkyUnknown() : cloud(air.okta(), clear));
+        reasons.add(new WeatherAdvice.MistByRule());
         if (damp) {
             return calm && clear ? Likelihood.HIGH : calm || clear ? Likelihood.MEDIUM : Likelihood.LOW;
         }
         return air.spreadC() <= NEARLY_DAMP_C + LAST_BIT && calm && clear ? Likelihood.LOW : Likelihood.NONE;
     }
 
-    private static Reason damp(DawnAir air) {
-        return Reason.of(WeatherReason.MIST_AIR_DAMP).with("spread", air.spreadC(), CELSIUS)
-                .with("limit", DAMP_C, CELSIUS);
+    private static Advice damp(DawnAir air) {
+        return new WeatherAdvice.MistAirDamp(air.spreadC(), DAMP_C);
     }
 
-    private static Reason dry(DawnAir air) {
-        return Reason.of(WeatherReason.MIST_AIR_DRY).with("spread", air.spreadC(), CELSIUS)
-                .with("limit", DAMP_C, CELSIUS);
+    private static Advice dry(DawnAir air) {
+        return new WeatherAdvice.MistAirDry(air.spreadC(), DAMP_C);
     }
 
-    private static Reason wind(double windMs, boolean calm) {
+    private static Advice wind(double windMs, boolean calm) {
         if (calm) {
-            return Reason.of(WeatherReason.MIST_CALM).with("wind", windMs, WIND);
+            return new WeatherAdvice.MistCalm(windMs);
         }
-        return Reason.of(WeatherReason.MIST_WINDY).with("wind", windMs, WIND)
-                .with("limit", CALM_BELOW_MS, METRES_PER_SECOND);
+        return new WeatherAdvice.MistWindy(windMs, CALM_BELOW_MS);
     }
 
-    private static Reason cloud(double okta, boolean clear) {
+    private static Advice cloud(double okta, boolean clear) {
         if (clear) {
-            return Reason.of(WeatherReason.MIST_SKY_CLEAR).with("cloud", okta, OKTA);
+            return new WeatherAdvice.MistSkyClear(okta);
         }
-        return Reason.of(WeatherReason.MIST_SKY_CLOUDY).with("cloud", okta, OKTA).with("limit", CLEAR_OKTA, OKTA);
+        return new WeatherAdvice.MistSkyCloudy(okta, CLEAR_OKTA);
     }
 
-    private static Reason clearing(boolean inShade, ZonedDateTime thins, ZonedDateTime gone) {
+    private static Advice clearing(boolean inShade, ZonedDateTime thins, ZonedDateTime gone) {
         if (inShade) {
-            return Reason.of(WeatherReason.MIST_CLEARS_IN_SHADE).with("thins", new Figure(thins, CLOCK))
-                    .with("gone", new Figure(gone, CLOCK));
+            return new WeatherAdvice.MistClearsInShade(thins, gone);
         }
-        return Reason.of(WeatherReason.MIST_CLEARS).with("thins", new Figure(thins, CLOCK))
-                .with("gone", new Figure(gone, CLOCK));
+        return new WeatherAdvice.MistClears(thins, gone);
     }
 }

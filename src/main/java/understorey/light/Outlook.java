@@ -4,8 +4,8 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.plan.LightWish;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -18,7 +18,7 @@ import understorey.sky.Interval;
  * @param best    the grade within those windows; {@code POOR} when there are none
  * @param spoils  what spoils the time before, between and after them
  */
-public record Outlook(double quality, Grade grade, List<Reason> because, List<Interval> windows, Grade best,
+public record Outlook(double quality, Grade grade, List<Advice> because, List<Interval> windows, Grade best,
                       List<Spoil> spoils) {
 
     /** Good from 0.6, fair from 0.3: common practice, no source. */
@@ -41,7 +41,16 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     /** What most spoils the light of a stretch of the day. */
-    public record Spoil(Interval when, Reason why) {
+    public record Spoil(Interval when, Advice why) {
+    }
+
+    /**
+     * What a later moment has over an earlier one.
+     *
+     * @param sun true where that is the sun itself
+     * @param why the earlier one is worse
+     */
+    public record Gain(boolean sun, Advice why) {
     }
 
     private static final int MOST_SPOILS = 4;
@@ -99,7 +108,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     /** What decides each wish at a moment, the weakest first. */
-    public static List<Reason> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
+    public static List<Advice> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
         List<Wish> judged = new ArrayList<>();
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, moment, facingDeg);
@@ -109,9 +118,9 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
             }
             judged.add(at, light);
         }
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         for (Wish light : judged) {
-            Reason reason = light.because(moment, facingDeg);
+            Advice reason = light.because(moment, facingDeg);
             if (!reasons.contains(reason)) {
                 reasons.add(reason);
             }
@@ -120,7 +129,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     /** What at an earlier moment spoils most of the light that a later one gives; null where nothing does, though later is better. */
-    public static Reason gained(List<LightWish> wishes, Double facingDeg, Moment before, Moment then) {
+    public static Gain gained(List<LightWish> wishes, Double facingDeg, Moment before, Moment then) {
         Wish spoilt = null;
         double most = 0;
         for (LightWish wish : wishes) {
@@ -131,14 +140,15 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
                 spoilt = light;
             }
         }
-        return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null : spoilt.against(before, facingDeg);
+        return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
+                : new Gain(spoilt.limits().sunHidden(), spoilt.against(before, facingDeg));
     }
 
     /**
      * What spoils a stretch: half an hour away from the better light, before it in the day's first stretch and behind it
      * in the last; what does so most often where the whole day is spoiled or the middle of it.
      */
-    private static Reason spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
+    private static Advice spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
         int at = from == 0 && to < day.size() ? Math.max(from, to - AWAY) : from > 0 && to == day.size()
                 ? Math.min(to - 1, from + AWAY - 1) : mostFrequent(wishes, facingDeg, day, from, to);
         return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
@@ -181,7 +191,7 @@ public record Outlook(double quality, Grade grade, List<Reason> because, List<In
     }
 
     private static int mostFrequent(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
-        int[] times = new int[LightReason.values().length];
+        int[] times = new int[Cause.values().length];
         int[] middle = new int[times.length];
         int most = 0;
         for (int i = from; i < to; i++) {

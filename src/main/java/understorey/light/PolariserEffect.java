@@ -1,15 +1,12 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.DEGREES;
-import static understorey.reason.Figure.Measure.SHARE;
-import static understorey.reason.Figure.Measure.STOPS;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.PolariserAdvice;
 import understorey.optics.Direction;
 import understorey.optics.Polarisation;
 import understorey.optics.Projection;
-import understorey.reason.Reason;
 import understorey.sky.SunAt;
 
 /**
@@ -20,7 +17,7 @@ import understorey.sky.SunAt;
  * @param lossStops light that it takes of the whole picture
  * @param reasons   why to use it or leave it
  */
-public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Reason> reasons) {
+public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Advice> reasons) {
 
     /** More cloud leaves too little blue: common practice, no source. */
     private static final double MOST_OKTA = 4;
@@ -68,12 +65,12 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Rea
 
     /** For a sun, up or down, and a cloud cover of 0 to 8 okta; null for one that nobody told, taken as clear. */
     public static PolariserEffect of(SunAt sun, Projection camera, Double okta, double lossStops) {
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         Sky sky = null;
         if (camera.direction(0, 1).altitudeDeg() <= 0) {
-            reasons.add(Reason.of(DirectionReason.POLARISER_NO_SKY));
+            reasons.add(new PolariserAdvice.PolariserNoSky());
         } else if (okta != null && okta > MOST_OKTA) {
-            reasons.add(Reason.of(DirectionReason.POLARISER_SKY_CLOUDED));
+            reasons.add(new PolariserAdvice.PolariserSkyClouded());
         } else if (sun.altitudeDeg() >= DARK_DEG) {
             sky = sky(new Direction(sun.azimuthDeg(), sun.apparentAltitudeDeg()), camera);
             reasons.add(reason(sky));
@@ -83,7 +80,7 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Rea
             addReasons(leaves, reasons);
         }
         if (lossStops > 0) {
-            reasons.add(Reason.of(DirectionReason.POLARISER_LOSS).with("stops", lossStops, STOPS));
+            reasons.add(new PolariserAdvice.PolariserLoss(lossStops));
         }
         return new PolariserEffect(sky, leaves, lossStops, List.copyOf(reasons));
     }
@@ -97,16 +94,14 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Rea
                 Polarisation.skyStops(sun.angleDeg(camera.direction(1, y))));
     }
 
-    private static Reason reason(Sky sky) {
+    private static Advice reason(Sky sky) {
         if (sky.uneven()) {
-            return Reason.of(DirectionReason.POLARISER_SKY_UNEVEN).with("left", sky.leftStops, STOPS)
-                    .with("middle", sky.middleStops, STOPS).with("right", sky.rightStops, STOPS);
+            return new PolariserAdvice.PolariserSkyUneven(sky.leftStops, sky.middleStops, sky.rightStops);
         }
         if (sky.mostStops() < FEW_STOPS) {
-            return Reason.of(DirectionReason.POLARISER_SKY_LITTLE).with("angle", sky.fromSunDeg, DEGREES);
+            return new PolariserAdvice.PolariserSkyLittle(sky.fromSunDeg);
         }
-        return Reason.of(DirectionReason.POLARISER_SKY).with("stops", sky.mostStops(), STOPS)
-                .with("angle", sky.fromSunDeg, DEGREES);
+        return new PolariserAdvice.PolariserSky(sky.mostStops(), sky.fromSunDeg);
     }
 
     /** A level leaf is grazed at the angle by which one looks down on it. */
@@ -121,20 +116,19 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Rea
                 ground ? Polarisation.sheenShare(middleDeg, Polarisation.WATER_INDEX) : null);
     }
 
-    private static void addReasons(Leaves leaves, List<Reason> reasons) {
+    private static void addReasons(Leaves leaves, List<Advice> reasons) {
         double bestDeg = 90 - Polarisation.brewsterDeg(Polarisation.WATER_INDEX);
         boolean between = leaves.footGrazingDeg >= bestDeg;
         double most = leaves.footShare;
         if (leaves.middleShare == null) {
-            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES_FOOT).with("foot", leaves.footShare, SHARE));
+            reasons.add(new PolariserAdvice.PolariserLeavesFoot(leaves.footShare));
         } else {
             between &= leaves.middleGrazingDeg <= bestDeg;
             most = Math.max(most, leaves.middleShare);
-            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES).with("middle", leaves.middleShare, SHARE)
-                    .with("foot", leaves.footShare, SHARE));
+            reasons.add(new PolariserAdvice.PolariserLeaves(leaves.middleShare, leaves.footShare));
         }
         if (most < MOST_SHEEN && !between) {
-            reasons.add(Reason.of(DirectionReason.POLARISER_LEAVES_BEST).with("angle", bestDeg, DEGREES));
+            reasons.add(new PolariserAdvice.PolariserLeavesBest(bestDeg));
         }
     }
 }

@@ -1,13 +1,11 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.DEGREES;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.DirectionAdvice;
 import understorey.optics.Direction;
 import understorey.optics.Projection;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
 
@@ -106,49 +104,46 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
      *
      * @param shines cloud and leaves let it through
      */
-    public List<Reason> reasons(boolean clear, boolean shines) {
-        List<Reason> reasons = new ArrayList<>();
+    public List<Advice> reasons(boolean clear, boolean shines) {
+        List<Advice> reasons = new ArrayList<>();
         if (!clear) {
-            reasons.add(Reason.of(DirectionReason.SUN_HIDDEN_BY_LAND).with("bearing", Math.abs(bearingDeg), DEGREES)
-                    .with("hand", hand()));
+            reasons.add(new DirectionAdvice.SunHiddenByLand(Math.abs(bearingDeg), hand()));
             return List.copyOf(reasons);
         }
         if (!shines) {
-            reasons.add(Reason.of(DirectionReason.SUN_VEILED).with("bearing", Math.abs(bearingDeg), DEGREES)
-                    .with("hand", hand()));
+            reasons.add(new DirectionAdvice.SunVeiled(Math.abs(bearingDeg), hand()));
             return List.copyOf(reasons);
         }
         reasons.add(light());
         Where where = where();
         if (where == Where.IN_FRAME) {
-            reasons.add(Reason.of(DirectionReason.SUN_IN_FRAME).with("part", Figure.word(part)));
+            reasons.add(new DirectionAdvice.SunInFrame(part));
         } else if (where == Where.JUST_OUTSIDE) {
-            reasons.add(Reason.of(DirectionReason.SUN_NEAR_FRAME).with("off", Math.max(1, offFrameDeg), DEGREES));
+            reasons.add(new DirectionAdvice.SunNearFrame(Math.max(1, offFrameDeg)));
         }
         return List.copyOf(reasons);
     }
 
-    private Reason light() {
+    private Advice light() {
         double up = Math.max(0, apparentAltitudeDeg);
         if (side == Side.BACK) {
-            return Reason.of(DirectionReason.SUN_AHEAD).with("angle", angleDeg, DEGREES).with("altitude", up, DEGREES);
+            return new DirectionAdvice.SunAhead(angleDeg, up);
         }
         if (side == Side.SIDE) {
-            return Reason.of(DirectionReason.SUN_BESIDE).with("bearing", Math.abs(bearingDeg), DEGREES)
-                    .with("hand", hand()).with("altitude", up, DEGREES);
+            return new DirectionAdvice.SunBeside(Math.abs(bearingDeg), hand(), up);
         }
         return side == Side.FRONT ? behind(up) : overhead(up);
     }
 
-    private static Reason behind(double up) {
-        return Reason.of(DirectionReason.SUN_BEHIND_YOU).with("altitude", up, DEGREES);
+    private static Advice behind(double up) {
+        return new DirectionAdvice.SunBehindYou(up);
     }
 
-    private static Reason overhead(double up) {
-        return Reason.of(DirectionReason.SUN_OVERHEAD).with("altitude", up, DEGREES);
+    private static Advice overhead(double up) {
+        return new DirectionAdvice.SunOverhead(up);
     }
 
-    private Figure hand() {
-        return Figure.word(bearingDeg < 0 ? Hand.LEFT : Hand.RIGHT);
+    private Hand hand() {
+        return bearingDeg < 0 ? Hand.LEFT : Hand.RIGHT;
     }
 }

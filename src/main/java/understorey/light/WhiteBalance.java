@@ -1,11 +1,9 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.DEGREES;
-import static understorey.reason.Figure.Measure.KELVIN;
-
 import java.util.ArrayList;
 import java.util.List;
-import understorey.reason.Reason;
+import understorey.advice.Advice;
+import understorey.advice.ColourAdvice;
 
 /**
  * A white balance to begin with. Published colour temperatures of one kind of light differ by 20 % and more, so it
@@ -15,7 +13,7 @@ import understorey.reason.Reason;
  * @param green   leaves cast their colour on the picture
  * @param reasons what kind of light it is for
  */
-public record WhiteBalance(int kelvin, boolean green, List<Reason> reasons) {
+public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
 
     /** The altitude at which {@link ColourTemperature} has the blue sky alone: 9900 to 11 500 K in published lists. */
     private static final double SKY_ALONE_DEG = -4;
@@ -40,31 +38,29 @@ public record WhiteBalance(int kelvin, boolean green, List<Reason> reasons) {
         double exact = ColourTemperature.kelvin(sun ? altitudeDeg : SKY_ALONE_DEG, okta);
         int kelvin = (int) (Math.round(exact / STEP_K) * STEP_K);
         boolean green = plantAreaIndex > GREEN_INDEX && !(sun && okta <= SCATTERED_OKTA);
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         reasons.add(light(kelvin, altitudeDeg, sun, okta));
         if (green) {
-            reasons.add(Reason.of(DirectionReason.GREEN_CAST));
+            reasons.add(new ColourAdvice.GreenCast());
         }
         return new WhiteBalance(kelvin, green, List.copyOf(reasons));
     }
 
     /** By the light of the moon: 4100 K in one published list, 4200 K in another. */
     public static WhiteBalance byMoon() {
-        return new WhiteBalance(MOON_K, false, List.of(Reason.of(DirectionReason.WHITE_BALANCE_MOON)
-                .with("kelvin", MOON_K, KELVIN)));
+        return new WhiteBalance(MOON_K, false, List.of(new ColourAdvice.WhiteBalanceMoon(MOON_K)));
     }
 
-    private static Reason light(int kelvin, double altitudeDeg, boolean sun, double okta) {
+    private static Advice light(int kelvin, double altitudeDeg, boolean sun, double okta) {
         if (okta >= OVERCAST_OKTA) {
-            return Reason.of(DirectionReason.WHITE_BALANCE_CLOUD).with("kelvin", kelvin, KELVIN);
+            return new ColourAdvice.WhiteBalanceCloud(kelvin);
         }
         if (okta > SCATTERED_OKTA) {
-            return Reason.of(DirectionReason.WHITE_BALANCE_BROKEN).with("kelvin", kelvin, KELVIN);
+            return new ColourAdvice.WhiteBalanceBroken(kelvin);
         }
         if (sun) {
-            return Reason.of(DirectionReason.WHITE_BALANCE_SUN).with("kelvin", kelvin, KELVIN)
-                    .with("altitude", altitudeDeg, DEGREES);
+            return new ColourAdvice.WhiteBalanceSun(kelvin, altitudeDeg);
         }
-        return Reason.of(DirectionReason.WHITE_BALANCE_SHADE).with("kelvin", kelvin, KELVIN);
+        return new ColourAdvice.WhiteBalanceShade(kelvin);
     }
 }

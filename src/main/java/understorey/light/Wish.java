@@ -1,13 +1,7 @@
 package understorey.light;
 
-import static understorey.reason.Figure.Measure.DEGREES;
-import static understorey.reason.Figure.Measure.EV100;
-import static understorey.reason.Figure.Measure.OKTA;
-import static understorey.reason.Figure.Measure.SHARE;
-import static understorey.reason.Figure.Measure.STOPS;
-
+import understorey.advice.Advice;
 import understorey.plan.LightWish;
-import understorey.reason.Reason;
 
 /**
  * How far one instant gives the light that a picture wishes for, 0 to 1, and the one thing that most decides it.
@@ -23,7 +17,7 @@ import understorey.reason.Reason;
  * @param limits the smallest factor's name; {@code there} when none is under one
  * @param least  the smallest factor
  */
-record Wish(double value, LightReason there, LightReason limits, double least) {
+record Wish(double value, Cause there, Cause limits, double least) {
 
     /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
     private static final double GLOW = 0.2;
@@ -33,7 +27,7 @@ record Wish(double value, LightReason there, LightReason limits, double least) {
     private static final double LOW_DEG = 10;
     private static final double HALF_CIRCLE = 180;
 
-    private Wish(LightReason there) {
+    private Wish(Cause there) {
         this(1, there, there, 1);
     }
 
@@ -45,40 +39,40 @@ record Wish(double value, LightReason there, LightReason limits, double least) {
     static Wish of(LightWish wish, Moment moment, Double facingDeg) {
         Wish light = switch (wish) {
             case LOW_SUN -> lowSun(moment);
-            case BACKLIGHT -> from(moment, facingDeg, 0, LightReason.AHEAD_AS_WISHED, LightReason.FACE_INTO_SUN);
-            case SIDELIGHT -> from(moment, facingDeg, 90, LightReason.ASIDE_AS_WISHED, LightReason.FACE_ACROSS_SUN);
-            case FRONTLIGHT -> from(moment, facingDeg, HALF_CIRCLE, LightReason.BEHIND_YOU_AS_WISHED,
-                    LightReason.FACE_AWAY_FROM_SUN);
-            case OVERHEAD -> sun(new Wish(LightReason.SUN_IS_HIGH), moment, 0)
-                    .and(ramp(moment.sun().altitudeDeg(), 30, 45), LightReason.SUN_NOT_HIGH);
+            case BACKLIGHT -> from(moment, facingDeg, 0, Cause.AHEAD_AS_WISHED, Cause.FACE_INTO_SUN);
+            case SIDELIGHT -> from(moment, facingDeg, 90, Cause.ASIDE_AS_WISHED, Cause.FACE_ACROSS_SUN);
+            case FRONTLIGHT -> from(moment, facingDeg, HALF_CIRCLE, Cause.BEHIND_YOU_AS_WISHED,
+                    Cause.FACE_AWAY_FROM_SUN);
+            case OVERHEAD -> sun(new Wish(Cause.SUN_IS_HIGH), moment, 0)
+                    .and(ramp(moment.sun().altitudeDeg(), 30, 45), Cause.SUN_NOT_HIGH);
             case SOFT -> soft(moment);
-            case MIST -> likelihood(moment.mist(), LightReason.MIST_LIKELY, LightReason.MIST_POSSIBLE,
-                    LightReason.MIST_UNLIKELY, LightReason.MIST_NOT_JUDGED);
-            case AFTER_RAIN -> likelihood(moment.drops(), LightReason.DROPS_THERE, LightReason.DROPS_DRYING,
-                    LightReason.DROPS_GONE, LightReason.DROPS_NOT_JUDGED);
+            case MIST -> likelihood(moment.mist(), Cause.MIST_LIKELY, Cause.MIST_POSSIBLE,
+                    Cause.MIST_UNLIKELY, Cause.MIST_NOT_JUDGED);
+            case AFTER_RAIN -> likelihood(moment.drops(), Cause.DROPS_THERE, Cause.DROPS_DRYING,
+                    Cause.DROPS_GONE, Cause.DROPS_NOT_JUDGED);
             case TWILIGHT -> twilight(moment);
         };
-        return wish == LightWish.TWILIGHT ? light : light.and(ramp(moment.floorEv(), -4, 0), LightReason.LIGHT_GONE);
+        return wish == LightWish.TWILIGHT ? light : light.and(ramp(moment.floorEv(), -4, 0), Cause.LIGHT_GONE);
     }
 
     /** What nobody can judge stands in the middle. */
-    private static Wish likelihood(double share, LightReason likely, LightReason possible, LightReason unlikely,
-                                   LightReason notJudged) {
+    private static Wish likelihood(double share, Cause likely, Cause possible, Cause unlikely,
+                                   Cause notJudged) {
         return Double.isNaN(share) ? new Wish(likely).and(0.5, notJudged)
                 : new Wish(likely).and(share, share >= 0.2 ? possible : unlikely);
     }
 
     private static Wish lowSun(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
-        return sun(new Wish(LightReason.SUN_IS_LOW), moment, GLOW)
-                .and(ramp(altitude, -4, 0), LightReason.SUN_NOT_YET_UP).and(ramp(altitude, 10, 6), LightReason.SUN_TOO_HIGH);
+        return sun(new Wish(Cause.SUN_IS_LOW), moment, GLOW)
+                .and(ramp(altitude, -4, 0), Cause.SUN_NOT_YET_UP).and(ramp(altitude, 10, 6), Cause.SUN_TOO_HIGH);
     }
 
-    private static Wish from(Moment moment, Double facingDeg, double sideDeg, LightReason there, LightReason turn) {
+    private static Wish from(Moment moment, Double facingDeg, double sideDeg, Cause there, Cause turn) {
         Wish sided = sun(new Wish(facingDeg == null ? turn : there), moment, 0)
-                .and(ramp(moment.sun().altitudeDeg(), 65, 35), LightReason.SUN_TOO_STEEP);
+                .and(ramp(moment.sun().altitudeDeg(), 65, 35), Cause.SUN_TOO_STEEP);
         return facingDeg == null ? sided : sided.and(
-                ramp(Math.abs(offAxisDeg(moment, facingDeg) - sideDeg), 65, 32), LightReason.SUN_OFF_THE_SIDE_WISHED);
+                ramp(Math.abs(offAxisDeg(moment, facingDeg) - sideDeg), 65, 32), Cause.SUN_OFF_THE_SIDE_WISHED);
     }
 
     /** Bearing between the axis and the sun, 0 ahead to 180 behind. */
@@ -88,31 +82,31 @@ record Wish(double value, LightReason there, LightReason limits, double least) {
     }
 
     private static Wish soft(Moment moment) {
-        LightReason why = !moment.clear() ? LightReason.SOFT_WITHOUT_SUN
-                : moment.okta() >= NO_FLECKS_OKTA ? LightReason.SOFT_UNDER_CLOUD
-                : moment.fleckShare() >= OPEN_SHARE && moment.sun().altitudeDeg() < LOW_DEG ? LightReason.SUN_IS_LOW
-                : LightReason.SOFT_UNDER_LEAVES;
-        return new Wish(why).and(ramp(moment.contrastStops(), 3, 1), LightReason.HARSH);
+        Cause why = !moment.clear() ? Cause.SOFT_WITHOUT_SUN
+                : moment.okta() >= NO_FLECKS_OKTA ? Cause.SOFT_UNDER_CLOUD
+                : moment.fleckShare() >= OPEN_SHARE && moment.sun().altitudeDeg() < LOW_DEG ? Cause.SUN_IS_LOW
+                : Cause.SOFT_UNDER_LEAVES;
+        return new Wish(why).and(ramp(moment.contrastStops(), 3, 1), Cause.HARSH);
     }
 
     private static Wish twilight(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
-        return new Wish(LightReason.TWILIGHT_NOW)
-                .and(Math.min(ramp(altitude, -8, -6), ramp(altitude, 0, -3)), LightReason.NOT_TWILIGHT);
+        return new Wish(Cause.TWILIGHT_NOW)
+                .and(Math.min(ramp(altitude, -8, -6), ramp(altitude, 0, -3)), Cause.NOT_TWILIGHT);
     }
 
     /** The sun itself must be seen, through cloud and leaves; without it something of the light may be left. */
     private static Wish sun(Wish light, Moment moment, double left) {
-        Wish open = light.and(moment.openSky(), LightReason.SUN_BEHIND_CLOUD);
+        Wish open = light.and(moment.openSky(), Cause.SUN_BEHIND_CLOUD);
         if (!moment.clear()) {
-            return open.and(left, moment.sun().apparentAltitudeDeg() > 0 ? LightReason.SUN_BEHIND_LAND
-                    : LightReason.SUN_NOT_YET_UP);
+            return open.and(left, moment.sun().apparentAltitudeDeg() > 0 ? Cause.SUN_BEHIND_LAND
+                    : Cause.SUN_NOT_YET_UP);
         }
-        return open.and(GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH), LightReason.FLECKS_TOO_FEW);
+        return open.and(GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH), Cause.FLECKS_TOO_FEW);
     }
 
     /** Both together. */
-    Wish and(double factor, LightReason otherwise) {
+    Wish and(double factor, Cause otherwise) {
         return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor));
     }
 
@@ -122,40 +116,12 @@ record Wish(double value, LightReason there, LightReason limits, double least) {
     }
 
     /** What the light is where that is good, else what most speaks against it. */
-    Reason because(Moment moment, Double facingDeg) {
-        return reason(Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits, moment, facingDeg);
+    Advice because(Moment moment, Double facingDeg) {
+        return (Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits).advice(moment, facingDeg);
     }
 
     /** What most speaks against it. */
-    Reason against(Moment moment, Double facingDeg) {
-        return reason(limits, moment, facingDeg);
-    }
-
-    private static Reason reason(LightReason kind, Moment moment, Double facingDeg) {
-        double altitude = moment.sun().altitudeDeg();
-        double bearing = moment.sun().azimuthDeg();
-        return switch (kind) {
-            case SUN_IS_LOW -> Reason.of(LightReason.SUN_IS_LOW).with("altitude", altitude, DEGREES);
-            case SUN_TOO_HIGH -> Reason.of(LightReason.SUN_TOO_HIGH).with("altitude", altitude, DEGREES);
-            case SUN_BEHIND_CLOUD -> Reason.of(LightReason.SUN_BEHIND_CLOUD).with("okta", moment.okta(), OKTA);
-            case FLECKS_TOO_FEW -> Reason.of(LightReason.FLECKS_TOO_FEW).with("share", moment.fleckShare(), SHARE);
-            case AHEAD_AS_WISHED -> Reason.of(LightReason.AHEAD_AS_WISHED).with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case ASIDE_AS_WISHED -> Reason.of(LightReason.ASIDE_AS_WISHED).with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case BEHIND_YOU_AS_WISHED -> Reason.of(LightReason.BEHIND_YOU_AS_WISHED)
-                    .with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case SUN_OFF_THE_SIDE_WISHED -> Reason.of(LightReason.SUN_OFF_THE_SIDE_WISHED)
-                    .with("off", offAxisDeg(moment, facingDeg), DEGREES);
-            case FACE_INTO_SUN -> Reason.of(LightReason.FACE_INTO_SUN).with("bearing", bearing, DEGREES);
-            case FACE_ACROSS_SUN -> Reason.of(LightReason.FACE_ACROSS_SUN).with("bearing", (bearing + 90) % 360, DEGREES);
-            case FACE_AWAY_FROM_SUN -> Reason.of(LightReason.FACE_AWAY_FROM_SUN)
-                    .with("bearing", (bearing + HALF_CIRCLE) % 360, DEGREES);
-            case SUN_TOO_STEEP -> Reason.of(LightReason.SUN_TOO_STEEP).with("altitude", altitude, DEGREES);
-            case SUN_IS_HIGH -> Reason.of(LightReason.SUN_IS_HIGH).with("altitude", altitude, DEGREES);
-            case SUN_NOT_HIGH -> Reason.of(LightReason.SUN_NOT_HIGH).with("altitude", altitude, DEGREES);
-            case SOFT_UNDER_CLOUD -> Reason.of(LightReason.SOFT_UNDER_CLOUD).with("okta", moment.okta(), OKTA);
-            case HARSH -> Reason.of(LightReason.HARSH).with("contrast", moment.contrastStops(), STOPS);
-            case LIGHT_GONE -> Reason.of(LightReason.LIGHT_GONE).with("ev", moment.floorEv(), EV100);
-            default -> Reason.of(kind);
-        };
+    Advice against(Moment moment, Double facingDeg) {
+        return limits.advice(moment, facingDeg);
     }
 }

@@ -1,14 +1,10 @@
 package understorey.order;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.util.ArrayList;
 import java.util.List;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
+import understorey.advice.Advice;
+import understorey.advice.LeftOutAdvice;
 import understorey.visit.Hours;
-import understorey.visit.OutingReason;
 
 /** Why pictures are left out, and which ones miss them. */
 final class LeftOut {
@@ -27,9 +23,9 @@ final class LeftOut {
     }
 
     /** In the author's order, and last what would let every must be taken. */
-    static List<Reason> of(Hours hours, Visit visit, Schedule schedule, List<Candidate> candidates) {
+    static List<Advice> of(Hours hours, Visit visit, Schedule schedule, List<Candidate> candidates) {
         LeftOut left = new LeftOut(hours, visit, candidates);
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         List<Integer> musts = new ArrayList<>();
         boolean missing = false;
         for (int i = 0; i < candidates.size(); i++) {
@@ -40,7 +36,7 @@ final class LeftOut {
                 missing |= visit.tasks().get(i).must();
                 reasons.add(left.why(i, schedule));
             } else if (!visit.tasks().get(i).pinned() && left.after(i, schedule) != null) {
-                reasons.add(Reason.of(OutingReason.FOLLOWS_NOTHING).with("shot", left.name(i)).with("other", left.after(i, schedule)));
+                reasons.add(new LeftOutAdvice.FollowsNothing(left.name(i), left.after(i, schedule)));
             }
         }
         if (missing) {
@@ -60,15 +56,15 @@ final class LeftOut {
         return null;
     }
 
-    private Reason why(int task, Schedule schedule) {
+    private Advice why(int task, Schedule schedule) {
         Task picture = visit.tasks().get(task);
         String name = name(task);
         int ready = visit.readyFirst(task);
         if (picture.pinned() && picture.pin() < ready) {
-            return Reason.of(OutingReason.PIN_MISSED).with("shot", name).with("pin", clock(picture.pin())).with("ready", clock(ready));
+            return new LeftOutAdvice.PinMissed(name, hours.at(picture.pin()), hours.at(ready));
         }
         if (picture.pinned() && !Fitting.allFit(visit.only(List.of(task)))) {
-            return Reason.of(OutingReason.PIN_TOO_LATE).with("shot", name).with("pin", clock(picture.pin())).with("leave", clock(visit.to()));
+            return new LeftOutAdvice.PinTooLate(name, hours.at(picture.pin()), hours.at(visit.to()));
         }
         if (!picture.pinned() && !Fitting.allFit(visit.only(List.of(task)))) {
             return notEvenAlone(task);
@@ -78,19 +74,19 @@ final class LeftOut {
             return clash(task, other);
         }
         if (!picture.must() && fitsBeside(task, schedule)) {
-            return Reason.of(OutingReason.LEFT_FOR_LIGHT).with("shot", name);
+            return new LeftOutAdvice.LeftForLight(name);
         }
-        return Reason.of(picture.must() ? OutingReason.NO_TIME_FOR_MUST : OutingReason.NO_TIME_LEFT).with("shot", name).with("leave", clock(visit.to()));
+        return picture.must() ? new LeftOutAdvice.NoTimeForMust(name, hours.at(visit.to()))
+                : new LeftOutAdvice.NoTimeLeft(name, hours.at(visit.to()));
     }
 
     /** For want of light where it would fit in the dark, else for want of time. */
-    private Reason notEvenAlone(int task) {
+    private Advice notEvenAlone(int task) {
         Task picture = visit.only(List.of(task)).tasks().get(0);
         if (Fitting.allFit(visit.with(List.of(picture.inAnyLight())))) {
-            return Reason.of(OutingReason.VISIT_TOO_DARK).with("shot", name(task));
+            return new LeftOutAdvice.VisitTooDark(name(task));
         }
-        return Reason.of(OutingReason.LONGER_THAN_VISIT).with("shot", name(task)).with("minutes", picture.minutes(), MINUTES)
-                .with("leave", clock(visit.to()));
+        return new LeftOutAdvice.LongerThanVisit(name(task), picture.minutes(), hours.at(visit.to()));
     }
 
     /**
@@ -113,17 +109,16 @@ final class LeftOut {
         return clashing;
     }
 
-    private Reason clash(int task, int other) {
+    private Advice clash(int task, int other) {
         Task picture = visit.tasks().get(task);
         Task pinned = visit.tasks().get(other);
         if (pinned.after().contains(task)) {
-            return Reason.of(OutingReason.PIN_BEFORE_IT).with("shot", name(task)).with("other", name(other)).with("pin", clock(pinned.pin()));
+            return new LeftOutAdvice.PinBeforeIt(name(other), hours.at(pinned.pin()), name(task));
         }
         if (!picture.pinned()) {
-            return Reason.of(OutingReason.PIN_LEAVES_TOO_LITTLE).with("shot", name(task)).with("other", name(other))
-                    .with("pin", clock(pinned.pin())).with("leave", clock(visit.to()));
+            return new LeftOutAdvice.PinLeavesTooLittle(name(task), name(other), hours.at(pinned.pin()), hours.at(visit.to()));
         }
-        return Reason.of(OutingReason.PINS_CLASH).with("shot", name(task)).with("pin", clock(picture.pin())).with("other", name(other));
+        return new LeftOutAdvice.PinsClash(name(task), hours.at(picture.pin()), name(other));
     }
 
     /** True when time is not what it wants for; of more pictures than can be ordered exactly nobody knows. */
@@ -142,9 +137,5 @@ final class LeftOut {
 
     private String name(int task) {
         return candidates.get(task).name();
-    }
-
-    private Figure clock(int minute) {
-        return new Figure(hours.at(minute), CLOCK);
     }
 }

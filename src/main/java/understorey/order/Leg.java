@@ -1,7 +1,7 @@
 package understorey.order;
 
 import java.time.ZonedDateTime;
-import understorey.reason.Reason;
+import understorey.advice.Advice;
 
 /**
  * One stretch of the visit.
@@ -10,7 +10,7 @@ import understorey.reason.Reason;
  * @param shot the picture it is for; null for the way back, and at the gate before it opens
  * @param why  what a wait is for; null for anything else
  */
-public record Leg(ZonedDateTime from, ZonedDateTime to, What what, String spot, String shot, Reason why) {
+public record Leg(ZonedDateTime from, ZonedDateTime to, What what, String spot, String shot, Advice why) {
 
     public enum What { WALK, SET_UP, SHOOT, WAIT }
 

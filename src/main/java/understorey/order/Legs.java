@@ -1,19 +1,15 @@
 package understorey.order;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-import static understorey.reason.Figure.Measure.REASON;
-
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
+import understorey.advice.WaitAdvice;
 import understorey.light.Outlook;
 import understorey.plan.LightWish;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.visit.Day;
 import understorey.visit.Hours;
-import understorey.visit.OutingReason;
 
 /** Turns a schedule into what one does minute by minute: walk, set up, wait, shoot; and back to the base. */
 final class Legs {
@@ -28,7 +24,7 @@ final class Legs {
     private final Visit visit;
     private final List<Candidate> candidates;
     private final List<Leg> legs = new ArrayList<>();
-    private final List<Reason> remarks = new ArrayList<>();
+    private final List<Advice> remarks = new ArrayList<>();
     private int now;
     private int here;
 
@@ -42,7 +38,7 @@ final class Legs {
     }
 
     /** The legs, and remarks on walks that are guesses. */
-    record Walked(List<Leg> legs, List<Reason> remarks) {
+    record Walked(List<Leg> legs, List<Advice> remarks) {
     }
 
     static Walked of(Day day, Visit visit, Schedule schedule, List<Candidate> candidates) {
@@ -59,7 +55,7 @@ final class Legs {
 
     private void waitForTheGate() {
         if (now < visit.from()) {
-            add(visit.from(), Leg.What.WAIT, null, Reason.of(OutingReason.WAIT_FOR_OPENING).with("opens", clock(visit.from())));
+            add(visit.from(), Leg.What.WAIT, null, new WaitAdvice.WaitForOpening(hours.at(visit.from())));
         }
     }
 
@@ -93,36 +89,36 @@ final class Legs {
     }
 
     /** What a wait is for, and a long one what to do in it: an extra of the plan that it held would stand in the schedule. */
-    private Reason used(Schedule.Take take, int ready) {
-        Reason why = why(take, ready);
+    private Advice used(Schedule.Take take, int ready) {
+        Advice why = why(take, ready);
         int minutes = take.start() - ready;
         if (minutes < ROOM_FOR_AN_EXTRA || visit.times().night(ready)) {
             return why;
         }
-        return Reason.of(OutingReason.WAIT_WITH_ROOM).with("minutes", minutes, MINUTES).with("why", new Figure(why, REASON));
+        return new WaitAdvice.WaitWithRoom(minutes, why);
     }
 
-    private Reason why(Schedule.Take take, int ready) {
+    private Advice why(Schedule.Take take, int ready) {
         Task task = visit.tasks().get(take.task());
         List<LightWish> wishes = candidates.get(take.task()).shot().light();
         if (task.pinned()) {
-            return Reason.of(OutingReason.WAIT_FOR_PIN).with("pin", clock(take.start()));
+            return new WaitAdvice.WaitForPin(hours.at(take.start()));
         }
         ZonedDateTime sunrise = day.sun().sunrise();
         boolean forSunrise = wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
                 && hours.minute(sunrise) <= take.start() + task.minutes();
         if (forSunrise) {
-            return Reason.of(OutingReason.WAIT_FOR_SUNRISE).with("sunrise", new Figure(sunrise, CLOCK));
+            return new WaitAdvice.WaitForSunrise(sunrise);
         }
         double light = task.qualityAt(take.start());
         if (light <= Wishes.SUN_IS_UP) {
-            return Reason.of(OutingReason.WAIT_FOR_DAY).with("from", clock(take.start()));
+            return new WaitAdvice.WaitForDay(hours.at(take.start()));
         }
         if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
-            return Reason.of(OutingReason.WAIT_FOR_LITTLE).with("from", clock(take.start()));
+            return new WaitAdvice.WaitForLittle(hours.at(take.start()));
         }
-        Reason worth = candidates.get(take.task()).quality().worthTheWait(hours.at(ready), hours.at(take.start()));
-        return worth != null ? worth : Reason.of(OutingReason.WAIT_FOR_LIGHT).with("from", clock(take.start()));
+        Advice worth = candidates.get(take.task()).quality().worthTheWait(hours.at(ready), hours.at(take.start()));
+        return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
     }
 
     private void walk(int to, String shot) {
@@ -133,7 +129,7 @@ final class Legs {
             return;
         }
         if (day.walks().guessed(from, to)) {
-            Reason reason = Reason.of(OutingReason.WALK_ASSUMED).with("from", name(from)).with("to", name(to));
+            Advice reason = new VisitAdvice.WalkAssumed(name(from), name(to));
             if (!remarks.contains(reason)) {
                 remarks.add(reason);
             }
@@ -141,16 +137,12 @@ final class Legs {
         add(arrival, Leg.What.WALK, shot, null);
     }
 
-    private void add(int until, Leg.What what, String shot, Reason why) {
+    private void add(int until, Leg.What what, String shot, Advice why) {
         legs.add(new Leg(hours.at(now), hours.at(until), what, day.walks().spots().get(here), shot, why));
         now = until;
     }
 
     private String name(int spot) {
         return day.walks().name(spot);
-    }
-
-    private Figure clock(int minute) {
-        return new Figure(hours.at(minute), CLOCK);
     }
 }

@@ -1,9 +1,9 @@
 package understorey.order;
 
 import java.time.ZonedDateTime;
+import understorey.advice.Advice;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
-import understorey.reason.Reason;
 import understorey.visit.DayCurve;
 
 /** How good the light is for one picture at a time. */
@@ -13,7 +13,7 @@ public interface Quality {
     double at(ZonedDateTime time);
 
     /** What the picture waits for from one time until its start; null when there is no more to say than that the light is better then. */
-    default Reason worthTheWait(ZonedDateTime from, ZonedDateTime start) {
+    default Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return null;
     }
 

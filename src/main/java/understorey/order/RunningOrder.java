@@ -1,19 +1,15 @@
 package understorey.order;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
 import understorey.plan.Share;
 import understorey.plan.Site;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.Hours;
-import understorey.visit.OutingReason;
 
 /**
  * The visit minute by minute: of all orders and starts on a grid of five minutes the one that takes the most musts, then the
@@ -25,7 +21,7 @@ import understorey.visit.OutingReason;
  * @param remarks         what does not work out
  */
 public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
-                           List<Reason> remarks) {
+                           List<Advice> remarks) {
 
     /** Minutes that are worth an arrival that much later: common practice, no source. */
     private static final int LONG_WAIT = 30;
@@ -37,19 +33,19 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         Visit visit = Wishes.visit(day, order);
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
-        List<Reason> remarks = new ArrayList<>(hours.remarks());
+        List<Advice> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
         remarks.addAll(laterArrival(hours, visit, schedule));
         boolean withheld = day.trip().precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
-        remarks.addAll(withheld ? List.of(Reason.of(OutingReason.WALKS_WITHHELD)) : walked.remarks());
+        remarks.addAll(withheld ? List.of(new VisitAdvice.WalksWithheld()) : walked.remarks());
         if (day.trip().site().parking() == null && !day.trip().sparesThePlace() && day.walks().spots().size() > 2) {
-            remarks.add(Reason.of(OutingReason.NO_PARKING));
+            remarks.add(new VisitAdvice.NoParking());
         }
         return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks));
     }
 
     /** The last minute of arriving that has one ready for the first picture, where that saves a long wait. */
-    private static List<Reason> laterArrival(Hours hours, Visit visit, Schedule schedule) {
+    private static List<Advice> laterArrival(Hours hours, Visit visit, Schedule schedule) {
         if (schedule.takes().isEmpty()) {
             return List.of();
         }
@@ -61,8 +57,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         if (arrive - visit.from() < LONG_WAIT) {
             return List.of();
         }
-        return List.of(Reason.of(OutingReason.COULD_ARRIVE_LATER).with("start", new Figure(hours.at(first.start()), CLOCK))
-                .with("minutes", arrive - hours.minute(hours.arrive()), MINUTES).with("arrive", new Figure(hours.at(arrive), CLOCK)));
+        return List.of(new VisitAdvice.CouldArriveLater(hours.at(first.start()), arrive - hours.minute(hours.arrive()), hours.at(arrive)));
     }
 
     /** In time for gates, leaving and the check-in; a check-in before anybody could turn back sets no limit. */

@@ -1,19 +1,15 @@
 package understorey.packing;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.METRES_PER_SECOND;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.CautionAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.visit.Day;
 import understorey.visit.HeadTorchHours;
 
@@ -29,30 +25,29 @@ public final class Cautions {
     }
 
     /** The cautions of a day. */
-    public static List<Reason> of(Day day) {
-        List<Reason> cautions = new ArrayList<>();
+    public static List<Advice> of(Day day) {
+        List<Advice> cautions = new ArrayList<>();
         double gustMs = gustMs(day.trip().forecast(), day.hours().leave());
         if (gustMs >= BRANCHES_BREAK_MS) {
-            cautions.add(Reason.of(gustMs >= WOODS_CLOSE_MS ? Caution.GUSTS_TOO_STRONG : Caution.GUSTS_BREAK_BRANCHES)
-                    .with("gust", gustMs, METRES_PER_SECOND));
+            cautions.add(gustMs >= WOODS_CLOSE_MS ? new CautionAdvice.GustsTooStrong(gustMs)
+                    : new CautionAdvice.GustsBreakBranches(gustMs));
         }
         darkness(day.headTorch(), cautions);
         if (gustMs < BRANCHES_BREAK_MS) {
-            cautions.add(Reason.of(Caution.BRANCHES_IN_WIND));
+            cautions.add(new CautionAdvice.BranchesInWind());
         }
-        cautions.add(Reason.of(Caution.KEEP_TO_THE_PATHS));
+        cautions.add(new CautionAdvice.KeepToThePaths());
         Set<String> cared = new HashSet<>();
         for (Shot shot : day.trip().shots()) {
             Subject subject = shot.subject();
             if (subject.care() != null && !subject.care().isBlank() && cared.add(subject.key())) {
-                cautions.add(Reason.of(Caution.CARE_FOR_SUBJECT)
-                        .with("subject", subject.name()).with("care", unstopped(subject.care())));
+                cautions.add(new CautionAdvice.CareForSubject(subject.name(), unstopped(subject.care())));
             }
         }
-        cautions.add(Reason.of(Caution.TICKS));
-        cautions.add(Reason.of(Caution.SUN_THROUGH_A_LENS));
-        cautions.add(Reason.of(Caution.TELL_SOMEONE));
-        cautions.add(Reason.of(Caution.LOCAL_RULES));
+        cautions.add(new CautionAdvice.Ticks());
+        cautions.add(new CautionAdvice.SunThroughALens());
+        cautions.add(new CautionAdvice.TellSomeone());
+        cautions.add(new CautionAdvice.LocalRules());
         return List.copyOf(cautions);
     }
 
@@ -78,17 +73,15 @@ public final class Cautions {
         return speedMs == null ? 0 : speedMs;
     }
 
-    private static void darkness(HeadTorchHours lamp, List<Reason> cautions) {
+    private static void darkness(HeadTorchHours lamp, List<Advice> cautions) {
         if (lamp.allDay()) {
-            cautions.add(Reason.of(Caution.DARK_ALL_THE_TIME));
+            cautions.add(new CautionAdvice.DarkAllTheTime());
         }
         if (lamp.until() != null) {
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_IN).with("until", new Figure(lamp.until(), CLOCK))
-                    .with("minutes", lamp.minutesIn(), MINUTES));
+            cautions.add(new CautionAdvice.DarkOnTheWayIn(lamp.until(), lamp.minutesIn()));
         }
         if (lamp.from() != null) {
-            cautions.add(Reason.of(Caution.DARK_ON_THE_WAY_OUT).with("from", new Figure(lamp.from(), CLOCK))
-                    .with("minutes", lamp.minutesOut(), MINUTES));
+            cautions.add(new CautionAdvice.DarkOnTheWayOut(lamp.from(), lamp.minutesOut()));
         }
     }
 }

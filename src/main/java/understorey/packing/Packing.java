@@ -1,7 +1,5 @@
 package understorey.packing;
 
-import static understorey.reason.Figure.Measure.SHUTTER_SECONDS;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,8 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.BagAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.exposure.Settings;
-import understorey.kit.FitReason;
 import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
@@ -19,7 +19,6 @@ import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Support;
-import understorey.reason.Reason;
 import understorey.visit.HeadTorchHours;
 
 /**
@@ -34,7 +33,7 @@ import understorey.visit.HeadTorchHours;
  * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
  * @param batteries that they take, the cold counted; null when no body gives the frames a battery lasts
  */
-public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, double weightG, int unweighed,
+public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, double weightG, int unweighed,
                       int frames, Double cardGb, Integer batteries) {
 
     /** From here on a finger on the release is seen, and a timer misses the lull: common practice, no source. */
@@ -43,7 +42,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
     private static final List<String> LAMPS = List.of("torch", "lamp", "flashlight");
 
     /** One thing in the bag; the weight is null when not given, the reason for a thing that is taken. */
-    public record Item(String name, List<String> shots, Double weightG, Reason why) {
+    public record Item(String name, List<String> shots, Double weightG, Advice why) {
     }
 
     /**
@@ -55,7 +54,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
      * @param helps    what would help it
      * @param dimming  neutral density filters and their rings that a light asks for which may well come
      */
-    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Reason> helps, List<Filter> dimming) {
+    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Advice> helps, List<Filter> dimming) {
     }
 
     /**
@@ -65,10 +64,10 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
      */
     public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, HeadTorchHours lamp) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
-        List<Reason> missing = new ArrayList<>();
+        List<Advice> missing = new ArrayList<>();
         List<Use> uses = new ArrayList<>();
         for (Use use : all) {
-            for (Reason help : use.helps()) {
+            for (Advice help : use.helps()) {
                 add(help, missing);
             }
             if (use.verdict() != Verdict.CANNOT) {
@@ -81,7 +80,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         missing.addAll(supplies.lacking());
         release(uses, missing);
         if (dark(lamp) && !hasLamp(bag.whole())) {
-            missing.add(Reason.of(PackingReason.HELP_LAMP));
+            missing.add(new BagAdvice.HelpLamp());
         }
         List<Item> take = new ArrayList<>();
         List<Item> leave = new ArrayList<>();
@@ -105,9 +104,9 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
     }
 
     /** One support is enough, at whatever height it is wanted. */
-    private static void add(Reason help, List<Reason> missing) {
-        for (Reason had : missing) {
-            if (had.equals(help) || had.kind() == FitReason.HELP_SUPPORT && help.kind() == FitReason.HELP_SUPPORT) {
+    private static void add(Advice help, List<Advice> missing) {
+        for (Advice had : missing) {
+            if (had.equals(help) || had instanceof HelpAdvice.HelpSupport && help instanceof HelpAdvice.HelpSupport) {
                 return;
             }
         }
@@ -115,7 +114,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
     }
 
     /** For the longest time that a camera stands alone with nothing to let go with. */
-    private static void release(List<Use> uses, List<Reason> missing) {
+    private static void release(List<Use> uses, List<Advice> missing) {
         Use longest = null;
         for (Use use : uses) {
             if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
@@ -124,9 +123,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
             }
         }
         if (longest != null) {
-            missing.add(Reason.of(PackingReason.HELP_RELEASE)
-                    .with("time", longest.settings().shutterS(), SHUTTER_SECONDS)
-                    .with("shot", longest.fit().intent().shot().name()));
+            missing.add(new BagAdvice.HelpRelease(longest.fit().intent().shot().name(), longest.settings().shutterS()));
         }
     }
 
@@ -146,13 +143,13 @@ public record Packing(List<Item> take, List<Item> leave, List<Reason> missing, d
         return false;
     }
 
-    private static Reason why(Item item, SmallestBag bag) {
+    private static Advice why(Item item, SmallestBag bag) {
         for (SmallestBag.Left left : bag.left()) {
             if (left.name().equals(item.name())) {
                 return left.why();
             }
         }
-        return Reason.of(PackingReason.LEFT_NO_LIGHT);
+        return new BagAdvice.LeftNoLight();
     }
 
     /** The release for what stands by itself, and the extras. */

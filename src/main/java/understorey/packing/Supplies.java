@@ -1,14 +1,13 @@
 package understorey.packing;
 
-import static understorey.reason.Figure.Measure.COUNT;
-
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import understorey.advice.Advice;
+import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Body;
-import understorey.reason.Reason;
 
 /**
  * How many frames the pictures take, and what those fill and drain.
@@ -18,7 +17,7 @@ import understorey.reason.Reason;
  * @param batteries that they take, each body its own; null when no body gives the frames a battery lasts
  * @param lacking   what the bag has too little of; nothing where it does not say what it has
  */
-record Supplies(int frames, Double cardGb, Integer batteries, List<Reason> lacking) {
+record Supplies(int frames, Double cardGb, Integer batteries, List<Advice> lacking) {
 
     /** Frames that a picture takes to get right, before brackets: common practice, no source. */
     static final int FRAMES_A_PICTURE = 20;
@@ -66,20 +65,19 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Reason> lacki
         return known ? Integer.valueOf(batteries) : null;
     }
 
-    private static List<Reason> lacking(Bag bag, Double cardGb, Integer warm, Integer batteries, Double celsius) {
-        List<Reason> lacking = new ArrayList<>();
+    private static List<Advice> lacking(Bag bag, Double cardGb, Integer warm, Integer batteries, Double celsius) {
+        List<Advice> lacking = new ArrayList<>();
         double haveGb = 0;
         for (double card : bag.cardsGb()) {
             haveGb += card;
         }
         if (cardGb != null && haveGb > 0 && cardGb > haveGb) {
-            lacking.add(Reason.of(PackingReason.HELP_CARDS).with("needed", Math.ceil(cardGb), COUNT)
-                    .with("have", haveGb, COUNT));
+            lacking.add(new BagAdvice.HelpCards(Math.ceil(cardGb), haveGb));
         }
         if (batteries != null && bag.batteries() > 0 && batteries > bag.batteries()) {
-            lacking.add(Reason.of(batteries > warm ? PackingReason.BATTERIES_COLD : PackingReason.HELP_BATTERIES)
-                    .with("needed", batteries, COUNT).with("have", bag.batteries(), COUNT)
-                    .with("celsius", celsius == null ? Cold.WARM_C : celsius, COUNT));
+            lacking.add(batteries > warm
+                    ? new BagAdvice.BatteriesCold(batteries, celsius == null ? Cold.WARM_C : celsius, bag.batteries())
+                    : new BagAdvice.HelpBatteries(batteries, bag.batteries()));
         }
         return lacking;
     }

@@ -2,10 +2,10 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.kit.CoverChoice;
 import understorey.plan.Role;
-import understorey.reason.Reason;
 
 /**
  * How thick the flowers look on one picture, in words.
@@ -27,7 +27,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
             return null;
         }
         List<String> reasons = new ArrayList<>();
-        for (Reason reason : shot.cover().reasons()) {
+        for (Advice reason : shot.cover().reasons()) {
             reasons.add(sentences.of(reason));
         }
         List<Line> lenses = new ArrayList<>();

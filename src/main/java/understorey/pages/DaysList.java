@@ -3,9 +3,9 @@ package understorey.pages;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.Season;
 import understorey.plan.Site;
-import understorey.reason.Reason;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
@@ -173,7 +173,7 @@ public final class DaysList {
         return SeasonJson.days(ranking, ordered(ranking), keep, this::plain);
     }
 
-    private String plain(Reason reason) {
+    private String plain(Advice reason) {
         return plain(sentences.of(reason));
     }
 

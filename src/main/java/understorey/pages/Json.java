@@ -15,7 +15,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import understorey.reason.Reason;
+import understorey.advice.Advice;
 import understorey.sky.Interval;
 
 /** Members of JSON objects, one a call; whatever is null is written as {@code null}. Two spaces, line feeds. */
@@ -132,9 +132,9 @@ final class Json {
     }
 
     /** Reasons as sentences. */
-    Json told(String key, List<Reason> reasons, Function<Reason, String> sentences) throws IOException {
+    Json told(String key, List<Advice> reasons, Function<Advice, String> sentences) throws IOException {
         generator.writeArrayFieldStart(key);
-        for (Reason reason : reasons) {
+        for (Advice reason : reasons) {
             generator.writeString(sentences.apply(reason));
         }
         generator.writeEndArray();

@@ -3,9 +3,9 @@ package understorey.pages;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
@@ -32,7 +32,7 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
 
     static LightView of(Brief brief, Sentences sentences) {
         List<String> drops = new ArrayList<>();
-        for (Reason reason : brief.day().drops().reasons()) {
+        for (Advice reason : brief.day().drops().reasons()) {
             drops.add(sentences.of(reason));
         }
         return new LightView(sun(brief.day().sun()), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),

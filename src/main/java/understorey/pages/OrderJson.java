@@ -3,12 +3,12 @@ package understorey.pages;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
 import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.plan.Shot;
-import understorey.reason.Reason;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
 import understorey.visit.WalkOut;
@@ -17,9 +17,9 @@ import understorey.visit.WalkOut;
 final class OrderJson {
 
     private final Brief brief;
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    OrderJson(Brief brief, Function<Reason, String> sentences) {
+    OrderJson(Brief brief, Function<Advice, String> sentences) {
         this.brief = brief;
         this.sentences = sentences;
     }

@@ -70,15 +70,14 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         if (settings.verdict() == Verdict.FITS) {
             return null;
         }
-        String why = settings.objection() == null ? "" : switch (settings.objection()) {
-            case TOO_DARK -> ": " + TOO_DARK;
-            case TOO_BRIGHT -> ": too bright";
-            case HAND_TOO_SLOW -> ": too slow hand-held";
-            case MONOPOD_TOO_SLOW -> ": too slow for a monopod";
-            case WIND_TOO_STRONG -> ": motion blur";
-            case BULB_WITHOUT_RELEASE -> ": bulb needs a remote release";
-            case ONE_FRAME_TOO_MANY -> ": too many frames to stack";
-            default -> throw new IllegalStateException("no word for " + settings.objection());
+        String why = settings.limit() == null ? "" : switch (settings.limit()) {
+            case DARK -> ": " + TOO_DARK;
+            case BRIGHT -> ": too bright";
+            case HANDS -> ": too slow hand-held";
+            case MONOPOD -> ": too slow for a monopod";
+            case STEMS -> ": motion blur";
+            case RELEASE -> ": bulb needs a remote release";
+            case STACK -> ": too many frames to stack";
         };
         return Words.word(settings.verdict()) + why;
     }

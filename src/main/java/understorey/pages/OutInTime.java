@@ -2,8 +2,8 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
-import understorey.reason.Figure;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
 import understorey.visit.WalkOut;
@@ -45,7 +45,7 @@ final class OutInTime {
     }
 
     private static String minutes(long minutes) {
-        return Words.of(Figure.of(minutes, Figure.Measure.MINUTES));
+        return Words.of(minutes, Measure.MINUTES);
     }
 
     private static String lamp(HeadTorchHours lamp) {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.Finding;
 import understorey.brief.TimedShot;
 import understorey.light.LightAt;
 import understorey.light.Mist;
@@ -17,7 +17,6 @@ import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 import understorey.visit.Place;
@@ -32,15 +31,15 @@ final class PlanJson {
     private static final String FORMAT = "understorey-plan/1";
 
     private final Brief brief;
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    private PlanJson(Brief brief, Function<Reason, String> sentences) {
+    private PlanJson(Brief brief, Function<Advice, String> sentences) {
         this.brief = brief;
         this.sentences = sentences;
     }
 
     /** The whole document; {@code sentences} words the reasons. */
-    static String of(Brief brief, Function<Reason, String> sentences) {
+    static String of(Brief brief, Function<Advice, String> sentences) {
         try {
             Json json = Json.begin();
             new PlanJson(brief, sentences).plan(json);
@@ -93,13 +92,13 @@ final class PlanJson {
 
     private void remarks(Json json) throws IOException {
         List<String> cautions = new ArrayList<>();
-        for (Reason caution : brief.cautions()) {
+        for (Advice caution : brief.cautions()) {
             cautions.add(sentences.apply(caution));
         }
         cautions.addAll(brief.trip().site().cautions());
         json.texts("cautions", cautions).list("findings");
-        for (Finding finding : brief.findings()) {
-            json.item().word("level", finding.level()).text("text", sentences.apply(finding.reason())).end();
+        for (Advice finding : brief.findings()) {
+            json.item().word("level", finding.severity()).text("text", sentences.apply(finding)).end();
         }
         json.endList();
     }

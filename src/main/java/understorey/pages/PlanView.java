@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.Finding;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
@@ -216,10 +216,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
 
     static List<Remark> findings(Brief brief, Sentences sentences) {
         List<Remark> remarks = new ArrayList<>();
-        for (Finding.Level level : List.of(Finding.Level.WARNING, Finding.Level.NOTE)) {
-            for (Finding finding : brief.findings()) {
-                if (finding.level() == level) {
-                    remarks.add(new Remark(level == Finding.Level.WARNING, sentences.of(finding.reason())));
+        for (boolean warning : List.of(true, false)) {
+            for (Advice finding : brief.findings()) {
+                if (warning == (finding.severity() == Advice.Severity.WARNING)) {
+                    remarks.add(new Remark(warning, sentences.of(finding)));
                 }
             }
         }

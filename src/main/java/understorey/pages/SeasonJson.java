@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.reason.Reason;
 import understorey.season.DayRanking;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
@@ -18,15 +18,15 @@ final class SeasonJson {
 
     private final Brief brief;
     private final LocalDate date;
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    SeasonJson(Brief brief, Function<Reason, String> sentences) {
+    SeasonJson(Brief brief, Function<Advice, String> sentences) {
         this(brief, brief.date(), sentences);
     }
 
     /** A document of the days alone; chances are those of the best day. */
     static String days(DayRanking ranking, List<RankedDay> ordered, List<String> keep,
-                       Function<Reason, String> sentences) {
+                       Function<Advice, String> sentences) {
         SeasonJson season = new SeasonJson(null, ranking.best(), sentences);
         try {
             Json json = Json.begin().text("format", "understorey-days/1").text("best", ranking.best().toString());
@@ -38,7 +38,7 @@ final class SeasonJson {
         }
     }
 
-    private SeasonJson(Brief brief, LocalDate date, Function<Reason, String> sentences) {
+    private SeasonJson(Brief brief, LocalDate date, Function<Advice, String> sentences) {
         this.brief = brief;
         this.date = date;
         this.sentences = sentences;

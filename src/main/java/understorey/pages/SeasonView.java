@@ -4,10 +4,11 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
-import understorey.reason.Reason;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
 
@@ -127,7 +128,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
             String chance = Words.percent(window.chanceOn(brief.date()));
             why.add(why.isEmpty() ? first(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
                     : "Full flower is expected " + dates + ".");
-            Reason method = method(window);
+            Advice method = method(window);
             why.add(method == null ? "" : sentences.of(method));
         }
         why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
@@ -139,9 +140,9 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
-    private static Reason method(FloweringWindow window) {
-        for (Reason reason : window.reasons()) {
-            if (reason.kind().name().startsWith("BY_")) {
+    private static Advice method(FloweringWindow window) {
+        for (Advice reason : window.reasons()) {
+            if (reason instanceof SeasonAdvice.Method) {
                 return reason;
             }
         }

@@ -3,18 +3,23 @@ package understorey.pages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
+import java.util.regex.Pattern;
+import understorey.advice.Advice;
+import understorey.advice.In;
+import understorey.advice.Measure;
 
 /**
- * The words for reasons. Two files hold one line a kind, {@code focal-short = … {times} …}; a name in braces is
- * replaced by the figure of that name, worded.
+ * The words for advice. Two files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
+ * replaced by the component of that name, worded.
  */
 final class Sentences {
 
@@ -24,6 +29,44 @@ final class Sentences {
     /** A sentence, and where it stands. */
     private record Line(String file, int number, String text) {
     }
+
+    /** A record of advice: the name of its sentence, and what the sentence may show. */
+    private record Shape(String key, Map<String, Part> parts) {
+
+        static Shape of(Class<?> type) {
+            Map<String, Part> parts = new HashMap<>();
+            for (RecordComponent component : type.getRecordComponents()) {
+                In in = component.getAnnotation(In.class);
+                parts.put(component.getName(), new Part(component.getAccessor(), in == null ? null : in.value()));
+            }
+            return new Shape(Sentences.key(type), parts);
+        }
+    }
+
+    /**
+     * A component of a record of advice.
+     *
+     * @param measure null where its type says it all
+     */
+    private record Part(Method accessor, Measure measure) {
+
+        Object of(Advice advice) {
+            try {
+                return accessor.invoke(advice);
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+            return Shape.of(type);
+        }
+    };
+
+    private static final Pattern WITHIN = Pattern.compile("(?<=.)(?=[A-Z])");
 
     private final Map<String, Line> lines;
 
@@ -73,13 +116,9 @@ final class Sentences {
         return new Sentences(lines);
     }
 
-    /** The name under which a kind stands in the file. */
-    static String key(Reason.Kind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    boolean knows(Reason.Kind kind) {
-        return lines.containsKey(key(kind));
+    /** The name of a record of advice in the file: {@code FocalShort} is {@code focal-short}. */
+    static String key(Class<?> kind) {
+        return WITHIN.matcher(kind.getSimpleName()).replaceAll("-").toLowerCase(Locale.ROOT);
     }
 
     /**
@@ -87,26 +126,23 @@ final class Sentences {
      *
      * @throws TemplateFault when the file has no such line, or one that shows a figure which the reason has not
      */
-    String of(Reason reason) {
+    String of(Advice reason) {
         String sentence = within(reason);
         return sentence.isEmpty() || sentence.startsWith("f/") ? sentence
                 : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     }
 
     /** A sentence a reason, in their order. */
-    List<String> of(List<Reason> reasons) {
-        List<String> said = new ArrayList<>();
-        for (Reason reason : reasons) {
-            said.add(of(reason));
-        }
-        return said;
+    List<String> of(List<Advice> reasons) {
+        return reasons.stream().map(this::of).toList();
     }
 
     /** The sentence as it stands, to follow a colon. One pass over the line: a name of the author's that holds braces is shown as it is. */
-    String within(Reason reason) {
-        Line line = lines.get(key(reason.kind()));
+    String within(Advice reason) {
+        Shape shape = SHAPES.get(reason.getClass());
+        Line line = lines.get(shape.key());
         if (line == null) {
-            throw new TemplateFault(FILES.get(0), 1, 1, "no line for '" + key(reason.kind()) + "', nor in " + FILES.get(1));
+            throw new TemplateFault(FILES.get(0), 1, 1, "no line for '" + shape.key() + "', nor in " + FILES.get(1));
         }
         String text = line.text();
         StringBuilder sentence = new StringBuilder(2 * text.length());
@@ -115,13 +151,14 @@ final class Sentences {
         while (open >= 0) {
             int close = text.indexOf('}', open);
             if (isName(text, open + 1, close)) {
-                Figure figure = reason.figures().get(text.substring(open + 1, close));
-                if (figure == null) {
+                Part part = shape.parts().get(text.substring(open + 1, close));
+                if (part == null) {
                     throw new TemplateFault(line.file(), line.number(), 1,
-                            "'" + key(reason.kind()) + "' has no figure " + text.substring(open, close + 1));
+                            "'" + shape.key() + "' has no figure " + text.substring(open, close + 1));
                 }
+                Object value = part.of(reason);
                 sentence.append(text, done, open)
-                        .append(figure.value() instanceof Reason inner ? within(inner) : Words.of(figure));
+                        .append(value instanceof Advice inner ? within(inner) : Words.of(value, part.measure()));
                 done = close + 1;
             }
             open = text.indexOf('{', open + 1);

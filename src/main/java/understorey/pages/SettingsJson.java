@@ -3,18 +3,18 @@ package understorey.pages;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.exposure.Background;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
-import understorey.reason.Reason;
 
 /** The settings of a picture as members of a JSON object; null where no camera can take it. */
 final class SettingsJson {
 
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    SettingsJson(Function<Reason, String> sentences) {
+    SettingsJson(Function<Advice, String> sentences) {
         this.sentences = sentences;
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.FittedShot;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
@@ -20,18 +21,17 @@ import understorey.order.RunningOrder;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
 import understorey.plan.Site;
-import understorey.reason.Reason;
 
 /** One picture as members of a JSON object; lens and settings are null where no camera can take it. */
 final class ShotJson {
 
     private final Site site;
     private final RunningOrder order;
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
     private final ShotLightJson light;
     private final SettingsJson settings;
 
-    ShotJson(Site site, RunningOrder order, Function<Reason, String> sentences) {
+    ShotJson(Site site, RunningOrder order, Function<Advice, String> sentences) {
         this.site = site;
         this.order = order;
         this.sentences = sentences;
@@ -65,11 +65,11 @@ final class ShotJson {
     }
 
     /** Why this lens, then why these settings. */
-    private static List<Reason> reasons(LensFit best, Settings planned) {
+    private static List<Advice> reasons(LensFit best, Settings planned) {
         if (best == null) {
             return List.of();
         }
-        List<Reason> reasons = new ArrayList<>(best.reasons());
+        List<Advice> reasons = new ArrayList<>(best.reasons());
         reasons.addAll(planned.reasons());
         return reasons;
     }

@@ -3,18 +3,18 @@ package understorey.pages;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Function;
+import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.light.Weather;
-import understorey.reason.Reason;
 
 /** The light on one picture as members of a JSON object. */
 final class ShotLightJson {
 
-    private final Function<Reason, String> sentences;
+    private final Function<Advice, String> sentences;
 
-    ShotLightJson(Function<Reason, String> sentences) {
+    ShotLightJson(Function<Advice, String> sentences) {
         this.sentences = sentences;
     }
 

@@ -2,11 +2,11 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.plan.LightWish;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -48,7 +48,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
                 shot.outlook() == null ? null : SpotView.spans(shot.outlook().windows()), rows);
     }
 
-    private static void add(List<Row> rows, String name, List<Reason> reasons, Sentences sentences) {
+    private static void add(List<Row> rows, String name, List<Advice> reasons, Sentences sentences) {
         if (!reasons.isEmpty()) {
             rows.add(new Row(name, told(reasons, sentences)));
         }
@@ -106,9 +106,9 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
         return String.join(", ", words);
     }
 
-    private static String told(List<Reason> reasons, Sentences sentences) {
+    private static String told(List<Advice> reasons, Sentences sentences) {
         List<String> told = new ArrayList<>();
-        for (Reason reason : reasons) {
+        for (Advice reason : reasons) {
             told.add(sentences.of(reason));
         }
         return String.join(" ", told);

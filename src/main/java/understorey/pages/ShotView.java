@@ -3,6 +3,7 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
@@ -15,7 +16,6 @@ import understorey.kit.Verdict;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
-import understorey.reason.Reason;
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.
@@ -139,7 +139,7 @@ public record ShotView(int number, String name, String role, String subject, Str
             if (fit.camera().attachment() != null && fit != shot.fit().best()) {
                 continue;
             }
-            Reason why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
+            Advice why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
             tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(why)));
         }
         return tried;

@@ -3,9 +3,9 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -32,7 +32,7 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
         if (number == 1 && spot.place().mist().likelihood() != null) {
             mist.add("Chance of mist at dawn: " + Words.word(spot.place().mist().likelihood()) + ".");
         }
-        for (Reason reason : number == 1 ? spot.place().mist().reasons() : List.<Reason>of()) {
+        for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
             mist.add(sentences.of(reason));
         }
         return new SpotView(name(brief, spot), spans(spot.place().sunlit()), spot.place().overTrees() == null ? null

@@ -2,9 +2,9 @@ package understorey.pages;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.light.Weather;
-import understorey.reason.Figure;
 import understorey.visit.WeatherHour;
 
 /** The weather as forecast, by the hour of the visit. */
@@ -22,10 +22,10 @@ public final class WeatherView {
         List<Line> lines = new ArrayList<>();
         for (WeatherHour hour : brief.weather()) {
             Weather weather = hour.weather();
-            lines.add(new Line(Words.clock(hour.time()), of(weather.okta(), Figure.Measure.OKTA),
-                    of(weather.temperatureC(), Figure.Measure.CELSIUS), of(weather.dewPointC(), Figure.Measure.CELSIUS),
-                    of(weather.humidity(), Figure.Measure.SHARE), of(weather.windMs(), Figure.Measure.WIND),
-                    of(weather.gustMs(), Figure.Measure.METRES_PER_SECOND), rain(weather)));
+            lines.add(new Line(Words.clock(hour.time()), of(weather.okta(), Measure.OKTA),
+                    of(weather.temperatureC(), Measure.CELSIUS), of(weather.dewPointC(), Measure.CELSIUS),
+                    of(weather.humidity(), Measure.SHARE), of(weather.windMs(), Measure.WIND),
+                    of(weather.gustMs(), Measure.METRES_PER_SECOND), rain(weather)));
         }
         return lines;
     }
@@ -34,16 +34,16 @@ public final class WeatherView {
     static String inOneLine(Weather weather) {
         List<String> said = new ArrayList<>();
         if (weather.okta() != null) {
-            said.add(of(weather.okta(), Figure.Measure.OKTA) + " of cloud");
+            said.add(of(weather.okta(), Measure.OKTA) + " of cloud");
         }
         if (weather.temperatureC() != null) {
-            said.add(of(weather.temperatureC(), Figure.Measure.CELSIUS));
+            said.add(of(weather.temperatureC(), Measure.CELSIUS));
         }
         if (weather.windMs() != null) {
-            said.add("wind " + of(weather.windMs(), Figure.Measure.WIND));
+            said.add("wind " + of(weather.windMs(), Measure.WIND));
         }
         if (weather.gustMs() != null) {
-            said.add("gusts " + of(weather.gustMs(), Figure.Measure.METRES_PER_SECOND));
+            said.add("gusts " + of(weather.gustMs(), Measure.METRES_PER_SECOND));
         }
         return said.isEmpty() ? null : String.join("; ", said);
     }
@@ -56,7 +56,7 @@ public final class WeatherView {
         return weather.rainChance() == null ? amount : amount + ", " + Words.percent(weather.rainChance());
     }
 
-    private static String of(Double value, Figure.Measure measure) {
-        return value == null ? Words.NONE : Words.of(Figure.of(value, measure));
+    private static String of(Double value, Measure measure) {
+        return value == null ? Words.NONE : Words.of(value, measure);
     }
 }

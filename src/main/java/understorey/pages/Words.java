@@ -10,11 +10,11 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import understorey.advice.Measure;
 import understorey.light.Beaufort;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
 import understorey.sky.Interval;
 
 /**
@@ -28,23 +28,28 @@ final class Words {
     private Words() {
     }
 
-    static String of(Figure figure) {
-        if (figure.value() instanceof Number number) {
-            return of(number.doubleValue(), figure.measure());
+    /**
+     * A component of advice.
+     *
+     * @param measure null where the type says it all
+     */
+    static String of(Object value, Measure measure) {
+        if (value instanceof Number number) {
+            return of(number.doubleValue(), measure);
         }
-        if (figure.value() instanceof ZonedDateTime time) {
+        if (value instanceof ZonedDateTime time) {
             return clock(time);
         }
-        if (figure.value() instanceof LocalTime time) {
+        if (value instanceof LocalTime time) {
             return time.truncatedTo(ChronoUnit.MINUTES).toString();
         }
-        if (figure.value() instanceof LocalDate date) {
-            return figure.measure() == Figure.Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
+        if (value instanceof LocalDate date) {
+            return measure == Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
         }
-        if (figure.value() instanceof Enum<?> constant) {
+        if (value instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
-        return figure.value() instanceof List<?> numbers ? pictures(numbers) : String.valueOf(figure.value());
+        return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
     }
 
     /** {@code picture 2}, {@code pictures 1–3, 5}. */
@@ -67,7 +72,7 @@ final class Words {
         return whole + (whole.equals("1") ? " day" : " days");
     }
 
-    private static String of(double value, Figure.Measure measure) {
+    static String of(double value, Measure measure) {
         return switch (measure) {
             case MILLIMETRES -> millimetres(value);
             case METRES -> metres(value);
@@ -92,7 +97,7 @@ final class Words {
             case MINUTES -> minutes(Math.round(value));
             case DAYS -> days(value);
             case DAYS_TO_TENTH -> number(value, 1) + " days";
-            case CLOCK, DATE, DAY_OF_YEAR, TEXT, WORD, REASON, PICTURES -> throw new IllegalArgumentException(measure + " is not a number");
+            case DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
         };
     }
 

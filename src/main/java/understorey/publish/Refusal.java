@@ -1,6 +1,6 @@
 package understorey.publish;
 
-/** Reason for not publishing into a folder. Nothing was written. */
+/** Advice for not publishing into a folder. Nothing was written. */
 public final class Refusal extends Exception {
 
     private static final long serialVersionUID = 1;

@@ -1,15 +1,13 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DAYS;
-
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
 import understorey.plan.Subject;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /**
  * What the catalogue's months tell of a site: the peak somewhere within them, moved by how much further from the equator
@@ -19,7 +17,7 @@ import understorey.reason.Reason;
  * @param peak    on that scale; wide
  * @param reasons in the order of telling
  */
-record CatalogueSeason(SeasonScale scale, Prediction peak, List<Reason> reasons) {
+record CatalogueSeason(SeasonScale scale, Prediction peak, List<Advice> reasons) {
 
     /** Spring events come four days later a degree of latitude away from the equator, and every 122 m of height: bioclimatic law, A. D. Hopkins, 1918 (from memory). */
     private static final double LATER_D = 4;
@@ -44,14 +42,13 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, List<Reason> reasons)
                 .atEndOfMonth();
         long length = last.toEpochDay() - first.toEpochDay();
         SeasonScale scale = SeasonScale.around(List.of(first.plusDays(length / 2)));
-        List<Reason> reasons = new ArrayList<>();
-        reasons.add(Reason.of(SeasonReason.BY_CATALOGUE).with("first", Figure.word(months.first()))
-                .with("last", Figure.word(months.last())));
+        List<Advice> reasons = new ArrayList<>();
+        reasons.add(new SeasonAdvice.ByCatalogue(months.first(), months.last()));
         double later = inSpring(scale, latitude) ? laterD(subject, site) : 0;
         if (later >= LEAST_D) {
-            reasons.add(Reason.of(SeasonReason.CATALOGUE_LATER).with("days", later, DAYS));
+            reasons.add(new SeasonAdvice.CatalogueLater(later));
         } else if (later <= -LEAST_D) {
-            reasons.add(Reason.of(SeasonReason.CATALOGUE_EARLIER).with("days", -later, DAYS));
+            reasons.add(new SeasonAdvice.CatalogueEarlier(-later));
         }
         double error = Math.max(LEAST_ERROR_D, length / 4.0);
         return new CatalogueSeason(scale, Prediction.assumed(later, Math.hypot(error, later / 2)), List.copyOf(reasons));

@@ -1,10 +1,6 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DATE;
-import static understorey.reason.Figure.Measure.DAYS;
-import static understorey.reason.Figure.Measure.MINUTES;
-import static understorey.reason.Figure.Measure.SHARE;
-import static understorey.reason.Figure.Measure.WIND;
+import static understorey.advice.Measure.DAYS;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -12,12 +8,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
 import understorey.light.Weather;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.visit.Hours;
 
@@ -54,7 +50,7 @@ final class DayJudge {
     }
 
     RankedDay day(LocalDate date) {
-        List<Reason> reasons = new ArrayList<>();
+        List<Advice> reasons = new ArrayList<>();
         Interval hours = Hours.of(trip, date).usable();
         DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
         List<RankedDay.Promise> promises = new ArrayList<>();
@@ -95,7 +91,7 @@ final class DayJudge {
     }
 
     /** On the flowers of the first picture whose subject anybody knows. */
-    private void flowers(LocalDate date, List<Reason> reasons) {
+    private void flowers(LocalDate date, List<Advice> reasons) {
         for (Shot shot : trip.shots()) {
             FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
             if (window != null) {
@@ -103,58 +99,54 @@ final class DayJudge {
                 return;
             }
         }
-        reasons.add(Reason.of(SeasonReason.DAY_FLOWERS_UNKNOWN));
+        reasons.add(new DayAdvice.DayFlowersUnknown());
     }
 
-    private static Reason flowers(FloweringWindow window, LocalDate date) {
+    private static Advice flowers(FloweringWindow window, LocalDate date) {
         double chance = window.chanceOn(date);
         String subject = window.subject().name();
         if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > ROUGH_D) {
-            return (chance >= FULL_FROM ? Reason.of(SeasonReason.DAY_FULL) : Reason.of(SeasonReason.DAY_PERHAPS_FULL))
-                    .with("subject", subject).with("chance", chance, SHARE);
+            return chance >= FULL_FROM ? new DayAdvice.DayFull(subject, chance) : new DayAdvice.DayPerhapsFull(subject, chance);
         }
         if (date.isBefore(window.best())) {
-            return Reason.of(SeasonReason.DAY_TOO_EARLY).with("subject", subject).with("chance", chance, SHARE)
-                    .with("days", ChronoUnit.DAYS.between(date, window.best()), DAYS);
+            return new DayAdvice.DayTooEarly(ChronoUnit.DAYS.between(date, window.best()), subject, chance);
         }
-        return Reason.of(SeasonReason.DAY_TOO_LATE).with("subject", subject).with("chance", chance, SHARE)
-                .with("days", ChronoUnit.DAYS.between(window.best(), date), DAYS);
+        return new DayAdvice.DayTooLate(ChronoUnit.DAYS.between(window.best(), date), subject, chance);
     }
 
-    private boolean wishes(LocalDate date, List<Reason> reasons) {
+    private boolean wishes(LocalDate date, List<Advice> reasons) {
         for (FloweringWindow window : windows) {
             LocalDate last = window.seen().isEmpty() ? null : window.seen().get(window.seen().size() - 1).date();
             if (last != null && window.covers(date) && !date.isAfter(last)) {
-                reasons.add(Reason.of(SeasonReason.DAY_PAST).with("seen", new Figure(last, DATE)));
+                reasons.add(new DayAdvice.DayPast(last));
                 return false;
             }
         }
         if (trip.wishes().avoids(date)) {
-            reasons.add(Reason.of(SeasonReason.DAY_AVOIDED));
+            reasons.add(new DayAdvice.DayAvoided());
             return false;
         }
         if (!trip.wishes().wants(date.getDayOfWeek())) {
-            reasons.add(Reason.of(SeasonReason.DAY_WRONG_WEEKDAY).with("weekday", Figure.word(date.getDayOfWeek())));
+            reasons.add(new DayAdvice.DayWrongWeekday(date.getDayOfWeek()));
             return false;
         }
         return true;
     }
 
     /** The part of the time that the pictures want and the day has. */
-    private double hours(Interval hours, List<Reason> reasons) {
+    private double hours(Interval hours, List<Advice> reasons) {
         if (hours == null) {
-            reasons.add(Reason.of(SeasonReason.DAY_CLOSED));
+            reasons.add(new DayAdvice.DayClosed());
             return 0;
         }
         double share = (double) hours.length().toMinutes() / wanted.toMinutes();
         if (share < 1) {
-            reasons.add(Reason.of(SeasonReason.DAY_HOURS_SHORT).with("have", hours.length().toMinutes(), MINUTES)
-                    .with("want", wanted.toMinutes(), MINUTES));
+            reasons.add(new DayAdvice.DayHoursShort(hours.length().toMinutes(), wanted.toMinutes()));
         }
         return Math.min(1, share);
     }
 
-    private double weather(DayLights lights, List<Reason> reasons) {
+    private double weather(DayLights lights, List<Advice> reasons) {
         double sum = 0;
         double wet = 0;
         double windy = 0;
@@ -172,13 +164,13 @@ final class DayJudge {
         }
         int steps = lights.weather().size();
         if (wet / steps >= TOLD_FROM) {
-            reasons.add(Reason.of(SeasonReason.DAY_RAIN).with("share", wet / steps, SHARE));
+            reasons.add(new DayAdvice.DayRain(wet / steps));
         }
         if (windy / steps >= TOLD_FROM) {
-            reasons.add(Reason.of(SeasonReason.DAY_WIND).with("wind", strongest, WIND));
+            reasons.add(new DayAdvice.DayWind(strongest));
         }
         if (!told && !trip.forecast().isEmpty()) {
-            reasons.add(Reason.of(SeasonReason.DAY_WITHOUT_FORECAST));
+            reasons.add(new DayAdvice.DayWithoutForecast());
         }
         return sum / steps;
     }

@@ -1,16 +1,14 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.DayAdvice;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /**
  * The days that a trip may choose from, by what they promise.
@@ -21,7 +19,7 @@ import understorey.reason.Reason;
  * @param best     the day to go
  * @param findings what the author should know of the choice
  */
-public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, LocalDate best, List<Reason> findings) {
+public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, LocalDate best, List<Advice> findings) {
 
     /** Days are alike that fall into the same fiftieth of the best score. */
     private static final double STEPS = 50;
@@ -90,9 +88,9 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
                 .thenComparing(day -> day.flower() == null ? 0 : -Math.round(day.flower() * 100))
                 .thenComparing(RankedDay::date));
         RankedDay best = order.get(0);
-        List<Reason> findings = new ArrayList<>();
+        List<Advice> findings = new ArrayList<>();
         if (!best.wanted()) {
-            findings.add(Reason.of(SeasonReason.NO_DAY_WANTED).with("date", new Figure(best.date(), DAY_OF_YEAR)));
+            findings.add(new DayAdvice.NoDayWanted(best.date()));
         }
         List<RankedDay> ranked = new ArrayList<>();
         for (RankedDay day : days) {
@@ -102,17 +100,16 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
     }
 
     /** The best day's reasons, with one more where the next is as good. */
-    private static List<Reason> tied(List<RankedDay> order, double step) {
+    private static List<Advice> tied(List<RankedDay> order, double step) {
         RankedDay best = order.get(0);
         RankedDay next = order.size() < 2 ? null : order.get(1);
         if (next == null || next.wanted() != best.wanted() || best.score() == 0
                 || Math.round(best.score() / step) != Math.round(next.score() / step)) {
             return best.reasons();
         }
-        List<Reason> reasons = new ArrayList<>(best.reasons());
+        List<Advice> reasons = new ArrayList<>(best.reasons());
         boolean flowers = best.flower() != null && Math.round(best.flower() * 100) > Math.round(next.flower() * 100);
-        reasons.add((flowers ? Reason.of(SeasonReason.DAY_AS_GOOD_MORE_FLOWERS)
-                : Reason.of(SeasonReason.DAY_AS_GOOD_EARLIER)).with("other", new Figure(next.date(), DAY_OF_YEAR)));
+        reasons.add(flowers ? new DayAdvice.DayAsGoodMoreFlowers(next.date()) : new DayAdvice.DayAsGoodEarlier(next.date()));
         return List.copyOf(reasons);
     }
 

@@ -1,17 +1,13 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DAYS;
-import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /** Finds a flowering window: a first estimate of the peak from records or catalogue, then what was seen this year. */
 final class FloweringForecast {
@@ -32,8 +28,8 @@ final class FloweringForecast {
     private final List<Season.Flowering> records;
     private final List<Season.Sighting> sightings;
     private final Season known;
-    private final List<Reason> reasons = new ArrayList<>();
-    private final List<Reason> findings = new ArrayList<>();
+    private final List<Advice> reasons = new ArrayList<>();
+    private final List<Advice> findings = new ArrayList<>();
     private FloweringWindow.Method method;
 
     FloweringForecast(Site site, Subject subject, LocalDate near, Double springWarmerC) {
@@ -71,15 +67,14 @@ final class FloweringForecast {
             past = PastYears.of(records, own, season);
         }
         if (past.twice() != null) {
-            findings.add(Reason.of(SeasonReason.RECORDS_TWICE).with("subject", subject.name())
-                    .with("date", new Figure(own.anchor().atYear(past.twice()), DAY_OF_YEAR)));
+            findings.add(new SeasonAdvice.RecordsTwice(subject.name(), own.anchor().atYear(past.twice())));
         }
         List<Season.Sighting> seen = seen(own, season);
         Prediction peak = past.n() > 0 ? byRecords(past, season) : catalogue != null ? byCatalogue(catalogue)
                 : Prediction.assumed(own.day(season, seen.isEmpty() ? near : seen.get(0).date()), UNKNOWN_D);
         if (method == null) {
             method = FloweringWindow.Method.SIGHTINGS;
-            reasons.add(Reason.of(SeasonReason.BY_SIGHTINGS_ALONE));
+            reasons.add(new SeasonAdvice.BySightingsAlone());
         }
         return window(own, season, past, seen, PeakChances.of(peak));
     }
@@ -96,8 +91,7 @@ final class FloweringForecast {
             method = FloweringWindow.Method.FEW_RECORDS;
             Prediction mean = Prediction.assumed(PlainMean.mean(past.peakD()),
                     YEARS_DIFFER_D * Math.sqrt(1 + 1.0 / past.n()));
-            reasons.add(Reason.of(SeasonReason.BY_FEW_RECORDS).with("years", past.n(), COUNT)
-                    .with("error", halfWidth(mean), DAYS));
+            reasons.add(new SeasonAdvice.ByFewRecords(past.n(), halfWidth(mean)));
             return shift.moved(mean, reasons);
         }
         if (known.temperatures() != null) {
@@ -111,8 +105,7 @@ final class FloweringForecast {
         }
         method = FloweringWindow.Method.MEAN;
         Prediction mean = PlainMean.of(past.peakD()).next().noSurerThan(LEAST_ERROR_D);
-        reasons.add(0, Reason.of(SeasonReason.BY_MEAN).with("years", past.n(), COUNT)
-                .with("error", halfWidth(mean), DAYS));
+        reasons.add(0, new SeasonAdvice.ByMean(past.n(), halfWidth(mean)));
         return shift.moved(mean, reasons);
     }
 
@@ -158,9 +151,8 @@ final class FloweringForecast {
             Season.Sighting before = seen.get(i - 1);
             Season.Sighting after = seen.get(i);
             if (after.stage().compareTo(before.stage()) < 0) {
-                findings.add(Reason.of(SeasonReason.SIGHTINGS_DISAGREE).with("subject", subject.name())
-                        .with("later", Figure.word(before.stage())).with("date", new Figure(before.date(), DAY_OF_YEAR))
-                        .with("earlier", Figure.word(after.stage())).with("after", new Figure(after.date(), DAY_OF_YEAR)));
+                findings.add(new SeasonAdvice.SightingsDisagree(subject.name(), before.stage(), before.date(),
+                        after.stage(), after.date()));
             }
         }
     }
@@ -176,14 +168,11 @@ final class FloweringForecast {
         double early = updated.quantile((1 - FloweringWindow.LIKELY) / 2);
         double late = updated.quantile((1 + FloweringWindow.LIKELY) / 2);
         if (!seen.isEmpty()) {
-            reasons.add(Reason.of(SeasonReason.SIGHTINGS_USED).with("sightings", seen.size(), COUNT)
-                    .with("date", new Figure(seen.get(seen.size() - 1).date(), DAY_OF_YEAR))
-                    .with("error", (late - early) / 2, DAYS)
-                    .with("stage", Figure.word(seen.get(seen.size() - 1).stage())));
+            reasons.add(new SeasonAdvice.SightingsUsed(seen.size(), seen.get(seen.size() - 1).stage(),
+                    seen.get(seen.size() - 1).date(), (late - early) / 2));
         }
         if (course.assumed()) {
-            reasons.add(Reason.of(SeasonReason.COURSE_ASSUMED).with("rise", course.riseD(), DAYS)
-                    .with("fall", course.fallD(), DAYS));
+            reasons.add(new SeasonAdvice.CourseAssumed(course.riseD(), course.fallD()));
         }
         double more = StudentT.of(Double.POSITIVE_INFINITY).twoSided(FloweringWindow.LIKELY) * COURSE_ERROR_D;
         return new FloweringWindow(subject,

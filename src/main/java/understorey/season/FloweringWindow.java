@@ -2,10 +2,10 @@ package understorey.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
-import understorey.reason.Reason;
 
 /**
  * When a subject flowers at a site in one of its seasons.
@@ -29,7 +29,7 @@ import understorey.reason.Reason;
  */
 public record FloweringWindow(Subject subject, Expected first, Expected peak, Expected over, LocalDate fullFrom,
                               LocalDate fullTo, LocalDate best, Method method, List<Season.Sighting> seen, double errorD,
-                              List<Past> past, List<Reason> reasons, List<Reason> findings, PeakChances chances,
+                              List<Past> past, List<Advice> reasons, List<Advice> findings, PeakChances chances,
                               SeasonScale scale, int season, Course course) {
 
     /** A likely span holds four years in five. */

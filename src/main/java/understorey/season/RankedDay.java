@@ -3,9 +3,9 @@ package understorey.season;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.light.Outlook;
 import understorey.plan.Shot;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 
 /**
@@ -22,7 +22,7 @@ import understorey.sky.Interval;
  * @param reasons in the order of telling
  */
 public record RankedDay(LocalDate date, int rank, double score, Double flower, double light, Interval hours,
-                        boolean wanted, List<Promise> shots, List<Reason> reasons) {
+                        boolean wanted, List<Promise> shots, List<Advice> reasons) {
 
     /**
      * What a day promises one picture.
@@ -34,7 +34,7 @@ public record RankedDay(LocalDate date, int rank, double score, Double flower, d
      * @param because what decides its light then, the weakest first; empty for a picture without wishes
      */
     public record Promise(Shot shot, Double flower, double light, Outlook.Grade grade, ZonedDateTime at,
-                          List<Reason> because) {
+                          List<Advice> because) {
 
         double value() {
             return (flower == null ? 1 : flower) * light;
@@ -55,7 +55,7 @@ public record RankedDay(LocalDate date, int rank, double score, Double flower, d
         return flower != null && flower < HOPELESS;
     }
 
-    RankedDay ranked(int place, List<Reason> told) {
+    RankedDay ranked(int place, List<Advice> told) {
         return new RankedDay(date, place, score, flower, light, hours, wanted, shots, told);
     }
 }

@@ -1,17 +1,11 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.CELSIUS;
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DAYS;
-import static understorey.reason.Figure.Measure.DAYS_TO_TENTH;
-import static understorey.reason.Figure.Measure.DAY_OF_YEAR;
-
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
 import understorey.plan.Temperatures;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /** Foretells a peak by temperatures where they are of use, and says why not where they are not. */
 final class SpringForecast {
@@ -24,7 +18,7 @@ final class SpringForecast {
     private final int season;
     private final Double warmerC;
     private final SumStart start;
-    private final List<Reason> reasons = new ArrayList<>();
+    private final List<Advice> reasons = new ArrayList<>();
     private FloweringWindow.Method method;
 
     SpringForecast(PastYears past, Temperatures temperatures, int season, Double warmerC, Site site) {
@@ -35,7 +29,7 @@ final class SpringForecast {
         this.start = SumStart.at(site.position().latitude(), past.scale());
     }
 
-    List<Reason> reasons() {
+    List<Advice> reasons() {
         return reasons;
     }
 
@@ -48,8 +42,7 @@ final class SpringForecast {
         SpringModels models = new SpringModels(past, springs, start);
         SpringModels.Trial best = models.best();
         if (best == null) {
-            reasons.add(Reason.of(SeasonReason.TEMPERATURE_TOO_FEW_YEARS).with("years", models.mostYears(), COUNT)
-                    .with("least", SpringModels.LEAST_YEARS, COUNT));
+            reasons.add(new SeasonAdvice.TemperatureTooFewYears(models.mostYears(), SpringModels.LEAST_YEARS));
             return null;
         }
         double missD = best.helps() ? models.rmseOfChoiceD() : best.rmseD();
@@ -59,7 +52,7 @@ final class SpringForecast {
             return null;
         }
         if (warmerC == null && !springs.tells(season, best.model().from(season), best.model().to())) {
-            reasons.add(Reason.of(SeasonReason.TEMPERATURE_NONE_THIS_YEAR));
+            reasons.add(new SeasonAdvice.TemperatureNoneThisYear());
             return null;
         }
         double least = Math.max(FloweringForecast.LEAST_ERROR_D, missD * Math.sqrt(best.n() / (best.n() - 1.0)));
@@ -71,10 +64,9 @@ final class SpringForecast {
         return peak;
     }
 
-    private static Reason compared(SpringModels.Trial trial, boolean helps, double missD) {
-        return (helps ? Reason.of(SeasonReason.TEMPERATURE_HELPED)
-                : Reason.of(SeasonReason.TEMPERATURE_DID_NOT_HELP)).with("years", trial.n(), COUNT).with("miss", missD, DAYS_TO_TENTH)
-                .with("mean", trial.rmseOfMeanD(), DAYS_TO_TENTH);
+    private static Advice compared(SpringModels.Trial trial, boolean helps, double missD) {
+        return helps ? new SeasonAdvice.TemperatureHelped(trial.n(), missD, trial.rmseOfMeanD())
+                : new SeasonAdvice.TemperatureDidNotHelp(trial.n(), missD, trial.rmseOfMeanD());
     }
 
     private Prediction byWindow(SpringModel.Window window, int years, double leastErrorD) {
@@ -87,14 +79,10 @@ final class SpringForecast {
         Prediction peak = window.peak(season, spring).noSurerThan(leastErrorD)
                 .with(Math.abs(window.line().slope()) * open);
         method = FloweringWindow.Method.TEMPERATURE_WINDOW;
-        reasons.add(Reason.of(SeasonReason.BY_WINDOW).with("years", years, COUNT)
-                .with("error", FloweringForecast.halfWidth(peak), DAYS)
-                .with("from", new Figure(past.scale().date(season, window.from()), DAY_OF_YEAR))
-                .with("to", new Figure(past.scale().date(season, window.to()), DAY_OF_YEAR))
-                .with("temperature", celsius, CELSIUS));
+        reasons.add(new SeasonAdvice.ByWindow(years, past.scale().date(season, window.from()),
+                past.scale().date(season, window.to()), celsius, FloweringForecast.halfWidth(peak)));
         if (!window.line().covers(celsius)) {
-            reasons.add(Reason.of(SeasonReason.OUTSIDE_RECORDED_RANGE).with("temperature", celsius, CELSIUS)
-                    .with("low", window.line().lowX(), CELSIUS).with("high", window.line().highX(), CELSIUS));
+            reasons.add(new SeasonAdvice.OutsideRecordedRange(celsius, window.line().lowX(), window.line().highX()));
         }
         restAsUsual(open);
         return peak;
@@ -117,10 +105,8 @@ final class SpringForecast {
             peak = peak.with(cold == null || warm == null ? 10 : (cold.day() - warm.day()) / 2);
         }
         method = FloweringWindow.Method.THERMAL_TIME;
-        reasons.add(Reason.of(SeasonReason.BY_THERMAL_TIME).with("years", years, COUNT)
-                .with("error", FloweringForecast.halfWidth(peak), DAYS)
-                .with("base", thermal.sum().degreeDays().baseC(), CELSIUS)
-                .with("start", new Figure(past.scale().date(season, from), DAY_OF_YEAR)));
+        reasons.add(new SeasonAdvice.ByThermalTime(years, thermal.sum().degreeDays().baseC(),
+                past.scale().date(season, from), FloweringForecast.halfWidth(peak)));
         restAsUsual(open);
         return peak;
     }
@@ -152,7 +138,7 @@ final class SpringForecast {
 
     private void restAsUsual(double open) {
         if (open > 0 && warmerC == null) {
-            reasons.add(Reason.of(SeasonReason.REST_AS_USUAL));
+            reasons.add(new SeasonAdvice.RestAsUsual());
         }
     }
 }

@@ -1,11 +1,9 @@
 package understorey.season;
 
-import static understorey.reason.Figure.Measure.CELSIUS;
-import static understorey.reason.Figure.Measure.DAYS;
-
 import java.util.List;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
-import understorey.reason.Reason;
 
 /**
  * How a warmer spring moves a flower of whose answer to warmth nothing is on record: 2.5 to 7 days earlier a degree, the
@@ -23,14 +21,14 @@ record SpringShift(Double warmerC, SeasonScale scale, Site site) {
     private static final double SPREAD_D = (MOST_D - LEAST_D) / Math.sqrt(12);
 
     /** The peak of such a spring, surely no surer than before; the reason goes with the others. */
-    Prediction moved(Prediction peak, List<Reason> reasons) {
+    Prediction moved(Prediction peak, List<Advice> reasons) {
         if (warmerC == null || warmerC == 0 || !CatalogueSeason.inSpring(scale, site.position().latitude())) {
             return peak;
         }
         double size = Math.abs(warmerC);
-        reasons.add((warmerC > 0 ? Reason.of(SeasonReason.SPRING_EARLIER) : Reason.of(SeasonReason.SPRING_LATER))
-                .with("warmth", size, CELSIUS).with("days", size * MIDDLE_D, DAYS).with("least", size * LEAST_D, DAYS)
-                .with("most", size * MOST_D, DAYS));
+        double days = size * MIDDLE_D;
+        reasons.add(warmerC > 0 ? new SeasonAdvice.SpringEarlier(size, days, size * LEAST_D, size * MOST_D)
+                : new SeasonAdvice.SpringLater(size, days, size * LEAST_D, size * MOST_D));
         return new Prediction(peak.day() - warmerC * MIDDLE_D, peak.errorD(), peak.freedom()).with(size * SPREAD_D);
     }
 }

@@ -2,12 +2,11 @@ package understorey.story;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.plan.Role;
-import understorey.reason.Reason;
-import understorey.visit.OutingReason;
 
 /**
  * The pictures in the order in which they are told: from the wide floor to one flower, extras last; of one role the one
@@ -16,16 +15,16 @@ import understorey.visit.OutingReason;
  * @param sequence of all pictures
  * @param gaps     roles that no picture plays, and what is told more than twice in one way
  */
-public record Story(List<Intent> sequence, List<Reason> gaps) {
+public record Story(List<Intent> sequence, List<Advice> gaps) {
 
     /** The story of some pictures, each with its lenses. */
     public static Story of(List<ShotFit> fits) {
         List<Intent> intents = fits.stream().map(ShotFit::intent).toList();
         List<Look> looks = fits.stream().map(fit -> Look.of(fit.intent(), fit.best())).toList();
-        List<Reason> gaps = new ArrayList<>();
+        List<Advice> gaps = new ArrayList<>();
         for (Role role : Role.values()) {
             if (role != Role.EXTRA && !played(role, intents)) {
-                gaps.add(Reason.of(OutingReason.ROLE_MISSING).with("role", role.name().toLowerCase(Locale.ROOT)));
+                gaps.add(new StoryAdvice.RoleMissing(role));
             }
         }
         gaps.addAll(Variety.of(intents, looks));

@@ -1,18 +1,14 @@
 package understorey.story;
 
-import static understorey.reason.Figure.Measure.COUNT;
-import static understorey.reason.Figure.Measure.DEGREES;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.plan.Orientation;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
-import understorey.visit.OutingReason;
 
 /** Where pictures of one story look too much alike. */
 final class Variety {
@@ -22,22 +18,26 @@ final class Variety {
 
     private static final double FULL_TURN_DEG = 360;
 
+    /** A record for what is repeated, how often, and what is missing for it. */
+    private interface Alike {
+        Advice of(int count, Enum<?> alike, Enum<?> missing);
+    }
+
     private Variety() {
     }
 
     /** What is repeated and what is missing for it, and pairs that differ in nothing. */
-    static List<Reason> of(List<Intent> intents, List<Look> looks) {
-        List<Reason> reasons = new ArrayList<>();
-        repeated(OutingReason.HEIGHTS_ALIKE, looks, Look::height, Look.Height.values(), reasons);
-        repeated(OutingReason.DISTANCES_ALIKE, looks, Look::distance, Look.Distance.values(), reasons);
-        repeated(OutingReason.VIEWS_ALIKE, looks, Look::view, Look.View.values(), reasons);
-        repeated(OutingReason.ORIENTATIONS_ALIKE, looks, Look::orientation, Orientation.values(), reasons);
+    static List<Advice> of(List<Intent> intents, List<Look> looks) {
+        List<Advice> reasons = new ArrayList<>();
+        repeated(StoryAdvice.HeightsAlike::new, looks, Look::height, Look.Height.values(), reasons);
+        repeated(StoryAdvice.DistancesAlike::new, looks, Look::distance, Look.Distance.values(), reasons);
+        repeated(StoryAdvice.ViewsAlike::new, looks, Look::view, Look.View.values(), reasons);
+        repeated(StoryAdvice.OrientationsAlike::new, looks, Look::orientation, Orientation.values(), reasons);
         oneWay(looks, reasons);
         for (int i = 0; i < looks.size(); i++) {
             for (int j = i + 1; j < looks.size(); j++) {
                 if (looks.get(i).unlike(looks.get(j)) == 0 && sameSubject(intents.get(i), intents.get(j))) {
-                    reasons.add(Reason.of(OutingReason.PICTURES_ALIKE).with("shot", intents.get(i).shot().name())
-                            .with("other", intents.get(j).shot().name()));
+                    reasons.add(new StoryAdvice.PicturesAlike(intents.get(i).shot().name(), intents.get(j).shot().name()));
                 }
             }
         }
@@ -53,7 +53,7 @@ final class Variety {
      * Every picture known to look nearer than {@link Look#ONE_WAY_DEG} to one common direction: the middle of the least arc
      * that holds all facings, which is the circle without its widest gap.
      */
-    private static void oneWay(List<Look> looks, List<Reason> reasons) {
+    private static void oneWay(List<Look> looks, List<Advice> reasons) {
         double[] facings = new double[looks.size()];
         for (int i = 0; i < facings.length; i++) {
             if (looks.get(i).facingDeg() == null) {
@@ -75,14 +75,13 @@ final class Variety {
             }
         }
         if (arc / 2 < Look.ONE_WAY_DEG) {
-            reasons.add(Reason.of(OutingReason.FACINGS_ALIKE).with("count", facings.length, COUNT)
-                    .with("bearing", Math.round(from + arc / 2) % FULL_TURN_DEG, DEGREES));
+            reasons.add(new StoryAdvice.FacingsAlike(facings.length, Math.round(from + arc / 2) % FULL_TURN_DEG));
         }
     }
 
     /** The commonest kind of at least three, and the end of the scale that no picture is of; the farther one of both. */
-    private static <K extends Enum<K>> void repeated(OutingReason reason, List<Look> looks, Function<Look, K> of, K[] kinds,
-                                                     List<Reason> reasons) {
+    private static <K extends Enum<K>> void repeated(Alike alike, List<Look> looks, Function<Look, K> of, K[] kinds,
+                                                     List<Advice> reasons) {
         int[] count = new int[kinds.length];
         int most = 0;
         for (Look look : looks) {
@@ -100,8 +99,7 @@ final class Variety {
             missing = count[i] == 0 && Math.abs(i - most) > Math.abs(missing - most) ? i : missing;
         }
         if (count[most] >= MANY && missing != most) {
-            reasons.add(Reason.of(reason).with("count", count[most], COUNT).with("alike", Figure.word(kinds[most]))
-                    .with("missing", Figure.word(kinds[missing])));
+            reasons.add(alike.of(count[most], kinds[most], kinds[missing]));
         }
     }
 }

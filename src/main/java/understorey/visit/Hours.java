@@ -1,7 +1,5 @@
 package understorey.visit;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -12,12 +10,12 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
 import understorey.plan.Contact;
 import understorey.plan.Opening;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
@@ -32,7 +30,7 @@ import understorey.sky.SunDay;
  * @param remarks on gates that are shut
  * @param assumed the names, as in the plan's format, of what the author left out
  */
-public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Reason> remarks,
+public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Advice> remarks,
                     Set<String> assumed) {
 
     private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
@@ -156,20 +154,17 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
         return date.atTime(time).atZone(trip.site().zone());
     }
 
-    private static List<Reason> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
-        List<Reason> remarks = new ArrayList<>();
+    private static List<Advice> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
+        List<Advice> remarks = new ArrayList<>();
         Opening opening = site.opening();
         if (opening != null && arrive.toLocalTime().isBefore(opening.from())) {
-            remarks.add(Reason.of(OutingReason.BEFORE_OPENING).with("opens", new Figure(opening.from(), CLOCK))
-                    .with("arrive", new Figure(arrive, CLOCK)));
+            remarks.add(new VisitAdvice.BeforeOpening(arrive, opening.from()));
         }
         if (opening != null && leave.toLocalTime().isAfter(opening.to())) {
-            remarks.add(Reason.of(OutingReason.AFTER_CLOSING).with("closes", new Figure(opening.to(), CLOCK))
-                    .with("leave", new Figure(leave, CLOCK)));
+            remarks.add(new VisitAdvice.AfterClosing(leave, opening.to()));
         }
         if (site.parking() != null && site.parking().closes() != null && leave.toLocalTime().isAfter(site.parking().closes())) {
-            remarks.add(Reason.of(OutingReason.CAR_PARK_CLOSES).with("closes", new Figure(site.parking().closes(), CLOCK))
-                    .with("leave", new Figure(leave, CLOCK)));
+            remarks.add(new VisitAdvice.CarParkCloses(leave, site.parking().closes()));
         }
         return List.copyOf(remarks);
     }

@@ -1,8 +1,5 @@
 package understorey.visit;
 
-import static understorey.reason.Figure.Measure.CLOCK;
-import static understorey.reason.Figure.Measure.MINUTES;
-
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -11,11 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 
 /**
  * Out of the wood in time.
@@ -30,7 +27,7 @@ import understorey.reason.Reason;
  * @param remarks        what does not fit together
  */
 public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDateTime lastLight, Long daylightMargin,
-                     WalkOut walkOut, Closing closing, Message message, List<Reason> remarks) {
+                     WalkOut walkOut, Closing closing, Message message, List<Advice> remarks) {
 
     /** After this nobody waits any longer: common practice, no source. */
     private static final Duration GRACE = Duration.ofMinutes(30);
@@ -79,17 +76,15 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDat
                 remarks(message, back, day.hours().end(), margin));
     }
 
-    private static List<Reason> remarks(Message message, ZonedDateTime back, ZonedDateTime end, Long margin) {
-        List<Reason> remarks = new ArrayList<>();
+    private static List<Advice> remarks(Message message, ZonedDateTime back, ZonedDateTime end, Long margin) {
+        List<Advice> remarks = new ArrayList<>();
         if (margin != null && margin < 0) {
-            remarks.add(Reason.of(OutingReason.BACK_IN_THE_DARK).with("minutes", -margin, MINUTES));
+            remarks.add(new VisitAdvice.BackInTheDark(-margin));
         }
         if (message != null && back.isAfter(message.backBy())) {
-            remarks.add(Reason.of(OutingReason.BACK_TOO_LATE).with("back", new Figure(back, CLOCK))
-                    .with("by", new Figure(message.backBy(), CLOCK)));
+            remarks.add(new VisitAdvice.BackTooLate(back, message.backBy()));
         } else if (message != null && end.isAfter(message.backBy())) {
-            remarks.add(Reason.of(OutingReason.STAY_TOO_LATE).with("end", new Figure(end, CLOCK))
-                    .with("by", new Figure(message.backBy(), CLOCK)));
+            remarks.add(new VisitAdvice.StayTooLate(end, message.backBy()));
         }
         return List.copyOf(remarks);
     }

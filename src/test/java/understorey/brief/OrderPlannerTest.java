@@ -1,6 +1,7 @@
 package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.LightAdvice;
+import understorey.advice.WaitAdvice;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.order.Alternative;
@@ -22,12 +25,10 @@ import understorey.plan.Frame;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.plan.Site;
-import understorey.plan.SkylinePoint;
 import understorey.plan.SkyWord;
+import understorey.plan.SkylinePoint;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
-import understorey.visit.OutingReason;
 
 class OrderPlannerTest {
 
@@ -69,10 +70,8 @@ class OrderPlannerTest {
         Spot bank = new Spot("Bank", null, null, null, List.of(new SkylinePoint(0, 10)), null, null, null);
         Brief brief = brief(Samples.wood(List.of(bank), List.of(), null, null), SkyWord.CLEAR, List.of(), wishing("back", LightWish.BACKLIGHT, null));
         Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
-        assertEquals(OutingReason.WAIT_WITH_ROOM, wait.why().kind());
-        Reason why = (Reason) wait.why().figures().get("why").value();
-        assertEquals(OutingReason.WAIT_FOR_SUN, why.kind());
-        assertEquals(brief.day().places().get(0).sunlit().get(0).from(), why.figures().get("clears").value());
+        WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
+        assertEquals(new WaitAdvice.WaitForSun(brief.day().places().get(0).sunlit().get(0).from()), room.why());
         assertTrue(Duration.between(brief.day().places().get(0).sunlit().get(0).from(), wait.to()).abs().toMinutes() < 30);
     }
 
@@ -82,9 +81,8 @@ class OrderPlannerTest {
                 Samples.hour(MAY_DAY, "09:00", 1.0, 1.0, 0.0), Samples.hour(MAY_DAY, "13:00", 1.0, 1.0, 0.0));
         Brief brief = brief(null, clearing, wishing("front", LightWish.FRONTLIGHT, null));
         Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
-        Reason why = (Reason) wait.why().figures().get("why").value();
-        assertEquals(OutingReason.WAIT_FOR_BETTER_LIGHT, why.kind());
-        assertEquals("SUN_BEHIND_CLOUD", ((Reason) why.figures().get("why").value()).kind().name());
+        WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
+        assertInstanceOf(LightAdvice.SunBehindCloud.class, assertInstanceOf(WaitAdvice.WaitForBetterLight.class, room.why()).why());
         assertEquals(LocalTime.of(8, 45), wait.to().toLocalTime(), "two okta leave all of the sun");
     }
 

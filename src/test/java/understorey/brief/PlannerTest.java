@@ -10,7 +10,10 @@ import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
-import understorey.kit.FitReason;
+import understorey.advice.Advice;
+import understorey.advice.HelpAdvice;
+import understorey.advice.TripAdvice;
+import understorey.advice.VisitAdvice;
 import understorey.kit.Verdict;
 import understorey.packing.Packing;
 import understorey.plan.Bag;
@@ -18,7 +21,6 @@ import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.Trip;
 import understorey.reading.SubjectCatalogue;
-import understorey.visit.OutingReason;
 
 class PlannerTest {
 
@@ -30,17 +32,17 @@ class PlannerTest {
         return Planner.brief(Samples.trip(Samples.wood(), date, "09:00", "12:00", List.of(), shots));
     }
 
-    private static List<String> kinds(Brief brief) {
-        return brief.findings().stream().map(finding -> finding.reason().kind().name()).toList();
+    private static List<Class<?>> kinds(Brief brief) {
+        return brief.findings().stream().<Class<?>>map(Advice::getClass).toList();
     }
 
     /** European summer time 2027: begins on 28 March, ends on 31 October (Directive 2000/84/EC: last Sundays). */
     @Test
     void saysWhenTheClocksChange() {
-        assertTrue(kinds(brief(LocalDate.of(2027, 3, 28), picture("a"))).contains("CLOCKS_GO_FORWARD"));
-        assertTrue(kinds(brief(LocalDate.of(2027, 10, 31), picture("a"))).contains("CLOCKS_GO_BACK"));
-        List<String> ordinary = kinds(brief(LocalDate.of(2027, 3, 27), picture("a")));
-        assertFalse(ordinary.contains("CLOCKS_GO_FORWARD") || ordinary.contains("CLOCKS_GO_BACK"));
+        assertTrue(kinds(brief(LocalDate.of(2027, 3, 28), picture("a"))).contains(TripAdvice.ClocksGoForward.class));
+        assertTrue(kinds(brief(LocalDate.of(2027, 10, 31), picture("a"))).contains(TripAdvice.ClocksGoBack.class));
+        List<Class<?>> ordinary = kinds(brief(LocalDate.of(2027, 3, 27), picture("a")));
+        assertFalse(ordinary.contains(TripAdvice.ClocksGoForward.class) || ordinary.contains(TripAdvice.ClocksGoBack.class));
     }
 
     @Test
@@ -57,7 +59,7 @@ class PlannerTest {
                     trip.gear(), List.of(), new Contact("my sister", LocalTime.parse(by)), null, List.of(), null, trip.shots(), null));
             assertEquals("09:20", brief.safety().back().toLocalTime().toString());
             assertEquals(by.equals("09:19"), brief.findings().stream().anyMatch(finding ->
-                    finding.reason().kind() == OutingReason.BACK_TOO_LATE && finding.level() == Finding.Level.WARNING), by);
+                    finding instanceof VisitAdvice.BackTooLate && finding.severity() == Advice.Severity.WARNING), by);
         }
     }
 
@@ -65,22 +67,22 @@ class PlannerTest {
     @Test
     void notesThatOneCouldArriveLater() {
         Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(), Samples.picture("a").at("Bank").pinned("10:00").shot());
-        assertEquals(List.of(Finding.Level.NOTE), Planner.brief(trip).findings().stream()
-                .filter(finding -> finding.reason().kind() == OutingReason.COULD_ARRIVE_LATER).map(Finding::level).toList());
+        assertEquals(List.of(Advice.Severity.NOTE), Planner.brief(trip).findings().stream()
+                .filter(VisitAdvice.CouldArriveLater.class::isInstance).map(Advice::severity).toList());
     }
 
     @Test
     void saysThatNobodyDescribedTheTrees() {
-        assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains("CANOPY_UNKNOWN")
+        assertTrue(kinds(brief(Samples.MAY_DAY, picture("a"))).contains(TripAdvice.CanopyUnknown.class)
                 == (Samples.wood().canopy() == null));
     }
 
     @Test
     void warnsOfACarpetOfWhichTheFrameShowsNoGround() {
         Samples.Picture up = picture("a").of(SubjectCatalogue.builtIn().find("ramsons")).equivalent(50).sharp(2.5, 40).tilt(-20);
-        assertEquals(List.of(Finding.Level.WARNING), brief(Samples.MAY_DAY, up).findings().stream()
-                .filter(finding -> finding.reason().kind() == BriefReason.NO_GROUND_IN_FRAME).map(Finding::level).toList());
-        assertFalse(kinds(brief(Samples.MAY_DAY, up.tilt(5))).contains("NO_GROUND_IN_FRAME"));
+        assertEquals(List.of(Advice.Severity.WARNING), brief(Samples.MAY_DAY, up).findings().stream()
+                .filter(TripAdvice.NoGroundInFrame.class::isInstance).map(Advice::severity).toList());
+        assertFalse(kinds(brief(Samples.MAY_DAY, up.tilt(5))).contains(TripAdvice.NoGroundInFrame.class));
     }
 
     @Test
@@ -88,13 +90,13 @@ class PlannerTest {
         Brief brief = brief(Samples.MAY_DAY, picture("far").equivalent(2000).sharp(50, 60));
         assertEquals(Verdict.CANNOT, brief.timed().get(0).verdict());
         assertEquals(List.of(), brief.packing().take().stream().filter(item -> !item.shots().isEmpty()).toList());
-        assertTrue(kinds(brief).contains("SHOT_CANNOT"));
+        assertTrue(kinds(brief).contains(TripAdvice.ShotCannot.class));
     }
 
     @Test
     void settlesOnTheExpectedSkyOnlyWhenNobodyKnowsIt() {
         Brief brief = brief(Samples.MAY_DAY, picture("a"));
-        assertTrue(kinds(brief).contains("SKY_UNKNOWN") && brief.assumed().contains("sky"));
+        assertTrue(kinds(brief).contains(TripAdvice.SkyUnknown.class) && brief.assumed().contains("sky"));
         TimedShot shot = brief.timed().get(0);
         assertEquals(shot.otherSkies().get(1).settings().ev100(), shot.settings().ev100(), 1e-12);
     }
@@ -110,6 +112,6 @@ class PlannerTest {
         assertEquals("Prime 50.0", brief.timed().get(0).fit().best().camera().lens().name());
         assertEquals(List.of("Main body", "Prime 50.0"), brief.packing().take().stream().map(Packing.Item::name).toList());
         assertEquals("Short zoom", brief.packing().leave().get(0).name());
-        assertTrue(brief.timed().get(0).fit().helps().stream().anyMatch(help -> help.kind() == FitReason.BORROW));
+        assertTrue(brief.timed().get(0).fit().helps().stream().anyMatch(help -> help instanceof HelpAdvice.Borrow));
     }
 }

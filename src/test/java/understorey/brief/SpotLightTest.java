@@ -15,7 +15,9 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import understorey.light.DirectionReason;
+import understorey.advice.Advice;
+import understorey.advice.DirectionAdvice;
+import understorey.advice.TripAdvice;
 import understorey.light.LightAt;
 import understorey.light.Outlook;
 import understorey.light.Side;
@@ -138,12 +140,12 @@ class SpotLightTest {
         String unknown = SITE.replace(", height: 18 m", "");
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + unknown + shots("Glade"));
         Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
-        assertTrue(kinds(brief).contains("CLEARING_WITHOUT_HEIGHT"));
+        assertTrue(kinds(brief).contains(TripAdvice.ClearingWithoutHeight.class));
         assertNull(brief.day().places().get(0).overTrees());
     }
 
-    private static List<String> kinds(Brief brief) {
-        return brief.findings().stream().map(finding -> finding.reason().kind().name()).toList();
+    private static List<Class<?>> kinds(Brief brief) {
+        return brief.findings().stream().<Class<?>>map(Advice::getClass).toList();
     }
 
     @Test
@@ -153,12 +155,12 @@ class SpotLightTest {
         TimedShot into = brief.timed().get(0);
         assertEquals(Side.BACK, into.sunlight().now().side());
         assertEquals(Outlook.Grade.GOOD, into.outlook().grade());
-        assertTrue(into.sunlight().reasons().stream().anyMatch(reason -> reason.kind() == DirectionReason.SUN_AHEAD));
+        assertTrue(into.sunlight().reasons().stream().anyMatch(reason -> reason instanceof DirectionAdvice.SunAhead));
         assertTrue(into.outlook().windows().get(0).contains(into.time().from()));
         TimedShot away = brief.timed().get(1);
         assertEquals(Side.FRONT, away.sunlight().now().side());
         assertEquals(Outlook.Grade.POOR, away.outlook().grade());
-        assertTrue(kinds(brief).contains("LIGHT_POOR_NOW"));
+        assertTrue(kinds(brief).contains(TripAdvice.LightPoorNow.class));
         assertTrue(away.outlook().windows().get(0).from().getHour() >= 15, away.outlook().windows().toString());
     }
 
@@ -168,7 +170,7 @@ class SpotLightTest {
                 + "{name: B, subject: ramsons, facing: E, light: [backlight], start: \"07:30\"}]\n");
         assertTrue(brief.shot("A").poorLight());
         assertFalse(brief.shot("B").poorLight(), "it is good if clear");
-        assertEquals(1, kinds(brief).stream().filter(kind -> kind.equals("LIGHT_POOR_NOW")).count());
+        assertEquals(1, kinds(brief).stream().filter(kind -> kind.equals(TripAdvice.LightPoorNow.class)).count());
     }
 
     @Test
@@ -179,7 +181,7 @@ class SpotLightTest {
         assertNull(shot.outlook());
         assertEquals(List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST), shot.wished().stream().map(TimedShot.Wished::sky).toList());
         assertTrue(shot.wished().get(0).outlook().quality() > shot.wished().get(2).outlook().quality());
-        assertTrue(kinds(brief).contains("SKY_UNKNOWN"));
+        assertTrue(kinds(brief).contains(TripAdvice.SkyUnknown.class));
         assertTrue(brief.places().get(0).dayLight().marks().stream().noneMatch(mark -> mark.style().equals("light")));
     }
 
@@ -193,7 +195,7 @@ class SpotLightTest {
         Interval window = early.windows().get(early.windows().size() - 1);
         assertFalse(window.to().toLocalTime().isAfter(java.time.LocalTime.of(9, 0)), window.toString());
         assertFalse(brief.timed().get(1).skyKnown());
-        assertTrue(kinds(brief).contains("FORECAST_SILENT"));
+        assertTrue(kinds(brief).contains(TripAdvice.ForecastSilent.class));
         assertEquals(7, brief.weather().size());
         assertEquals(Duration.ofHours(6), Duration.between(brief.weather().get(0).time(), brief.weather().get(6).time()));
     }

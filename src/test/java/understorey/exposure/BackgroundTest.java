@@ -19,6 +19,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import understorey.advice.DepthAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
@@ -35,13 +36,13 @@ class BackgroundTest {
 
     @Test
     void meltsCloseUpAndShowsBehindAPlant() {
-        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains("BACKGROUND_MELTS"));
+        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains(DepthAdvice.BackgroundMelts.class));
         Settings plant = Exposure.of(plantOnLegs(), 9, 0, null);
-        assertTrue(kinds(plant.reasons()).contains("BACKGROUND_SHOWS"));
+        assertTrue(kinds(plant.reasons()).contains(DepthAdvice.BackgroundShows.class));
         assertTrue(plant.background().near() < 0.03);
         Lens slow = new Lens("Slow", "A", null, 50, 50, 8, 8, 16.0, 0.5, null, null, 0, null);
         LensFit open = fit(picture("Plant").wide(0.72).deep(0.05), with(bag(fullFrame(24), slow), LEGS));
-        assertTrue(kinds(Exposure.of(open, 9, 0, null).reasons()).contains("BACKGROUND_SHOWS_WIDE_OPEN"));
+        assertTrue(kinds(Exposure.of(open, 9, 0, null).reasons()).contains(DepthAdvice.BackgroundShowsWideOpen.class));
     }
 
     @Test

@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
 
 /** How many stops a file holds is common practice, no source; the tests hold the frames to their own words. */
@@ -32,7 +33,7 @@ class BracketTest {
         assertEquals(List.of(0), in(4, 0.0, null).bracketStops());
         Settings flecked = in(4.1, 0.0, null);
         assertEquals(List.of(-4, -2, 0), flecked.bracketStops());
-        assertTrue(kinds(flecked.reasons()).contains("BRACKET"));
+        assertTrue(kinds(flecked.reasons()).contains(ToneAdvice.Bracket.class));
         assertEquals(List.of(-6, -4, -2, 0), in(5.5, 0.0, null).bracketStops());
         assertEquals(List.of(-8, -6, -4, -2, 0), in(30, 0.0, null).bracketStops());
     }
@@ -47,20 +48,20 @@ class BracketTest {
     void exposesForTheFlecksWhereOneFrameHoldsThem() {
         Settings flecked = in(3, 0.0, null);
         assertEquals(List.of(0), flecked.bracketStops());
-        assertEquals(2, Samples.figure(flecked.reasons(), ExposureReason.EXPOSE_FOR_FLECKS, "less"), 1e-9);
-        assertFalse(kinds(in(1, 0.0, null).reasons()).contains("EXPOSE_FOR_FLECKS"));
-        assertFalse(kinds(in(3, 2.5, null).reasons()).contains("EXPOSE_FOR_FLECKS"), "they are metered almost as they are");
-        assertFalse(kinds(in(3, null, null).reasons()).contains("EXPOSE_FOR_FLECKS"), "nobody tells how they are metered");
+        assertEquals(2, Samples.the(ToneAdvice.ExposeForFlecks.class, flecked.reasons()).less(), 1e-9);
+        assertFalse(kinds(in(1, 0.0, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class));
+        assertFalse(kinds(in(3, 2.5, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class), "they are metered almost as they are");
+        assertFalse(kinds(in(3, null, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class), "nobody tells how they are metered");
     }
 
     @Test
     void bracketsForTheSunInTheFrame() {
         Settings into = in(0, 0.0, 8.0);
-        assertTrue(kinds(into.reasons()).contains("FRAME_HOLDS_SUN"));
+        assertTrue(kinds(into.reasons()).contains(ToneAdvice.FrameHoldsSun.class));
         assertEquals(List.of(-8, -6, -4, -2, 0), into.bracketStops());
         Settings aside = in(0, 0.0, null);
         assertEquals(List.of(0), aside.bracketStops());
-        assertFalse(kinds(aside.reasons()).contains("FRAME_HOLDS_SUN"));
+        assertFalse(kinds(aside.reasons()).contains(ToneAdvice.FrameHoldsSun.class));
     }
 
     @Test
@@ -68,8 +69,8 @@ class BracketTest {
         LensFit phone = fit(picture("a").equivalent(25), bag(Samples.phone()));
         Settings settings = Exposure.of(phone, 9, 3, null);
         assertEquals(List.of(-2, 0), settings.bracketStops());
-        assertTrue(kinds(settings.reasons()).contains("NO_RAW"));
-        assertFalse(kinds(in(3, 0.0, null).reasons()).contains("NO_RAW"));
+        assertTrue(kinds(settings.reasons()).contains(ToneAdvice.NoRaw.class));
+        assertFalse(kinds(in(3, 0.0, null).reasons()).contains(ToneAdvice.NoRaw.class));
     }
 
     /** Each light of the scene lies within what some frame holds: a stop above its own light, the rest below. */

@@ -12,6 +12,7 @@ import static understorey.exposure.Fits.viewAt;
 
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.ApertureAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 
@@ -24,7 +25,7 @@ class DepthTest {
         Settings dusk = Exposure.of(left, 2, 0, null);
         assertEquals(3200, dusk.iso());
         assertTrue(dusk.fNumber() < left.fNumberNeeded(), dusk.fNumber() + " for " + left.fNumberNeeded());
-        assertTrue(kinds(dusk.reasons()).contains("APERTURE_OPENED_ON"));
+        assertTrue(kinds(dusk.reasons()).contains(ApertureAdvice.ApertureOpenedOn.class));
         LensFit asked = fit(viewAt(8), PRIME);
         assertTrue(Exposure.of(asked, 2, 0, null).fNumber() >= asked.fNumberNeeded());
     }

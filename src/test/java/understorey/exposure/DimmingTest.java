@@ -3,11 +3,11 @@ package understorey.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Glass.neutralDensity;
 import static understorey.Samples.LEGS;
 import static understorey.Samples.bag;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
-import static understorey.Glass.neutralDensity;
 import static understorey.Samples.picture;
 import static understorey.Samples.with;
 import static understorey.exposure.Fits.fit;
@@ -16,6 +16,8 @@ import static understorey.exposure.Fits.wind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.ApertureAdvice;
+import understorey.advice.MotionAdvice;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -44,14 +46,14 @@ class DimmingTest {
         assertEquals(1 / 2000.0, settings.shutterS());
         assertEquals(3, settings.lossStops(), 0.2);
         assertEquals(Verdict.FITS, settings.verdict());
-        assertTrue(kinds(settings.reasons()).contains("DIMMED_BY_FILTER"));
+        assertTrue(kinds(settings.reasons()).contains(ApertureAdvice.DimmedByFilter.class));
     }
 
     @Test
     void putsItOnByARing() {
         Settings settings = settings(PLANT, FAST, 15, neutralDensity(72, 3), Samples.RING);
         assertEquals(List.of("Ring 62 to 72", "ND 3.0"), settings.dimming().stream().map(Filter::name).toList());
-        assertTrue(kinds(settings.reasons()).contains("DIMMED_BY_FILTER_AND_RING"));
+        assertTrue(kinds(settings.reasons()).contains(ApertureAdvice.DimmedByFilterAndRing.class));
     }
 
     @Test
@@ -59,7 +61,7 @@ class DimmingTest {
         Settings settings = settings(PLANT, FAST, 15, neutralDensity(72, 3));
         assertEquals(List.of(1.8, 1 / 8000.0), List.of(settings.fNumber(), settings.shutterS()));
         assertEquals(List.of(), settings.dimming());
-        assertTrue(kinds(settings.reasons()).contains("STOPPED_DOWN_SHOWS"));
+        assertTrue(kinds(settings.reasons()).contains(ApertureAdvice.StoppedDownShows.class));
         assertEquals(Verdict.FITS, settings.verdict());
     }
 
@@ -82,7 +84,7 @@ class DimmingTest {
         Lens open = new Lens("Open", "A", null, 50, 50, 1.4, 1.4, 1.4, 0.5, null, 62.0, 0, null);
         Settings little = settings(PLANT, open, 14.8);
         assertEquals(List.of(Verdict.COMPROMISE, 1 / 8000.0), List.of(little.verdict(), little.shutterS()));
-        assertEquals(ExposureReason.TOO_BRIGHT, little.objection());
+        assertEquals(Settings.Limit.BRIGHT, little.limit());
         assertEquals(Verdict.CANNOT, settings(PLANT, open, 16).verdict());
         assertEquals(Verdict.FITS, settings(PLANT, open, 16, neutralDensity(62, 3)).verdict());
     }
@@ -92,13 +94,13 @@ class DimmingTest {
     void neverSetsATimeThatNoShutterHas() {
         Settings storm = Exposure.of(Fits.starOnLegs(), wind(16, 8.0, 16.0));
         assertTrue(storm.shutterS() >= 1 / 8000.0, "1/" + 1 / storm.shutterS());
-        assertTrue(kinds(storm.reasons()).contains("WIND_TOO_STRONG"));
+        assertTrue(kinds(storm.reasons()).contains(MotionAdvice.WindTooStrong.class) && storm.smears());
     }
 
     @Test
     void leavesAPhoneItsOwnTimes() {
         Settings settings = Exposure.of(fit(picture("a").equivalent(25), bag(Samples.phone())), 17, 0, null);
         assertTrue(settings.shutterS() < 1 / 8000.0);
-        assertNull(settings.objection());
+        assertNull(settings.limit());
     }
 }

@@ -26,6 +26,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import understorey.Samples;
+import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.kit.Verdict;
@@ -118,9 +119,9 @@ class ExposurePropertiesTest {
                                                              @ForAll boolean near) {
         LensFit fit = near ? starOnLegs() : fit(viewAt(8), with(PRIME, LEGS));
         Settings settings = Exposure.of(fit, wind(ev100, meanMs, meanMs + gustMore));
-        boolean said = kinds(settings.reasons()).contains("WAIT_FOR_LULL")
-                || kinds(settings.reasons()).contains("WAIT_OR_SMEAR")
-                || kinds(settings.reasons()).contains("WIND_TOO_STRONG");
+        boolean said = kinds(settings.reasons()).contains(MotionAdvice.WaitForLull.class)
+                || kinds(settings.reasons()).contains(MotionAdvice.WaitOrSmear.class)
+                || kinds(settings.reasons()).contains(MotionAdvice.WindTooStrong.class);
         assertTrue(said || settings.swayBlurMm() <= CIRCLE_MM * Math.sqrt(2));
         assertTrue(settings.swayBlurMm() <= 2 * StemSway.amplitudeMm(meanMs + gustMore) * Fits.nearMagnification(fit) + 1e-9);
     }

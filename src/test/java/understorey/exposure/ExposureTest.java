@@ -24,6 +24,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Glass;
 import understorey.Samples;
+import understorey.advice.ApertureAdvice;
+import understorey.advice.MotionAdvice;
+import understorey.advice.ShutterAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.plan.Bag;
@@ -40,7 +43,7 @@ class ExposureTest {
         assertEquals(100, settings.iso());
         assertEquals(0.3, settings.shutterS());
         assertEquals(Verdict.FITS, settings.verdict());
-        assertEquals(List.of("APERTURE_BALANCED", "ISO_BASE_STEADY", "LET_GO_BY_TIMER"),
+        assertEquals(List.of(ApertureAdvice.ApertureBalanced.class, MotionAdvice.IsoBaseSteady.class, ShutterAdvice.LetGoByTimer.class),
                 kinds(settings.reasons()));
     }
 
@@ -59,7 +62,7 @@ class ExposureTest {
         assertEquals(8, settings.fNumber());
         assertEquals(640, settings.iso());
         assertEquals(1 / 50.0, settings.shutterS());
-        assertTrue(kinds(settings.reasons()).contains("ISO_FOR_HAND"));
+        assertTrue(kinds(settings.reasons()).contains(MotionAdvice.IsoForHand.class));
     }
 
     @Test
@@ -68,10 +71,10 @@ class ExposureTest {
         Settings stabilised = Exposure.of(fit(viewAt(8), steady), 9, 0, null);
         assertEquals(List.of(100, 9.0, 1 / 6.0),
                 List.of(stabilised.iso(), stabilised.fNumber(), stabilised.shutterS()));
-        assertTrue(kinds(stabilised.reasons()).contains("APERTURE_OPENED"));
+        assertTrue(kinds(stabilised.reasons()).contains(ApertureAdvice.ApertureOpened.class));
         Settings propped = Exposure.of(fit(viewAt(8), with(PRIME, Samples.MONOPOD)), 9, 0, null);
         assertEquals(160, propped.iso());
-        assertFalse(kinds(propped.reasons()).contains("LET_GO_BY_TIMER"));
+        assertFalse(kinds(propped.reasons()).contains(ShutterAdvice.LetGoByTimer.class));
     }
 
     @Test
@@ -86,7 +89,7 @@ class ExposureTest {
         Settings settings = Exposure.of(fit(viewAt(8), PRIME), 4, 0, null);
         assertEquals(3200, settings.iso());
         assertEquals(Verdict.COMPROMISE, settings.verdict());
-        assertTrue(kinds(settings.reasons()).contains("HAND_TOO_SLOW"));
+        assertTrue(kinds(settings.reasons()).contains(MotionAdvice.HandTooSlow.class));
     }
 
     /** Common practice, no source: four stops past the hand's limit nothing is sharp. */
@@ -100,12 +103,13 @@ class ExposureTest {
     @Test
     void isTooDarkPastAQuarterOfAnHour() {
         LensFit fit = fit(viewAt(8), Samples.released(with(PRIME, LEGS)));
-        assertTrue(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains("BULB"));
-        assertFalse(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains("SETTLE_FIRST"));
-        assertTrue(kinds(Exposure.of(fit, 9, 0, null).reasons()).containsAll(List.of("LET_GO_BY_REMOTE", "SETTLE_FIRST")));
+        assertTrue(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains(ShutterAdvice.Bulb.class));
+        assertFalse(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains(ShutterAdvice.SettleFirst.class));
+        assertTrue(kinds(Exposure.of(fit, 9, 0, null).reasons())
+                .containsAll(List.of(ShutterAdvice.LetGoByRemote.class, ShutterAdvice.SettleFirst.class)));
         Settings dark = Exposure.of(fit, -11, 0, null);
         assertEquals(Verdict.CANNOT, dark.verdict());
-        assertTrue(kinds(dark.reasons()).contains("TOO_DARK"));
+        assertTrue(kinds(dark.reasons()).contains(ShutterAdvice.TooDark.class));
     }
 
     /** f/8 in EV −4 at ISO 100 is 64 · 16 s; at ISO 500 less than four minutes. Common practice, no source. */
@@ -115,22 +119,22 @@ class ExposureTest {
         assertEquals(500, dusk.iso());
         assertTrue(dusk.shutterS() <= 240 && dusk.shutterS() > 180, dusk.shutterS() + " s");
         assertEquals(Verdict.FITS, dusk.verdict());
-        assertTrue(kinds(dusk.reasons()).contains("ISO_FOR_DARK"));
+        assertTrue(kinds(dusk.reasons()).contains(MotionAdvice.IsoForDark.class));
     }
 
     @Test
     void waitsForALullInLightAir() {
         Settings near = Exposure.of(fit(picture("a").wide(0.6).deep(0.03), with(bag(fullFrame(24), ZOOM), LEGS)), 9, 0, 0.3);
         assertEquals(List.of(100, Verdict.FITS), List.of(near.iso(), near.verdict()));
-        assertTrue(kinds(near.reasons()).contains("WAIT_FOR_LULL"));
+        assertTrue(kinds(near.reasons()).contains(MotionAdvice.WaitForLull.class));
         Settings hopeless = Exposure.of(starOnLegs(), 9, 0, 0.4);
         assertEquals(Verdict.COMPROMISE, hopeless.verdict());
     }
 
     @Test
     void findsStemsStillInACalm() {
-        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, 0.0).reasons()).contains("STEMS_STILL"));
-        assertFalse(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains("STEMS_STILL"));
+        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, 0.0).reasons()).contains(MotionAdvice.StemsStill.class));
+        assertFalse(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains(MotionAdvice.StemsStill.class));
     }
 
     @Test
@@ -141,7 +145,7 @@ class ExposureTest {
         assertTrue(settings.iso() > 100);
         double halfAThird = Math.pow(2, 1 / 6.0);
         assertTrue(settings.shutterS() <= longestS * halfAThird);
-        assertTrue(kinds(settings.reasons()).contains("ISO_FOR_WIND"));
+        assertTrue(kinds(settings.reasons()).contains(MotionAdvice.IsoForWind.class));
         assertEquals(Verdict.FITS, settings.verdict());
     }
 
@@ -150,10 +154,10 @@ class ExposureTest {
         Settings onLegs = Exposure.of(starOnLegs(), 9, 0, 3.0);
         assertEquals(3200, onLegs.iso());
         assertEquals(Verdict.COMPROMISE, onLegs.verdict());
-        assertTrue(kinds(onLegs.reasons()).contains("WIND_TOO_STRONG"));
+        assertTrue(kinds(onLegs.reasons()).contains(MotionAdvice.WindTooStrong.class));
         LensFit byHand = fit(picture("One star").wide(0.036).deep(0.001), bag(fullFrame(24), MACRO));
         Settings held = Exposure.of(byHand, 9, 0, 3.0);
-        assertTrue(kinds(held.reasons()).contains("WIND_TOO_STRONG"));
+        assertTrue(kinds(held.reasons()).contains(MotionAdvice.WindTooStrong.class));
         assertEquals(Verdict.COMPROMISE, held.verdict(), "the hand is not to blame for the wind");
     }
 
@@ -162,7 +166,7 @@ class ExposureTest {
     void losesTwoStopsAtLifeSize() {
         Settings settings = Exposure.of(starOnLegs(), 9, 0, null);
         assertEquals(2, settings.lossStops(), 1e-9);
-        assertTrue(kinds(settings.reasons()).contains("CLOSENESS_TAKES"));
+        assertTrue(kinds(settings.reasons()).contains(ShutterAdvice.ClosenessTakes.class));
         double seconds = settings.fNumber() * settings.fNumber() * 4 / 512;
         assertEquals(0, Math.log(settings.shutterS() / seconds) / Math.log(2), 0.26);
     }
@@ -174,7 +178,7 @@ class ExposureTest {
         Settings polarised = Exposure.of(fit(viewAt(8).polarised(), bag), 9, 0, null);
         assertEquals(1.5, polarised.lossStops() - bare.lossStops(), 1e-9);
         assertEquals(1.5, Math.log(polarised.shutterS() / bare.shutterS()) / Math.log(2), 0.34);
-        assertTrue(kinds(polarised.reasons()).contains("FILTER_TAKES"));
+        assertTrue(kinds(polarised.reasons()).contains(ShutterAdvice.FilterTakes.class));
     }
 
     @Test
@@ -182,10 +186,10 @@ class ExposureTest {
         LensFit fit = fit(viewAt(8), Samples.released(with(PRIME, LEGS)));
         Settings half = Exposure.of(fit, 2.5, 0, null);
         assertEquals(30, half.shutterS());
-        assertFalse(kinds(half.reasons()).contains("BULB"));
+        assertFalse(kinds(half.reasons()).contains(ShutterAdvice.Bulb.class));
         Settings longer = Exposure.of(fit, 1.5, 0, null);
         assertEquals(60, longer.shutterS());
-        assertTrue(kinds(longer.reasons()).contains("BULB"));
+        assertTrue(kinds(longer.reasons()).contains(ShutterAdvice.Bulb.class));
     }
 
     /** With nothing to lock the shutter, 30 s are the longest: the aperture opens, ISO rises, bulb comes last. */
@@ -195,30 +199,31 @@ class ExposureTest {
         Settings opened = Exposure.of(untouched, 0.5, 0, null);
         assertEquals(List.of(8.0, 160, 30.0, Verdict.FITS),
                 List.of(opened.fNumber(), opened.iso(), opened.shutterS(), opened.verdict()));
-        assertTrue(kinds(opened.reasons()).containsAll(List.of("APERTURE_OPENED", "ISO_WITHOUT_RELEASE", "LET_GO_BY_TIMER")));
-        assertFalse(kinds(opened.reasons()).contains("BULB_WITHOUT_RELEASE"));
+        assertTrue(kinds(opened.reasons()).containsAll(List.of(ApertureAdvice.ApertureOpened.class,
+                MotionAdvice.IsoWithoutRelease.class, ShutterAdvice.LetGoByTimer.class)));
+        assertFalse(kinds(opened.reasons()).contains(ShutterAdvice.BulbWithoutRelease.class));
         Settings dark = Exposure.of(untouched, -6, 0, null);
         assertEquals(List.of(3200, Verdict.COMPROMISE), List.of(dark.iso(), dark.verdict()));
-        assertTrue(dark.shutterS() > 30 && kinds(dark.reasons()).contains("BULB_WITHOUT_RELEASE"));
-        assertFalse(kinds(dark.reasons()).contains("LET_GO_BY_TIMER"), "bulb by a self-timer is no advice");
-        assertEquals(ExposureReason.BULB_WITHOUT_RELEASE, dark.objection());
+        assertTrue(dark.shutterS() > 30 && kinds(dark.reasons()).contains(ShutterAdvice.BulbWithoutRelease.class));
+        assertFalse(kinds(dark.reasons()).contains(ShutterAdvice.LetGoByTimer.class), "bulb by a self-timer is no advice");
+        assertEquals(Settings.Limit.RELEASE, dark.limit());
     }
 
     @Test
     void keepsTheOneApertureOfAPhone() {
         Settings settings = Exposure.of(fit(picture("a").equivalent(25), bag(Samples.phone())), 9, 0, null);
         assertEquals(1.8, settings.fNumber());
-        assertEquals(List.of("APERTURE_FIXED"), kinds(settings.reasons()).subList(0, 1));
+        assertEquals(List.of(ApertureAdvice.ApertureFixed.class), kinds(settings.reasons()).subList(0, 1));
     }
 
     @Test
     void stopsDownNoFurtherThanDiffractionAllowsAndOpensToAMarkedStop() {
         Settings limit = Exposure.of(deepStarOnLegs(), wind(9, 0.2, 0.6));
-        assertTrue(kinds(limit.reasons()).contains("APERTURE_AT_LIMIT"));
+        assertTrue(kinds(limit.reasons()).contains(ApertureAdvice.ApertureAtLimit.class));
         assertEquals(16, limit.fNumber());
         Lens slow = new Lens("Slow zoom", "A", null, 40, 80, 4, 6.3, null, 0.5, 0.2, null, 0, null);
         Settings open = Exposure.of(fit(picture("a").equivalent(55).sharp(300, 400), bag(fullFrame(24), slow)), 9, 0, null);
-        assertEquals(List.of("APERTURE_WIDE_OPEN"), kinds(open.reasons()).subList(0, 1));
+        assertEquals(List.of(ApertureAdvice.ApertureWideOpen.class), kinds(open.reasons()).subList(0, 1));
         assertEquals(StopScale.snapFNumber(open.fNumber()), open.fNumber());
         assertTrue(open.fNumber() >= slow.widestAt(55));
     }
@@ -239,10 +244,10 @@ class ExposureTest {
         LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
         Settings calm = Exposure.of(fit, wind(9, 0.0, 0.1));
         assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(calm.fNumber(), calm.iso(), calm.verdict()));
-        assertTrue(kinds(calm.reasons()).contains("STEMS_STILL"));
+        assertTrue(kinds(calm.reasons()).contains(MotionAdvice.StemsStill.class));
         Settings lull = Exposure.of(fit, wind(9, 0.3, 0.6));
         assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(lull.fNumber(), lull.iso(), lull.verdict()));
-        assertTrue(kinds(lull.reasons()).contains("WAIT_FOR_LULL"));
+        assertTrue(kinds(lull.reasons()).contains(MotionAdvice.WaitForLull.class));
         Settings opened = Exposure.of(fit, wind(11.5, 0.6, 1.4));
         assertEquals(100, opened.iso());
         assertTrue(opened.fNumber() < 13 && opened.fNumber() >= 8, "f/" + opened.fNumber());
@@ -251,7 +256,7 @@ class ExposureTest {
         assertTrue(raised.iso() > 100 && raised.iso() < 3200, "ISO " + raised.iso());
         Settings given = Exposure.of(fit, wind(4, 0.6, 1.4));
         assertEquals(List.of(8.0, 3200, Verdict.COMPROMISE), List.of(given.fNumber(), given.iso(), given.verdict()));
-        assertTrue(kinds(given.reasons()).contains("WIND_TOO_STRONG"));
+        assertTrue(kinds(given.reasons()).contains(MotionAdvice.WindTooStrong.class));
     }
 
     @Test
@@ -265,10 +270,10 @@ class ExposureTest {
     @Test
     void namesTheMonopodThatIsCountedIn() {
         Bag propped = with(PRIME, Samples.MONOPOD);
-        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 9, 0, null).reasons()).contains("ISO_FOR_MONOPOD"));
-        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 15, 0, null).reasons()).contains("ISO_BASE_MONOPOD"));
+        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 9, 0, null).reasons()).contains(MotionAdvice.IsoForMonopod.class));
+        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 15, 0, null).reasons()).contains(MotionAdvice.IsoBaseMonopod.class));
         Settings slow = Exposure.of(fit(viewAt(8), propped), 1, 0, null);
-        assertEquals(ExposureReason.MONOPOD_TOO_SLOW, slow.objection());
+        assertEquals(Settings.Limit.MONOPOD, slow.limit());
     }
 
     /** A built-in lens with an iris, as in a compact camera. */
@@ -279,6 +284,6 @@ class ExposureTest {
         assertTrue(settings.sharpFromM() <= 1);
         Settings fixed = Exposure.of(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(null))), 9, 0, null);
         assertEquals(1.8, fixed.fNumber());
-        assertEquals("APERTURE_FIXED", kinds(fixed.reasons()).get(0));
+        assertEquals(ApertureAdvice.ApertureFixed.class, kinds(fixed.reasons()).get(0));
     }
 }

@@ -3,9 +3,9 @@ package understorey.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.LEGS;
-import static understorey.Samples.figure;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
+import static understorey.Samples.the;
 import static understorey.Samples.with;
 import static understorey.exposure.Fits.CIRCLE_MM;
 import static understorey.exposure.Fits.PRIME;
@@ -13,7 +13,11 @@ import static understorey.exposure.Fits.fit;
 import static understorey.exposure.Fits.starOnLegs;
 import static understorey.exposure.Fits.wind;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
 
 /** Thin lens, m = f/(s − f): 50 mm at two metres magnify 50/1950. */
@@ -52,17 +56,17 @@ class MotionTest {
     @Test
     void saysWhichStemsItJudged() {
         Settings settings = Exposure.of(meadow(6), wind(12, 0.6, 1.4));
-        assertEquals(2, figure(settings.reasons(), ExposureReason.ISO_FOR_WIND, "nearest"), 1e-9);
-        assertTrue(kinds(Exposure.of(meadow(6), wind(9, 0.0, 0.0)).reasons()).contains("STEMS_STILL"));
+        assertEquals(2, the(MotionAdvice.IsoForWind.class, settings.reasons()).nearest(), 1e-9);
+        assertTrue(kinds(Exposure.of(meadow(6), wind(9, 0.0, 0.0)).reasons()).contains(MotionAdvice.StemsStill.class));
     }
 
     /** A time that smears is told as one, with how wide. */
     @Test
     void advisesNoTimeThatStillSmears() {
         Settings settings = Exposure.of(starOnLegs(), wind(9, 0.0, 0.2));
-        assertTrue(kinds(settings.reasons()).contains("WAIT_OR_SMEAR"), kinds(settings.reasons()).toString());
-        double times = figure(settings.reasons(), ExposureReason.WAIT_OR_SMEAR, "times");
-        double seconds = figure(settings.reasons(), ExposureReason.WAIT_OR_SMEAR, "time");
+        assertTrue(kinds(settings.reasons()).contains(MotionAdvice.WaitOrSmear.class), kinds(settings.reasons()).toString());
+        double times = the(MotionAdvice.WaitOrSmear.class, settings.reasons()).times();
+        double seconds = the(MotionAdvice.WaitOrSmear.class, settings.reasons()).time();
         assertEquals(StemSway.blurMm(seconds, 2, StemSway.amplitudeMm(0.2), Fits.nearMagnification(starOnLegs())) / CIRCLE_MM,
                 times, times * 0.15);
         assertTrue(times > 1);
@@ -74,12 +78,47 @@ class MotionTest {
         int offered = 0;
         for (double ev = 6; ev < 16; ev += 0.1) {
             Settings settings = Exposure.of(meadow(6), wind(ev, 0.2, 0.5));
-            if (kinds(settings.reasons()).contains("WAIT_FOR_LULL")) {
+            if (kinds(settings.reasons()).contains(MotionAdvice.WaitForLull.class)) {
                 offered++;
-                assertTrue(figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "time")
-                        <= figure(settings.reasons(), ExposureReason.WAIT_FOR_LULL, "longest"), "EV " + ev);
+                assertTrue(the(MotionAdvice.WaitForLull.class, settings.reasons()).time()
+                        <= the(MotionAdvice.WaitForLull.class, settings.reasons()).longest(), "EV " + ev);
             }
         }
         assertTrue(offered > 20, offered + " offered");
+    }
+
+    /** The stems are a limit of their own, though the dark is the graver one. */
+    @Test
+    void smearsInTheDarkToo() {
+        Settings dark = Exposure.of(meadow(6), wind(-12, 8.0, 8.0));
+        assertEquals(List.of(Settings.Limit.STEMS, Settings.Limit.DARK), dark.limits());
+        assertTrue(dark.smears());
+        assertEquals(Settings.Limit.DARK, dark.limit());
+    }
+
+    /** What is decided by and what is told never part. */
+    @Test
+    void holdsAsAFactHowOftenTheFlowersBlur() {
+        Set<MotionBlur.Degree> seen = EnumSet.noneOf(MotionBlur.Degree.class);
+        for (double ev = -6; ev <= 14; ev += 0.5) {
+            for (double meanMs = 0; meanMs <= 3; meanMs += 0.25) {
+                Settings settings = Exposure.of(meadow(6), wind(ev, meanMs, meanMs * 1.5));
+                List<Class<?>> told = kinds(settings.reasons());
+                MotionBlur.Degree expected = told.contains(MotionAdvice.WindTooStrong.class) ? MotionBlur.Degree.ALWAYS
+                        : told.contains(MotionAdvice.WaitOrSmear.class) ? MotionBlur.Degree.UNLESS_IN_LULL
+                        : told.contains(MotionAdvice.WaitForLull.class) || told.contains(MotionAdvice.IsoForLull.class)
+                                ? MotionBlur.Degree.IN_GUSTS : null;
+                MotionBlur blur = settings.motionBlur();
+                assertEquals(expected, blur == null ? null : blur.degree(), "EV " + ev + ", " + meanMs + " m/s");
+                assertEquals(expected == MotionBlur.Degree.ALWAYS, settings.smears());
+                if (expected == MotionBlur.Degree.UNLESS_IN_LULL) {
+                    assertEquals(the(MotionAdvice.WaitOrSmear.class, settings.reasons()).longest(), blur.longestS());
+                }
+                if (blur != null) {
+                    seen.add(blur.degree());
+                }
+            }
+        }
+        assertEquals(EnumSet.allOf(MotionBlur.Degree.class), seen);
     }
 }

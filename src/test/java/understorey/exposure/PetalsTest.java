@@ -1,10 +1,12 @@
 package understorey.exposure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.ToneAdvice;
 import understorey.plan.Subject;
 
 /** Reflectances by class of colour are from memory; middle grey is 18 %. */
@@ -26,10 +28,10 @@ class PetalsTest {
 
     @Test
     void aimByTheirColourOrNotAtAll() {
-        assertEquals(ExposureReason.PETALS_BRIGHT, Petals.aim(flower(Subject.Reflectance.WHITE)).kind());
-        assertEquals(ExposureReason.PETALS_BRIGHT, Petals.aim(flower(Subject.Reflectance.PINK)).kind());
-        assertEquals(ExposureReason.PETALS_MIDDLE, Petals.aim(flower(Subject.Reflectance.GREEN)).kind());
-        assertEquals(ExposureReason.PETALS_DARK, Petals.aim(flower(Subject.Reflectance.BLUE_VIOLET)).kind());
+        assertInstanceOf(ToneAdvice.PetalsBright.class, Petals.aim(flower(Subject.Reflectance.WHITE)));
+        assertInstanceOf(ToneAdvice.PetalsBright.class, Petals.aim(flower(Subject.Reflectance.PINK)));
+        assertInstanceOf(ToneAdvice.PetalsMiddle.class, Petals.aim(flower(Subject.Reflectance.GREEN)));
+        assertInstanceOf(ToneAdvice.PetalsDark.class, Petals.aim(flower(Subject.Reflectance.BLUE_VIOLET)));
         assertNull(Petals.aim(flower(null)));
     }
 

@@ -21,6 +21,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.DepthAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
@@ -39,7 +40,7 @@ class StackTest {
         assertEquals(1 + Math.ceil((20 - oneMm) / (0.8 * oneMm)), stack.frames());
         assertEquals(stack.frames(), settings.stackFrames());
         assertEquals(0.020, settings.sharpToM() - settings.sharpFromM(), 1e-9);
-        assertTrue(kinds(settings.reasons()).contains("STACK_BY_RAIL"), "at life size the ring is at its end");
+        assertTrue(kinds(settings.reasons()).contains(DepthAdvice.StackByRail.class), "at life size the ring is at its end");
     }
 
     /** The focus ring of a lens that goes nearer makes the steps; a lens at its end is moved as a whole. */
@@ -47,7 +48,7 @@ class StackTest {
     void movesTheCameraWhereTheFocusRingEnds() {
         LensFit half = fit(picture("Half life size").wide(0.072).deep(0.02), with(bag(fullFrame(24), MACRO), LEGS));
         Settings byRing = Exposure.of(half, wind(9, 0.0, 0.0));
-        assertTrue(!byRing.stack().byRail() && kinds(byRing.reasons()).contains("STACK"));
+        assertTrue(!byRing.stack().byRail() && kinds(byRing.reasons()).contains(DepthAdvice.Stack.class));
         assertTrue(byRing.stack().firstM() >= half.nearestFocusM());
         Settings byRail = Exposure.of(deepStarOnLegs(), wind(9, 0.0, 0.0));
         assertTrue(byRail.stack().byRail());
@@ -71,7 +72,7 @@ class StackTest {
         Settings settings = Exposure.of(deep, wind(9, 0.0, 0.0));
         assertNull(settings.stack());
         assertEquals(Verdict.COMPROMISE, settings.verdict());
-        assertTrue(Samples.figure(settings.reasons(), ExposureReason.ONE_FRAME_TOO_MANY, "frames") > 100);
+        assertTrue(Samples.the(DepthAdvice.OneFrameTooMany.class, settings.reasons()).frames() > 100);
         assertTrue(settings.sharpFromM() > 0 && settings.sharpToM() - settings.sharpFromM() < 0.01);
     }
 
@@ -79,11 +80,11 @@ class StackTest {
     void takesOneFrameInAGustOrFromTheHand() {
         Settings gusty = Exposure.of(deepStarOnLegs(), wind(9, 0.1, 0.5));
         assertEquals(1, gusty.stackFrames());
-        assertTrue(kinds(gusty.reasons()).contains("ONE_FRAME_IN_WIND"));
+        assertTrue(kinds(gusty.reasons()).contains(DepthAdvice.OneFrameInWind.class));
         LensFit byHand = fit(picture("Deep").wide(0.036).deep(0.02), bag(fullFrame(24), MACRO));
         Settings held = Exposure.of(byHand, wind(9, 0.0, 0.0));
         assertNull(held.stack());
-        assertTrue(kinds(held.reasons()).contains("ONE_FRAME_BY_HAND"));
+        assertTrue(kinds(held.reasons()).contains(DepthAdvice.OneFrameByHand.class));
         assertTrue(gusty.sharpToM() - gusty.sharpFromM() < 0.01);
     }
 
@@ -98,7 +99,7 @@ class StackTest {
         LensFit phone = fit(picture("a").wide(0.1).deep(0.1), with(bag(Samples.phone()), LEGS));
         Settings settings = Exposure.of(phone, wind(9, 0.0, 0.0));
         assertEquals(1, settings.stackFrames());
-        assertTrue(!phone.holdsDepth() && !kinds(settings.reasons()).contains("ONE_FRAME_BY_HAND"));
+        assertTrue(!phone.holdsDepth() && !kinds(settings.reasons()).contains(DepthAdvice.OneFrameByHand.class));
     }
 
     /** Frame after frame the limits of sharpness overlap, from near to far. */

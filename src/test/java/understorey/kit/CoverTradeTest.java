@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.bag;
-import static understorey.Samples.figure;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
 import static understorey.Samples.prime;
+import static understorey.Samples.the;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import understorey.Samples;
+import understorey.advice.CoverAdvice;
 import understorey.optics.FlowerCover;
 import understorey.optics.FlowerLayer;
 import understorey.plan.Bag;
@@ -202,13 +203,14 @@ class CoverTradeTest {
     @Test
     void saysWhatLongerWiderAndLowerChange() {
         CoverTrade trade = trade(picture("Floor").of(CATALOGUE.find("ramsons")), PRIMES);
-        assertEquals(List.of("COVER_PLANNED", "COVER_LONGER", "COVER_WIDER", "COVER_LOWERED"), kinds(trade.reasons()));
-        assertEquals(trade.planned().typical().cover(), figure(trade.reasons(), CoverReason.COVER_PLANNED, "typical"));
-        assertEquals(300, figure(trade.reasons(), CoverReason.COVER_LONGER, "focal"), 1e-9);
-        assertEquals(12, figure(trade.reasons(), CoverReason.COVER_WIDER, "focal"), 1e-9);
-        assertTrue(figure(trade.reasons(), CoverReason.COVER_LONGER, "trunk")
-                > figure(trade.reasons(), CoverReason.COVER_LONGER, "before"));
-        assertEquals(0.475, figure(trade.reasons(), CoverReason.COVER_LOWERED, "height"), 1e-12);
+        assertEquals(List.of(CoverAdvice.CoverPlanned.class, CoverAdvice.CoverLonger.class,
+                CoverAdvice.CoverWider.class, CoverAdvice.CoverLowered.class), kinds(trade.reasons()));
+        assertEquals(trade.planned().typical().cover(), the(CoverAdvice.CoverPlanned.class, trade.reasons()).typical());
+        assertEquals(300, the(CoverAdvice.CoverLonger.class, trade.reasons()).focal(), 1e-9);
+        assertEquals(12, the(CoverAdvice.CoverWider.class, trade.reasons()).focal(), 1e-9);
+        assertTrue(the(CoverAdvice.CoverLonger.class, trade.reasons()).trunk()
+                > the(CoverAdvice.CoverLonger.class, trade.reasons()).before());
+        assertEquals(0.475, the(CoverAdvice.CoverLowered.class, trade.reasons()).height(), 1e-12);
     }
 
     /** Straight down no lens looks flatter than another, and a longer one sees less to the side. */
@@ -217,7 +219,7 @@ class CoverTradeTest {
         CoverTrade down = trade(picture("Down").of(CATALOGUE.find("ramsons")).tilt(90).equivalent(50).sharp(1.4, 1.6),
                 bag(fullFrame(24), prime(35), prime(50), prime(85)));
         assertEquals(3, down.choices().size());
-        assertEquals(List.of("COVER_PLANNED", "COVER_LOWERED"), kinds(down.reasons()));
+        assertEquals(List.of(CoverAdvice.CoverPlanned.class, CoverAdvice.CoverLowered.class), kinds(down.reasons()));
     }
 
     @Test
@@ -225,7 +227,7 @@ class CoverTradeTest {
         CoverTrade low = trade(picture("Low").of(CATALOGUE.find("ramsons")).from(new Viewpoint.Height(0.5))
                 .equivalent(50).sharp(2, 20), bag(fullFrame(24), prime(50)));
         assertNull(low.lowered());
-        assertEquals(List.of("COVER_PLANNED"), kinds(low.reasons()));
+        assertEquals(List.of(CoverAdvice.CoverPlanned.class), kinds(low.reasons()));
         assertNotNull(trade(picture("Floor").of(CATALOGUE.find("ramsons")), PRIMES).lowered());
     }
 }

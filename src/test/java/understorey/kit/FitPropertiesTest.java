@@ -21,6 +21,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
@@ -99,11 +100,11 @@ class FitPropertiesTest {
         for (LensFit fit : ShotFit.of(intent, bag).tried()) {
             assertTrue(fit.magnification() > 0 && fit.distanceM() > 0, () -> "no real image: " + fit);
             assertTrue(fit.focusM() * 1000 > fit.actingFocalMm(), () -> "no image in focus: " + fit);
-            List<String> excuses = new ArrayList<>(kinds(fit.reasons()));
-            excuses.retainAll(List.of("FOCAL_LONG", "TOO_NEAR", "ATTACHMENT_TOO_CLOSE"));
+            List<Class<?>> excuses = new ArrayList<>(kinds(fit.reasons()));
+            excuses.retainAll(List.of(FitAdvice.FocalLong.class, FitAdvice.TooNear.class, FitAdvice.AttachmentTooClose.class));
             if (intent.frame() != null && excuses.isEmpty()) {
                 assertEquals(1, fit.frameWidthM() / intent.frame().widthM(), Framing.SAME_FOCAL - 1, () -> fit.toString());
-            } else if (intent.frame() == null && !kinds(fit.reasons()).contains("FOCAL_LONG")) {
+            } else if (intent.frame() == null && !kinds(fit.reasons()).contains(FitAdvice.FocalLong.class)) {
                 assertEquals(1, fit.equivalentMm() / intent.focalEquivalentMm(), Framing.SAME_FOCAL - 1);
             }
         }

@@ -5,15 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MACRO;
 import static understorey.Samples.ZOOM;
-import static understorey.Samples.figure;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
 import static understorey.Samples.prime;
+import static understorey.Samples.the;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Role;
@@ -42,7 +43,7 @@ class FramingTest {
         assertEquals(36 / 400.0, framing.magnification(), 1e-4);
         assertTrue(framing.reach().focalMm() > 1600 * 0.09 / 1.09, "longer than a thin lens");
         assertEquals(Verdict.FITS, framing.verdict());
-        assertTrue(kinds(framing.reasons()).contains("FOCAL_REACHED"));
+        assertTrue(kinds(framing.reasons()).contains(FitAdvice.FocalReached.class));
     }
 
     /** No nearer than the lens focuses: a crop helps, another focal length or another spot does not. */
@@ -50,7 +51,7 @@ class FramingTest {
     void cropsWhatLiesNearerThanTheLensFocuses() {
         Framing framing = framing(prime(200), picture("a").framed(new Frame(0.06, null, null, 0.02)));
         assertEquals(Verdict.CANNOT, framing.verdict());
-        assertTrue(kinds(framing.reasons()).containsAll(List.of("TOO_NEAR", "MAGNIFICATION_SHORT")));
+        assertTrue(kinds(framing.reasons()).containsAll(List.of(FitAdvice.TooNear.class, FitAdvice.MagnificationShort.class)));
         assertEquals(0.06, 0.036 / framing.cropTimes() / framing.magnification(), 1e-9);
     }
 
@@ -59,7 +60,7 @@ class FramingTest {
     void holdsAWideLensAgainstAPlantThatIsToStandOut() {
         Samples.Picture plant = picture("a").role(Role.DETAIL).wide(0.75);
         assertEquals(Verdict.COMPROMISE, framing(prime(35), plant).verdict());
-        assertTrue(kinds(framing(prime(35), plant).reasons()).contains("BACKGROUND_WIDE"));
+        assertTrue(kinds(framing(prime(35), plant).reasons()).contains(FitAdvice.BackgroundWide.class));
         assertEquals(Verdict.FITS, framing(prime(50), plant).verdict());
         assertEquals(70, framing(ZOOM, plant).reach().focalMm(), 1e-9);
     }
@@ -68,14 +69,14 @@ class FramingTest {
     void cropsToExactlyTheFrameAskedFromItsDistance() {
         Framing framing = framing(prime(50), picture("a").framed(new Frame(0.12, null, null, 0.6)));
         assertEquals(0.12, 0.036 / framing.cropTimes() / framing.magnification(), 1e-9);
-        assertTrue(kinds(framing.reasons()).contains("FOCAL_SHORT"));
+        assertTrue(kinds(framing.reasons()).contains(FitAdvice.FocalShort.class));
     }
 
     @Test
     void refusesADistanceInsideTheLens() {
         Framing framing = framing(MACRO, picture("a").framed(new Frame(0.036, null, null, 0.05)));
         assertEquals(Verdict.CANNOT, framing.verdict());
-        assertTrue(kinds(framing.reasons()).contains("TOO_NEAR"));
+        assertTrue(kinds(framing.reasons()).contains(FitAdvice.TooNear.class));
         assertEquals(0.14, framing.distanceM(), 1e-9);
         assertEquals(1, framing.magnification(), 1e-9);
     }
@@ -111,7 +112,7 @@ class FramingTest {
         Lens tiny = new Lens("Tiny macro", "A", null, 30, 30, 2.8, 2.8, null, 0.12, 1.0, null, 0, null);
         Framing framing = framing(tiny, picture("a").wide(0.036));
         assertSame(Verdict.FITS, framing.verdict());
-        assertTrue(kinds(framing.reasons()).contains("WORKING_DISTANCE_SMALL"));
+        assertTrue(kinds(framing.reasons()).contains(FitAdvice.WorkingDistanceSmall.class));
     }
 
     /** Trade fact, common practice, no source: a floor is seen best at 40 to 55 mm, and much wider thins it. */
@@ -120,7 +121,7 @@ class FramingTest {
         Framing framing = framing(prime(24), picture("a"));
         assertEquals(1, framing.cropTimes());
         assertEquals(Verdict.FITS, framing.verdict());
-        assertTrue(kinds(framing.reasons()).contains("PROPOSED_WIDER"));
+        assertTrue(kinds(framing.reasons()).contains(FitAdvice.ProposedWider.class));
         assertEquals(Verdict.COMPROMISE, framing(prime(16), picture("a")).verdict());
         assertTrue(framing(prime(35), picture("a")).penalty() < framing.penalty());
     }
@@ -128,19 +129,19 @@ class FramingTest {
     /** What is proposed is common practice, no source; that it is said, and only then, is not. */
     @Test
     void saysWhyItProposesAFocalLengthOrAFrame() {
-        assertEquals(List.of("FOCAL_REACHED", "PROPOSED_FLOOR"), kinds(framing(ZOOM, picture("a")).reasons()));
-        assertEquals(List.of("FOCAL_REACHED", "PROPOSED_WAY_IN"),
+        assertEquals(List.of(FitAdvice.FocalReached.class, FitAdvice.ProposedFloor.class), kinds(framing(ZOOM, picture("a")).reasons()));
+        assertEquals(List.of(FitAdvice.FocalReached.class, FitAdvice.ProposedWayIn.class),
                 kinds(framing(ZOOM, picture("a").role(Role.APPROACH)).reasons()));
-        assertTrue(kinds(framing(MACRO, picture("a").role(Role.CLOSING)).reasons()).contains("PROPOSED_HEAD"));
-        assertTrue(kinds(framing(ZOOM, picture("a").role(Role.DETAIL)).reasons()).contains("PROPOSED_PLANT"));
-        assertEquals(List.of("FOCAL_REACHED"), kinds(framing(ZOOM, picture("a").equivalent(50)).reasons()));
-        assertEquals(List.of("FRAMED_FROM"), kinds(framing(ZOOM, picture("a").wide(3)).reasons()));
+        assertTrue(kinds(framing(MACRO, picture("a").role(Role.CLOSING)).reasons()).contains(FitAdvice.ProposedHead.class));
+        assertTrue(kinds(framing(ZOOM, picture("a").role(Role.DETAIL)).reasons()).contains(FitAdvice.ProposedPlant.class));
+        assertEquals(List.of(FitAdvice.FocalReached.class), kinds(framing(ZOOM, picture("a").equivalent(50)).reasons()));
+        assertEquals(List.of(FitAdvice.FramedFrom.class), kinds(framing(ZOOM, picture("a").wide(3)).reasons()));
     }
 
     /** Size in the frame goes with the inverse of the distance, from the thin lens far away. */
     @Test
     void saysHowFarToGoInInsteadOfCropping() {
         Framing framing = framing(prime(50), picture("a").framed(new Frame(1.0, null, null, 4.0)));
-        assertEquals(1 / framing.cropTimes(), figure(framing.reasons(), FitReason.FOCAL_SHORT, "share"), 1e-12);
+        assertEquals(1 / framing.cropTimes(), the(FitAdvice.FocalShort.class, framing.reasons()).share(), 1e-12);
     }
 }

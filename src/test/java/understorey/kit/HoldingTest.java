@@ -12,6 +12,7 @@ import static understorey.Samples.TALL_LEGS;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.SupportAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Support;
 import understorey.plan.Viewpoint;
@@ -41,7 +42,7 @@ class HoldingTest {
     void takesABeanbagWhereTheLegsAreTooTall() {
         Holding holding = from(Viewpoint.Stance.GROUND, TALL_LEGS, BEANBAG);
         assertEquals(BEANBAG, holding.support());
-        assertEquals(List.of("SUPPORT_TOO_TALL"), Samples.kinds(holding.reasons()));
+        assertEquals(List.of(SupportAdvice.SupportTooTall.class), Samples.kinds(holding.reasons()));
         assertEquals(0.15, holding.heightM());
     }
 
@@ -50,7 +51,7 @@ class HoldingTest {
         Holding holding = from(new Viewpoint.Height(0.375), TALL_LEGS, BEANBAG);
         assertNull(holding.support());
         assertEquals(0.375, holding.heightM());
-        assertEquals(List.of("SUPPORT_TOO_TALL", "SUPPORT_TOO_SHORT"), Samples.kinds(holding.reasons()));
+        assertEquals(List.of(SupportAdvice.SupportTooTall.class, SupportAdvice.SupportTooShort.class), Samples.kinds(holding.reasons()));
         assertEquals(LEGS, from(new Viewpoint.Height(0.375), BEANBAG, LEGS).support());
     }
 
@@ -65,12 +66,12 @@ class HoldingTest {
         Support frail = new Support("Frail legs", Support.Kind.TRIPOD, 0.1, 1.5, 1.0, 300.0);
         Holding holding = from(Viewpoint.Stance.STANDING, frail);
         assertNull(holding.support());
-        assertEquals(1.09, Samples.figure(holding.reasons(), FitReason.SUPPORT_OVERLOADED, "load"), 1e-12);
+        assertEquals(1.09, Samples.the(SupportAdvice.SupportOverloaded.class, holding.reasons()).load(), 1e-12);
     }
 
     @Test
     void saysThatTheBagHoldsNoSupport() {
-        assertEquals(List.of("NO_SUPPORT"), Samples.kinds(from(Viewpoint.Stance.KNEELING).reasons()));
+        assertEquals(List.of(SupportAdvice.NoSupport.class), Samples.kinds(from(Viewpoint.Stance.KNEELING).reasons()));
     }
 
     @Test

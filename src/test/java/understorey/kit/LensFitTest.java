@@ -1,6 +1,7 @@
 package understorey.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static understorey.Samples.bag;
 import static understorey.Samples.fullFrame;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Lens;
 
@@ -113,8 +115,8 @@ class LensFitTest {
 
     @Test
     void namesWhatSpeaksAgainstIt() {
-        assertEquals(FitReason.FOCAL_SHORT,
-                best(picture("a").equivalent(50).sharp(10, 40), bag(fullFrame(24), prime(25))).objection().kind());
+        assertInstanceOf(FitAdvice.FocalShort.class,
+                best(picture("a").equivalent(50).sharp(10, 40), bag(fullFrame(24), prime(25))).objection());
         assertNull(best(picture("a").equivalent(50).sharp(10, 40), bag(fullFrame(24), prime(50))).objection());
     }
 }

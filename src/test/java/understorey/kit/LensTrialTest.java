@@ -5,14 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.ZOOM;
 import static understorey.Samples.bag;
-import static understorey.Samples.figure;
 import static understorey.Samples.fullFrame;
 import static understorey.Samples.kinds;
 import static understorey.Samples.picture;
 import static understorey.Samples.prime;
+import static understorey.Samples.the;
 
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Sharp;
 
@@ -35,10 +36,10 @@ class LensTrialTest {
     void cannotHoldAHopelessDepthWithALensThatCannotStackIt() {
         LensFit fit = best(picture("a").equivalent(70).sharp(0.4, Double.POSITIVE_INFINITY), bag(fullFrame(24), ZOOM));
         assertEquals(Verdict.COMPROMISE, fit.verdict());
-        assertTrue(kinds(fit.reasons()).contains("DEPTH_SHORT"));
+        assertTrue(kinds(fit.reasons()).contains(FitAdvice.DepthShort.class));
         LensFit phone = best(picture("a").equivalent(25).sharp(0.05, Double.POSITIVE_INFINITY), bag(Samples.phone()));
         assertEquals(Verdict.CANNOT, phone.verdict());
-        assertTrue(kinds(phone.reasons()).contains("DEPTH_FIXED"));
+        assertTrue(kinds(phone.reasons()).contains(FitAdvice.DepthFixed.class));
     }
 
     @Test
@@ -60,13 +61,13 @@ class LensTrialTest {
     void compromisesOnAnyDepthCloseUp() {
         LensFit fit = best(picture("a").wide(0.036).deep(0.01), bag(fullFrame(24), Samples.MACRO));
         assertEquals(Verdict.COMPROMISE, fit.verdict());
-        assertTrue(kinds(fit.reasons()).contains("DEPTH_SHORT"));
+        assertTrue(kinds(fit.reasons()).contains(FitAdvice.DepthShort.class));
     }
 
     @Test
     void focusesWhereTheLensStillCanAndCountsTheBlurFromThere() {
         LensFit fit = best(picture("a").equivalent(50).sharp(0.2, 0.3), bag(fullFrame(24), prime(50)));
-        assertTrue(kinds(fit.reasons()).contains("TOO_NEAR"));
+        assertTrue(kinds(fit.reasons()).contains(FitAdvice.TooNear.class));
         assertTrue(fit.verdict() != Verdict.FITS);
         assertTrue(fit.focusM() > 0.3);
         double blurAtNearMm = 2500 / fit.fNumberNeeded() * (fit.focusM() * 1000 - 200)
@@ -77,7 +78,7 @@ class LensTrialTest {
     @Test
     void callsThePhonesApertureFixed() {
         LensFit fit = best(picture("a").equivalent(25).sharp(1, Double.POSITIVE_INFINITY), bag(Samples.phone()));
-        assertTrue(kinds(fit.reasons()).contains("DEPTH_FIXED"));
+        assertTrue(kinds(fit.reasons()).contains(FitAdvice.DepthFixed.class));
         assertEquals(1.8, fit.fNumberUseful());
     }
 
@@ -87,8 +88,8 @@ class LensTrialTest {
         Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40).print(0.6);
         LensFit few = best(picture, bag(fullFrame(8), ZOOM));
         assertEquals(Verdict.COMPROMISE, few.verdict());
-        assertEquals(8.37, figure(few.reasons(), FitReason.PRINT_SOFT, "needed"), 0.005);
-        assertFalse(kinds(best(picture, bag(fullFrame(9), ZOOM)).reasons()).contains("PRINT_SOFT"));
+        assertEquals(8.37, the(FitAdvice.PrintSoft.class, few.reasons()).needed(), 0.005);
+        assertFalse(kinds(best(picture, bag(fullFrame(9), ZOOM)).reasons()).contains(FitAdvice.PrintSoft.class));
     }
 
     /** 0.48 mm at arm's length on a print of 1.2 m, 33 times the sensor: half the circle of a print seen whole. */

@@ -11,6 +11,8 @@ import static understorey.Samples.ZOOM;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 
@@ -28,14 +30,14 @@ class PolarisingTest {
         Polarising polarising = on(ZOOM, RING, POLARISER);
         assertEquals(List.of(POLARISER), polarising.filters());
         assertEquals(1.5, polarising.lossStops());
-        assertEquals(List.of("POLARISER_ON"), Samples.kinds(polarising.reasons()));
+        assertEquals(List.of(FitAdvice.PolariserOn.class), Samples.kinds(polarising.reasons()));
     }
 
     @Test
     void goesOnByAStepUpRingThatSitsNearestTheLens() {
         Polarising polarising = on(MACRO, POLARISER, RING);
         assertEquals(List.of(RING, POLARISER), polarising.filters());
-        assertEquals(List.of("POLARISER_BY_RING"), Samples.kinds(polarising.reasons()));
+        assertEquals(List.of(FitAdvice.PolariserByRing.class), Samples.kinds(polarising.reasons()));
         assertFalse(polarising.missing());
     }
 
@@ -49,20 +51,20 @@ class PolarisingTest {
         Polarising polarising = on(MACRO, POLARISER);
         assertTrue(polarising.missing());
         assertEquals(0, polarising.lossStops());
-        assertEquals(62, Samples.figure(polarising.reasons(), FitReason.HELP_STEP_UP_RING, "lens"));
-        assertEquals(72, Samples.figure(polarising.reasons(), FitReason.HELP_STEP_UP_RING, "thread"));
+        assertEquals(62, Samples.the(HelpAdvice.HelpStepUpRing.class, polarising.reasons()).lens());
+        assertEquals(72, Samples.the(HelpAdvice.HelpStepUpRing.class, polarising.reasons()).thread());
     }
 
     /** No step-up ring brings a small filter onto a wider lens without dark corners. */
     @Test
     void findsNoUseInAPolariserThatIsNarrowerThanTheLens() {
-        assertEquals(List.of("POLARISER_MISSING"), Samples.kinds(on(ZOOM, NARROW).reasons()));
+        assertEquals(List.of(FitAdvice.PolariserMissing.class), Samples.kinds(on(ZOOM, NARROW).reasons()));
     }
 
     @Test
     void findsNoThreadOnAPhone() {
         Lens phone = Samples.phone().fixedLenses().get(0);
-        assertEquals(List.of("POLARISER_NO_THREAD"), Samples.kinds(on(phone, POLARISER).reasons()));
+        assertEquals(List.of(FitAdvice.PolariserNoThread.class), Samples.kinds(on(phone, POLARISER).reasons()));
     }
 
     @Test

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import understorey.Samples;
+import understorey.advice.FitAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
 import understorey.plan.Viewpoint;
@@ -42,15 +44,15 @@ class ShotFitTest {
         assertEquals(50, best.equivalentMm(), 1e-9);
         assertEquals(50 / sensor.crop(), best.focalMm(), 1e-9);
         assertEquals(1, best.cropTimes());
-        assertTrue(kinds(best.reasons()).contains("FOCAL_REACHED"));
+        assertTrue(kinds(best.reasons()).contains(FitAdvice.FocalReached.class));
     }
 
     @Test
     void stepsBackWithALongerPrimeUpToALimit() {
         ShotFit seventyFive = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(75)));
         assertEquals(Verdict.COMPROMISE, seventyFive.best().verdict());
-        assertEquals(1.5, Samples.figure(seventyFive.best().reasons(), FitReason.FOCAL_LONG, "times"), 1e-12);
-        assertEquals(50, Samples.figure(seventyFive.helps(), FitReason.HELP_WIDER, "focal"), 1e-12);
+        assertEquals(1.5, Samples.the(FitAdvice.FocalLong.class, seventyFive.best().reasons()).times(), 1e-12);
+        assertEquals(50, Samples.the(HelpAdvice.HelpWider.class, seventyFive.helps()).focal(), 1e-12);
         assertEquals(Verdict.CANNOT, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(85))).best().verdict());
         assertEquals(Verdict.FITS, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(54))).best().verdict());
     }
@@ -61,8 +63,8 @@ class ShotFitTest {
         assertEquals(Verdict.COMPROMISE, fit.best().verdict());
         assertEquals(50 / 35.0, fit.best().cropTimes(), 1e-12);
         assertEquals(50, fit.best().equivalentMm(), 1e-9);
-        assertEquals(24 * 0.49, Samples.figure(fit.best().reasons(), FitReason.FOCAL_SHORT, "left"), 1e-9);
-        assertEquals(50, Samples.figure(fit.helps(), FitReason.HELP_LONGER, "focal"), 1e-9);
+        assertEquals(24 * 0.49, Samples.the(FitAdvice.FocalShort.class, fit.best().reasons()).left(), 1e-9);
+        assertEquals(50, Samples.the(HelpAdvice.HelpLonger.class, fit.helps()).focal(), 1e-9);
         assertEquals(Verdict.CANNOT, ShotFit.of(FIFTY.intent(), bag(fullFrame(12), prime(16))).best().verdict());
         assertEquals(Verdict.COMPROMISE, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(16))).best().verdict());
     }
@@ -73,7 +75,7 @@ class ShotFitTest {
         assertEquals("main", best.camera().lens().name());
         assertEquals(Verdict.COMPROMISE, best.verdict());
         assertEquals(50, best.equivalentMm(), 1e-9);
-        assertTrue(kinds(best.reasons()).contains("FOCAL_SHORT"));
+        assertTrue(kinds(best.reasons()).contains(FitAdvice.FocalShort.class));
     }
 
     @Test
@@ -104,8 +106,8 @@ class ShotFitTest {
         ShotFit alone = ShotFit.of(LIFE_SIZE.intent(), bag(fullFrame(24), ZOOM));
         assertEquals(Verdict.COMPROMISE, alone.best().verdict());
         assertEquals(1 / 0.3, alone.best().cropTimes(), 1e-9);
-        double tubeMm = Samples.figure(alone.helps(), FitReason.HELP_TUBE, "length");
-        double dioptres = Samples.figure(alone.helps(), FitReason.HELP_CLOSE_UP_LENS, "power");
+        double tubeMm = Samples.the(HelpAdvice.HelpTube.class, alone.helps()).length();
+        double dioptres = Samples.the(HelpAdvice.HelpCloseUpLens.class, alone.helps()).power();
         assertEquals(49, tubeMm, 1e-9);
         assertEquals(7.692, dioptres, 0.001);
 
@@ -113,7 +115,7 @@ class ShotFitTest {
                 .best();
         assertEquals(Verdict.FITS, byTube.verdict());
         assertEquals(1, byTube.magnification(), 1e-6);
-        assertTrue(kinds(byTube.reasons()).contains("WITH_ATTACHMENT"));
+        assertTrue(kinds(byTube.reasons()).contains(FitAdvice.WithAttachment.class));
 
         LensFit byLens = ShotFit.of(LIFE_SIZE.intent(),
                 with(bag(fullFrame(24), ZOOM), Samples.closeUpLens(72, dioptres + 1e-6))).best();
@@ -127,20 +129,20 @@ class ShotFitTest {
         assertNull(best.camera().attachment());
         List<LensFit> tried = ShotFit.of(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(12))).tried();
         assertEquals(Verdict.CANNOT, tried.get(1).verdict());
-        assertTrue(kinds(tried.get(1).reasons()).contains("ATTACHMENT_TOO_CLOSE"));
+        assertTrue(kinds(tried.get(1).reasons()).contains(FitAdvice.AttachmentTooClose.class));
     }
 
     @Test
     void asksForTheStepUpRingThatIsMissing() {
         ShotFit fit = ShotFit.of(LIFE_SIZE.polarised().intent(), with(bag(fullFrame(24), MACRO), Samples.POLARISER));
         assertEquals(Verdict.COMPROMISE, fit.best().verdict());
-        assertEquals(72, Samples.figure(fit.helps(), FitReason.HELP_STEP_UP_RING, "thread"));
+        assertEquals(72, Samples.the(HelpAdvice.HelpStepUpRing.class, fit.helps()).thread());
     }
 
     @Test
     void asksForASupportWhereNothingHoldsTheCamera() {
         ShotFit handHeld = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), ZOOM));
-        assertEquals(List.of("HELP_SUPPORT"), kinds(handHeld.helps()));
+        assertEquals(List.of(HelpAdvice.HelpSupport.class), kinds(handHeld.helps()));
         assertTrue(ShotFit.of(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.LEGS)).helps().isEmpty());
     }
 
@@ -149,7 +151,7 @@ class ShotFitTest {
         Lens other = new Lens("Other make", "B", null, 50, 50, 2, 2, null, 0.4, null, null, 0, null);
         ShotFit fit = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), other));
         assertNull(fit.best());
-        assertEquals(List.of("NO_CAMERA"), kinds(fit.helps()));
+        assertEquals(List.of(HelpAdvice.NoCamera.class), kinds(fit.helps()));
     }
 
     @Test

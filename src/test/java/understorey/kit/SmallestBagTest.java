@@ -2,6 +2,7 @@ package understorey.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -21,6 +22,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.BagAdvice;
+import understorey.advice.FitAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Companion;
@@ -28,7 +32,6 @@ import understorey.plan.Lens;
 import understorey.plan.Sensor;
 import understorey.plan.Support;
 import understorey.plan.Viewpoint;
-import understorey.reason.Reason;
 
 class SmallestBagTest {
 
@@ -44,9 +47,9 @@ class SmallestBagTest {
         return Things.of(smallest.kept()).stream().map(Things::name).toList();
     }
 
-    private static String why(SmallestBag smallest, String name) {
+    private static Class<?> why(SmallestBag smallest, String name) {
         return smallest.left().stream().filter(left -> left.name().equals(name)).findFirst().orElseThrow()
-                .why().kind().name();
+                .why().getClass();
     }
 
     private static Lens heavy(double focalMm) {
@@ -57,8 +60,8 @@ class SmallestBagTest {
     void takesTheLighterOfTwoLensesThatDoAsWell() {
         SmallestBag smallest = smallest(Samples.bag(fullFrame(24), heavy(50), prime(50)), VIEW);
         assertEquals(List.of("Main body", "Prime 50.0"), carried(smallest));
-        assertEquals("LEFT_SPARED", why(smallest, "Heavy 50.0"));
-        assertEquals("Prime 50.0", smallest.left().get(0).why().figures().get("instead").value());
+        assertEquals(BagAdvice.LeftSpared.class, why(smallest, "Heavy 50.0"));
+        assertEquals("Prime 50.0", assertInstanceOf(BagAdvice.LeftSpared.class, smallest.left().get(0).why()).instead());
         assertEquals(900, smallest.left().get(0).weightG());
     }
 
@@ -98,8 +101,8 @@ class SmallestBagTest {
     void saysWhyEachThingStaysAtHome() {
         Lens other = new Lens("Other make", "B", null, 50, 50, 2, 2, null, 0.4, null, null, 0, null);
         SmallestBag smallest = smallest(Samples.bag(fullFrame(24), prime(50), prime(300), other), VIEW);
-        assertEquals("LEFT_UNASKED", why(smallest, "Prime 300.0"));
-        assertEquals("LEFT_NO_BODY", why(smallest, "Other make"));
+        assertEquals(BagAdvice.LeftUnasked.class, why(smallest, "Prime 300.0"));
+        assertEquals(BagAdvice.LeftNoBody.class, why(smallest, "Other make"));
         assertNull(smallest.left().get(1).weightG());
     }
 
@@ -112,12 +115,13 @@ class SmallestBagTest {
             LensFit fit = smallest.fits().get(0).tried().stream()
                     .filter(tried -> tried.camera().lens().name().equals(left.name())).findFirst().orElse(null);
             if (fit != null) {
-                assertEquals(fit.verdict() == Verdict.FITS, left.why().kind() == FitReason.LEFT_AS_WELL, left.toString());
-                assertEquals(VIEW.shot().name(), left.why().figures().get("shot").value());
-                assertEquals(smallest.fits().get(0).best().camera().lens().name(), left.why().figures().get("instead").value());
+                String shot = VIEW.shot().name();
+                String instead = smallest.fits().get(0).best().camera().lens().name();
+                assertEquals(fit.verdict() == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, instead)
+                        : new BagAdvice.LeftCompromise(shot, instead), left.why());
             }
         }
-        assertTrue(smallest.left().stream().anyMatch(left -> left.why().kind() == FitReason.LEFT_AS_WELL));
+        assertTrue(smallest.left().stream().anyMatch(left -> left.why() instanceof BagAdvice.LeftAsWell));
     }
 
     @Test
@@ -125,14 +129,14 @@ class SmallestBagTest {
         Lens tele = new Lens("Tele", "A", null, 70, 70, 4, 4, 22.0, 0.5, 0.3, 72.0, 0, 430.0);
         SmallestBag smallest = smallest(with(Samples.bag(fullFrame(24), MACRO, tele), Samples.tube(50)), STAR);
         assertEquals(List.of("Main body", "Tele", "Tube 50.0"), carried(smallest));
-        assertEquals("Tele + Tube 50.0", smallest.left().get(0).why().figures().get("instead").value());
+        assertEquals("Tele + Tube 50.0", assertInstanceOf(BagAdvice.LeftSpared.class, smallest.left().get(0).why()).instead());
     }
 
     @Test
     void stillTellsHowTheLensesAtHomeWouldDo() {
         ShotFit fit = smallest(Samples.bag(fullFrame(24), heavy(50), prime(50)), VIEW).fits().get(0);
         assertEquals(2, fit.tried().size());
-        assertEquals(FitReason.LENS_AT_HOME, fit.tried().get(1).objection().kind());
+        assertInstanceOf(FitAdvice.LensAtHome.class, fit.tried().get(1).objection());
         assertEquals(Verdict.FITS, fit.tried().get(1).verdict());
     }
 
@@ -143,7 +147,7 @@ class SmallestBagTest {
         SmallestBag limited = SmallestBag.within(1600, bag, List.of(), intents);
         assertEquals(List.of("Main body", "Close-up prime"), carried(limited));
         assertEquals(List.of(intents.get(0)), limited.lost());
-        assertEquals("LEFT_TOO_HEAVY", why(limited, "Heavy 50.0"));
+        assertEquals(BagAdvice.LeftTooHeavy.class, why(limited, "Heavy 50.0"));
         assertEquals(Verdict.CANNOT, limited.fits().get(0).best().verdict());
         assertEquals(List.of(), carried(SmallestBag.within(500, bag, List.of(), intents)));
         assertEquals(2, SmallestBag.within(500, bag, List.of(), intents).lost().size());
@@ -179,7 +183,7 @@ class SmallestBagTest {
         assertEquals(List.of(), carried(smallest));
         assertTrue(smallest.lost().isEmpty());
         assertEquals(Verdict.CANNOT, smallest.fits().get(0).best().verdict());
-        assertTrue(kinds(smallest.fits().get(0).helps()).contains("HELP_LONGER"));
+        assertTrue(kinds(smallest.fits().get(0).helps()).contains(HelpAdvice.HelpLonger.class));
     }
 
     @Test
@@ -202,9 +206,7 @@ class SmallestBagTest {
         Companion friend = new Companion("A friend", with(Samples.bag(Samples.body("Other body",
                 Sensor.APS_C, 20), MACRO), LEGS));
         ShotFit fit = SmallestBag.of(Samples.bag(fullFrame(24), ZOOM), List.of(friend), List.of(STAR)).fits().get(0);
-        Reason borrow = fit.helps().stream().filter(help -> help.kind() == FitReason.BORROW).findFirst().orElseThrow();
-        assertEquals("Close-up prime", borrow.figures().get("item").value());
-        assertEquals("A friend", borrow.figures().get("whose").value());
+        assertEquals(new HelpAdvice.Borrow("A friend", "Close-up prime"), Samples.the(HelpAdvice.Borrow.class, fit.helps()));
     }
 
     @Test
@@ -212,8 +214,8 @@ class SmallestBagTest {
         Companion friend = new Companion("A friend", with(Samples.bag(fullFrame(24), prime(50)), LEGS));
         List<Companion> friends = List.of(friend);
         ShotFit byHand = SmallestBag.of(Samples.bag(fullFrame(24), ZOOM), friends, List.of(VIEW)).fits().get(0);
-        assertEquals(List.of("HELP_SUPPORT", "BORROW"), kinds(byHand.helps()));
-        assertEquals("Legs", byHand.helps().get(1).figures().get("item").value());
+        assertEquals(List.of(HelpAdvice.HelpSupport.class, HelpAdvice.Borrow.class), kinds(byHand.helps()));
+        assertEquals(new HelpAdvice.Borrow("A friend", "Legs"), byHand.helps().get(1));
         Bag own = with(Samples.bag(fullFrame(24), ZOOM), LEGS);
         assertEquals(List.of(), SmallestBag.of(own, friends, List.of(VIEW)).fits().get(0).helps());
     }
@@ -227,7 +229,6 @@ class SmallestBagTest {
         Intent far = picture("Far").equivalent(300).sharp(50, 60).intent();
         ShotFit fit = SmallestBag.of(Samples.bag(fullFrame(12), prime(24)), List.of(friend), List.of(far)).fits().get(0);
         assertEquals(Verdict.CANNOT, fit.best().verdict());
-        Reason camera = fit.helps().stream().filter(help -> help.kind() == FitReason.BORROW_CAMERA).findFirst().orElseThrow();
-        assertEquals("Their body, Their prime", camera.figures().get("item").value());
+        assertEquals("Their body, Their prime", Samples.the(HelpAdvice.BorrowCamera.class, fit.helps()).item());
     }
 }

@@ -3,8 +3,8 @@ package understorey.light;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import understorey.advice.Advice;
 import understorey.plan.ForecastHour;
-import understorey.reason.Reason;
 
 /** A row of a forecast, told piece by piece; what is not told stays open. */
 record Air(LocalDate date, String time, Double temperatureC, Double dewPointC, Double windMs, Double okta, Double rainMm,
@@ -51,7 +51,7 @@ record Air(LocalDate date, String time, Double temperatureC, Double dewPointC, D
         return List.of(hours).stream().map(Air::row).toList();
     }
 
-    static List<String> kinds(List<Reason> reasons) {
-        return reasons.stream().map(reason -> reason.kind().name()).toList();
+    static List<Class<?>> kinds(List<Advice> reasons) {
+        return reasons.stream().<Class<?>>map(Advice::getClass).toList();
     }
 }

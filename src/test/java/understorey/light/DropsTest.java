@@ -16,6 +16,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
@@ -76,8 +77,8 @@ class DropsTest {
         assertEquals(1, drops.at(clock("05:59")), NEAR);
         assertEquals(0.5, drops.at(clock("06:00").plusSeconds(Math.round(hours * 1800))), 0.001);
         assertEquals(0, drops.at(drops.dryBy().plusSeconds(2)), 0.001);
-        assertEquals(List.of("DROPS_AFTER_RAIN", "DROPS_BY_DAMP"), kinds(drops.reasons()));
-        assertEquals(clock("06:00"), drops.reasons().get(0).figures().get("time").value());
+        assertEquals(List.of(WeatherAdvice.DropsAfterRain.class, WeatherAdvice.DropsByDamp.class), kinds(drops.reasons()));
+        assertEquals(clock("06:00"), Samples.the(WeatherAdvice.DropsAfterRain.class, drops.reasons()).time());
     }
 
     @Test
@@ -94,14 +95,16 @@ class DropsTest {
         assertEquals(clock("08:00"), drops.dryBy());
         // Half of it is dried, and the rain itself comes in two of five cases.
         assertEquals(0.5 * 0.4, drops.at(clock("07:00")), NEAR);
-        assertEquals(List.of("DROPS_AFTER_RAIN", "DROPS_IF_IT_RAINS", "DROPS_BY_RULE"), kinds(drops.reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsAfterRain.class, WeatherAdvice.DropsIfItRains.class,
+                WeatherAdvice.DropsByRule.class), kinds(drops.reasons()));
     }
 
     @Test
     void takesStillAirWhereNobodyTellsTheWind() {
         Drops drops = drops(rows(at("05:00").damp(10, 4).rain(1), at("22:00").damp(10, 4).rain(0)));
         assertEquals(drops(afterRain(1, 4, 0)).dryBy(), drops.dryBy());
-        assertEquals(List.of("DROPS_AFTER_RAIN", "DROPS_BY_DAMP", "DROPS_WIND_UNKNOWN"), kinds(drops.reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsAfterRain.class, WeatherAdvice.DropsByDamp.class,
+                WeatherAdvice.DropsWindUnknown.class), kinds(drops.reasons()));
     }
 
     /** Spread of 1 °C: common practice, no source. Wind and cloud as for mist. */
@@ -128,7 +131,7 @@ class DropsTest {
     void tellsUntilWhenDewStands() {
         Drops drops = drops(rows(at("04:00").damp(5, 0.5).wind(0.5).cloud(1), at("06:00").damp(6, 0.5).wind(1).cloud(1),
                 at("10:00").damp(14, 7).wind(3).cloud(1), at("16:00").damp(16, 9).wind(3).cloud(1)));
-        assertEquals(List.of("DROPS_OF_DEW", "DROPS_BY_DAMP"), kinds(drops.reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsOfDew.class, WeatherAdvice.DropsByDamp.class), kinds(drops.reasons()));
         assertTrue(drops.dryBy().isAfter(clock("07:00")) && drops.dryBy().isBefore(clock("11:00")),
                 drops.dryBy().toString());
     }
@@ -139,15 +142,16 @@ class DropsTest {
         assertEquals(1, drops.at(clock("05:59")), NEAR);
         assertEquals(0, drops.at(clock("06:00")));
         assertNull(drops.dryBy());
-        assertEquals(List.of("DROPS_OUTLAST"), kinds(drops.reasons()));
-        assertEquals(clock("06:00"), drops.reasons().get(0).figures().get("time").value());
+        assertEquals(List.of(WeatherAdvice.DropsOutlast.class), kinds(drops.reasons()));
+        assertEquals(clock("06:00"), Samples.the(WeatherAdvice.DropsOutlast.class, drops.reasons()).time());
     }
 
     @Test
     void tellsOfEveryRainAndIsDryAfterTheLast() {
         Drops drops = drops(rows(at("05:00").rain(0.5), at("06:00").rain(0), at("10:00").rain(0.5), at("11:00").rain(0),
                 at("20:00").rain(0)));
-        assertEquals(List.of("DROPS_AFTER_RAIN", "DROPS_AFTER_RAIN", "DROPS_BY_RULE"), kinds(drops.reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsAfterRain.class, WeatherAdvice.DropsAfterRain.class,
+                WeatherAdvice.DropsByRule.class), kinds(drops.reasons()));
         assertEquals(clock("13:00"), drops.dryBy());
         assertEquals(0, drops.at(clock("09:00")));
         assertEquals(1, drops.at(clock("10:30")), NEAR);
@@ -155,10 +159,10 @@ class DropsTest {
 
     @Test
     void saysWhetherThereAreNoDropsOrNoWordOfThem() {
-        assertEquals(List.of("DROPS_NONE"), kinds(drops(rows(at("05:00").rain(0), at("09:00").rain(0))).reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsNone.class), kinds(drops(rows(at("05:00").rain(0), at("09:00").rain(0))).reasons()));
         for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), rows(at("05:00").wind(3).cloud(8)))) {
             Drops none = Drops.of(MAY_DAY, Samples.zone(), forecast, SkyWord.CLEAR);
-            assertEquals(List.of("DROPS_UNKNOWN"), kinds(none.reasons()));
+            assertEquals(List.of(WeatherAdvice.DropsUnknown.class), kinds(none.reasons()));
             assertNull(none.dryBy());
             assertEquals(Double.NaN, none.at(clock("05:30")));
         }
@@ -171,7 +175,7 @@ class DropsTest {
         Drops drops = drops(rows);
         assertEquals(0.5, drops.at(clock("01:00")), NEAR);
         assertEquals(clock("02:00"), drops.dryBy());
-        assertEquals(List.of("DROPS_NONE"), kinds(drops(rows(at("12:00").on(MAY_DAY.minusDays(1)).rain(0.5),
+        assertEquals(List.of(WeatherAdvice.DropsNone.class), kinds(drops(rows(at("12:00").on(MAY_DAY.minusDays(1)).rain(0.5),
                 at("09:00").on(MAY_DAY).rain(0))).reasons()));
     }
 
@@ -179,7 +183,7 @@ class DropsTest {
     void dropsNoRainThatIsOfAnotherDay() {
         List<ForecastHour> rows = rows(at("05:00").on(MAY_DAY.minusDays(3)).rain(9), at("05:00").on(MAY_DAY).rain(0),
                 at("05:00").on(MAY_DAY.plusDays(1)).rain(9));
-        assertEquals(List.of("DROPS_NONE"), kinds(drops(rows).reasons()));
+        assertEquals(List.of(WeatherAdvice.DropsNone.class), kinds(drops(rows).reasons()));
     }
 
     @Test

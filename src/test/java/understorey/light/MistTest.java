@@ -17,6 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
+import understorey.Samples;
+import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.sky.SunDay;
@@ -52,8 +54,8 @@ class MistTest {
         Mist mist = mist(rows(at("05:00").damp(temperatureC, temperatureC - dewPointC).wind(9).cloud(8)
                 .aloft(temperature850C, windKn * KNOT_MS)));
         assertEquals(likelihood, mist.likelihood());
-        assertEquals(List.of("MIST_INDEX", "MIST_CLEARS"), kinds(mist.reasons()));
-        assertEquals(index, (Double) mist.reasons().get(0).figures().get("index").value(), 1e-9);
+        assertEquals(List.of(WeatherAdvice.MistIndex.class, WeatherAdvice.MistClears.class), kinds(mist.reasons()));
+        assertEquals(index, Samples.the(WeatherAdvice.MistIndex.class, mist.reasons()).index(), 1e-9);
     }
 
     /** Both limits in the moderate class: our reading, since neither page says. */
@@ -74,9 +76,11 @@ class MistTest {
 
     @Test
     void saysWhatSpeaksForMistAndWhatAgainst() {
-        assertEquals(List.of("MIST_AIR_DAMP", "MIST_CALM", "MIST_SKY_CLEAR", "MIST_BY_RULE", "MIST_CLEARS"),
+        assertEquals(List.of(WeatherAdvice.MistAirDamp.class, WeatherAdvice.MistCalm.class, WeatherAdvice.MistSkyClear.class,
+                        WeatherAdvice.MistByRule.class, WeatherAdvice.MistClears.class),
                 kinds(mist(1, 1, 1).reasons()));
-        assertEquals(List.of("MIST_AIR_DRY", "MIST_WINDY", "MIST_SKY_CLOUDY", "MIST_BY_RULE"),
+        assertEquals(List.of(WeatherAdvice.MistAirDry.class, WeatherAdvice.MistWindy.class, WeatherAdvice.MistSkyCloudy.class,
+                        WeatherAdvice.MistByRule.class),
                 kinds(mist(6, 4, 7).reasons()));
     }
 
@@ -84,7 +88,8 @@ class MistTest {
     void countsWindAndCloudThatNobodyToldAsNotMet() {
         Mist damp = mist(rows(at("05:00").damp(6, 1)));
         assertEquals(Likelihood.LOW, damp.likelihood());
-        assertEquals(List.of("MIST_AIR_DAMP", "MIST_WIND_UNKNOWN", "MIST_SKY_UNKNOWN", "MIST_BY_RULE", "MIST_CLEARS"),
+        assertEquals(List.of(WeatherAdvice.MistAirDamp.class, WeatherAdvice.MistWindUnknown.class, WeatherAdvice.MistSkyUnknown.class,
+                        WeatherAdvice.MistByRule.class, WeatherAdvice.MistClears.class),
                 kinds(damp.reasons()));
         assertEquals(Likelihood.MEDIUM, mist(rows(at("05:00").damp(6, 1).wind(1))).likelihood());
         assertEquals(Likelihood.MEDIUM,
@@ -97,19 +102,19 @@ class MistTest {
         Mist mist = mist(rows(at("01:00").damp(9, 6).wind(4).cloud(6), at("05:00").damp(5, 0.5).wind(0).cloud(0),
                 at("06:00").damp(5, 0.5).wind(0).cloud(0)));
         assertEquals(Likelihood.MEDIUM, mist.likelihood());
-        assertEquals(0.5, (Double) mist.reasons().get(0).figures().get("spread").value(), 1e-9);
-        assertEquals(1.6, (Double) mist.reasons().get(1).figures().get("wind").value(), 0.15);
+        assertEquals(0.5, Samples.the(WeatherAdvice.MistAirDamp.class, mist.reasons()).spread(), 1e-9);
+        assertEquals(1.6, Samples.the(WeatherAdvice.MistCalm.class, mist.reasons()).wind(), 0.15);
     }
 
     @Test
     void takesAForecastThatBeginsWithinAnHourAfterSunrise() {
         Mist late = mist(rows(at("06:15").damp(6, 1).wind(1).cloud(1)));
         assertEquals(Likelihood.HIGH, late.likelihood());
-        assertTrue(kinds(late.reasons()).contains("MIST_FORECAST_LATE"));
+        assertTrue(kinds(late.reasons()).contains(WeatherAdvice.MistForecastLate.class));
         Mist tooLate = mist(rows(at("07:00").damp(6, 1).wind(1).cloud(1)));
         assertNull(tooLate.likelihood());
-        assertEquals(List.of("MIST_UNKNOWN"), kinds(tooLate.reasons()));
-        assertEquals(List.of(), kinds(mist(1, 1, 1).reasons()).stream().filter("MIST_FORECAST_LATE"::equals).toList());
+        assertEquals(List.of(WeatherAdvice.MistUnknown.class), kinds(tooLate.reasons()));
+        assertEquals(List.of(), kinds(mist(1, 1, 1).reasons()).stream().filter(WeatherAdvice.MistForecastLate.class::equals).toList());
     }
 
     @Test
@@ -118,7 +123,7 @@ class MistTest {
             Mist mist = Mist.atDawn(SUN, ON_FLOOR, forecast, SkyWord.CLEAR);
             assertNull(mist.likelihood());
             assertEquals(0, mist.at(SUNRISE.plusHours(8)));
-            assertEquals(List.of("MIST_UNKNOWN"), kinds(mist.reasons()));
+            assertEquals(List.of(WeatherAdvice.MistUnknown.class), kinds(mist.reasons()));
             assertEquals(Double.NaN, mist.at(SUNRISE));
         }
     }
@@ -149,7 +154,7 @@ class MistTest {
         for (Places place : List.of(Places.POLAR_DAY, Places.POLAR_NIGHT)) {
             Mist mist = Mist.atDawn(sun(place), null, rows(at("05:00").damp(6, 1).wind(1).cloud(1)), null);
             assertNull(mist.likelihood());
-            assertEquals(List.of("MIST_NO_SUNRISE"), kinds(mist.reasons()));
+            assertEquals(List.of(WeatherAdvice.MistNoSunrise.class), kinds(mist.reasons()));
             assertEquals(0, mist.at(place.date().atTime(5, 0).atZone(place.zone())));
         }
     }
@@ -163,14 +168,14 @@ class MistTest {
         assertEquals(1, mist.at(ON_FLOOR));
         assertEquals(0.5, mist.at(ON_FLOOR.plusMinutes(45)), 0.001);
         assertEquals(0, mist.at(ON_FLOOR.plusMinutes(90)));
-        assertEquals(ON_FLOOR, mist.reasons().get(4).figures().get("thins").value());
+        assertEquals(ON_FLOOR, Samples.the(WeatherAdvice.MistClears.class, mist.reasons()).thins());
     }
 
     /** Two hours after sunrise: common practice, no source. */
     @Test
     void thinsByTheHourWhereTheLandKeepsTheSunAway() {
         Mist mist = Mist.atDawn(SUN, null, rows(at("05:00").damp(6, 1).wind(5).cloud(1)), null);
-        assertTrue(kinds(mist.reasons()).contains("MIST_CLEARS_IN_SHADE"));
+        assertTrue(kinds(mist.reasons()).contains(WeatherAdvice.MistClearsInShade.class));
         assertEquals(0.6, mist.at(SUNRISE.plusHours(2)), 1e-9);
         assertEquals(0.2, mist.at(SUNRISE.plusHours(3)), 0.001);
         assertEquals(0, mist.at(SUNRISE.plusMinutes(210)));

@@ -1,6 +1,8 @@
 package understorey.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
@@ -10,8 +12,8 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.advice.LightAdvice;
 import understorey.plan.LightWish;
-import understorey.reason.Reason;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
 
@@ -54,19 +56,19 @@ class OutlookTest {
         // From above 3° at 05:46 to 7.6° at 06:08, where 0.6 of the low sun is left.
         assertEquals("05:46-06:08", clock(outlook.windows().get(0)));
         // Half an hour before it the sun is still under the horizon, half an hour behind it far too high.
-        assertEquals(List.of(LightReason.SUN_NOT_YET_UP, LightReason.SUN_TOO_HIGH), kinds(outlook));
+        assertEquals(List.of(LightAdvice.SunNotYetUp.class, LightAdvice.SunTooHigh.class), kinds(outlook));
     }
 
-    private static List<Reason.Kind> kinds(Outlook outlook) {
-        return outlook.spoils().stream().map(spoil -> spoil.why().kind()).toList();
+    private static List<Class<?>> kinds(Outlook outlook) {
+        return outlook.spoils().stream().<Class<?>>map(spoil -> spoil.why().getClass()).toList();
     }
 
     @Test
     void multipliesWishesAndTellsTheWeakestFirst() {
         Outlook outlook = outlook(5, 12, LightWish.LOW_SUN, LightWish.SOFT);
         assertEquals(0.5, outlook.quality(), 1e-9);
-        assertEquals(LightReason.SUN_BEHIND_CLOUD, outlook.because().get(0).kind());
-        assertEquals(LightReason.SOFT_UNDER_CLOUD, outlook.because().get(1).kind());
+        assertInstanceOf(LightAdvice.SunBehindCloud.class, outlook.because().get(0));
+        assertInstanceOf(LightAdvice.SoftUnderCloud.class, outlook.because().get(1));
     }
 
     @Test
@@ -75,7 +77,7 @@ class OutlookTest {
         assertEquals(List.of(), outlook.windows());
         assertEquals(Outlook.Grade.POOR, outlook.best());
         assertEquals(1, outlook.spoils().size());
-        assertEquals(LightReason.SUN_BEHIND_CLOUD, outlook.spoils().get(0).why().kind());
+        assertInstanceOf(LightAdvice.SunBehindCloud.class, outlook.spoils().get(0).why());
     }
 
     /** A wish that the morning grants at no time: first the horizon, then the sun far too high. */
@@ -86,7 +88,7 @@ class OutlookTest {
         assertTrue(outlook.spoils().size() > 1 && outlook.spoils().size() <= 4, outlook.spoils().toString());
         for (int i = 1; i < outlook.spoils().size(); i++) {
             assertEquals(outlook.spoils().get(i - 1).when().to(), outlook.spoils().get(i).when().from());
-            assertTrue(!outlook.spoils().get(i - 1).why().kind().equals(outlook.spoils().get(i).why().kind()), kinds(outlook).toString());
+            assertNotEquals(kinds(outlook).get(i - 1), kinds(outlook).get(i));
         }
         List<Moment> day = morning(4.9);
         assertEquals(day.get(0).sun().time(), outlook.spoils().get(0).when().from());
@@ -105,9 +107,10 @@ class OutlookTest {
     void saysWhatSpoiltTheWishThatGainsMostByAWait() {
         List<Moment> day = morning(0);
         List<LightWish> wishes = List.of(LightWish.SOFT, LightWish.LOW_SUN);
-        assertEquals(LightReason.SUN_BEHIND_LAND, Outlook.gained(wishes, null, day.get(8), day.get(12)).kind());
-        assertEquals(LightReason.SUN_NOT_YET_UP, Outlook.gained(wishes, null, day.get(2), day.get(12)).kind());
-        assertEquals(LightReason.HARSH, Outlook.gained(wishes, null, day.get(20), morning(8).get(24)).kind());
+        assertEquals(new Outlook.Gain(true, new LightAdvice.SunBehindLand()), Outlook.gained(wishes, null, day.get(8), day.get(12)));
+        assertEquals(new Outlook.Gain(true, new LightAdvice.SunNotYetUp()), Outlook.gained(wishes, null, day.get(2), day.get(12)));
+        assertEquals(new Outlook.Gain(false, new LightAdvice.Harsh(day.get(20).contrastStops())),
+                Outlook.gained(wishes, null, day.get(20), morning(8).get(24)));
         assertEquals(null, Outlook.gained(wishes, null, day.get(12), day.get(30)), "nothing is gained");
         assertEquals(null, Outlook.gained(wishes, null, morning(3).get(10), morning(0).get(12)), "it was good before");
     }

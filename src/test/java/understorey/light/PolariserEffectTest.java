@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.PolariserAdvice;
 import understorey.light.PolariserEffect.Leaves;
 import understorey.light.PolariserEffect.Sky;
 import understorey.optics.AngleOfView;
@@ -42,7 +43,8 @@ class PolariserEffectTest {
         assertEquals(0.8, sky.degree(), 1e-9);
         assertEquals(2.32193, sky.middleStops(), 1e-5);
         assertFalse(sky.uneven());
-        assertEquals(List.of("POLARISER_SKY", "POLARISER_LEAVES_FOOT", "POLARISER_LEAVES_BEST", "POLARISER_LOSS"),
+        assertEquals(List.of(PolariserAdvice.PolariserSky.class, PolariserAdvice.PolariserLeavesFoot.class,
+                        PolariserAdvice.PolariserLeavesBest.class, PolariserAdvice.PolariserLoss.class),
                 Samples.kinds(effect(sun(90, 10), Projection.of(180, 0, LONG)).reasons()));
     }
 
@@ -66,13 +68,13 @@ class PolariserEffectTest {
         assertEquals(Polarisation.skyStops(turn), effect.sky().middleStops(), 0.02);
         assertEquals(Polarisation.skyStops(turn - halfDeg), effect.sky().leftStops(), 0.02);
         assertTrue(effect.sky().uneven());
-        assertEquals("POLARISER_SKY_UNEVEN", Samples.kinds(effect.reasons()).get(0));
+        assertEquals(PolariserAdvice.PolariserSkyUneven.class, Samples.kinds(effect.reasons()).get(0));
     }
 
     @Test
     void doesLittleTowardsTheSunAndAwayFromIt() {
-        assertEquals("POLARISER_SKY_LITTLE", Samples.kinds(effect(sun(90, 5), Projection.of(90, 0, LONG)).reasons()).get(0));
-        assertEquals("POLARISER_SKY_LITTLE", Samples.kinds(effect(sun(90, 5), Projection.of(270, 0, LONG)).reasons()).get(0));
+        assertEquals(PolariserAdvice.PolariserSkyLittle.class, Samples.kinds(effect(sun(90, 5), Projection.of(90, 0, LONG)).reasons()).get(0));
+        assertEquals(PolariserAdvice.PolariserSkyLittle.class, Samples.kinds(effect(sun(90, 5), Projection.of(270, 0, LONG)).reasons()).get(0));
     }
 
     /** With the horizon below the frame, its upper edge is the sky that is measured. */
@@ -91,7 +93,7 @@ class PolariserEffectTest {
         assertNotNull(effect(sun(90, 10), Projection.of(180, 3.3, LONG)).sky());
         PolariserEffect down = effect(sun(90, 10), Projection.of(180, 3.5, LONG));
         assertNull(down.sky());
-        assertEquals("POLARISER_NO_SKY", Samples.kinds(down.reasons()).get(0));
+        assertEquals(PolariserAdvice.PolariserNoSky.class, Samples.kinds(down.reasons()).get(0));
         assertNull(effect(sun(90, 10), Projection.of(180, 90, WIDE)).sky());
     }
 
@@ -103,8 +105,8 @@ class PolariserEffectTest {
         assertNotNull(PolariserEffect.of(sun(90, 10), camera, null, 0).sky());
         PolariserEffect cloudy = PolariserEffect.of(sun(90, 10), camera, 4.1, 0);
         assertNull(cloudy.sky());
-        assertEquals("POLARISER_SKY_CLOUDED", Samples.kinds(cloudy.reasons()).get(0));
-        assertFalse(Samples.kinds(cloudy.reasons()).contains("POLARISER_LOSS"));
+        assertEquals(PolariserAdvice.PolariserSkyClouded.class, Samples.kinds(cloudy.reasons()).get(0));
+        assertFalse(Samples.kinds(cloudy.reasons()).contains(PolariserAdvice.PolariserLoss.class));
         assertNotNull(effect(sun(90, -5.9), camera).sky());
         assertNull(effect(sun(90, -6.1), camera).sky());
     }
@@ -114,9 +116,9 @@ class PolariserEffectTest {
     void takesAllTheSheenWhereOneLooksDownAtTheBrewsterAngle() {
         PolariserEffect effect = effect(sun(90, 10), Projection.of(180, 36.88, LONG));
         assertEquals(1, effect.leaves().middleShare(), 1e-5);
-        assertFalse(Samples.kinds(effect.reasons()).contains("POLARISER_LEAVES_BEST"));
-        assertEquals(36.88, Samples.figure(effect(sun(90, 10), Projection.of(180, 2, LONG)).reasons(),
-                DirectionReason.POLARISER_LEAVES_BEST, "angle"), 0.01);
+        assertFalse(Samples.kinds(effect.reasons()).contains(PolariserAdvice.PolariserLeavesBest.class));
+        assertEquals(36.88, Samples.the(PolariserAdvice.PolariserLeavesBest.class,
+                effect(sun(90, 10), Projection.of(180, 2, LONG)).reasons()).angle(), 0.01);
     }
 
     @Test
@@ -135,7 +137,7 @@ class PolariserEffectTest {
     void seesThatTheBestAngleLiesWithinTheFrame() {
         PolariserEffect steep = effect(sun(90, 10), Projection.of(180, 14, new AngleOfView(90, 130, 140)));
         assertTrue(steep.leaves().middleShare() < 0.9 && steep.leaves().footShare() < 0.9);
-        assertFalse(Samples.kinds(steep.reasons()).contains("POLARISER_LEAVES_BEST"));
+        assertFalse(Samples.kinds(steep.reasons()).contains(PolariserAdvice.PolariserLeavesBest.class));
     }
 
     @Property

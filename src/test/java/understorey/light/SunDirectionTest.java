@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
+import understorey.advice.DirectionAdvice;
 import understorey.light.SunDirection.Part;
 import understorey.light.SunDirection.Where;
 import understorey.optics.AngleOfView;
@@ -98,12 +99,12 @@ class SunDirectionTest {
     @Test
     void neitherLightsNorFlaresBehindTheLand() {
         SunDirection direction = SunDirection.of(sun(100, 3), Projection.of(100, 0, WIDE));
-        assertEquals(List.of("SUN_AHEAD", "SUN_IN_FRAME"), Samples.kinds(direction.reasons(true, true)));
-        assertEquals(List.of("SUN_HIDDEN_BY_LAND"), Samples.kinds(direction.reasons(false, true)));
-        assertEquals(List.of("SUN_BESIDE", "SUN_NEAR_FRAME"),
+        assertEquals(List.of(DirectionAdvice.SunAhead.class, DirectionAdvice.SunInFrame.class), Samples.kinds(direction.reasons(true, true)));
+        assertEquals(List.of(DirectionAdvice.SunHiddenByLand.class), Samples.kinds(direction.reasons(false, true)));
+        assertEquals(List.of(DirectionAdvice.SunBeside.class, DirectionAdvice.SunNearFrame.class),
                 Samples.kinds(SunDirection.of(sun(148, 3), Projection.of(100, 0, WIDE)).reasons(true, true)));
-        assertEquals(List.of("SUN_BEHIND_YOU"), Samples.kinds(SunDirection.of(sun(270, 3), 100).reasons(true, true)));
-        assertEquals(List.of("SUN_OVERHEAD"), Samples.kinds(SunDirection.of(sun(270, 63), 100).reasons(true, true)));
+        assertEquals(List.of(DirectionAdvice.SunBehindYou.class), Samples.kinds(SunDirection.of(sun(270, 3), 100).reasons(true, true)));
+        assertEquals(List.of(DirectionAdvice.SunOverhead.class), Samples.kinds(SunDirection.of(sun(270, 63), 100).reasons(true, true)));
     }
 
     @Property

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import understorey.Samples;
+import understorey.advice.ColourAdvice;
 
 class WhiteBalanceTest {
 
@@ -34,11 +35,11 @@ class WhiteBalanceTest {
 
     @Test
     void saysWhatLightItIsFor() {
-        assertEquals(List.of("WHITE_BALANCE_SUN"), kinds(30, true, 1, 0));
-        assertEquals(List.of("WHITE_BALANCE_SHADE"), kinds(30, false, 4, 0));
-        assertEquals(List.of("WHITE_BALANCE_SHADE"), kinds(-3, true, 0, 0));
-        assertEquals(List.of("WHITE_BALANCE_BROKEN"), kinds(30, true, 6, 0));
-        assertEquals(List.of("WHITE_BALANCE_CLOUD"), kinds(30, false, 8, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceSun.class), kinds(30, true, 1, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceShade.class), kinds(30, false, 4, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceShade.class), kinds(-3, true, 0, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceBroken.class), kinds(30, true, 6, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceCloud.class), kinds(30, false, 8, 0));
     }
 
     /** Common practice, no source: the cast is that of light through leaves, which a fleck of sun is not. */
@@ -49,7 +50,7 @@ class WhiteBalanceTest {
         assertFalse(WhiteBalance.of(40, true, 0, 3.2).green());
         assertFalse(WhiteBalance.of(40, false, 0, 0.8).green());
         assertFalse(WhiteBalance.of(40, false, 0, 0).green());
-        assertEquals(List.of("WHITE_BALANCE_SHADE", "GREEN_CAST"), kinds(40, false, 0, 3.2));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceShade.class, ColourAdvice.GreenCast.class), kinds(40, false, 0, 3.2));
     }
 
     @Property
@@ -62,7 +63,7 @@ class WhiteBalanceTest {
         assertTrue(Math.abs(thick - 6500) <= Math.abs(thin - 6500));
     }
 
-    private static List<String> kinds(double altitudeDeg, boolean inSun, double okta, double plantAreaIndex) {
+    private static List<Class<?>> kinds(double altitudeDeg, boolean inSun, double okta, double plantAreaIndex) {
         return Samples.kinds(WhiteBalance.of(altitudeDeg, inSun, okta, plantAreaIndex).reasons());
     }
 }

@@ -12,8 +12,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import understorey.advice.LightAdvice;
 import understorey.plan.LightWish;
-import understorey.reason.Figure;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 
@@ -32,7 +32,7 @@ class WishTest {
 
     @ParameterizedTest
     @CsvSource({"-5,0,SUN_NOT_YET_UP", "0,1,SUN_IS_LOW", "4,1,SUN_IS_LOW", "6,1,SUN_IS_LOW", "8,0.5,SUN_TOO_HIGH", "11,0,SUN_TOO_HIGH"})
-    void takesLowSunForTheFirstSixDegrees(double altitudeDeg, double value, LightReason kind) {
+    void takesLowSunForTheFirstSixDegrees(double altitudeDeg, double value, Cause kind) {
         Wish wish = Wish.of(LightWish.LOW_SUN, clear(altitudeDeg), null);
         assertEquals(value, wish.value(), 1e-9);
         assertEquals(kind, wish.limits());
@@ -42,8 +42,8 @@ class WishTest {
     void countsLittleOnALowSunBehindTheHill() {
         Wish wish = Wish.of(LightWish.LOW_SUN, moment(4, false, 0, 0, 0), null);
         assertEquals(0.2, wish.value(), 1e-9);
-        assertEquals(LightReason.SUN_BEHIND_LAND, wish.limits());
-        assertEquals(LightReason.SUN_BEHIND_CLOUD, Wish.of(LightWish.LOW_SUN, moment(4, true, 7, 0, 0), null).limits());
+        assertEquals(Cause.SUN_BEHIND_LAND, wish.limits());
+        assertEquals(Cause.SUN_BEHIND_CLOUD, Wish.of(LightWish.LOW_SUN, moment(4, true, 7, 0, 0), null).limits());
     }
 
     /** The sun stands in the east: what a picture meets by the way it faces. */
@@ -59,9 +59,9 @@ class WishTest {
     void turnsAPictureThatFacesNowhere() {
         Wish back = Wish.of(LightWish.BACKLIGHT, clear(20), null);
         assertEquals(1, back.value(), 0);
-        assertEquals(new Figure(90.0, Figure.Measure.DEGREES), back.because(clear(20), null).figures().get("bearing"));
+        assertEquals(new LightAdvice.FaceIntoSun(90), back.because(clear(20), null));
         Wish front = Wish.of(LightWish.FRONTLIGHT, clear(20), null);
-        assertEquals(new Figure(270.0, Figure.Measure.DEGREES), front.because(clear(20), null).figures().get("bearing"));
+        assertEquals(new LightAdvice.FaceAwayFromSun(270), front.because(clear(20), null));
         assertEquals(0, Wish.of(LightWish.SIDELIGHT, clear(70), null).value(), 0);
         assertEquals(0, Wish.of(LightWish.BACKLIGHT, moment(20, false, 0, 0, 0), 90.0).value(), 0);
     }
@@ -69,9 +69,9 @@ class WishTest {
     @Test
     void isSoftWithoutSunAndHarshInFlecks() {
         assertEquals(0, Wish.of(LightWish.SOFT, clear(40), null).value(), 0);
-        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, clear(40), null).limits());
-        assertEquals(LightReason.SOFT_WITHOUT_SUN, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).limits());
-        assertEquals(LightReason.SOFT_UNDER_CLOUD, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).limits());
+        assertEquals(Cause.HARSH, Wish.of(LightWish.SOFT, clear(40), null).limits());
+        assertEquals(Cause.SOFT_WITHOUT_SUN, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).limits());
+        assertEquals(Cause.SOFT_UNDER_CLOUD, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).limits());
         assertEquals(1, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).value(), 0);
     }
 
@@ -85,7 +85,7 @@ class WishTest {
     void takesMistAndDropsAsTheyAre() {
         assertEquals(0.6, Wish.of(LightWish.MIST, moment(2, false, 1, 0.6, 0), null).value(), 0);
         assertEquals(0.4, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 0.4), null).value(), 0);
-        assertEquals(LightReason.DROPS_GONE, Wish.of(LightWish.AFTER_RAIN, clear(20), null).limits());
+        assertEquals(Cause.DROPS_GONE, Wish.of(LightWish.AFTER_RAIN, clear(20), null).limits());
         assertEquals(0, Wish.of(LightWish.MIST, moment(-8, false, 1, 1, 0), null).value(), 0);
     }
 
@@ -117,13 +117,13 @@ class WishTest {
         LightAt open = LightAt.of(zenith, Standpoint.of(Skyline.ring(0), CanopyLight.NONE, LocalDate.of(2027, 4, 16)));
         assertTrue(open.contrastStops(0) > 2.5, "" + open.contrastStops(0));
         Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0);
-        assertEquals(LightReason.HARSH, Wish.of(LightWish.SOFT, noon, null).limits());
+        assertEquals(Cause.HARSH, Wish.of(LightWish.SOFT, noon, null).limits());
     }
 
     @Test
     void lowSunThatNoLeafLetsThroughIsNone() {
         Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0);
         assertEquals(0.2, Wish.of(LightWish.LOW_SUN, closed, null).value(), 1e-9);
-        assertEquals(LightReason.FLECKS_TOO_FEW, Wish.of(LightWish.LOW_SUN, closed, null).limits());
+        assertEquals(Cause.FLECKS_TOO_FEW, Wish.of(LightWish.LOW_SUN, closed, null).limits());
     }
 }

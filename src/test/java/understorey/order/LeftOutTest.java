@@ -12,12 +12,13 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.LeftOutAdvice;
+import understorey.advice.RoomAdvice;
 import understorey.plan.Parking;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.sky.SunDay;
-import understorey.visit.OutingReason;
 
 /** Gate to footbridge nine minutes, footbridge to bank six, three minutes to set up. */
 class LeftOutTest {
@@ -45,29 +46,30 @@ class LeftOutTest {
         RunningOrder outing = plan(trip(gated(), "06:00", "07:20", first, second, picture("c").at("Footbridge").shot()));
         assertEquals(LocalTime.parse("06:15"), outing.timeOf("a").from().toLocalTime());
         assertEquals(LocalTime.parse("06:50"), outing.timeOf("c").from().toLocalTime());
-        assertEquals(List.of("NO_TIME_FOR_MUST", "ROOM_BY_ARRIVING", "ROOM_BY_LEAVING", "ROOM_BY_SHORTENING"),
+        assertEquals(List.of(LeftOutAdvice.NoTimeForMust.class, RoomAdvice.RoomByArriving.class,
+                        RoomAdvice.RoomByLeaving.class, RoomAdvice.RoomByShortening.class),
                 Samples.kinds(outing.remarks()));
-        assertEquals("b", outing.remarks().get(0).figures().get("shot").value());
-        assertEquals(9, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_LEAVING, "minutes"));
-        assertEquals(7, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_ARRIVING, "minutes"));
-        assertEquals(8, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_SHORTENING, "minutes"));
+        assertEquals("b", Samples.the(LeftOutAdvice.NoTimeForMust.class, outing.remarks()).shot());
+        assertEquals(9, Samples.the(RoomAdvice.RoomByLeaving.class, outing.remarks()).minutes());
+        assertEquals(7, Samples.the(RoomAdvice.RoomByArriving.class, outing.remarks()).minutes());
+        assertEquals(8, Samples.the(RoomAdvice.RoomByShortening.class, outing.remarks()).minutes());
     }
 
     @Test
     void saysThatTwoPinsClash() {
         RunningOrder outing = plan(trip(gated(), "06:30", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
                 must(picture("b").at("Bank").pinned("07:20"))));
-        assertEquals(List.of("PINS_CLASH", "ROOM_BY_SHORTENING"), Samples.kinds(outing.remarks()));
-        assertEquals(4, Samples.figure(outing.remarks(), OutingReason.ROOM_BY_SHORTENING, "minutes"));
+        assertEquals(List.of(LeftOutAdvice.PinsClash.class, RoomAdvice.RoomByShortening.class), Samples.kinds(outing.remarks()));
+        assertEquals(4, Samples.the(RoomAdvice.RoomByShortening.class, outing.remarks()).minutes());
         RunningOrder far = plan(trip(gated(), "06:30", "10:00", must(picture("a").at("Footbridge").pinned("07:00")),
                 must(picture("b").at("Bank").pinned("07:04"))));
-        assertEquals(List.of("PINS_CLASH", "NO_ROOM"), Samples.kinds(far.remarks()));
+        assertEquals(List.of(LeftOutAdvice.PinsClash.class, RoomAdvice.NoRoom.class), Samples.kinds(far.remarks()));
     }
 
     @Test
     void saysThatAPinIsNotDoneInTime() {
         RunningOrder outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("09:40").shot()));
-        assertEquals(List.of("PIN_TOO_LATE"), Samples.kinds(outing.remarks()));
+        assertEquals(List.of(LeftOutAdvice.PinTooLate.class), Samples.kinds(outing.remarks()));
     }
 
     /** Both pins stand against the third; the must is what it gives way to. */
@@ -75,7 +77,7 @@ class LeftOutTest {
     void blamesTheMustAndNotThePictureBesideIt() {
         RunningOrder outing = plan(trip(gated(), "06:00", "10:00", picture("nice").at("Bank").pinned("07:00").minutes(10).shot(),
                 must(picture("must").at("Bank").pinned("07:13").minutes(10)), picture("out").at("Bank").pinned("07:05").minutes(10).shot()));
-        assertEquals("must", outing.remarks().get(0).figures().get("other").value());
+        assertEquals("must", Samples.the(LeftOutAdvice.PinsClash.class, outing.remarks()).other());
     }
 
     /** It wishes for nothing that the visit has, and is a must: by day all the same. */
@@ -91,8 +93,7 @@ class LeftOutTest {
     void saysThatAPictureFollowsOneThatIsLeftOut() {
         RunningOrder outing = plan(trip(gated(), "06:00", "07:20", picture("late").at("Footbridge").pinned("08:00").shot(),
                 picture("next").at("Footbridge").after("late").shot(), picture("free").at("Footbridge").shot()));
-        assertEquals(List.of("PIN_TOO_LATE", "FOLLOWS_NOTHING"), Samples.kinds(outing.remarks()));
-        assertEquals("next", outing.remarks().get(1).figures().get("shot").value());
-        assertEquals("late", outing.remarks().get(1).figures().get("other").value());
+        assertEquals(List.of(LeftOutAdvice.PinTooLate.class, LeftOutAdvice.FollowsNothing.class), Samples.kinds(outing.remarks()));
+        assertEquals(new LeftOutAdvice.FollowsNothing("next", "late"), outing.remarks().get(1));
     }
 }

@@ -19,6 +19,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.LeftOutAdvice;
+import understorey.advice.VisitAdvice;
 import understorey.plan.Position;
 import understorey.plan.Share;
 import understorey.plan.Shot;
@@ -37,7 +39,7 @@ class OrderAtTheEdgesTest {
         assertTrue(outing.leaveLastSpotBy().isEqual(outing.leave()));
         RunningOrder two = plan(trip(wood(), "06:00", "10:00", picture("a").at("Bank").shot(), picture("b").at("Footbridge").shot()));
         assertEquals("06:00 SET_UP, 06:05 SHOOT, 06:20 WALK Footbridge, 06:26 SET_UP, 06:30 SHOOT", told(two));
-        assertEquals(List.of("NO_PARKING"), Samples.kinds(two.remarks()));
+        assertEquals(List.of(VisitAdvice.NoParking.class), Samples.kinds(two.remarks()));
     }
 
     /** Whatever stands first in the file does not decide where the walk begins. */
@@ -52,10 +54,10 @@ class OrderAtTheEdgesTest {
         RunningOrder night = plan(trip(gated(), "00:30", "03:00", picture("a").at("Footbridge").shot(), picture("b").at("Footbridge").pinned("02:00").shot()));
         assertNull(night.timeOf("a"));
         assertEquals(at("02:00"), night.timeOf("b").from().toLocalTime());
-        assertEquals(List.of("VISIT_TOO_DARK", "COULD_ARRIVE_LATER"), Samples.kinds(night.remarks()));
+        assertEquals(List.of(LeftOutAdvice.VisitTooDark.class, VisitAdvice.CouldArriveLater.class), Samples.kinds(night.remarks()));
         RunningOrder dawn = plan(trip(gated(), "00:30", "07:00", picture("a").at("Footbridge").shot()));
         assertTrue(dawn.timeOf("a").from().getHour() >= 5);
-        assertEquals(List.of("COULD_ARRIVE_LATER"), Samples.kinds(dawn.remarks()));
+        assertEquals(List.of(VisitAdvice.CouldArriveLater.class), Samples.kinds(dawn.remarks()));
     }
 
     /** At 70° N in December the sun stays down, yet at noon it stands above −6°: light enough for a path. */
@@ -82,9 +84,9 @@ class OrderAtTheEdgesTest {
     @Test
     void saysThatWalksAreWithheldWherePositionsAre() {
         Trip open = trip(wood(wood().spots(), List.of(), null, AT_THE_GATE), "06:00", "10:00", picture("a").at("Bank").shot());
-        assertEquals(List.of("WALK_ASSUMED", "WALK_ASSUMED"), Samples.kinds(plan(open).remarks()));
+        assertEquals(List.of(VisitAdvice.WalkAssumed.class, VisitAdvice.WalkAssumed.class), Samples.kinds(plan(open).remarks()));
         Trip hidden = new Trip(open.title(), open.slug(), null, open.site(), open.when(), open.arrive(), open.leave(), open.gear(), List.of(), null,
                 null, List.of(), null, open.shots(), new Share(Share.Audience.PUBLIC, Share.Precision.HIDDEN));
-        assertEquals(List.of("WALKS_WITHHELD"), Samples.kinds(plan(hidden).remarks()));
+        assertEquals(List.of(VisitAdvice.WalksWithheld.class), Samples.kinds(plan(hidden).remarks()));
     }
 }

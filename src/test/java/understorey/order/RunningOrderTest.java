@@ -2,6 +2,7 @@ package understorey.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MAY_DAY;
@@ -26,16 +27,17 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.LeftOutAdvice;
+import understorey.advice.VisitAdvice;
+import understorey.advice.WaitAdvice;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
 import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 import understorey.sky.SunDay;
 import understorey.visit.Hours;
-import understorey.visit.OutingReason;
 
 class RunningOrderTest {
 
@@ -78,7 +80,7 @@ class RunningOrderTest {
         RunningOrder outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").pinned("06:30").shot(),
                 picture("b").at("Bank").pinned("06:12").shot()));
         assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:12 WAIT, 06:30 SHOOT, 06:45 WALK Gate", told(outing));
-        assertEquals(List.of("PIN_MISSED"), Samples.kinds(outing.remarks()));
+        assertEquals(List.of(LeftOutAdvice.PinMissed.class), Samples.kinds(outing.remarks()));
     }
 
     @Test
@@ -102,7 +104,7 @@ class RunningOrderTest {
                 picture("b").at("Bank").minutes(40).shot(), picture("c").at("Footbridge").minutes(5).shot()));
         assertNull(outing.timeOf("b"));
         assertEquals(at("06:35"), outing.timeOf("c").from().toLocalTime());
-        assertEquals(List.of("LONGER_THAN_VISIT"), Samples.kinds(outing.remarks()));
+        assertEquals(List.of(LeftOutAdvice.LongerThanVisit.class), Samples.kinds(outing.remarks()));
     }
 
     @Test
@@ -129,7 +131,7 @@ class RunningOrderTest {
                 picture("c").at("Gate").shot(), picture("d").shot()));
         assertEquals("06:00 SET_UP, 06:05 SHOOT, 06:20 SET_UP, 06:25 SHOOT, 06:40 WALK null, 06:45 SET_UP, 06:50 SHOOT, "
                 + "07:05 SET_UP, 07:10 SHOOT, 07:25 WALK Gate", told(outing));
-        assertEquals(Set.of("WALK_ASSUMED"), new HashSet<>(Samples.kinds(outing.remarks())));
+        assertEquals(Set.of(VisitAdvice.WalkAssumed.class), new HashSet<>(Samples.kinds(outing.remarks())));
         assertEquals(2, outing.remarks().size(), "there and back");
     }
 
@@ -138,7 +140,8 @@ class RunningOrderTest {
         Site closed = wood(wood().spots(), wood().walks(), new Opening(at("07:00"), at("20:00")),
                 new Parking("Gate", at("19:00"), null));
         RunningOrder outing = plan(trip(closed, "06:00", "20:30", picture("a").at("Bank").shot()));
-        assertEquals(List.of("BEFORE_OPENING", "AFTER_CLOSING", "CAR_PARK_CLOSES"), Samples.kinds(outing.remarks()));
+        assertEquals(List.of(VisitAdvice.BeforeOpening.class, VisitAdvice.AfterClosing.class, VisitAdvice.CarParkCloses.class),
+                Samples.kinds(outing.remarks()));
         assertTrue(plan(trip(closed, "07:00", "19:00", picture("a").at("Bank").shot())).remarks().isEmpty());
     }
 
@@ -148,10 +151,10 @@ class RunningOrderTest {
                 new Parking("Gate", at("08:00"), null));
         RunningOrder outing = plan(trip(closed, "06:00", "20:30", picture("a").at("Bank").shot(), picture("b").at("Bank").shot()));
         assertEquals("06:00 WAIT, 07:00 WALK Bank, 07:15 SET_UP, 07:20 SHOOT, 07:35 WALK Gate", told(outing));
-        assertEquals("WAIT_FOR_OPENING", outing.legs().get(0).why().kind().name());
+        assertInstanceOf(WaitAdvice.WaitForOpening.class, outing.legs().get(0).why());
         assertEquals("Gate", outing.legs().get(0).spot());
         assertEquals(at("07:45"), outing.leaveLastSpotBy().toLocalTime());
-        assertTrue(Samples.kinds(outing.remarks()).contains("NO_TIME_LEFT"));
+        assertTrue(Samples.kinds(outing.remarks()).contains(LeftOutAdvice.NoTimeLeft.class));
     }
 
     @Test
@@ -160,8 +163,8 @@ class RunningOrderTest {
         RunningOrder outing = Orders.of(trip, shot -> time -> shot.name().equals("b") ? 0.5 : time.getHour() == 7 ? 1 : 0.2);
         assertEquals("06:00 WALK Footbridge, 06:09 SET_UP, 06:15 SHOOT, 06:25 SET_UP, 06:28 WAIT, 07:00 SHOOT, 07:15 WALK Gate",
                 told(outing));
-        assertEquals("WAIT_WITH_ROOM", outing.legs().get(4).why().kind().name());
-        assertEquals(OutingReason.WAIT_FOR_LIGHT, ((Reason) outing.legs().get(4).why().figures().get("why").value()).kind());
+        WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, outing.legs().get(4).why());
+        assertInstanceOf(WaitAdvice.WaitForLight.class, room.why());
         assertEquals("a", outing.legs().get(4).shot());
     }
 
@@ -170,7 +173,7 @@ class RunningOrderTest {
         SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
         RunningOrder outing = plan(trip(gated(), "04:30", "10:00", picture("a").at("Footbridge").minutes(5).shot()));
         Leg wait = outing.legs().get(2);
-        assertEquals("WAIT_FOR_SUNRISE", wait.why().kind().name());
+        assertInstanceOf(WaitAdvice.WaitForSunrise.class, wait.why());
         Duration late = Duration.between(sun.sunrise(), outing.timeOf("a").from());
         assertTrue(!late.isNegative() && late.toMinutes() < 5);
     }
@@ -233,8 +236,9 @@ class RunningOrderTest {
             end = leg.to();
         }
         assertFalse(end.isAfter(outing.leave()));
-        Set<String> reasons = Set.of("NO_TIME_LEFT", "LONGER_THAN_VISIT", "LEFT_FOR_LIGHT", "PIN_MISSED", "PINS_CLASH", "PIN_TOO_LATE",
-                "VISIT_TOO_DARK");
+        Set<Class<?>> reasons = Set.of(LeftOutAdvice.NoTimeLeft.class, LeftOutAdvice.LongerThanVisit.class,
+                LeftOutAdvice.LeftForLight.class, LeftOutAdvice.PinMissed.class, LeftOutAdvice.PinsClash.class,
+                LeftOutAdvice.PinTooLate.class, LeftOutAdvice.VisitTooDark.class);
         long missed = Samples.kinds(outing.remarks()).stream().filter(reasons::contains).count();
         assertEquals(pictures.size(), taken.size() + missed);
     }

@@ -2,6 +2,7 @@ package understorey.order;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MAY_DAY;
@@ -17,13 +18,13 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.WaitAdvice;
 import understorey.plan.LightWish;
 import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
 import understorey.sky.SunDay;
-import understorey.visit.OutingReason;
 
 /** What is said of a wait: gate to footbridge nine minutes, three to set up, so ready at 6:12. */
 class WaitsTest {
@@ -43,11 +44,9 @@ class WaitsTest {
     }
 
     private static void offersAnExtraOfOnesOwn(RunningOrder outing, int leg, int minutes) {
-        Reason why = outing.legs().get(leg).why();
-        assertEquals(OutingReason.WAIT_WITH_ROOM, why.kind(), told(outing));
-        assertEquals(Set.of("minutes", "why"), why.figures().keySet());
-        assertEquals((double) minutes, why.figures().get("minutes").value());
-        assertEquals(OutingReason.WAIT_FOR_PIN, ((Reason) why.figures().get("why").value()).kind());
+        WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, outing.legs().get(leg).why(), told(outing));
+        assertEquals(minutes, room.minutes());
+        assertInstanceOf(WaitAdvice.WaitForPin.class, room.why());
     }
 
     @Test
@@ -61,7 +60,7 @@ class WaitsTest {
         RunningOrder outing = plan(ALWAYS, pinned("06:32"), extra().shot());
         offersAnExtraOfOnesOwn(outing, 2, 20);
         assertEquals(at("06:50"), outing.timeOf("extra").from().toLocalTime());
-        assertEquals(OutingReason.WAIT_FOR_PIN, plan(ALWAYS, pinned("06:31"), extra().shot()).legs().get(2).why().kind(), "too short for anything");
+        assertInstanceOf(WaitAdvice.WaitForPin.class, plan(ALWAYS, pinned("06:31"), extra().shot()).legs().get(2).why(), "too short for anything");
     }
 
     @Test
@@ -140,16 +139,16 @@ class WaitsTest {
         return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
     }
 
-    private static Reason waitFor(double before, double after) {
+    private static Advice waitFor(double before, double after) {
         RunningOrder outing = plan(shot -> time -> time.getHour() < 7 ? before : after, picture("a").at("Footbridge").shot());
         assertEquals(at("07:00"), outing.timeOf("a").from().toLocalTime());
-        return (Reason) outing.legs().get(2).why().figures().get("why").value();
+        return ((WaitAdvice.WaitWithRoom) outing.legs().get(2).why()).why();
     }
 
     @Test
     void claimsNoBetterLightThanThereIs() {
-        assertEquals(OutingReason.WAIT_FOR_LITTLE, waitFor(0.1, 0.25).kind());
-        assertEquals(OutingReason.WAIT_FOR_LIGHT, waitFor(0.1, 0.35).kind());
+        assertInstanceOf(WaitAdvice.WaitForLittle.class, waitFor(0.1, 0.25));
+        assertInstanceOf(WaitAdvice.WaitForLight.class, waitFor(0.1, 0.35));
     }
 
     /** Nothing is to be had but day instead of dusk; the sun rises at about 5:20. */
@@ -161,7 +160,7 @@ class WaitsTest {
         Trip trip = trip(gated(), "05:05", "10:00", lowSun);
         SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
         RunningOrder outing = Orders.of(trip, shot -> time -> 0);
-        assertEquals(OutingReason.WAIT_FOR_DAY, outing.legs().get(2).why().kind(), told(outing));
+        assertInstanceOf(WaitAdvice.WaitForDay.class, outing.legs().get(2).why(), told(outing));
         assertFalse(outing.timeOf("a").from().isBefore(sun.sunrise()));
     }
 }

@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.VisitAdvice;
 import understorey.plan.Contact;
 import understorey.plan.Parking;
 import understorey.plan.Shot;
@@ -89,7 +90,7 @@ class WordDueTest {
         assertNotNull(safety.message());
         assertEquals(new WalkOut("Bank", 15, 15, false), safety.walkOut(), "at 20:00 it is day, at 23:00 night");
         assertEquals(15, Duration.between(safety.leaveLastSpotBy(), safety.message().backBy()).toMinutes());
-        assertEquals(List.of("STAY_TOO_LATE"), Samples.kinds(safety.remarks()));
+        assertEquals(List.of(VisitAdvice.StayTooLate.class), Samples.kinds(safety.remarks()));
     }
 
     @Test

@@ -18,54 +18,56 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.CautionAdvice;
 import understorey.light.LightAt;
 import understorey.light.Standpoint;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
 import understorey.plan.Trip;
-import understorey.reason.Reason;
-import understorey.visit.Day;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
+import understorey.visit.Day;
 
 class CautionsTest {
 
     private static final Places POLE = new Places(new Position(80, 15), ZoneId.of("Europe/Oslo"),
             LocalDate.of(2027, 12, 20));
 
-    private static List<Reason> cautions(Places place, String arrive, String leave, ForecastHour... forecast) {
+    private static List<Advice> cautions(Places place, String arrive, String leave, ForecastHour... forecast) {
         Trip trip = Samples.trip(wood(place, wood().spots(), wood().walks(), null, null), place.date(), arrive, leave,
                 List.of(forecast), picture("a").shot(), picture("b").shot(),
                 picture("c").of(Samples.subject("no-care", null, null, null, null, " ")).shot());
         return Cautions.of(Day.of(trip, place.date()));
     }
 
-    private static List<String> kinds(String arrive, String leave, ForecastHour... forecast) {
+    private static List<Class<?>> kinds(String arrive, String leave, ForecastHour... forecast) {
         return Samples.kinds(cautions(Places.MID_LATITUDE, arrive, leave, forecast));
     }
 
     @Test
     void alwaysCarriesTheShortBlock() {
-        assertEquals(List.of("BRANCHES_IN_WIND", "KEEP_TO_THE_PATHS", "CARE_FOR_SUBJECT", "TICKS", "SUN_THROUGH_A_LENS",
-                "TELL_SOMEONE", "LOCAL_RULES"), kinds("09:00", "12:00"));
+        assertEquals(List.of(CautionAdvice.BranchesInWind.class, CautionAdvice.KeepToThePaths.class,
+                CautionAdvice.CareForSubject.class, CautionAdvice.Ticks.class, CautionAdvice.SunThroughALens.class,
+                CautionAdvice.TellSomeone.class, CautionAdvice.LocalRules.class), kinds("09:00", "12:00"));
     }
 
     @Test
     void warnsOfDarknessOnTheWayInAndOut() {
-        assertTrue(kinds("04:00", "12:00").contains("DARK_ON_THE_WAY_IN"));
-        assertTrue(kinds(null, null).contains("DARK_ON_THE_WAY_IN"));
-        assertFalse(kinds("04:00", "12:00").contains("DARK_ON_THE_WAY_OUT"));
-        assertTrue(kinds("15:00", "22:00").contains("DARK_ON_THE_WAY_OUT"));
-        assertFalse(kinds("15:00", "22:00").contains("DARK_ON_THE_WAY_IN"));
+        assertTrue(kinds("04:00", "12:00").contains(CautionAdvice.DarkOnTheWayIn.class));
+        assertTrue(kinds(null, null).contains(CautionAdvice.DarkOnTheWayIn.class));
+        assertFalse(kinds("04:00", "12:00").contains(CautionAdvice.DarkOnTheWayOut.class));
+        assertTrue(kinds("15:00", "22:00").contains(CautionAdvice.DarkOnTheWayOut.class));
+        assertFalse(kinds("15:00", "22:00").contains(CautionAdvice.DarkOnTheWayIn.class));
     }
 
     /** The open ground's light at the end of civil twilight (Seidelmann: 3.4 lux, EV 0.45) comes to a dull wood later. */
     @Test
     void givesTheTimesAtWhichTheFloorIsAsDarkAsCivilTwilightInTheOpen() {
         SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
-        List<Reason> cautions = cautions(Places.MID_LATITUDE, "04:00", "22:00");
-        ZonedDateTime until = (ZonedDateTime) figure(cautions, Caution.DARK_ON_THE_WAY_IN, "until");
-        ZonedDateTime from = (ZonedDateTime) figure(cautions, Caution.DARK_ON_THE_WAY_OUT, "from");
+        List<Advice> cautions = cautions(Places.MID_LATITUDE, "04:00", "22:00");
+        ZonedDateTime until = Samples.the(CautionAdvice.DarkOnTheWayIn.class, cautions).until();
+        ZonedDateTime from = Samples.the(CautionAdvice.DarkOnTheWayOut.class, cautions).from();
         assertTrue(until.isAfter(sun.civilDawn()) && until.isBefore(sun.sunrise()), until.toString());
         assertTrue(from.isBefore(sun.civilDusk()) && from.isAfter(sun.sunset()), from.toString());
         for (ZonedDateTime time : List.of(until, from)) {
@@ -73,17 +75,17 @@ class CautionsTest {
             assertEquals(0.45, light.floor().overcast(), 0.1);
         }
         assertEquals(Duration.between(MAY_DAY.atTime(4, 0).atZone(Samples.zone()), until).toSeconds() / 60.0,
-                ((Number) figure(cautions, Caution.DARK_ON_THE_WAY_IN, "minutes")).doubleValue(), 0.5);
+                Samples.the(CautionAdvice.DarkOnTheWayIn.class, cautions).minutes(), 0.5);
     }
 
     @Test
     void warnsInPolarNight() {
-        List<String> twilight = Samples.kinds(cautions(Places.POLAR_NIGHT, null, null));
-        assertTrue(twilight.contains("DARK_ON_THE_WAY_IN") && twilight.contains("DARK_ON_THE_WAY_OUT"));
-        List<String> night = Samples.kinds(cautions(POLE, null, null));
-        assertTrue(night.contains("DARK_ALL_THE_TIME") && !night.contains("DARK_ON_THE_WAY_IN"));
-        List<String> day = Samples.kinds(cautions(Places.POLAR_DAY, null, null));
-        assertFalse(day.contains("DARK_ON_THE_WAY_IN") || day.contains("DARK_ON_THE_WAY_OUT"));
+        List<Class<?>> twilight = Samples.kinds(cautions(Places.POLAR_NIGHT, null, null));
+        assertTrue(twilight.contains(CautionAdvice.DarkOnTheWayIn.class) && twilight.contains(CautionAdvice.DarkOnTheWayOut.class));
+        List<Class<?>> night = Samples.kinds(cautions(POLE, null, null));
+        assertTrue(night.contains(CautionAdvice.DarkAllTheTime.class) && !night.contains(CautionAdvice.DarkOnTheWayIn.class));
+        List<Class<?>> day = Samples.kinds(cautions(Places.POLAR_DAY, null, null));
+        assertFalse(day.contains(CautionAdvice.DarkOnTheWayIn.class) || day.contains(CautionAdvice.DarkOnTheWayOut.class));
     }
 
     /** Where the sun sets after midnight, the date's set is that of the evening before: a morning visit is light. */
@@ -92,7 +94,7 @@ class CautionsTest {
         Places north = new Places(new Position(65.65, 20), ZoneId.of("Europe/Stockholm"), LocalDate.of(2027, 6, 16));
         SunDay sun = SunDay.of(north.position(), north.date(), north.zone());
         assertTrue(sun.sunset().isBefore(sun.sunrise()));
-        assertFalse(Samples.kinds(cautions(north, "09:00", "13:00")).contains("DARK_ON_THE_WAY_OUT"));
+        assertFalse(Samples.kinds(cautions(north, "09:00", "13:00")).contains(CautionAdvice.DarkOnTheWayOut.class));
     }
 
     /**
@@ -100,11 +102,11 @@ class CautionsTest {
      * Forest: closed at forecast gusts of 45 mph (20.1 m/s). Levels of 14 and 20 m/s: common practice, no source.
      */
     @ParameterizedTest
-    @CsvSource({"13.9, BRANCHES_IN_WIND", "14, GUSTS_BREAK_BRANCHES", "19.9, GUSTS_BREAK_BRANCHES",
-        "20, GUSTS_TOO_STRONG", "20.1, GUSTS_TOO_STRONG"})
+    @CsvSource({"13.9, BranchesInWind", "14, GustsBreakBranches", "19.9, GustsBreakBranches",
+        "20, GustsTooStrong", "20.1, GustsTooStrong"})
     void gradesTheGusts(double gustMs, String caution) {
-        assertEquals(caution, kinds("09:00", "12:00", hour(null, "10:00", 5.0, gustMs, null)).get(0));
-        assertEquals(caution, kinds("09:00", "12:00", hour(null, "10:00", gustMs, null, null)).get(0));
+        assertEquals(caution, kinds("09:00", "12:00", hour(null, "10:00", 5.0, gustMs, null)).get(0).getSimpleName());
+        assertEquals(caution, kinds("09:00", "12:00", hour(null, "10:00", gustMs, null, null)).get(0).getSimpleName());
     }
 
     @Test
@@ -112,20 +114,15 @@ class CautionsTest {
         ForecastHour night = hour(MAY_DAY, "02:00", null, 22.0, null);
         ForecastHour evening = hour(MAY_DAY, "18:00", null, 22.0, null);
         ForecastHour tomorrow = hour(MAY_DAY.plusDays(1), "10:00", null, 22.0, null);
-        assertEquals("GUSTS_TOO_STRONG", kinds("09:00", "12:00", night).get(0));
-        assertEquals("BRANCHES_IN_WIND", kinds("09:00", "12:00", evening, tomorrow).get(0));
+        assertEquals(CautionAdvice.GustsTooStrong.class, kinds("09:00", "12:00", night).get(0));
+        assertEquals(CautionAdvice.BranchesInWind.class, kinds("09:00", "12:00", evening, tomorrow).get(0));
     }
 
     @Test
     void namesTheCareForASubjectOnce() {
-        List<Reason> care = cautions(Places.MID_LATITUDE, "09:00", "12:00").stream()
-                .filter(reason -> reason.kind() == Caution.CARE_FOR_SUBJECT).toList();
+        List<Advice> care = cautions(Places.MID_LATITUDE, "09:00", "12:00").stream()
+                .filter(reason -> reason instanceof CautionAdvice.CareForSubject).toList();
         assertEquals(1, care.size());
-        assertEquals("Stay on the paths", care.get(0).figures().get("care").value());
-    }
-
-    private static Object figure(List<Reason> cautions, Caution kind, String name) {
-        return cautions.stream().filter(reason -> reason.kind() == kind).findFirst().orElseThrow().figures().get(name)
-                .value();
+        assertEquals("Stay on the paths", Samples.the(CautionAdvice.CareForSubject.class, care).care());
     }
 }

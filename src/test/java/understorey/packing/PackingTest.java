@@ -2,6 +2,7 @@ package understorey.packing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.LEGS;
@@ -20,6 +21,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import understorey.Glass;
 import understorey.Samples;
+import understorey.advice.BagAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
@@ -83,7 +86,7 @@ class PackingTest {
         assertEquals(List.of("Prime 135.0", "Beanbag", "Tube 12.0"), names(packing.leave()));
         assertEquals(List.of("Star", "View"), packing.take().get(0).shots());
         assertEquals(List.of("Star"), packing.take().get(2).shots());
-        assertEquals(List.of("HELP_RELEASE"), Samples.kinds(packing.missing()));
+        assertEquals(List.of(BagAdvice.HelpRelease.class), Samples.kinds(packing.missing()));
     }
 
     @Test
@@ -160,9 +163,9 @@ class PackingTest {
         assertEquals(1, pack(bag, 9, 0, 20.0, LIGHT, pictures).batteries());
         Packing cold = pack(bag, 9, 0, 0.0, LIGHT, pictures);
         assertEquals(2, cold.batteries());
-        assertEquals(List.of("HELP_CARDS", "BATTERIES_COLD"), supplies(cold));
-        assertEquals(10, Samples.figure(cold.missing(), PackingReason.HELP_CARDS, "needed"));
-        assertEquals(List.of("HELP_CARDS", "HELP_BATTERIES"), supplies(pack(bag, 9, 5, 20.0, LIGHT, pictures)));
+        assertEquals(List.of(BagAdvice.HelpCards.class, BagAdvice.BatteriesCold.class), supplies(cold));
+        assertEquals(10, Samples.the(BagAdvice.HelpCards.class, cold.missing()).needed());
+        assertEquals(List.of(BagAdvice.HelpCards.class, BagAdvice.HelpBatteries.class), supplies(pack(bag, 9, 5, 20.0, LIGHT, pictures)));
         assertEquals(List.of(), supplies(pack(supplied(List.of(8.0, 8.0), 2), 9, 0, 0.0, LIGHT, pictures)));
         assertEquals(List.of(), supplies(pack(supplied(List.of(), 0), 9, 0, 0.0, LIGHT, pictures)));
     }
@@ -172,37 +175,37 @@ class PackingTest {
                 batteries, List.of());
     }
 
-    private static List<String> supplies(Packing packing) {
-        List<String> kinds = new ArrayList<>(Samples.kinds(packing.missing()));
-        kinds.retainAll(List.of("HELP_CARDS", "HELP_BATTERIES", "BATTERIES_COLD"));
+    private static List<Class<?>> supplies(Packing packing) {
+        List<Class<?>> kinds = new ArrayList<>(Samples.kinds(packing.missing()));
+        kinds.retainAll(List.of(BagAdvice.HelpCards.class, BagAdvice.HelpBatteries.class, BagAdvice.BatteriesCold.class));
         return kinds;
     }
 
     @Test
     void asksForAReleaseWhereALongTimeStandsOnLegs() {
         Bag bag = Samples.with(Samples.bag(fullFrame(24), ZOOM), LEGS);
-        assertTrue(Samples.kinds(pack(bag, 2, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
-        assertFalse(Samples.kinds(pack(Samples.released(bag), 2, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
-        assertFalse(Samples.kinds(pack(bag, 12, 0, null, LIGHT, VIEW).missing()).contains("HELP_RELEASE"));
+        assertTrue(Samples.kinds(pack(bag, 2, 0, null, LIGHT, VIEW).missing()).contains(BagAdvice.HelpRelease.class));
+        assertFalse(Samples.kinds(pack(Samples.released(bag), 2, 0, null, LIGHT, VIEW).missing()).contains(BagAdvice.HelpRelease.class));
+        assertFalse(Samples.kinds(pack(bag, 12, 0, null, LIGHT, VIEW).missing()).contains(BagAdvice.HelpRelease.class));
     }
 
     @Test
     void asksForALampOnlyWhereAWayIsDarkAndNoExtraIsOne() {
         Bag none = Samples.bag(fullFrame(24), ZOOM);
-        assertTrue(Samples.kinds(pack(none, 9, 0, null, DARK, VIEW).missing()).contains("HELP_LAMP"));
-        assertFalse(Samples.kinds(pack(none, 9, 0, null, LIGHT, VIEW).missing()).contains("HELP_LAMP"));
-        assertFalse(Samples.kinds(pack(full(), 9, 0, null, DARK, VIEW).missing()).contains("HELP_LAMP"));
+        assertTrue(Samples.kinds(pack(none, 9, 0, null, DARK, VIEW).missing()).contains(BagAdvice.HelpLamp.class));
+        assertFalse(Samples.kinds(pack(none, 9, 0, null, LIGHT, VIEW).missing()).contains(BagAdvice.HelpLamp.class));
+        assertFalse(Samples.kinds(pack(full(), 9, 0, null, DARK, VIEW).missing()).contains(BagAdvice.HelpLamp.class));
     }
 
     @Test
     void saysWhyEachThingStaysAtHome() {
-        Map<String, String> why = new HashMap<>();
-        pack(full(), 0, STAR, VIEW).leave().forEach(item -> why.put(item.name(), item.why().kind().name()));
-        assertEquals("LEFT_UNASKED", why.get("Prime 135.0"));
-        assertEquals("LEFT_AS_WELL", why.get("Tube 12.0"));
+        Map<String, Class<?>> why = new HashMap<>();
+        pack(full(), 0, STAR, VIEW).leave().forEach(item -> why.put(item.name(), item.why().getClass()));
+        assertEquals(BagAdvice.LeftUnasked.class, why.get("Prime 135.0"));
+        assertEquals(BagAdvice.LeftAsWell.class, why.get("Tube 12.0"));
         Packing dark = pack(Samples.bag(fullFrame(24), ZOOM), -8, 0, null, LIGHT, VIEW);
         assertEquals(List.of("Main body", "Short zoom"), names(dark.leave()));
-        assertEquals("LEFT_NO_LIGHT", dark.leave().get(0).why().kind().name());
+        assertInstanceOf(BagAdvice.LeftNoLight.class, dark.leave().get(0).why());
     }
 
     @Test
@@ -217,7 +220,7 @@ class PackingTest {
     void namesOnceWhatWouldHaveHelped() {
         Packing packing = pack(Samples.with(Samples.bag(fullFrame(24), ZOOM, MACRO), POLARISER), 0, STAR,
                 picture("Star again").wide(0.036).deep(0.001).polarised());
-        assertEquals(1, Samples.kinds(packing.missing()).stream().filter("HELP_STEP_UP_RING"::equals).count());
+        assertEquals(1, Samples.kinds(packing.missing()).stream().filter(HelpAdvice.HelpStepUpRing.class::equals).count());
     }
 
     @Test

@@ -7,28 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import understorey.light.DirectionReason;
+import understorey.advice.Advice;
+import understorey.advice.ColourAdvice;
+import understorey.advice.DirectionAdvice;
+import understorey.advice.PolariserAdvice;
 import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
 import understorey.light.WhiteBalance;
 import understorey.optics.AngleOfView;
 import understorey.optics.Projection;
-import understorey.reason.Reason;
 import understorey.sky.SunAt;
 
 /** What a reader is told of the light on a picture, for suns all over the sky and cameras of every tilt. */
 class DirectionSentencesTest {
 
     private static final AngleOfView WIDE = AngleOfView.of(20, 36, 24);
-    private final Map<String, String> told = new TreeMap<>();
-    private final Set<DirectionReason> kinds = EnumSet.noneOf(DirectionReason.class);
+    private final Set<String> told = new TreeSet<>();
+    private final Set<Class<?>> kinds = new HashSet<>();
 
     @BeforeEach
     void tellsAll() throws IOException {
@@ -46,14 +47,14 @@ class DirectionSentencesTest {
 
     private void tell(Sentences sentences, SunAt sun, Projection camera, double okta) {
         SunDirection direction = SunDirection.of(sun, camera);
-        for (List<Reason> reasons : List.of(direction.reasons(true, true), direction.reasons(false, true),
+        for (List<Advice> reasons : List.of(direction.reasons(true, true), direction.reasons(false, true),
                 direction.reasons(true, false), WhiteBalance.byMoon().reasons(),
                 PolariserEffect.of(sun, camera, okta, 1.5).reasons(),
                 WhiteBalance.of(sun.altitudeDeg(), true, okta, 0).reasons(),
                 WhiteBalance.of(sun.altitudeDeg(), false, okta, 2.1).reasons())) {
-            for (Reason reason : reasons) {
-                kinds.add((DirectionReason) reason.kind());
-                told.put(sentences.of(reason), reason.kind().name());
+            for (Advice reason : reasons) {
+                kinds.add(reason.getClass());
+                told.add(sentences.of(reason));
             }
         }
     }
@@ -64,8 +65,11 @@ class DirectionSentencesTest {
 
     @Test
     void tellsEveryKindInAFinishedSentence() {
-        assertEquals(EnumSet.allOf(DirectionReason.class), kinds);
-        for (String sentence : told.keySet()) {
+        Set<Class<?>> all = new HashSet<>();
+        List.of(DirectionAdvice.class, PolariserAdvice.class, ColourAdvice.class)
+                .forEach(topic -> all.addAll(AdviceSentencesTest.records(topic)));
+        assertEquals(all, kinds);
+        for (String sentence : told) {
             assertTrue(Character.isUpperCase(sentence.codePointAt(0)) && sentence.endsWith("."), sentence);
             assertFalse(sentence.contains("{") || sentence.contains("null") || sentence.contains("_")
                     || sentence.contains("−") || sentence.contains("Costs 0"), sentence);
@@ -84,6 +88,6 @@ class DirectionSentencesTest {
     }
 
     private void assertTold(String sentence) {
-        assertTrue(told.containsKey(sentence), sentence + " is not among " + told.keySet());
+        assertTrue(told.contains(sentence), sentence + " is not among " + told);
     }
 }

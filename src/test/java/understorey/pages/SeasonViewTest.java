@@ -6,14 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
+import understorey.advice.Advice;
+import understorey.advice.DayAdvice;
 import understorey.brief.Brief;
 import understorey.plan.Trip;
-import understorey.reason.Figure;
-import understorey.reason.Reason;
 import understorey.season.RankedDay;
-import understorey.season.SeasonReason;
 
 class SeasonViewTest {
 
@@ -31,11 +29,11 @@ class SeasonViewTest {
         String full = view.windows().get(0).rows().get(1).text();
         int counted = 0;
         for (RankedDay day : WEEKEND.season().ranking().days()) {
-            for (Reason reason : day.reasons()) {
-                Map<String, Figure> figures = reason.figures();
-                if (reason.kind() == SeasonReason.DAY_TOO_EARLY || reason.kind() == SeasonReason.DAY_TOO_LATE) {
-                    long days = ((Number) figures.get("days").value()).longValue();
-                    LocalDate likeliest = day.date().plusDays(reason.kind() == SeasonReason.DAY_TOO_EARLY ? days : -days);
+            for (Advice reason : day.reasons()) {
+                double days = reason instanceof DayAdvice.DayTooEarly early ? early.days()
+                        : reason instanceof DayAdvice.DayTooLate late ? -late.days() : 0;
+                if (days != 0) {
+                    LocalDate likeliest = day.date().plusDays((long) days);
                     assertTrue(full.contains(", most likely on " + Words.dayMonth(likeliest) + ";"), full + " and " + likeliest);
                     counted++;
                 }

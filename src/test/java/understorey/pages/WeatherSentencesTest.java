@@ -6,17 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.IOException;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
+import understorey.advice.Advice;
+import understorey.advice.WeatherAdvice;
 import understorey.light.Drops;
 import understorey.light.Mist;
-import understorey.light.WeatherReason;
 import understorey.plan.ForecastHour;
-import understorey.reason.Reason;
 import understorey.sky.SunDay;
 
 /** What a reader is told of mist and drops. */
@@ -41,10 +40,10 @@ class WeatherSentencesTest {
                 List.of(row("05:00", null, null, null, null, 0.0)));
     }
 
-    private static List<Reason> reasons() {
+    private static List<Advice> reasons() {
         SunDay sun = SunDay.of(PLACE.position(), PLACE.date(), PLACE.zone());
         Places night = Places.POLAR_NIGHT;
-        List<Reason> reasons = new ArrayList<>(
+        List<Advice> reasons = new ArrayList<>(
                 Mist.atDawn(SunDay.of(night.position(), night.date(), night.zone()), null, List.of(), null).reasons());
         for (List<ForecastHour> forecast : forecasts()) {
             reasons.addAll(Mist.atDawn(sun, null, forecast, null).reasons());
@@ -57,13 +56,13 @@ class WeatherSentencesTest {
     @Test
     void tellsEveryReasonInAWholeSentence() throws IOException {
         Sentences sentences = Sentences.builtIn();
-        Set<String> told = new TreeSet<>();
-        for (Reason reason : reasons()) {
-            told.add(reason.kind().name());
+        Set<Class<?>> told = new HashSet<>();
+        for (Advice reason : reasons()) {
+            told.add(reason.getClass());
             String sentence = sentences.of(reason);
             assertFalse(sentence.contains("{") || sentence.contains("null") || sentence.contains("NaN"), sentence);
         }
-        assertEquals(new TreeSet<>(Arrays.stream(WeatherReason.values()).map(Enum::name).toList()), told);
+        assertEquals(new HashSet<>(AdviceSentencesTest.records(WeatherAdvice.class)), told);
     }
 
     @Test

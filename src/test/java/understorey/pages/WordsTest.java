@@ -15,11 +15,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import understorey.advice.Measure;
 import understorey.exposure.StopScale;
 import understorey.light.SunDirection;
 import understorey.plan.Foliage;
-import understorey.reason.Figure;
-import understorey.reason.Figure.Measure;
 
 class WordsTest {
 
@@ -170,9 +169,7 @@ class WordsTest {
         assertEquals("12°", of(12, Measure.DEGREES));
         assertEquals("80 g", spaced(of(80, Measure.GRAMS)));
         assertEquals("6500 K", spaced(of(6500, Measure.KELVIN)));
-        for (Measure wordless : List.of(Measure.CLOCK, Measure.DATE, Measure.TEXT, Measure.WORD, Measure.REASON)) {
-            assertThrows(IllegalArgumentException.class, () -> of(1, wordless));
-        }
+        assertThrows(IllegalArgumentException.class, () -> of(1, Measure.DAY_OF_YEAR));
     }
 
     @Test
@@ -210,18 +207,20 @@ class WordsTest {
         assertEquals("05:05", Words.clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
         assertEquals("00:00", Words.clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
         assertEquals("—", Words.clock(null));
-        assertEquals("06:10", Words.of(new Figure(LocalTime.of(6, 10), Measure.CLOCK)));
-        assertEquals("06:11", Words.of(new Figure(ZonedDateTime.parse("2027-05-08T06:10:45Z"), Measure.CLOCK)));
+        assertEquals("06:10", Words.of(LocalTime.of(6, 10), null));
+        assertEquals("06:11", Words.of(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
     }
 
     @Test
     void namesDaysAndWordsInFull() {
         assertEquals("Saturday 8 May 2027", Words.day(LocalDate.of(2027, 5, 8)));
-        assertEquals("Sunday 1 August 2027", Words.of(new Figure(LocalDate.of(2027, 8, 1), Measure.DATE)));
+        assertEquals("Sunday 1 August 2027", Words.of(LocalDate.of(2027, 8, 1), null));
+        assertEquals("1 August", Words.of(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
+        assertEquals("April", Words.of(Month.APRIL, null));
         assertEquals("April", Words.name(Month.APRIL));
         assertEquals("half leaf", Words.word(Foliage.Stage.HALF_LEAF));
-        assertEquals("Stone bank", Words.of(Figure.text("Stone bank")));
-        assertEquals("top left", Words.of(Figure.word(SunDirection.Part.TOP_LEFT)));
+        assertEquals("Stone bank", Words.of("Stone bank", null));
+        assertEquals("top left", Words.of(SunDirection.Part.TOP_LEFT, null));
     }
 
     @Test
@@ -245,7 +244,7 @@ class WordsTest {
     }
 
     private static String of(double value, Measure measure) {
-        return Words.of(Figure.of(value, measure));
+        return Words.of(value, measure);
     }
 
     private static String spaced(String words) {

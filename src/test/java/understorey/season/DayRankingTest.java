@@ -2,6 +2,7 @@ package understorey.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,8 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
 import understorey.plan.DayWishes;
 import understorey.plan.ForecastHour;
@@ -52,8 +55,8 @@ class DayRankingTest {
         return trip(Woods.wood(53, 200.0, PAST), DayWishes.NONE, SkyWord.CLEAR, List.of(), shots);
     }
 
-    private static boolean says(RankedDay day, SeasonReason kind) {
-        return day.reasons().stream().anyMatch(reason -> reason.kind() == kind);
+    private static boolean says(RankedDay day, Class<? extends Advice> kind) {
+        return day.reasons().stream().anyMatch(kind::isInstance);
     }
 
     /** Where flowers were looked at on a day, that day and those before it are past. */
@@ -65,7 +68,7 @@ class DayRankingTest {
         LocalDate last = LocalDate.of(2027, 5, 4);
         for (RankedDay day : ranking.days()) {
             assertEquals(day.date().isAfter(last), day.wanted(), day.date().toString());
-            assertEquals(!day.wanted(), says(day, SeasonReason.DAY_PAST));
+            assertEquals(!day.wanted(), says(day, DayAdvice.DayPast.class));
         }
         assertTrue(ranking.best().isAfter(last));
     }
@@ -76,10 +79,10 @@ class DayRankingTest {
         FloweringWindow window = ranking.windows().get(0);
         assertEquals(1, ranking.windows().size());
         assertEquals(1, ranking.day(ranking.best()).rank());
-        assertTrue(says(ranking.day(ranking.best()), SeasonReason.DAY_FULL));
+        assertTrue(says(ranking.day(ranking.best()), DayAdvice.DayFull.class));
         assertFalse(ranking.best().isBefore(window.fullFrom()) || ranking.best().isAfter(window.fullTo()));
-        assertTrue(says(ranking.day(LocalDate.of(2027, 4, 12)), SeasonReason.DAY_TOO_EARLY));
-        assertTrue(says(ranking.day(LocalDate.of(2027, 6, 1)), SeasonReason.DAY_TOO_LATE));
+        assertTrue(says(ranking.day(LocalDate.of(2027, 4, 12)), DayAdvice.DayTooEarly.class));
+        assertTrue(says(ranking.day(LocalDate.of(2027, 6, 1)), DayAdvice.DayTooLate.class));
         assertEquals(SPRING.size(), ranking.days().stream().map(RankedDay::rank).distinct().count());
     }
 
@@ -117,8 +120,8 @@ class DayRankingTest {
                 SPRING);
         assertEquals(DayOfWeek.SATURDAY, ranking.best().getDayOfWeek());
         assertEquals(LocalDate.of(2027, 5, 15), ranking.best());
-        assertTrue(says(ranking.day(LocalDate.of(2027, 5, 5)), SeasonReason.DAY_AVOIDED));
-        assertTrue(says(ranking.day(LocalDate.of(2027, 5, 12)), SeasonReason.DAY_WRONG_WEEKDAY));
+        assertTrue(says(ranking.day(LocalDate.of(2027, 5, 5)), DayAdvice.DayAvoided.class));
+        assertTrue(says(ranking.day(LocalDate.of(2027, 5, 12)), DayAdvice.DayWrongWeekday.class));
         int lastWanted = ranking.days().stream().filter(day -> day.wanted() && !day.hopeless()).mapToInt(RankedDay::rank).max()
                 .orElseThrow();
         assertTrue(ranking.days().stream().filter(day -> !day.wanted()).allMatch(day -> day.rank() > lastWanted));
@@ -168,8 +171,8 @@ class DayRankingTest {
                 SPRING.get(SPRING.size() - 1))), null);
         DayRanking ranking = DayRanking.of(trip(Woods.wood(53, 200.0, PAST), wishes, SkyWord.CLEAR, List.of(), shot("One")),
                 SPRING);
-        assertEquals(SeasonReason.NO_DAY_WANTED, ranking.findings().get(0).kind());
-        assertTrue(says(ranking.day(ranking.best()), SeasonReason.DAY_FULL));
+        assertInstanceOf(DayAdvice.NoDayWanted.class, ranking.findings().get(0));
+        assertTrue(says(ranking.day(ranking.best()), DayAdvice.DayFull.class));
     }
 
     @Test
@@ -181,7 +184,7 @@ class DayRankingTest {
         RankedDay day = DayRanking.of(trip(shut, DayWishes.NONE, SkyWord.CLEAR, List.of(), shot("One"), shot("Two")),
                 SPRING).days().get(24);
         assertEquals(10, day.hours().length().toMinutes());
-        assertTrue(says(day, SeasonReason.DAY_HOURS_SHORT));
+        assertTrue(says(day, DayAdvice.DayHoursShort.class));
         Site never = new Site(open.name(), open.slug(), null, open.position(), 200.0, open.zone(), List.of(), null,
                 List.of(), List.of(), new Opening(LocalTime.of(10, 0), LocalTime.of(18, 0)), null, open.seasons(),
                 List.of(), null, null, false, List.of(), null);
@@ -189,7 +192,7 @@ class DayRankingTest {
                 .days().get(24);
         assertNull(closed.hours());
         assertEquals(0, closed.score());
-        assertTrue(says(closed, SeasonReason.DAY_CLOSED));
+        assertTrue(says(closed, DayAdvice.DayClosed.class));
     }
 
     @Test
@@ -203,8 +206,8 @@ class DayRankingTest {
                 shot("Low", LightWish.LOW_SUN)), List.of(LocalDate.of(2027, 5, 4), LocalDate.of(2027, 5, 5),
                 LocalDate.of(2027, 5, 6)));
         assertEquals(LocalDate.of(2027, 5, 5), ranking.best());
-        assertTrue(says(ranking.days().get(0), SeasonReason.DAY_RAIN) && says(ranking.days().get(0), SeasonReason.DAY_WIND));
-        assertTrue(says(ranking.days().get(2), SeasonReason.DAY_WITHOUT_FORECAST));
+        assertTrue(says(ranking.days().get(0), DayAdvice.DayRain.class) && says(ranking.days().get(0), DayAdvice.DayWind.class));
+        assertTrue(says(ranking.days().get(2), DayAdvice.DayWithoutForecast.class));
     }
 
     @Test
@@ -213,8 +216,8 @@ class DayRankingTest {
         DayRanking ranking = DayRanking.of(trip(Woods.wood(53, 200.0), DayWishes.NONE, SkyWord.OVERCAST, List.of(), moss),
                 SPRING.subList(0, 3));
         assertEquals(SPRING.get(0), ranking.best());
-        assertTrue(says(ranking.days().get(0), SeasonReason.DAY_AS_GOOD_EARLIER));
-        assertTrue(says(ranking.days().get(0), SeasonReason.DAY_FLOWERS_UNKNOWN));
+        assertTrue(says(ranking.days().get(0), DayAdvice.DayAsGoodEarlier.class));
+        assertTrue(says(ranking.days().get(0), DayAdvice.DayFlowersUnknown.class));
         assertNull(ranking.days().get(0).flower());
         assertEquals(List.of(), ranking.windows());
     }

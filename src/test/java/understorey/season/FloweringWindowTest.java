@@ -2,23 +2,20 @@ package understorey.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.advice.SeasonAdvice;
 import understorey.plan.Season;
 import understorey.plan.Subject;
-import understorey.reason.Reason;
 
 class FloweringWindowTest {
-
-    private static List<Object> kinds(List<Reason> reasons) {
-        return new ArrayList<>(reasons.stream().map(Reason::kind).toList());
-    }
 
     private static LocalDate day(String date) {
         return LocalDate.parse(date);
@@ -31,7 +28,7 @@ class FloweringWindowTest {
         assertEquals(FloweringWindow.Method.CATALOGUE, window.method());
         assertEquals(day("2027-05-16"), window.peak().day());
         assertEquals(22.5 * 1.2816, window.errorD(), 0.2);
-        assertEquals(List.of(SeasonReason.BY_CATALOGUE, SeasonReason.COURSE_ASSUMED), kinds(window.reasons()));
+        assertEquals(List.of(SeasonAdvice.ByCatalogue.class, SeasonAdvice.CourseAssumed.class), Samples.kinds(window.reasons()));
     }
 
     /** Hopkins 1918, from memory: four days a degree and four days every 122 m. */
@@ -43,8 +40,8 @@ class FloweringWindowTest {
         assertEquals(day("2027-05-24"), high.peak().day());
         FloweringWindow south = FloweringWindow.of(Woods.wood(50, null), Woods.RAMSONS, day("2027-05-08"), null);
         assertEquals(day("2027-05-04"), south.peak().day());
-        assertTrue(kinds(south.reasons()).contains(SeasonReason.CATALOGUE_EARLIER));
-        assertTrue(kinds(high.reasons()).contains(SeasonReason.CATALOGUE_LATER));
+        assertTrue(Samples.kinds(south.reasons()).contains(SeasonAdvice.CatalogueEarlier.class));
+        assertTrue(Samples.kinds(high.reasons()).contains(SeasonAdvice.CatalogueLater.class));
     }
 
     /** Summer and autumn flowers do not wait for spring. */
@@ -79,7 +76,7 @@ class FloweringWindowTest {
         assertEquals(day("2027-05-11"), window.fullTo());
         assertEquals(4, window.past().size());
         assertEquals(day("2027-05-11"), window.past().get(0).full());
-        assertEquals(List.of(SeasonReason.BY_MEAN), kinds(window.reasons()));
+        assertEquals(List.of(SeasonAdvice.ByMean.class), Samples.kinds(window.reasons()));
     }
 
     @Test
@@ -88,7 +85,7 @@ class FloweringWindowTest {
         assertEquals(FloweringWindow.Method.FEW_RECORDS, window.method());
         assertEquals(day("2027-05-04"), window.peak().day());
         assertEquals(1.2816 * 10 * Math.sqrt(1.5), window.errorD(), 0.05);
-        assertEquals(SeasonReason.BY_FEW_RECORDS, window.reasons().get(0).kind());
+        assertInstanceOf(SeasonAdvice.ByFewRecords.class, window.reasons().get(0));
     }
 
     @Test
@@ -118,8 +115,8 @@ class FloweringWindowTest {
         assertEquals(usual.peak().day().minusDays(9), warm.peak().day());
         assertTrue(Math.abs(usual.peak().day().until(cold.peak().day()).getDays() - 9.5) <= 0.5);
         assertTrue(warm.errorD() > usual.errorD());
-        assertTrue(kinds(warm.reasons()).contains(SeasonReason.SPRING_EARLIER));
-        assertTrue(kinds(cold.reasons()).contains(SeasonReason.SPRING_LATER));
+        assertTrue(Samples.kinds(warm.reasons()).contains(SeasonAdvice.SpringEarlier.class));
+        assertTrue(Samples.kinds(cold.reasons()).contains(SeasonAdvice.SpringLater.class));
     }
 
     @Test
@@ -133,7 +130,7 @@ class FloweringWindowTest {
                 past), "2027-05-05");
         assertTrue(over.peak().day().isBefore(before.peak().day()));
         assertEquals(1, over.seen().size());
-        assertTrue(kinds(over.reasons()).contains(SeasonReason.SIGHTINGS_USED));
+        assertTrue(Samples.kinds(over.reasons()).contains(SeasonAdvice.SightingsUsed.class));
     }
 
     @Test
@@ -179,7 +176,7 @@ class FloweringWindowTest {
                 Woods.seen("2027-05-08", Season.Stage.IN_BUD), Woods.seen("2027-05-03", Season.Stage.FULL_FLOWER)),
                 "2023-05-04", "2024-05-01", "2025-05-07", "2026-05-04");
         FloweringWindow window = Woods.ramsons(season, "2027-05-05");
-        assertEquals(List.of(SeasonReason.SIGHTINGS_DISAGREE, SeasonReason.SIGHTINGS_DISAGREE), kinds(window.findings()));
+        assertEquals(List.of(SeasonAdvice.SightingsDisagree.class, SeasonAdvice.SightingsDisagree.class), Samples.kinds(window.findings()));
         assertEquals(3, window.seen().size());
         assertTrue(window.chanceOn(window.best()) > 0);
     }
@@ -224,7 +221,7 @@ class FloweringWindowTest {
     void tellsOfASeasonThatIsRecordedTwice() {
         FloweringWindow window = Woods.ramsons(Woods.records("2024-05-04", "2024-05-10", "2025-05-07", "2026-05-06"),
                 "2027-05-01");
-        assertEquals(List.of(SeasonReason.RECORDS_TWICE), kinds(window.findings()));
+        assertEquals(List.of(SeasonAdvice.RecordsTwice.class), Samples.kinds(window.findings()));
         assertEquals(day("2027-05-07"), window.peak().day());
     }
 

@@ -1,14 +1,16 @@
 package understorey.story;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.picture;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
@@ -17,8 +19,6 @@ import understorey.plan.Orientation;
 import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
-import understorey.reason.Reason;
-import understorey.visit.OutingReason;
 
 class StoryTest {
 
@@ -38,15 +38,13 @@ class StoryTest {
                 picture("a").role(Role.OPENING).shot(), picture("c2").role(Role.DETAIL).shot(),
                 picture("b").role(Role.APPROACH).shot())));
         assertEquals(List.of("a", "b", "c1", "c2", "d", "x"), names(story));
-        assertFalse(Samples.kinds(story.gaps()).contains("ROLE_MISSING"));
+        assertFalse(Samples.kinds(story.gaps()).contains(StoryAdvice.RoleMissing.class));
     }
 
     @Test
     void saysWhichRolesAreMissingButNeverMissesExtras() {
         Story story = Story.of(unfitted(List.of(picture("a").shot(), picture("b").role(Role.CLOSING).shot())));
-        assertEquals(List.of("approach", "detail"),
-                story.gaps().stream().map(gap -> gap.figures().get("role").value()).toList());
-        assertEquals(List.of("ROLE_MISSING", "ROLE_MISSING"), Samples.kinds(story.gaps()));
+        assertEquals(List.of(new StoryAdvice.RoleMissing(Role.APPROACH), new StoryAdvice.RoleMissing(Role.DETAIL)), story.gaps());
     }
 
     private static final Viewpoint EYES = Viewpoint.Stance.STANDING;
@@ -56,12 +54,12 @@ class StoryTest {
         return picture(name).role(Role.EXTRA).from(from).equivalent(mm);
     }
 
-    private static List<Reason> told(Samples.Picture... pictures) {
+    private static List<Advice> told(Samples.Picture... pictures) {
         List<Shot> shots = new ArrayList<>();
         for (Samples.Picture picture : pictures) {
             shots.add(picture.shot());
         }
-        return Story.of(unfitted(shots)).gaps().stream().filter(gap -> gap.kind() != OutingReason.ROLE_MISSING).toList();
+        return Story.of(unfitted(shots)).gaps().stream().filter(gap -> !(gap instanceof StoryAdvice.RoleMissing)).toList();
     }
 
     @Test
@@ -73,29 +71,27 @@ class StoryTest {
 
     @Test
     void namesThreeFromEyeLevelAndNoneFromTheGround() {
-        List<Reason> gaps = told(extra("a", EYES, 24), extra("b", EYES, 50).upright(), extra("c", EYES, 200));
-        assertEquals(List.of("HEIGHTS_ALIKE"), Samples.kinds(gaps));
-        assertEquals(3.0, gaps.get(0).figures().get("count").value());
-        assertEquals(Look.Height.FROM_EYE_LEVEL, gaps.get(0).figures().get("alike").value());
-        assertEquals(Look.Height.FROM_THE_GROUND, gaps.get(0).figures().get("missing").value());
+        List<Advice> gaps = told(extra("a", EYES, 24), extra("b", EYES, 50).upright(), extra("c", EYES, 200));
+        assertEquals(List.of(new StoryAdvice.HeightsAlike(3, Look.Height.FROM_EYE_LEVEL, Look.Height.FROM_THE_GROUND)), gaps);
         assertEquals(List.of(), told(extra("a", EYES, 24), extra("b", EYES, 50).upright(), extra("c", EARTH, 200)));
     }
 
     @Test
     void namesALensAFormatAndADistanceThatIsAlwaysTheSame() {
-        assertEquals(List.of("VIEWS_ALIKE", "ORIENTATIONS_ALIKE"), Samples.kinds(told(extra("a", EYES, 24),
+        assertEquals(List.of(StoryAdvice.ViewsAlike.class, StoryAdvice.OrientationsAlike.class), Samples.kinds(told(extra("a", EYES, 24),
                 extra("b", EARTH, 28), extra("c", Viewpoint.Stance.KNEELING, 35), extra("d", EARTH, 20).at("Bank"))));
         Frame near = new Frame(0.1, null, null, 0.5);
-        List<Reason> close = told(picture("a").framed(near).from(EYES), picture("b").framed(near).from(EARTH).upright(),
+        List<Advice> close = told(picture("a").framed(near).from(EYES), picture("b").framed(near).from(EARTH).upright(),
                 picture("c").framed(near).from(Viewpoint.Stance.KNEELING));
-        assertEquals(List.of("DISTANCES_ALIKE"), Samples.kinds(close));
-        assertEquals(Look.Distance.FROM_AFAR, close.get(0).figures().get("missing").value());
+        assertEquals(List.of(StoryAdvice.DistancesAlike.class), Samples.kinds(close));
+        assertEquals(Look.Distance.FROM_AFAR, Samples.the(StoryAdvice.DistancesAlike.class, close).missing());
     }
 
     @Test
     void namesTwoPicturesThatDifferInNothing() {
-        assertEquals(List.of("PICTURES_ALIKE"), Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55))));
-        assertTrue(Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55).role(Role.APPROACH))).contains("PICTURES_ALIKE"), "whatever part they play");
+        assertEquals(List.of(StoryAdvice.PicturesAlike.class), Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55))));
+        assertTrue(Samples.kinds(told(extra("a", EYES, 50), extra("b", EYES, 55).role(Role.APPROACH)))
+                .contains(StoryAdvice.PicturesAlike.class), "whatever part they play");
         assertEquals(List.of(), told(extra("a", EYES, 50), extra("b", EYES, 55).upright()));
         assertEquals(List.of(), told(extra("a", EYES, 50), extra("b", EYES, 55).at("Bank")));
     }

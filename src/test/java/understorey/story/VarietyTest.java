@@ -11,41 +11,32 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.plan.Orientation;
-import understorey.reason.Reason;
-import understorey.visit.OutingReason;
 
 /** Pictures that all look one way. */
 class VarietyTest {
 
     /** Pictures that differ in height, so that nothing else is told of three of them; a null faces nobody knows where. */
-    private static List<Reason> told(Double... facingsDeg) {
+    private static List<StoryAdvice.FacingsAlike> told(Double... facingsDeg) {
         List<Intent> intents = new ArrayList<>();
         List<Look> looks = new ArrayList<>();
         for (int i = 0; i < facingsDeg.length; i++) {
             intents.add(picture("p" + i).at("Spot " + i).intent());
             looks.add(new Look(null, Look.Height.values()[i % 3], null, Orientation.values()[i % 2], facingsDeg[i]));
         }
-        List<Reason> facings = new ArrayList<>();
-        for (Reason reason : Variety.of(intents, looks)) {
-            if (reason.kind() == OutingReason.FACINGS_ALIKE) {
-                facings.add(reason);
-            }
-        }
-        return facings;
+        return Variety.of(intents, looks).stream().filter(StoryAdvice.FacingsAlike.class::isInstance)
+                .map(StoryAdvice.FacingsAlike.class::cast).toList();
     }
 
-    private static Object bearing(Double... facingsDeg) {
-        return told(facingsDeg).get(0).figures().get("bearing").value();
+    private static double bearing(Double... facingsDeg) {
+        return told(facingsDeg).get(0).bearing();
     }
 
     @Test
     void namesThreePicturesThatLookOneWayRoundNorthToo() {
-        List<Reason> north = told(350.0, 10.0, 20.0);
-        assertEquals(List.of(OutingReason.FACINGS_ALIKE), north.stream().map(Reason::kind).toList());
-        assertEquals(3.0, north.get(0).figures().get("count").value());
-        assertEquals(5.0, bearing(350.0, 10.0, 20.0));
+        assertEquals(List.of(new StoryAdvice.FacingsAlike(3, 5)), told(350.0, 10.0, 20.0));
         assertEquals(90.0, bearing(67.5, 90.0, 112.5));
         assertEquals(0.0, bearing(350.0, 0.0, 9.5), "rounds to north, never to 360°");
         assertEquals(180.0, bearing(180.0, 180.0, 180.0));
@@ -79,12 +70,11 @@ class VarietyTest {
             double most = Arrays.stream(facings).mapToDouble(facing -> Math.abs(Math.IEEEremainder(facing - direction, 360))).max().orElseThrow();
             least = Math.min(least, most);
         }
-        List<Reason> told = told(facings);
+        List<StoryAdvice.FacingsAlike> told = told(facings);
         assertEquals(least < 45 ? 1 : 0, told.size());
-        for (Reason reason : told) {
-            double bearing = ((Number) reason.figures().get("bearing").value()).doubleValue();
+        for (StoryAdvice.FacingsAlike alike : told) {
             for (double facing : facings) {
-                assertEquals(0, Math.max(0, Math.abs(Math.IEEEremainder(facing - bearing, 360)) - least), 0.5, "rounded to a degree");
+                assertEquals(0, Math.max(0, Math.abs(Math.IEEEremainder(facing - alike.bearing(), 360)) - least), 0.5, "rounded to a degree");
             }
         }
     }

@@ -17,6 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.VisitAdvice;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.order.Leg;
@@ -117,7 +118,7 @@ class SafetyTest {
         assertEquals(at("11:00"), message.backBy().toLocalTime());
         assertEquals(at("11:30"), message.actFrom().toLocalTime());
         Safety early = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("06:30")), BANK));
-        assertEquals(List.of("BACK_TOO_LATE"), Samples.kinds(early.remarks()));
+        assertEquals(List.of(VisitAdvice.BackTooLate.class), Samples.kinds(early.remarks()));
         ZonedDateTime leave = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", null), BANK)).message().backBy();
         assertEquals(at("10:00"), leave.toLocalTime());
     }
@@ -194,7 +195,7 @@ class SafetyTest {
     @Test
     void warnsWhoeverMayStayLongerThanTheWordGiven() {
         Safety safety = plan(trip(gated(null, null), "06:00", "10:00", new Contact("my sister", at("09:00")), BANK));
-        assertEquals(List.of("STAY_TOO_LATE"), Samples.kinds(safety.remarks()));
+        assertEquals(List.of(VisitAdvice.StayTooLate.class), Samples.kinds(safety.remarks()));
         assertTrue(plan(trip(gated(null, "09:00"), "06:00", "10:00", new Contact("my sister", at("09:00")), BANK)).remarks().isEmpty());
     }
 

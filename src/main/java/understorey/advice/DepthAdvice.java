@@ -1,0 +1,52 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.COUNT;
+import static understorey.advice.Measure.F_NUMBER;
+import static understorey.advice.Measure.METRES;
+import static understorey.advice.Measure.METRES_PER_SECOND;
+import static understorey.advice.Measure.SHARE;
+
+/** How the depth of field is held, and what becomes of the background. */
+public sealed interface DepthAdvice extends Advice {
+
+    /** Makes a picture a compromise or rules it out. */
+    sealed interface Objection extends DepthAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.OBJECTION;
+        }
+    }
+
+    /** One frame cannot hold the depth, these can: even steps. */
+    record Stack(@In(COUNT) int frames, @In(METRES) double step) implements DepthAdvice {
+    }
+
+    /** Nearer, or farther, than the focus ring goes: the whole camera moves. */
+    record StackByRail(@In(COUNT) int frames, @In(METRES) double step) implements DepthAdvice {
+    }
+
+    record StackView(@In(COUNT) int frames, @In(METRES) double first, @In(METRES) double last) implements DepthAdvice {
+    }
+
+    record OneFrameTooMany(@In(COUNT) int frames) implements Objection {
+    }
+
+    /** Gusts shift the frames of a stack. */
+    record OneFrameInWind(@In(METRES_PER_SECOND) double wind) implements DepthAdvice {
+    }
+
+    /** Hands shift them. */
+    record OneFrameByHand() implements DepthAdvice {
+    }
+
+    record BackgroundMelts(@In(SHARE) double near) implements DepthAdvice {
+    }
+
+    record BackgroundShows(@In(SHARE) double near, @In(F_NUMBER) double widest, @In(SHARE) double open) implements DepthAdvice {
+    }
+
+    /** It shows though the lens is open all the way. */
+    record BackgroundShowsWideOpen(@In(SHARE) double near) implements DepthAdvice {
+    }
+}

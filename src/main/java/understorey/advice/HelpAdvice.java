@@ -1,0 +1,78 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.DIOPTRES;
+import static understorey.advice.Measure.KILOGRAMS;
+import static understorey.advice.Measure.METRES;
+import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.TIMES;
+
+/** What would help a picture that the bag does not take as asked. */
+public sealed interface HelpAdvice extends Advice {
+
+    /** Makes a picture a compromise or rules it out. */
+    sealed interface Objection extends HelpAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.OBJECTION;
+        }
+    }
+
+    /** There is no body that takes the lens. */
+    record NoCamera() implements HelpAdvice {
+    }
+
+    record HelpLonger(@In(MILLIMETRES) double focal) implements HelpAdvice {
+    }
+
+    record HelpWider(@In(MILLIMETRES) double focal) implements HelpAdvice {
+    }
+
+    /** Something in the bag brings the lens closer. */
+    record HelpAttach(String attachment, @In(TIMES) double times) implements HelpAdvice {
+    }
+
+    record HelpTube(@In(MILLIMETRES) double length) implements HelpAdvice {
+    }
+
+    record HelpCloseUpLens(@In(DIOPTRES) double power) implements HelpAdvice {
+    }
+
+    record HelpStepUpRing(@In(MILLIMETRES) double lens, @In(MILLIMETRES) double thread, String filter) implements Objection {
+    }
+
+    record HelpPolariser(@In(MILLIMETRES) double thread) implements HelpAdvice {
+    }
+
+    record HelpSupport(@In(METRES) double height) implements HelpAdvice {
+    }
+
+    /** Legs that carry more. */
+    record HelpStrongerSupport(@In(KILOGRAMS) double load, @In(METRES) double height) implements HelpAdvice {
+    }
+
+    /** From the distance asked the lens does not focus: step back, and crop. */
+    record HelpCrop(@In(METRES) double distance, @In(TIMES) double times) implements HelpAdvice {
+    }
+
+    /** Another spot: nearer, farther, or with nothing so near. */
+    record HelpSpotNearer(@In(TIMES) double times) implements HelpAdvice {
+    }
+
+    record HelpSpotFarther(@In(TIMES) double times) implements HelpAdvice {
+    }
+
+    record HelpSpotClear(@In(METRES) double near) implements HelpAdvice {
+    }
+
+    record HelpSmallerPrint(@In(METRES) double print) implements HelpAdvice {
+    }
+
+    /** A companion has what is missing. */
+    record Borrow(String whose, String item) implements HelpAdvice {
+    }
+
+    /** A companion's own camera takes it. */
+    record BorrowCamera(String whose, String item) implements HelpAdvice {
+    }
+}

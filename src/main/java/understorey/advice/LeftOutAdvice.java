@@ -1,0 +1,63 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.MINUTES;
+
+import java.time.ZonedDateTime;
+
+/** Why a picture is left out of the order of the day. */
+public sealed interface LeftOutAdvice extends Advice {
+
+    /** Name of the picture. */
+    String shot();
+
+    /** May spoil the visit or endanger people. */
+    sealed interface Warning extends LeftOutAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    record NoTimeForMust(String shot, ZonedDateTime leave) implements Warning {
+    }
+
+    /** The visit has no light for this picture when there is time for it. */
+    record VisitTooDark(String shot) implements Warning {
+    }
+
+    /** Beside the pictures taken the visit would end before this one is done. */
+    record NoTimeLeft(String shot, ZonedDateTime leave) implements Warning {
+    }
+
+    /** Not even alone is it done before the visit ends. */
+    record LongerThanVisit(String shot, @In(MINUTES) long minutes, ZonedDateTime leave) implements Warning {
+    }
+
+    /** There is time for it, but the others would have worse light. */
+    record LeftForLight(String shot) implements Warning {
+    }
+
+    /** The walk brings you there after the time the picture is pinned to. */
+    record PinMissed(String shot, ZonedDateTime pin, ZonedDateTime ready) implements Warning {
+    }
+
+    /** The visit ends before a pinned picture is done. */
+    record PinTooLate(String shot, ZonedDateTime pin, ZonedDateTime leave) implements Warning {
+    }
+
+    record PinsClash(String shot, ZonedDateTime pin, String other) implements Warning {
+    }
+
+    /** A pinned picture waits for this one, which cannot be done by then. */
+    record PinBeforeIt(String other, ZonedDateTime pin, String shot) implements Warning {
+    }
+
+    /** This one waits for a pinned picture, after which no time is left. */
+    record PinLeavesTooLittle(String shot, String other, ZonedDateTime pin, ZonedDateTime leave) implements Warning {
+    }
+
+    /** The picture that it was to come after is left out. */
+    record FollowsNothing(String shot, String other) implements LeftOutAdvice {
+    }
+}

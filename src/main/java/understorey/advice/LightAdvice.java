@@ -1,0 +1,106 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.DEGREES;
+import static understorey.advice.Measure.EV100;
+import static understorey.advice.Measure.OKTA;
+import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.STOPS;
+
+/** Why the light at a time is what a picture wishes for, or what spoils it. */
+public sealed interface LightAdvice extends Advice {
+
+    record SunIsLow(@In(DEGREES) double altitude) implements LightAdvice {
+    }
+
+    record SunTooHigh(@In(DEGREES) double altitude) implements LightAdvice {
+    }
+
+    record SunNotYetUp() implements LightAdvice {
+    }
+
+    record SunBehindLand() implements LightAdvice {
+    }
+
+    record SunBehindCloud(@In(OKTA) double okta) implements LightAdvice {
+    }
+
+    record FlecksTooFew(@In(SHARE) double share) implements LightAdvice {
+    }
+
+    record AheadAsWished(@In(DEGREES) double off) implements LightAdvice {
+    }
+
+    record AsideAsWished(@In(DEGREES) double off) implements LightAdvice {
+    }
+
+    record BehindYouAsWished(@In(DEGREES) double off) implements LightAdvice {
+    }
+
+    record SunOffTheSideWished(@In(DEGREES) double off) implements LightAdvice {
+    }
+
+    /** The picture faces nowhere in particular: turn. */
+    record FaceIntoSun(@In(DEGREES) double bearing) implements LightAdvice {
+    }
+
+    record FaceAcrossSun(@In(DEGREES) double bearing) implements LightAdvice {
+    }
+
+    record FaceAwayFromSun(@In(DEGREES) double bearing) implements LightAdvice {
+    }
+
+    /** Too steep to come from any side. */
+    record SunTooSteep(@In(DEGREES) double altitude) implements LightAdvice {
+    }
+
+    record SunIsHigh(@In(DEGREES) double altitude) implements LightAdvice {
+    }
+
+    record SunNotHigh(@In(DEGREES) double altitude) implements LightAdvice {
+    }
+
+    record SoftWithoutSun() implements LightAdvice {
+    }
+
+    record SoftUnderCloud(@In(OKTA) double okta) implements LightAdvice {
+    }
+
+    record SoftUnderLeaves() implements LightAdvice {
+    }
+
+    record Harsh(@In(STOPS) double contrast) implements LightAdvice {
+    }
+
+    record MistLikely() implements LightAdvice {
+    }
+
+    record MistPossible() implements LightAdvice {
+    }
+
+    record MistUnlikely() implements LightAdvice {
+    }
+
+    record MistNotJudged() implements LightAdvice {
+    }
+
+    record DropsThere() implements LightAdvice {
+    }
+
+    record DropsDrying() implements LightAdvice {
+    }
+
+    record DropsGone() implements LightAdvice {
+    }
+
+    record DropsNotJudged() implements LightAdvice {
+    }
+
+    record TwilightNow() implements LightAdvice {
+    }
+
+    record NotTwilight() implements LightAdvice {
+    }
+
+    record LightGone(@In(EV100) double ev) implements LightAdvice {
+    }
+}

@@ -1,0 +1,88 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.F_NUMBER;
+import static understorey.advice.Measure.ISO;
+import static understorey.advice.Measure.METRES;
+import static understorey.advice.Measure.METRES_PER_SECOND;
+import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.SHUTTER_SECONDS;
+import static understorey.advice.Measure.TIMES;
+
+/** Why an ISO was chosen, and how hands and wind limit the shutter speed. */
+public sealed interface MotionAdvice extends Advice {
+
+    /** Makes a picture a compromise or rules it out. */
+    sealed interface Objection extends MotionAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.OBJECTION;
+        }
+    }
+
+    /** Steady, so the lowest ISO. */
+    record IsoBaseSteady(@In(ISO) int iso, String support) implements MotionAdvice {
+    }
+
+    /** Fast enough for the hand at the lowest ISO. */
+    record IsoBaseHandHeld(@In(ISO) int iso, @In(MILLIMETRES) double focal, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    }
+
+    record IsoBaseMonopod(@In(ISO) int iso, String support, @In(MILLIMETRES) double focal,
+            @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    }
+
+    /** Raised until the hand holds. */
+    record IsoForHand(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements MotionAdvice {
+    }
+
+    record IsoForMonopod(@In(ISO) int iso, String support, @In(SHUTTER_SECONDS) double longest,
+            @In(MILLIMETRES) double focal) implements MotionAdvice {
+    }
+
+    /** Even the highest ISO leaves a time too long for the hand. */
+    record HandTooSlow(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements Objection {
+    }
+
+    record MonopodTooSlow(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, String support,
+            @In(MILLIMETRES) double focal) implements Objection {
+    }
+
+    /** Raised until the stems stand. */
+    record IsoForWind(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
+            @In(METRES) double nearest) implements MotionAdvice {
+    }
+
+    /** Raised until the frame takes minutes, not an hour. */
+    record IsoForDark(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
+    }
+
+    /** Raised until the camera counts the time by itself, since nothing lets bulb go. */
+    record IsoWithoutRelease(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time,
+            @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    }
+
+    /** Raised until the stems stand in a lull. */
+    record IsoForLull(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
+            @In(METRES) double nearest) implements MotionAdvice {
+    }
+
+    /** Light wind: wait until the stems stand, the time is longer than their sway allows. */
+    record WaitForLull(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(METRES) double nearest,
+            @In(F_NUMBER) double aperture, @In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
+    }
+
+    record WaitOrSmear(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(METRES) double nearest,
+            @In(F_NUMBER) double aperture, @In(ISO) int iso, @In(SHUTTER_SECONDS) double time,
+            @In(TIMES) double times) implements MotionAdvice {
+    }
+
+    /** Even the highest ISO leaves a time too long for the stems. */
+    record WindTooStrong(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(ISO) int iso,
+            @In(METRES) double nearest, @In(TIMES) double times) implements Objection {
+    }
+
+    /** The stems are still enough for the time. */
+    record StemsStill(@In(METRES_PER_SECOND) double wind, @In(METRES) double nearest) implements MotionAdvice {
+    }
+}

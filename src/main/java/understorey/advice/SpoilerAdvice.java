@@ -1,0 +1,72 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.COUNT;
+import static understorey.advice.Measure.DAYS;
+import static understorey.advice.Measure.METRES_PER_SECOND;
+import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.MINUTES;
+import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.SHUTTER_SECONDS;
+import static understorey.advice.Measure.STOPS;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+
+/** What could spoil a day. */
+public sealed interface SpoilerAdvice extends Advice {
+
+    record FlowersUnlikely(@In(SHARE) double chance, String subject) implements SpoilerAdvice {
+    }
+
+    record FlowersLikely(@In(SHARE) double chance, String subject, @In(DAYS) double error) implements SpoilerAdvice {
+    }
+
+    record FlowersUnknown(String subject, List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record PicturesImpossible(List<Integer> pictures, @In(COUNT) int count, @In(COUNT) int all) implements SpoilerAdvice {
+    }
+
+    record PicturesLeftOut(List<Integer> pictures, @In(COUNT) int count, @In(COUNT) int all) implements SpoilerAdvice {
+    }
+
+    record PicturesCompromised(List<Integer> pictures, @In(COUNT) int count, @In(COUNT) int all) implements SpoilerAdvice {
+    }
+
+    record LightPoor(List<Integer> pictures, @In(COUNT) int count, @In(COUNT) int all) implements SpoilerAdvice {
+    }
+
+    record WindBlurs(@In(METRES_PER_SECOND) double wind, List<Integer> worst, @In(SHUTTER_SECONDS) double longest,
+            List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record WindForecast(@In(METRES_PER_SECOND) double wind) implements SpoilerAdvice {
+    }
+
+    record NoWindForecast(@In(SHUTTER_SECONDS) double time, List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record RainPerhaps(@In(SHARE) double chance, @In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {
+    }
+
+    record RainForecast(@In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {
+    }
+
+    record MistMayFail(Enum<?> likelihood, List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record MistNotExpected(List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record MistNotEstimated(List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record MistHidesSun(Enum<?> likelihood, ZonedDateTime gone, List<Integer> pictures) implements SpoilerAdvice {
+    }
+
+    record NoForecast(@In(STOPS) double stops) implements SpoilerAdvice {
+    }
+
+    record ClosingSoon(ZonedDateTime at, @In(MINUTES) long minutes) implements SpoilerAdvice {
+    }
+}

@@ -1,0 +1,85 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.COUNT;
+import static understorey.advice.Measure.DAY_OF_YEAR;
+import static understorey.advice.Measure.SHARE;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.Month;
+import java.time.ZonedDateTime;
+
+/** What concerns the plan as a whole. */
+public sealed interface TripAdvice extends Advice {
+
+    /** May spoil the visit or endanger people. */
+    sealed interface Warning extends TripAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** Several days were offered, and the best of them is planned. */
+    record BestDayPlanned(@In(COUNT) int days, LocalDate from, LocalDate to, LocalDate date) implements TripAdvice {
+    }
+
+    /** By what is known of this wood the flowers are hardly full on the day. */
+    record HardlyInFlower(String subject, @In(SHARE) double chance, @In(DAY_OF_YEAR) LocalDate best) implements Warning {
+    }
+
+    /** The day lies outside the subject's months. */
+    record OutOfSeason(String subject, Month first, Month last) implements Warning {
+    }
+
+    record MonthsUnknown(String subject) implements TripAdvice {
+    }
+
+    record CanopyUnknown() implements TripAdvice {
+    }
+
+    record ClocksGoForward(LocalTime from, LocalTime to) implements TripAdvice {
+    }
+
+    record ClocksGoBack(LocalTime from, LocalTime to) implements TripAdvice {
+    }
+
+    record SunDoesNotRise() implements TripAdvice {
+    }
+
+    record SunDoesNotSet() implements TripAdvice {
+    }
+
+    record SkyUnknown() implements TripAdvice {
+    }
+
+    record ForecastSilent(String shot) implements TripAdvice {
+    }
+
+    /** A clearing is of no use without the height of the trees round it. */
+    record ClearingWithoutHeight(String spot) implements TripAdvice {
+    }
+
+    /** The light wished for is poor at the time planned, and better at another. */
+    record LightPoorNow(String shot, ZonedDateTime from, ZonedDateTime to) implements TripAdvice {
+    }
+
+    /** It is poor all day. */
+    record LightPoorAllDay(String shot) implements TripAdvice {
+    }
+
+    record ShotCannot(String shot) implements Warning {
+    }
+
+    record ShotCompromise(String shot, Advice why) implements TripAdvice {
+    }
+
+    /** The lens fits, but hand or wind leave the time too long. */
+    record ShotAtItsLimit(String shot) implements TripAdvice {
+    }
+
+    /** The tilt leaves nothing of the ground with the flowers in the frame. */
+    record NoGroundInFrame(String shot) implements Warning {
+    }
+}

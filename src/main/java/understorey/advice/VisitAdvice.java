@@ -1,0 +1,58 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.MINUTES;
+
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+
+/** Arrival, walks, gates and the return. */
+public sealed interface VisitAdvice extends Advice {
+
+    /** May spoil the visit or endanger people. */
+    sealed interface Warning extends VisitAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.WARNING;
+        }
+    }
+
+    /** A gate closes, or a check-in is due, before the return. */
+    sealed interface TooLate extends Warning {
+    }
+
+    /** The first picture is taken long after one is ready for it. */
+    record CouldArriveLater(ZonedDateTime start, @In(MINUTES) long minutes, ZonedDateTime arrive) implements VisitAdvice {
+    }
+
+    /** Where the spots are is withheld, and with it how long the walks take. */
+    record WalksWithheld() implements VisitAdvice {
+    }
+
+    record NoParking() implements VisitAdvice {
+    }
+
+    record WalkAssumed(String from, String to) implements VisitAdvice {
+    }
+
+    record BeforeOpening(ZonedDateTime arrive, LocalTime opens) implements Warning {
+    }
+
+    record AfterClosing(ZonedDateTime leave, LocalTime closes) implements TooLate {
+    }
+
+    record CarParkCloses(ZonedDateTime leave, LocalTime closes) implements TooLate {
+    }
+
+    /** Whoever waits for word would wait in vain. */
+    record BackTooLate(ZonedDateTime back, ZonedDateTime by) implements TooLate {
+    }
+
+    /** The visit lasts beyond the word due, which limits how long one stays. */
+    record StayTooLate(ZonedDateTime end, ZonedDateTime by) implements Warning {
+    }
+
+    /** Home after the light. */
+    record BackInTheDark(@In(MINUTES) long minutes) implements VisitAdvice {
+    }
+}

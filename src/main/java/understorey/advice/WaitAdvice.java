@@ -1,0 +1,40 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.MINUTES;
+
+import java.time.ZonedDateTime;
+
+/** What a wait is for. */
+public sealed interface WaitAdvice extends Advice {
+
+    record WaitForOpening(ZonedDateTime opens) implements WaitAdvice {
+    }
+
+    record WaitForPin(ZonedDateTime pin) implements WaitAdvice {
+    }
+
+    record WaitForSunrise(ZonedDateTime sunrise) implements WaitAdvice {
+    }
+
+    /** The sun clears the land where the picture is taken. */
+    record WaitForSun(ZonedDateTime clears) implements WaitAdvice {
+    }
+
+    /** The visit has no light for the picture, but daylight from then on. */
+    record WaitForDay(ZonedDateTime from) implements WaitAdvice {
+    }
+
+    /** Poor light or stems that smear, a little less so then. */
+    record WaitForLittle(ZonedDateTime from) implements WaitAdvice {
+    }
+
+    record WaitForLight(ZonedDateTime from) implements WaitAdvice {
+    }
+
+    record WaitForBetterLight(ZonedDateTime from, Advice why) implements WaitAdvice {
+    }
+
+    /** A wait by day that is long enough for a picture that is not in the plan {@code why} is what it is for. */
+    record WaitWithRoom(@In(MINUTES) long minutes, Advice why) implements WaitAdvice {
+    }
+}

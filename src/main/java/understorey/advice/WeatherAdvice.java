@@ -1,0 +1,93 @@
+package understorey.advice;
+
+import static understorey.advice.Measure.CELSIUS;
+import static understorey.advice.Measure.COUNT;
+import static understorey.advice.Measure.METRES_PER_SECOND;
+import static understorey.advice.Measure.OKTA;
+import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.WIND;
+
+import java.time.ZonedDateTime;
+
+/** Why mist or drops are likely, and how long they last. */
+public sealed interface WeatherAdvice extends Advice {
+
+    /** The published index. */
+    record MistIndex(@In(COUNT) double index, @In(COUNT) double high, @In(COUNT) double low) implements WeatherAdvice {
+    }
+
+    /** No index, for want of the air aloft. */
+    record MistByRule() implements WeatherAdvice {
+    }
+
+    record MistAirDamp(@In(CELSIUS) double spread, @In(CELSIUS) double limit) implements WeatherAdvice {
+    }
+
+    record MistAirDry(@In(CELSIUS) double spread, @In(CELSIUS) double limit) implements WeatherAdvice {
+    }
+
+    record MistCalm(@In(WIND) double wind) implements WeatherAdvice {
+    }
+
+    record MistWindy(@In(WIND) double wind, @In(METRES_PER_SECOND) double limit) implements WeatherAdvice {
+    }
+
+    record MistWindUnknown() implements WeatherAdvice {
+    }
+
+    record MistSkyClear(@In(OKTA) double cloud) implements WeatherAdvice {
+    }
+
+    record MistSkyCloudy(@In(OKTA) double cloud, @In(OKTA) double limit) implements WeatherAdvice {
+    }
+
+    record MistSkyUnknown() implements WeatherAdvice {
+    }
+
+    /** The forecast begins after sunrise. */
+    record MistForecastLate() implements WeatherAdvice {
+    }
+
+    record MistUnknown() implements WeatherAdvice {
+    }
+
+    record MistNoSunrise() implements WeatherAdvice {
+    }
+
+    /** By the sun on the floor. */
+    record MistClears(ZonedDateTime thins, ZonedDateTime gone) implements WeatherAdvice {
+    }
+
+    /** By the hours since sunrise, where the land keeps the sun away. */
+    record MistClearsInShade(ZonedDateTime thins, ZonedDateTime gone) implements WeatherAdvice {
+    }
+
+    record DropsAfterRain(ZonedDateTime time, ZonedDateTime dry) implements WeatherAdvice {
+    }
+
+    record DropsOfDew(ZonedDateTime dry) implements WeatherAdvice {
+    }
+
+    /** Still there where the forecast or the date ends. */
+    record DropsOutlast(ZonedDateTime time) implements WeatherAdvice {
+    }
+
+    /** How sure the rain is. */
+    record DropsIfItRains(@In(SHARE) double chance) implements WeatherAdvice {
+    }
+
+    record DropsByDamp() implements WeatherAdvice {
+    }
+
+    record DropsByRule() implements WeatherAdvice {
+    }
+
+    record DropsWindUnknown() implements WeatherAdvice {
+    }
+
+    record DropsNone() implements WeatherAdvice {
+    }
+
+    record DropsUnknown() implements WeatherAdvice {
+    }
+}
