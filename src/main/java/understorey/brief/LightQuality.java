@@ -32,15 +32,13 @@ final class LightQuality implements Quality {
 
     /** What a long wait is for in the end is seen in its last half hour. */
     private static final Duration LATELY = Duration.ofMinutes(30);
-    /** Steps in the longest day, one of 25 hours. */
-    private static final int STEPS = 300;
-
     private final Quality daylight;
     private final Set<Intent> hopeless;
     private final Function<Intent, SpotPlanner.Place> places;
     private final SkyDays days;
     private final SkyWord word;
     private final ZonedDateTime start;
+    private final int steps;
     private final Map<Intent, Moment[]> known = new IdentityHashMap<>();
 
     /**
@@ -57,6 +55,7 @@ final class LightQuality implements Quality {
         this.days = days;
         this.word = word;
         this.start = start;
+        this.steps = step(start.toLocalDate().plusDays(1).atStartOfDay(start.getZone())) + 1;
     }
 
     @Override
@@ -77,7 +76,7 @@ final class LightQuality implements Quality {
         if (moments != null) {
             return moments;
         }
-        moments = new Moment[STEPS];
+        moments = new Moment[steps];
         known.put(intent, moments);
         if (word == null && days.silentOn(start)) {
             put(days.moments(ExpectedSky.MIDDLE, places.apply(intent)), moments);
@@ -118,7 +117,7 @@ final class LightQuality implements Quality {
 
     private Moment at(Moment[] moments, ZonedDateTime time) {
         int step = step(time);
-        return step < 0 || step >= STEPS ? null : moments[step];
+        return step < 0 || step >= steps ? null : moments[step];
     }
 
     private int step(ZonedDateTime time) {

@@ -92,11 +92,18 @@ final class LensTrial {
                 polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons));
     }
 
+    /**
+     * The plane of focus, from the lens. A frame may be asked farther off than what is to be sharp: focus never comes so
+     * near that a lens set for that frame would magnify beyond life size, where it soon forms no image at all.
+     */
     private double focusMm() {
         if (!(intent.sharp() instanceof Sharp.Range range)) {
             return framing.distanceM() * 1000;
         }
-        return Math.max(framing.reach().nearestMm(), Math.min(askedFocusMm(range), framing.reach().farthestMm()));
+        double framedMm = framing.distanceM() * 1000;
+        double lifeSizeMm = 2 * ThinLens.focalMmFor(framing.magnification(), framedMm);
+        double nearestMm = Math.max(framing.reach().nearestMm(), Math.min(lifeSizeMm, framedMm));
+        return Math.max(nearestMm, Math.min(askedFocusMm(range), framing.reach().farthestMm()));
     }
 
     private static double askedFocusMm(Sharp.Range range) {
@@ -192,7 +199,7 @@ final class LensTrial {
         double bottomDeg = Math.toDegrees(Math.asin(above <= STEEP ? above
                 : clamp((heightM - plantM()) * cosine / range.nearM())));
         double lowestThirdDeg = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(half)) / 3));
-        return Math.min(90, Math.max(bottomDeg - half, -lowestThirdDeg) - intent.riseDeg());
+        return clampDeg(Math.max(bottomDeg - half, -lowestThirdDeg) - intent.riseDeg());
     }
 
     private double plantM() {
@@ -218,6 +225,10 @@ final class LensTrial {
     private double upMm() {
         boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
         return (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
+    }
+
+    private static double clampDeg(double tiltDeg) {
+        return Math.max(-90, Math.min(90, tiltDeg));
     }
 
     private static double clamp(double sine) {

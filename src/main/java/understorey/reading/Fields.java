@@ -114,8 +114,8 @@ final class Fields {
         return scalars.focal(take(key), named(key));
     }
 
-    Span aperture(String key) {
-        return scalars.aperture(take(key), named(key));
+    Span aperture(String key, double most) {
+        return scalars.aperture(take(key), named(key), most);
     }
 
     <E extends Enum<E>> E word(String key, E[] constants) {

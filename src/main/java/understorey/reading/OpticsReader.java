@@ -17,6 +17,10 @@ final class OpticsReader {
     private static final List<Sensor> SENSORS =
             List.of(Sensor.FULL_FRAME, Sensor.APS_C, Sensor.FOUR_THIRDS, Sensor.ONE_INCH);
 
+    /** The scale of f-numbers that settings are given in ends at f/45. */
+    private static final double SMALLEST_WIDEST = 45;
+    private static final double SMALLEST = 128;
+
     private OpticsReader() {
     }
 
@@ -80,13 +84,17 @@ final class OpticsReader {
         f.require("name", "focal", "aperture", "closest");
         String name = names.claim(f, "name");
         Span focal = f.focal("focal");
-        Span widest = f.aperture("aperture");
-        Span smallest = f.aperture("smallest_aperture");
+        Span widest = f.aperture("aperture", SMALLEST_WIDEST);
+        Span smallest = f.aperture("smallest_aperture", SMALLEST);
         if (widest != null && smallest != null && smallest.to() < widest.to()) {
             f.refuse("smallest_aperture", "'smallest_aperture' is wider than 'aperture'",
                     "it is the largest f-number, such as f/22");
         }
         Double closest = f.quantity("closest", Dimension.LENGTH, 0.001, 100);
+        if (closest != null && focal != null && closest * 1000 <= focal.from()) {
+            f.refuse("closest", "'closest' is not beyond the focal length of " + Numeral.show(focal.from()) + " mm",
+                    "it is the least distance from the sensor to the subject");
+        }
         Double magnification = f.number("magnification", 0.0001, 20);
         Double thread = f.quantity("thread", Dimension.SMALL_LENGTH, 10, 300);
         Double stops = stabilised(f);

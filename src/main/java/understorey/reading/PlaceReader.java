@@ -10,6 +10,9 @@ import understorey.plan.Slope;
 /** What a site and its spots have in common: height, skyline, canopy, slope, clearing. */
 final class PlaceReader {
 
+    /** Steeper ground is a rock face, and a camera cannot be aimed over it as over ground. */
+    private static final double STEEPEST_DEG = 80;
+
     private PlaceReader() {
     }
 
@@ -90,7 +93,7 @@ final class PlaceReader {
             return null;
         }
         f.require("angle", "faces");
-        Double angle = f.angle("angle", 0, 90);
+        Double angle = f.angle("angle", 0, STEEPEST_DEG);
         Double faces = f.bearing("faces");
         f.done();
         return angle == null || faces == null ? null : new Slope(angle, faces);

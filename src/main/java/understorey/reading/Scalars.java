@@ -101,9 +101,14 @@ final class Scalars {
         return text == null ? null : accept(node, name, Span.focal(text), 0.5, 3000, " mm");
     }
 
-    Span aperture(Node node, String name) {
+    /**
+     * One f-number or two.
+     *
+     * @param most the largest f-number allowed
+     */
+    Span aperture(Node node, String name, double most) {
         String text = written(node, name, "an aperture");
-        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, 128, "");
+        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, most, "");
     }
 
     <E extends Enum<E>> E word(Node node, String name, E[] constants) {

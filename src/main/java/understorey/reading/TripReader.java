@@ -36,6 +36,7 @@ final class TripReader {
         String series = f.text("series");
         SiteRead site = library.site(f, "site", beside, slug);
         When when = DaysReader.when(f);
+        ZoneCheck.date(f, when, site);
         DayWishes wishes = DaysReader.wishes(f);
         LocalTime arrive = f.clock("arrive");
         LocalTime leave = f.clock("leave");

@@ -16,13 +16,16 @@ public record Stay(ZonedDateTime arrive, ZonedDateTime leave) {
 
     /**
      * On a date. An arrival not given is civil dawn, to the minute; where there is none, two hours before the sun is highest;
-     * four hours before a leave that comes earlier. A leave not given is four hours later, but not past midnight.
+     * four hours before a leave that comes earlier. A leave not given is four hours later, but not past midnight. Of a
+     * clock time that comes twice, the leave is the first that is after the arrival.
      *
      * @param sun not asked, and may be null, where the trip gives the arrival
      */
     public static Stay of(Trip trip, LocalDate date, SunDay sun) {
         ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun) : at(trip, date, trip.arrive());
-        return new Stay(arrive, trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave()));
+        ZonedDateTime leave = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
+        ZonedDateTime later = leave.isBefore(arrive) ? leave.withLaterOffsetAtOverlap() : leave;
+        return new Stay(arrive, later.isBefore(arrive) ? arrive : later);
     }
 
     private static ZonedDateTime assumedArrival(Trip trip, LocalDate date, SunDay sun) {
