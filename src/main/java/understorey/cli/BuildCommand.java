@@ -76,7 +76,7 @@ final class BuildCommand implements Command {
             return 2;
         }
         Plans plans = HeadStart.plans(head, plansFolder);
-        terminal.findings(plans.findings());
+        terminal.findings(plans);
         for (Path trip : plans.faultyTrips()) {
             terminal.err().println("not built: " + trip);
         }

@@ -44,7 +44,7 @@ final class CheckCommand implements Command {
         if (json) {
             terminal.out().println(json(plans));
         } else {
-            terminal.findings(plans.findings());
+            terminal.findings(plans);
             SitePages pages = SitePages.open(null);
             for (Trip trip : plans.trips()) {
                 pages.findings(Planner.brief(trip))

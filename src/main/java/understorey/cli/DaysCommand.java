@@ -73,7 +73,7 @@ final class DaysCommand implements Command {
         }
         Path folder = file.toAbsolutePath().getParent();
         Plans plans = PlansReader.read(file.getParent() == null ? folder : file.getParent());
-        terminal.findings(plans.findings());
+        terminal.findings(plans);
         String slug = slug(file);
         for (Trip trip : plans.trips()) {
             if (trip.slug().equals(slug)) {

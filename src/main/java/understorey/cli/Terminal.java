@@ -1,29 +1,26 @@
 package understorey.cli;
 
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine;
 import understorey.reading.Finding;
+import understorey.reading.Plans;
 
 /** Where a command speaks: results to {@code out}, progress and findings to {@code err}. */
 record Terminal(PrintStream out, PrintStream err) {
 
-    /** Prints findings in file order, and a count of what was found. */
-    void findings(List<Finding> findings) {
-        if (findings.isEmpty()) {
-            return;
-        }
+    /** Prints findings in file order, and a count of what was found, all of it shown or not. */
+    void findings(Plans plans) {
         boolean colour = CommandLine.Help.Ansi.AUTO.enabled() && System.getenv("NO_COLOR") == null;
-        int errors = 0;
-        int warnings = 0;
-        for (Finding finding : findings) {
+        int shown = 0;
+        for (Finding finding : plans.findings()) {
             err.println(colour ? inColour(finding) : finding.plain());
-            errors += finding.level() == Finding.Level.ERROR ? 1 : 0;
-            warnings += finding.level() == Finding.Level.WARNING ? 1 : 0;
+            shown += finding.level() == Finding.Level.NOTE ? 0 : 1;
         }
-        if (errors + warnings > 0) {
-            err.println(count(errors, "error") + ", " + count(warnings, "warning"));
+        int all = plans.errors() + plans.warnings();
+        if (all > 0) {
+            err.println(count(plans.errors(), "error") + ", " + count(plans.warnings(), "warning")
+                    + (shown < all ? ", " + shown + " of them shown" : ""));
         }
     }
 

@@ -12,21 +12,18 @@ import understorey.plan.Trip;
  *
  * @param sites       of site files; a site described inside a trip comes with its trip
  * @param bags        of bag files; a bag described inside a trip, and the built-in one, come with their trip
- * @param findings    by file and place
+ * @param findings    by file and place; of a file with more than a hundred the first hundred, and a note of how many more
+ * @param errors      how many there are, shown or not
+ * @param warnings    how many there are, shown or not
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
  * @param subjects    of the built-in catalogue
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips, List<Subject> subjects) {
+                    int errors, int warnings, List<Path> faultyTrips, List<Subject> subjects) {
 
     /** True when anything stops the build of a page. */
     public boolean hasErrors() {
-        for (Finding finding : findings) {
-            if (finding.level() == Finding.Level.ERROR) {
-                return true;
-            }
-        }
-        return false;
+        return errors > 0;
     }
 }

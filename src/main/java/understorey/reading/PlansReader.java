@@ -15,6 +15,7 @@ public final class PlansReader {
     private final PlanFolder folder;
     private final Library library = new Library(SubjectCatalogue.builtIn());
     private final Set<Finding> findings = new LinkedHashSet<>();
+    private final Passed passed = new Passed();
     private final List<Trip> trips = new ArrayList<>();
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
@@ -48,8 +49,22 @@ public final class PlansReader {
         }
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
-        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
+        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), passed.shown(sorted),
+                passed.errors() + count(Finding.Level.ERROR), passed.warnings() + count(Finding.Level.WARNING),
                 List.copyOf(faulty), library.catalogue().all());
+    }
+
+    private int count(Finding.Level level) {
+        int count = 0;
+        for (Finding finding : findings) {
+            count += finding.level() == level ? 1 : 0;
+        }
+        return count;
+    }
+
+    private void add(Findings found) {
+        findings.addAll(found.all());
+        passed.addAll(found.passed());
     }
 
     private static int byPlace(Finding one, Finding other) {
@@ -69,7 +84,7 @@ public final class PlansReader {
         if (whole) {
             sites.add(read.site());
         }
-        findings.addAll(found.all());
+        add(found);
     }
 
     private void bag(PlanFolder.Entry file) {
@@ -81,7 +96,7 @@ public final class PlansReader {
         if (whole) {
             bags.add(bag);
         }
-        findings.addAll(found.all());
+        add(found);
     }
 
     private void trip(PlanFolder.Entry file) {
@@ -93,6 +108,6 @@ public final class PlansReader {
         } else {
             trips.add(trip);
         }
-        findings.addAll(found.all());
+        add(found);
     }
 }
