@@ -1,6 +1,7 @@
 package understorey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -18,6 +19,7 @@ import understorey.brief.Planner;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.plan.Trip;
+import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.share.Sharing;
@@ -67,6 +69,9 @@ class RandomPlanTest {
         Plans plans = PlansReader.read(folder);
         assertEquals(count, plans.trips().size() + plans.faultyTrips().size());
         assertEquals(plans.hasErrors(), !plans.faultyTrips().isEmpty(), "a faulty trip has an error");
+        for (Finding finding : plans.findings()) {
+            assertFalse(finding.text().contains(" must be from "), () -> "the limits here are not the reader's: " + finding.plain());
+        }
         List<Brief> briefs = new ArrayList<>();
         for (Trip trip : plans.trips()) {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));

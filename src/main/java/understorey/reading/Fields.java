@@ -90,6 +90,16 @@ final class Fields {
         return scalars.text(take(key), named(key));
     }
 
+    /** An address or a text of at most so many characters. */
+    String text(String key, int longest) {
+        return scalars.text(take(key), named(key), longest);
+    }
+
+    /** Free text: Markdown. */
+    String prose(String key) {
+        return scalars.prose(take(key), named(key));
+    }
+
     Double number(String key, double least, double most) {
         return scalars.number(take(key), named(key), least, most);
     }
@@ -203,11 +213,11 @@ final class Fields {
         return blocks;
     }
 
-    /** The texts of the list under a key. */
+    /** The free texts of the list under a key: Markdown each. */
     List<String> texts(String key) {
         List<String> texts = new ArrayList<>();
         for (Node item : items(key)) {
-            String text = scalars.text(item, "an entry of " + named(key));
+            String text = scalars.prose(item, "an entry of " + named(key));
             if (text != null) {
                 texts.add(text);
             }

@@ -67,12 +67,15 @@ record Quantity(Double value, String fault, String help) {
         if (pointed != null) {
             return fault("has a decimal comma", "write " + pointed);
         }
+        if (Numeral.help(text) != null) {
+            return fault("cannot be the number " + Node.quote(text), Numeral.help(text));
+        }
         String nearest = Dimension.anyHas(name) ? null : Suggestion.nearest(dimension.unitNames(), name);
         return fault("cannot have the unit " + Node.quote(name),
                 nearest != null ? "did you mean '" + nearest + "'?" : fits);
     }
 
     private static Quantity notOne(String text, Dimension dimension) {
-        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), null);
+        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), Numeral.help(text));
     }
 }

@@ -9,14 +9,32 @@ import java.time.LocalTime;
  */
 final class Scalars {
 
+    private static final int LONGEST_NAME = 200;
+
     private final Findings findings;
 
     Scalars(Findings findings) {
         this.findings = findings;
     }
 
+    /** A name, or a few words. */
     String text(Node node, String name) {
-        return written(node, name, "a text");
+        return text(node, name, LONGEST_NAME);
+    }
+
+    /** A text of at most so many characters. */
+    String text(Node node, String name, int longest) {
+        String text = written(node, name, "a text");
+        return text == null || text.codePointCount(0, text.length()) <= longest ? text
+                : refuse(node, name + " is longer than " + longest + " characters",
+                        "a few words are enough here; the rest can go into notes");
+    }
+
+    /** Markdown of any sensible length. */
+    String prose(Node node, String name) {
+        String text = written(node, name, "a text");
+        String fault = text == null ? null : ProseSize.fault(text);
+        return fault == null ? text : refuse(node, name + " " + fault, "keep what the trip needs, and leave out the rest");
     }
 
     /** A name that stands for what could also be described in place. */
@@ -42,11 +60,11 @@ final class Scalars {
         if (number == null) {
             String pointed = Numeral.withPoint(text.strip());
             return pointed != null ? refuse(node, name + " has a decimal comma", "write " + pointed)
-                    : refuse(node, name + " must be a number, not the text " + Node.quote(text), null);
+                    : refuse(node, name + " must be a number, not the text " + Node.quote(text), Numeral.help(text.strip()));
         }
         if (number < least || number > most) {
             return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
-                    + ", not " + Numeral.show(number), help);
+                    + ", not " + Node.clip(text), help);
         }
         return number;
     }

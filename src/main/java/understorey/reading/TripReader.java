@@ -50,7 +50,7 @@ final class TripReader {
         Contact contact = contact();
         SkyWord sky = f.word("sky", SkyWord.values());
         List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
-        String story = f.text("story");
+        String story = f.prose("story");
         List<Shot> shots = ShotsReader.read(f, site, when, arrive, leave);
         Share share = share();
         f.done();
