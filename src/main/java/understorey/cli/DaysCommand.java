@@ -77,7 +77,11 @@ final class DaysCommand implements Command {
         String slug = slug(file);
         for (Trip trip : plans.trips()) {
             if (trip.slug().equals(slug)) {
-                tell(trip, from == null ? days(trip) : new When.Between(from, to).days(), json, csv);
+                List<LocalDate> days = existing(trip, from == null ? days(trip) : new When.Between(from, to).days());
+                if (days.isEmpty()) {
+                    return wrong("there is no " + from + " in " + trip.site().zone().getId());
+                }
+                tell(trip, days, json, csv);
                 return 0;
             }
         }
@@ -102,6 +106,17 @@ final class DaysCommand implements Command {
     private static List<LocalDate> days(Trip trip) {
         return trip.when() instanceof When.On on
                 ? new When.Between(on.date().minusDays(AROUND_D), on.date().plusDays(AROUND_D)).days() : trip.when().days();
+    }
+
+    /** Without the days that the site's calendar left out. */
+    private static List<LocalDate> existing(Trip trip, List<LocalDate> days) {
+        List<LocalDate> existing = new ArrayList<>();
+        for (LocalDate day : days) {
+            if (trip.site().has(day)) {
+                existing.add(day);
+            }
+        }
+        return existing;
     }
 
     /** A forecast for the one day of a trip says nothing of the days around it. */
