@@ -213,6 +213,17 @@ final class Fields {
         return blocks;
     }
 
+    /** Refuses a list of more entries than a plan can be made for in a minute. */
+    void atMost(int most, String... keys) {
+        for (String key : keys) {
+            Node.Entry entry = node.entries().get(key);
+            if (entry != null && entry.value() instanceof Node.Seq list && list.items().size() > most) {
+                findings.error(entry.key(), named(key) + " has " + list.items().size() + " entries, and at most " + most
+                        + " can be planned", "make several plans of it");
+            }
+        }
+    }
+
     /** The free texts of the list under a key: Markdown each. */
     List<String> texts(String key) {
         List<String> texts = new ArrayList<>();

@@ -20,6 +20,7 @@ final class OpticsReader {
     /** The scale of f-numbers that settings are given in ends at f/45. */
     private static final double SMALLEST_WIDEST = 45;
     private static final double SMALLEST = 128;
+    private static final int MOST_FIXED = 20;
 
     private OpticsReader() {
     }
@@ -28,6 +29,7 @@ final class OpticsReader {
     static Body body(Fields f, Names names) {
         f.require("name", "pixels");
         boolean builtIn = f.has("fixed_lenses");
+        f.atMost(MOST_FIXED, "fixed_lenses");
         if (builtIn && f.has("mount")) {
             f.findings().error(f.atKey("mount"), "a body has a 'mount' or 'fixed_lenses', not both", null);
         } else if (!builtIn && !f.has("mount")) {

@@ -13,6 +13,9 @@ final class PlaceReader {
     /** Steeper ground is a rock face, and a camera cannot be aimed over it as over ground. */
     private static final double STEEPEST_DEG = 80;
 
+    /** Of a skyline: two a degree. */
+    private static final int MOST_POINTS = 720;
+
     private PlaceReader() {
     }
 
@@ -27,6 +30,7 @@ final class PlaceReader {
             f.take("skyline");
             return null;
         }
+        f.atMost(MOST_POINTS, "skyline");
         List<SkylinePoint> points = new ArrayList<>();
         for (Fields block : f.blocks("skyline", "this point of the skyline")) {
             block.require("bearing", "angle");

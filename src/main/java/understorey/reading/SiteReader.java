@@ -15,6 +15,8 @@ final class SiteReader {
     /** What browsers and servers take in an address (common practice, no source). */
     private static final int LONGEST_ADDRESS = 2000;
 
+    private static final int MOST_SPOTS = 200;
+
     private final Fields f;
     private final Findings findings;
 
@@ -37,6 +39,7 @@ final class SiteReader {
     private SiteRead site(String slug, Beside beside, SubjectCatalogue catalogue) {
         int before = findings.errors();
         f.require("site", "latitude", "longitude", "time_zone");
+        f.atMost(MOST_SPOTS, "spots", "season", "subjects", "cautions");
         String name = f.text("site");
         String publicName = f.text("public_name");
         Position position = position();

@@ -17,6 +17,9 @@ import understorey.plan.When;
 /** A trip, with the site and the bags that it names. */
 final class TripReader {
 
+    private static final int MOST_SHOTS = 200;
+    private static final int MOST_COMPANIONS = 20;
+
     private final Fields f;
     private final Library library;
 
@@ -32,6 +35,8 @@ final class TripReader {
 
     private Trip trip(String slug, Beside beside) {
         f.require("trip", "site", "gear", "shots");
+        f.atMost(MOST_SHOTS, "shots");
+        f.atMost(MOST_COMPANIONS, "companions");
         String title = f.text("trip");
         String series = f.text("series");
         SiteRead site = library.site(f, "site", beside, slug);
