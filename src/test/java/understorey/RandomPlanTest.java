@@ -30,7 +30,7 @@ import understorey.share.Sharing;
  */
 class RandomPlanTest {
 
-    private static final int TRIES = Integer.getInteger("plans.tries", 250);
+    private static final int TRIES = Integer.getInteger("plans.tries", 200);
     private static final long SEED = Long.getLong("plans.seed", 20_270_508L);
     /** Plans that are built together, since opening the templates costs as much as a plan. */
     private static final int TOGETHER = 25;
