@@ -15,7 +15,6 @@ import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.publish.Publisher;
 import understorey.publish.Refusal;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
@@ -72,9 +71,7 @@ final class BuildCommand implements Command {
         Plans read = PlansReader.read(plansFolder);
         Plans plans = PlaceLeaks.stopped(read);
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates);
-        List<Finding> findings = new ArrayList<>(plans.findings());
-        findings.addAll(made.findings());
-        terminal.findingsWithTheirCount(findings);
+        terminal.findingsWithTheirCount(plans, made.findings());
         for (Path trip : plans.faultyTrips()) {
             terminal.say("not built: " + trip);
         }

@@ -59,7 +59,7 @@ final class CheckCommand implements Command {
             terminal.result(json(findings));
         } else {
             terminal.findings(findings);
-            int warnings = Terminal.count(findings, Finding.Level.WARNING);
+            int warnings = plans.warnings() + Terminal.count(made.findings(), Finding.Level.WARNING);
             int notes = Terminal.count(findings, Finding.Level.NOTE);
             for (SitePages.TripPages trip : made.trips()) {
                 for (String line : trip.findings()) {
@@ -68,11 +68,11 @@ final class CheckCommand implements Command {
                     notes += line.startsWith("note") ? 1 : 0;
                 }
             }
-            int errors = Terminal.count(findings, Finding.Level.ERROR);
+            int errors = plans.errors() + Terminal.count(made.findings(), Finding.Level.ERROR);
             int trips = plans.trips().size() + plans.faultyTrips().size();
             terminal.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
                     ? "no problems found" : Terminal.count(errors, "error") + ", "
-                            + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")));
+                            + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")) + Terminal.shown(plans));
         }
         return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }

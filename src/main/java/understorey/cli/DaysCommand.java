@@ -73,11 +73,15 @@ final class DaysCommand implements Command {
         }
         Path folder = file.toAbsolutePath().getParent();
         Plans plans = PlansReader.read(file.getParent() == null ? folder : file.getParent());
-        terminal.findingsWithTheirCount(plans.findings());
+        terminal.findingsWithTheirCount(plans, List.of());
         String slug = slug(file);
         for (Trip trip : plans.trips()) {
             if (trip.slug().equals(slug)) {
-                rank(trip, from == null ? days(trip) : new When.Between(from, to).days(), json, csv);
+                List<LocalDate> days = existing(trip, from == null ? days(trip) : new When.Between(from, to).days());
+                if (days.isEmpty()) {
+                    return wrong("there is no " + from + " in " + trip.site().zone().getId());
+                }
+                rank(trip, days, json, csv);
                 return 0;
             }
         }
@@ -101,6 +105,11 @@ final class DaysCommand implements Command {
     private static List<LocalDate> days(Trip trip) {
         return trip.when() instanceof When.On on
                 ? new When.Between(on.date().minusDays(AROUND_D), on.date().plusDays(AROUND_D)).days() : trip.when().days();
+    }
+
+    /** Without the days that the site's calendar left out. */
+    private static List<LocalDate> existing(Trip trip, List<LocalDate> days) {
+        return days.stream().filter(trip.site()::has).toList();
     }
 
     /** The trip with its forecast limited to its own date, so that it does not count for the days around it. */

@@ -17,8 +17,9 @@ import understorey.share.Leaks;
 /** Stops public pages that would give a sensitive place away: each text that does is an error of its file. */
 final class PlaceLeaks {
 
+    /** The note on findings that are not shown comes last in its file. */
     private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::file)
-            .thenComparing(Finding::line).thenComparing(Finding::column);
+            .thenComparing(finding -> finding.level() == Finding.Level.NOTE).thenComparing(Finding::line).thenComparing(Finding::column);
 
     private PlaceLeaks() {
     }

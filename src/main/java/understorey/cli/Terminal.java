@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine;
 import understorey.reading.Finding;
+import understorey.reading.Plans;
 import understorey.reading.Visible;
 
 /**
@@ -79,14 +80,21 @@ final class Terminal {
         }
     }
 
-    /** Prints findings in file order, and how many of them are errors and warnings. */
-    void findingsWithTheirCount(Collection<Finding> findings) {
-        findings(findings);
-        int errors = count(findings, Finding.Level.ERROR);
-        int warnings = count(findings, Finding.Level.WARNING);
+    /** Prints findings of plans and of their pages, and how many there are, all of them shown or not. */
+    void findingsWithTheirCount(Plans plans, Collection<Finding> ofPages) {
+        findings(plans.findings());
+        findings(ofPages);
+        int errors = plans.errors() + count(ofPages, Finding.Level.ERROR);
+        int warnings = plans.warnings() + count(ofPages, Finding.Level.WARNING);
         if (errors + warnings > 0) {
-            say(count(errors, "error") + ", " + count(warnings, "warning"));
+            say(count(errors, "error") + ", " + count(warnings, "warning") + shown(plans));
         }
+    }
+
+    /** How many findings of plans are shown, where that is not all of them. */
+    static String shown(Plans plans) {
+        int shown = count(plans.findings(), Finding.Level.ERROR) + count(plans.findings(), Finding.Level.WARNING);
+        return shown < plans.errors() + plans.warnings() ? ", the first " + shown + " shown" : "";
     }
 
     static int count(Collection<Finding> findings, Finding.Level level) {

@@ -63,7 +63,9 @@ record Motion(double handS, double stemsS, boolean lulls, Sway sway) {
                 : fit.focusM() - ((Sharp.Depth) fit.intent().sharp()).depthM() / 2;
         double heldM = stack == null ? fit.depthOfField(fit.fNumberUseful(), fit.focusM() * 1000).nearMm() / 1000
                 : stack.byRail() ? fit.focusM() : stack.firstM();
-        double nearestM = Math.max(askedM, heldM);
+        // A thin lens forms no image of what is nearer than its focal length.
+        double imagedM = Math.min(fit.focusM(), 2 * fit.actingFocalMm() / 1000);
+        double nearestM = Math.max(imagedM, Math.max(askedM, heldM));
         return new Sway(nearestM, ThinLens.magnification(fit.actingFocalMm(), nearestM * 1000),
                 windMs == null ? 0 : StemSway.amplitudeMm(windMs), fit.circleOfConfusionMm());
     }

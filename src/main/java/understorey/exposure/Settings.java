@@ -35,6 +35,14 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
     /** What no setting of the camera makes good. */
     public enum Limit { BRIGHT, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
 
+    public Settings {
+        if (!Double.isFinite(ev100) || !(fNumber > 0 && fNumber < Double.POSITIVE_INFINITY)
+                || !(shutterS > 0 && shutterS < Double.POSITIVE_INFINITY) || Double.isNaN(sharpFromM) || Double.isNaN(sharpToM)) {
+            throw new IllegalArgumentException("no such settings: EV " + ev100 + ", f/" + fNumber + ", " + shutterS
+                    + " s, sharp from " + sharpFromM + " m to " + sharpToM + " m");
+        }
+    }
+
     /** Frames focused one behind the other; 1 where no stack is taken. */
     public int stackFrames() {
         return stack == null ? 1 : stack.frames();

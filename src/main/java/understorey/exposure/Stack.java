@@ -42,7 +42,10 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
         return worst == null || worst < STILL_BELOW_MS;
     }
 
-    /** The frames at an f-number as marked; null for a view that begins nearer than the lens focuses. */
+    /**
+     * The frames at an f-number as marked; null for a view that begins nearer than the lens focuses, and for a close-up
+     * that one frame holds as far as the horizon.
+     */
     static Stack of(LensFit fit, double fNumber) {
         return fit.intent().sharp() instanceof Sharp.Range range ? ofView(fit, range, fNumber)
                 : ofCloseUp(fit, ((Sharp.Depth) fit.intent().sharp()).depthM() * 1000, fNumber);
@@ -55,6 +58,9 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
     private static Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
         double middleMm = fit.focusM() * 1000;
         double oneMm = fit.depthOfField(fNumber, middleMm).depthMm();
+        if (Double.isInfinite(oneMm)) {
+            return null;
+        }
         int frames = FocusStack.frames(depthMm, oneMm, OVERLAP);
         double stepMm = FocusStack.step(oneMm, OVERLAP);
         double firstMm = middleMm - depthMm / 2 + oneMm / 2;

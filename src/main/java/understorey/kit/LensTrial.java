@@ -7,6 +7,7 @@ import understorey.advice.FitAdvice;
 import understorey.optics.BackgroundBlur;
 import understorey.optics.Diffraction;
 import understorey.optics.Sharpness;
+import understorey.optics.ThinLens;
 import understorey.plan.Bag;
 import understorey.plan.Orientation;
 import understorey.plan.Sharp;
@@ -88,11 +89,18 @@ final class LensTrial {
                 List.copyOf(shortfalls));
     }
 
+    /**
+     * The plane of focus, from the lens. A frame may be asked farther off than what is to be sharp: focus never comes so
+     * near that a lens set for that frame would magnify beyond life size, where it soon forms no image at all.
+     */
     private double focusMm() {
         if (!(intent.sharp() instanceof Sharp.Range range)) {
             return framing.distanceM() * 1000;
         }
-        return Math.max(framing.reach().nearestMm(), Math.min(askedFocusMm(range), framing.reach().farthestMm()));
+        double framedMm = framing.distanceM() * 1000;
+        double lifeSizeMm = 2 * ThinLens.focalMmFor(framing.magnification(), framedMm);
+        double nearestMm = Math.max(framing.reach().nearestMm(), Math.min(lifeSizeMm, framedMm));
+        return Math.max(nearestMm, Math.min(askedFocusMm(range), framing.reach().farthestMm()));
     }
 
     private static double askedFocusMm(Sharp.Range range) {

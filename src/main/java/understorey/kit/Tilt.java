@@ -44,7 +44,7 @@ final class Tilt {
         double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000), upMm, upMm,
                 framing.magnification()).verticalDeg() / 2;
         double thirdDeg = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(half)) / 3));
-        return Math.min(90, Math.min(STEEPEST_DEG, edgeDeg + thirdDeg) - intent.riseDeg());
+        return Math.max(-90, Math.min(90, Math.min(STEEPEST_DEG, edgeDeg + thirdDeg) - intent.riseDeg()));
     }
 
     /**

@@ -17,6 +17,11 @@ import org.commonmark.renderer.html.HtmlRenderer;
  */
 final class Prose {
 
+    /** Blocks in blocks, and marks in marks; what lies deeper is text. */
+    private static final int DEEPEST = 50;
+    /** Link references and tables can make a page of any size out of a short text, characters. */
+    private static final int LONGEST = 500_000;
+
     /** CommonMark alone, and with tables: those are asked for seldom, and slow to start. */
     private Dialect plain;
     private Dialect tabular;
@@ -24,25 +29,39 @@ final class Prose {
     private record Dialect(Parser parser, HtmlRenderer renderer) {
 
         static Dialect with(List<Extension> extensions) {
-            return new Dialect(Parser.builder().extensions(extensions).build(),
+            return new Dialect(Parser.builder().extensions(extensions).maxOpenBlockParsers(DEEPEST)
+                    .maxInlineNesting(DEEPEST).build(),
                     HtmlRenderer.builder().nodeRendererFactory(TableRows::new).extensions(extensions)
                             .escapeHtml(true).attributeProviderFactory(context -> new SafeLinks()).build());
         }
     }
 
-    /** Null for no text. The parser is built when there is a first text to read: it is slow to start. */
+    /**
+     * Null for no text. A text that would grow beyond all bounds is shown as it was written. The parser is built when
+     * there is a first text to read: it is slow to start.
+     */
     String html(String markdown) {
         if (markdown == null || markdown.isBlank()) {
             return null;
         }
         String paragraph = unended(markdown);
         if (plain(paragraph)) {
-            return "<p>" + Svg.escape(paragraph) + "</p>\n";
+            return asWritten(paragraph);
         }
         Dialect dialect = markdown.indexOf('|') < 0 ? plain() : tabular();
-        Node document = dialect.parser().parse(markdown);
-        lower(document);
-        return dialect.renderer().render(document);
+        Bounded html = new Bounded(LONGEST);
+        try {
+            Node document = dialect.parser().parse(markdown);
+            lower(document);
+            dialect.renderer().render(document, html);
+        } catch (IllegalArgumentException tableTooLarge) {
+            return asWritten(paragraph);
+        }
+        return html.full() ? asWritten(paragraph) : html.toString();
+    }
+
+    private static String asWritten(String paragraph) {
+        return "<p>" + Svg.escape(paragraph) + "</p>\n";
     }
 
     /** The page has its own title and sections: what the author heads stands below them. */
@@ -88,6 +107,46 @@ final class Prose {
             }
         }
         return true;
+    }
+
+    /** Keeps up to so many characters. */
+    private static final class Bounded implements Appendable {
+
+        private final int most;
+        private final StringBuilder kept = new StringBuilder();
+        private boolean full;
+
+        Bounded(int most) {
+            this.most = most;
+        }
+
+        boolean full() {
+            return full;
+        }
+
+        @Override
+        public Appendable append(CharSequence text) {
+            return append(text, 0, text.length());
+        }
+
+        @Override
+        public Appendable append(CharSequence text, int from, int to) {
+            full |= kept.length() + to - from > most;
+            if (!full) {
+                kept.append(text, from, to);
+            }
+            return this;
+        }
+
+        @Override
+        public Appendable append(char letter) {
+            return append(String.valueOf(letter));
+        }
+
+        @Override
+        public String toString() {
+            return kept.toString();
+        }
     }
 
     /** Takes the source off every picture, and the target off every link that is not plainly harmless. */

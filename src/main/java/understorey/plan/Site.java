@@ -1,5 +1,6 @@
 package understorey.plan;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 
@@ -35,6 +36,11 @@ public record Site(String name, String slug, String publicName, Position positio
     public Site withSlug(String other) {
         return new Site(name, other, publicName, position, elevationM, zone, skyline, canopy, spots, walks, opening,
                 parking, seasons, subjects, access, reports, sensitive, cautions, notes);
+    }
+
+    /** False for a day that the calendar of this place left out, as Samoa did when it crossed the date line. */
+    public boolean has(LocalDate date) {
+        return date.atStartOfDay(zone).toLocalDate().equals(date);
     }
 
     /** Spot of that name; null if there is none. */

@@ -11,6 +11,7 @@ import understorey.plan.Support;
 /** A bag, from its own file or from inside a trip. */
 final class BagReader {
 
+    private static final int MOST_THINGS = 100;
     private static final double HEAVIEST_G = 50_000;
 
     private final Findings findings;
@@ -32,6 +33,7 @@ final class BagReader {
 
     private Bag bag(Fields f, String slug) {
         f.require("gear", "bodies");
+        f.atMost(MOST_THINGS, "bodies", "lenses", "supports", "filters", "extras", "cards");
         String name = f.text("gear");
         List<Body> bodies = bodies(f);
         List<Lens> lenses = lenses(f, bodies);

@@ -90,6 +90,16 @@ final class Fields {
         return scalars.text(take(key), named(key));
     }
 
+    /** An address or a text of at most so many characters. */
+    String text(String key, int longest) {
+        return scalars.text(take(key), named(key), longest);
+    }
+
+    /** Free text: Markdown. */
+    String prose(String key) {
+        return scalars.prose(take(key), named(key));
+    }
+
     Double number(String key, double least, double most) {
         return scalars.number(take(key), named(key), least, most);
     }
@@ -114,8 +124,8 @@ final class Fields {
         return scalars.focal(take(key), named(key));
     }
 
-    Span aperture(String key) {
-        return scalars.aperture(take(key), named(key));
+    Span aperture(String key, double most) {
+        return scalars.aperture(take(key), named(key), most);
     }
 
     <E extends Enum<E>> E word(String key, E[] constants) {
@@ -204,11 +214,22 @@ final class Fields {
         return blocks;
     }
 
-    /** Texts of the list under a key. */
+    /** Refuses a list of more entries than can be planned in a minute. */
+    void atMost(int most, String... keys) {
+        for (String key : keys) {
+            Node.Entry entry = node.entries().get(key);
+            if (entry != null && entry.value() instanceof Node.Seq list && list.items().size() > most) {
+                findings.error(entry.key(), named(key) + " has " + list.items().size() + " entries; at most " + most
+                        + " are allowed", "split it into several plans");
+            }
+        }
+    }
+
+    /** Free texts of the list under a key: Markdown each. */
     List<String> texts(String key) {
         List<String> texts = new ArrayList<>();
         for (Node item : items(key)) {
-            String text = scalars.text(item, "each entry of " + named(key));
+            String text = scalars.prose(item, "each entry of " + named(key));
             if (text != null) {
                 texts.add(text);
             }

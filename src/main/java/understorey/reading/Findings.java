@@ -1,31 +1,36 @@
 package understorey.reading;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * Findings of one file and of the files that it names. The same finding is kept once.
+ * Findings of one file and of the files that it names. The same finding is kept once. Of very many, the first are kept
+ * and the others counted.
  */
 final class Findings {
 
+    private static final int MOST_KEPT = 1000;
+    /** Of one sentence, such as the one about every alias of a file. */
+    private static final int MOST_ALIKE = 10;
+
     private final Source source;
-    private final Set<Finding> found;
-    /** One cell, shared with the files that this one names. */
-    private final int[] errors;
+    private final Found found;
 
     Findings(Source source) {
-        this(source, new LinkedHashSet<>(), new int[1]);
+        this(source, new Found());
     }
 
-    private Findings(Source source, Set<Finding> found, int[] errors) {
+    private Findings(Source source, Found found) {
         this.source = source;
         this.found = found;
-        this.errors = errors;
     }
 
     /** For a file named by this one, whose findings count as this one's. */
     Findings of(Source other) {
-        return new Findings(other, found, errors);
+        return new Findings(other, found);
     }
 
     Source source() {
@@ -41,11 +46,17 @@ final class Findings {
     }
 
     int errors() {
-        return errors[0];
+        return found.errors;
     }
 
+    /** Those kept. */
     Set<Finding> all() {
-        return found;
+        return found.kept;
+    }
+
+    /** Those counted only. */
+    Passed passed() {
+        return found.passed;
     }
 
     private void add(Finding.Level level, Pos pos, String text, String help) {
@@ -54,8 +65,35 @@ final class Findings {
     }
 
     void take(Finding finding) {
-        if (found.add(finding) && finding.level() == Finding.Level.ERROR) {
-            errors[0]++;
+        if (found.take(finding) && finding.level() == Finding.Level.ERROR) {
+            found.errors++;
+        }
+    }
+
+    /** Shared with the files beside one file. */
+    private static final class Found {
+
+        private final Set<Finding> kept = new LinkedHashSet<>();
+        private final Map<String, Integer> alike = new HashMap<>();
+        private final Passed passed = new Passed();
+        /** Hashes of those passed over, so that each is counted once. */
+        private final Set<Integer> seen = new HashSet<>();
+        private int errors;
+
+        /** False for one that is there already. */
+        boolean take(Finding finding) {
+            if (kept.contains(finding)) {
+                return false;
+            }
+            int times = kept.size() < MOST_KEPT ? alike.merge(finding.file() + finding.text(), 1, Integer::sum) : MOST_ALIKE + 1;
+            if (times <= MOST_ALIKE) {
+                return kept.add(finding);
+            }
+            boolean first = seen.add(finding.hashCode());
+            if (first) {
+                passed.count(finding);
+            }
+            return first;
         }
     }
 }

@@ -49,6 +49,17 @@ final class Numeral {
                 ? Long.toString((long) rounded) : BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString();
     }
 
+    /** The way out for a number that is written in an unusual way; null when it is not. */
+    static String help(String text) {
+        int end = end(text, 0);
+        if (end > LONGEST) {
+            return "a number has at most " + LONGEST + " digits";
+        }
+        boolean exponent = end > 0 && end + 1 < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E')
+                && end(text, end + 1) > end + 1;
+        return exponent ? "write the number out, without an exponent" : null;
+    }
+
     private static int digits(String text, int from) {
         int i = from;
         while (i < text.length() && digit(text.charAt(i))) {

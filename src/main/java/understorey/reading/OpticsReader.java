@@ -17,6 +17,11 @@ final class OpticsReader {
     private static final List<Sensor> SENSORS =
             List.of(Sensor.FULL_FRAME, Sensor.APS_C, Sensor.FOUR_THIRDS, Sensor.ONE_INCH);
 
+    /** The scale of f-numbers that settings are given in ends at f/45. */
+    private static final double SMALLEST_WIDEST = 45;
+    private static final double SMALLEST = 128;
+    private static final int MOST_FIXED = 20;
+
     private OpticsReader() {
     }
 
@@ -24,6 +29,7 @@ final class OpticsReader {
     static Body body(Fields f, Names names) {
         f.require("name", "pixels");
         boolean builtIn = f.has("fixed_lenses");
+        f.atMost(MOST_FIXED, "fixed_lenses");
         if (builtIn && f.has("mount")) {
             f.findings().error(f.atKey("mount"), "give 'mount' or 'fixed_lenses', not both",
                     "delete one of them");
@@ -83,13 +89,17 @@ final class OpticsReader {
         f.require("name", "focal", "aperture", "closest");
         String name = names.claim(f, "name");
         Span focal = f.focal("focal");
-        Span widest = f.aperture("aperture");
-        Span smallest = f.aperture("smallest_aperture");
+        Span widest = f.aperture("aperture", SMALLEST_WIDEST);
+        Span smallest = f.aperture("smallest_aperture", SMALLEST);
         if (widest != null && smallest != null && smallest.to() < widest.to()) {
             f.refuse("smallest_aperture", "'smallest_aperture' is wider than 'aperture'",
                     "give the largest f-number, for example f/22");
         }
         Double closest = f.quantity("closest", Dimension.LENGTH, 0.001, 100);
+        if (closest != null && focal != null && closest * 1000 <= focal.from()) {
+            f.refuse("closest", "'closest' is not beyond the focal length of " + Numeral.show(focal.from()) + " mm",
+                    "it is the least distance from the sensor to the subject");
+        }
         Double magnification = f.number("magnification", 0.0001, 20);
         Double breathing = f.quantity("breathing", Dimension.SHARE, 0, 0.9);
         Double thread = f.quantity("thread", Dimension.SMALL_LENGTH, 10, 300);

@@ -10,6 +10,12 @@ import understorey.plan.Slope;
 /** Reads what sites and spots have in common: height, skyline, canopy, slope, clearing. */
 final class PlaceReader {
 
+    /** Steeper ground is a rock face, and a camera cannot be aimed over it as over ground. */
+    private static final double STEEPEST_DEG = 80;
+
+    /** Of a skyline: two a degree. */
+    private static final int MOST_POINTS = 720;
+
     private PlaceReader() {
     }
 
@@ -24,6 +30,7 @@ final class PlaceReader {
             f.take("skyline");
             return null;
         }
+        f.atMost(MOST_POINTS, "skyline");
         List<SkylinePoint> points = new ArrayList<>();
         for (Fields block : f.blocks("skyline", "this skyline point")) {
             block.require("bearing", "angle");
@@ -91,7 +98,7 @@ final class PlaceReader {
             return null;
         }
         f.require("angle", "faces");
-        Double angle = f.angle("angle", 0, 90);
+        Double angle = f.angle("angle", 0, STEEPEST_DEG);
         Double faces = f.bearing("faces");
         f.done();
         return angle == null || faces == null ? null : new Slope(angle, faces);

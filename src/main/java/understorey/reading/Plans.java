@@ -13,7 +13,9 @@ import understorey.plan.Trip;
  *
  * @param sites       of site files; a site described inside a trip comes with its trip
  * @param bags        of bag files; a bag described inside a trip, and the built-in one, come with their trip
- * @param findings    by file and place
+ * @param findings    by file and place; of a file with more than a hundred the first hundred, and a note of how many more
+ * @param errors      how many there are, shown or not
+ * @param warnings    how many there are, shown or not
  * @param faultyTrips trip files that cannot be built, because of their own errors or those of a site or
  *                    bag that they name
  * @param subjects    of the built-in catalogue
@@ -24,7 +26,8 @@ import understorey.plan.Trip;
  *                    those of this trip
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
-                    List<Path> faultyTrips, List<Subject> subjects, Locators places, Path folder, Set<String> names, String only) {
+                    int errors, int warnings, List<Path> faultyTrips, List<Subject> subjects, Locators places, Path folder,
+                    Set<String> names, String only) {
 
     /** The file of a trip. */
     public Path file(Trip trip) {
@@ -37,18 +40,14 @@ public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Fin
         return (name == null || name.toString().isEmpty() ? "" : name + "/") + file;
     }
 
-    /** The same plans without some trips and sites, and with other findings. */
+    /** The same plans without some trips and sites, and with more errors among the findings. */
     public Plans with(List<Trip> otherTrips, List<Site> otherSites, List<Finding> otherFindings) {
-        return new Plans(otherTrips, otherSites, bags, otherFindings, faultyTrips, subjects, places, folder, names, only);
+        return new Plans(otherTrips, otherSites, bags, otherFindings, errors + otherFindings.size() - findings.size(), warnings,
+                faultyTrips, subjects, places, folder, names, only);
     }
 
     /** True when anything stops the build of a page. */
     public boolean hasErrors() {
-        for (Finding finding : findings) {
-            if (finding.level() == Finding.Level.ERROR) {
-                return true;
-            }
-        }
-        return false;
+        return errors > 0;
     }
 }

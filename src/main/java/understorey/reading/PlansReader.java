@@ -21,12 +21,13 @@ public final class PlansReader {
     private final PlanFolder folder;
     private final Library library = new Library(SubjectCatalogue.builtIn());
     private final Set<Finding> findings = new LinkedHashSet<>();
+    private final Passed passed = new Passed();
     private final List<Trip> trips = new ArrayList<>();
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
     private final List<Path> faulty = new ArrayList<>();
     /** What was found in the file of each site and bag. */
-    private final Map<String, Set<Finding>> besides = new HashMap<>();
+    private final Map<String, Findings> besides = new HashMap<>();
     private final Locators written = new Locators();
 
     private PlansReader(PlanFolder folder) {
@@ -52,14 +53,15 @@ public final class PlansReader {
         tripFiles.forEach(this::trip);
         if (folder.only() == null) {
             findings.addAll(names);
-            besides.values().forEach(findings::addAll);
+            besides.values().forEach(this::add);
         }
         if (tripFiles.stream().noneMatch(this::isAsked)) {
             folder.complain(findings);
         }
         List<Finding> sorted = new ArrayList<>(findings);
         sorted.sort(PlansReader::byPlace);
-        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), List.copyOf(sorted),
+        return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), passed.shown(sorted),
+                passed.errors() + count(Finding.Level.ERROR), passed.warnings() + count(Finding.Level.WARNING),
                 List.copyOf(faulty), library.catalogue().all(), written, folder.path(),
                 new TreeSet<>(slugs(tripFiles)), folder.only());
     }
@@ -70,6 +72,19 @@ public final class PlansReader {
 
     private boolean isAsked(PlanFolder.Entry file) {
         return folder.only() == null || file.path().getFileName().toString().equals(folder.only() + ".yaml");
+    }
+
+    private int count(Finding.Level level) {
+        int count = 0;
+        for (Finding finding : findings) {
+            count += finding.level() == level ? 1 : 0;
+        }
+        return count;
+    }
+
+    private void add(Findings found) {
+        findings.addAll(found.all());
+        passed.addAll(found.passed());
     }
 
     private static int byPlace(Finding one, Finding other) {
@@ -93,7 +108,7 @@ public final class PlansReader {
         if (whole) {
             sites.add(read.site());
         }
-        besides.put(Library.SITES + file.slug(), found.all());
+        besides.put(Library.SITES + file.slug(), found);
     }
 
     private void bag(PlanFolder.Entry file) {
@@ -106,7 +121,7 @@ public final class PlansReader {
         if (whole) {
             bags.add(bag);
         }
-        besides.put(Library.BAGS + file.slug(), found.all());
+        besides.put(Library.BAGS + file.slug(), found);
     }
 
     private void trip(PlanFolder.Entry file) {
@@ -129,10 +144,10 @@ public final class PlansReader {
             trips.add(trip);
             written.trips.put(file.slug(), new Locator.Written(found.source(), node));
         }
-        findings.addAll(found.all());
+        add(found);
         if (folder.only() != null) {
             besides.keySet().retainAll(named);
-            besides.values().forEach(findings::addAll);
+            besides.values().forEach(this::add);
             sites.removeIf(site -> !named.contains(Library.SITES + site.slug()));
             bags.removeIf(bag -> !named.contains(Library.BAGS + bag.slug()));
         }

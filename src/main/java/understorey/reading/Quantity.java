@@ -66,6 +66,9 @@ record Quantity(Double value, String fault, String help) {
         if (pointed != null) {
             return fault("has a decimal comma", "write " + pointed);
         }
+        if (Numeral.help(text) != null) {
+            return fault("cannot be the number " + Node.quote(text), Numeral.help(text));
+        }
         boolean known = Dimension.anyHas(name);
         String nearest = known ? null : Suggestion.nearest(dimension.unitNames(), name);
         return fault((known ? "has the wrong unit " : "has an unknown unit ") + Node.quote(name),
@@ -73,6 +76,7 @@ record Quantity(Double value, String fault, String help) {
     }
 
     private static Quantity notOne(String text, Dimension dimension) {
-        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), dimension.example());
+        String help = Numeral.help(text);
+        return fault("must be " + dimension.described() + ", not the text " + Node.quote(text), help != null ? help : dimension.example());
     }
 }

@@ -9,14 +9,31 @@ import java.time.LocalTime;
  */
 final class Scalars {
 
+    private static final int LONGEST_NAME = 200;
+
     private final Findings findings;
 
     Scalars(Findings findings) {
         this.findings = findings;
     }
 
+    /** A name, or a few words. */
     String text(Node node, String name) {
-        return written(node, name, "text");
+        return text(node, name, LONGEST_NAME);
+    }
+
+    /** Text of at most so many characters. */
+    String text(Node node, String name, int longest) {
+        String text = written(node, name, "text");
+        return text == null || text.codePointCount(0, text.length()) <= longest ? text
+                : refuse(node, name + " is longer than " + longest + " characters", "shorten it, and put the rest into notes");
+    }
+
+    /** Markdown of any sensible length. */
+    String prose(Node node, String name) {
+        String text = written(node, name, "text");
+        String fault = text == null ? null : ProseSize.fault(text);
+        return fault == null ? text : refuse(node, name + " " + fault, "keep what the trip needs, and leave out the rest");
     }
 
     /** Name of something that could also be described in place. */
@@ -42,11 +59,11 @@ final class Scalars {
         if (number == null) {
             String pointed = Numeral.withPoint(text.strip());
             return pointed != null ? refuse(node, name + " has a decimal comma", "write " + pointed)
-                    : refuse(node, name + " must be a number, not the text " + Node.quote(text), null);
+                    : refuse(node, name + " must be a number, not the text " + Node.quote(text), Numeral.help(text.strip()));
         }
         if (number < least || number > most) {
             return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
-                    + ", not " + Numeral.show(number), help);
+                    + ", not " + Node.clip(text), help);
         }
         return number;
     }
@@ -102,9 +119,14 @@ final class Scalars {
         return text == null ? null : accept(node, name, Span.focal(text), 0.5, 3000, "", " mm");
     }
 
-    Span aperture(Node node, String name) {
+    /**
+     * One f-number or two.
+     *
+     * @param most the largest f-number allowed
+     */
+    Span aperture(Node node, String name, double most) {
         String text = written(node, name, "an aperture");
-        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, 128, "f/", "");
+        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, most, "f/", "");
     }
 
     <E extends Enum<E>> E word(Node node, String name, E[] constants) {

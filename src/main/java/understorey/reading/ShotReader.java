@@ -43,8 +43,8 @@ final class ShotReader {
         Double seconds = f.quantity("duration", Dimension.DURATION, 10, 86_400);
         Duration duration = seconds == null ? null : Duration.ofSeconds(Math.round(seconds));
         Integer priority = f.whole("priority", 1, 3);
-        String notes = f.text("notes");
-        String otherwise = f.text("otherwise");
+        String notes = f.prose("notes");
+        String otherwise = f.prose("otherwise");
         Double tilt = f.angle("tilt", -90, 90);
         var start = f.clock("start");
         String after = f.text("after");

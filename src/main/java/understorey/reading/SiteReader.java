@@ -12,6 +12,11 @@ import understorey.plan.SkylinePoint;
 /** Reads a site, from its own file or from inside a trip. */
 final class SiteReader {
 
+    /** What browsers and servers take in an address (common practice, no source). */
+    private static final int LONGEST_ADDRESS = 2000;
+
+    private static final int MOST_SPOTS = 200;
+
     private final Fields f;
     private final Findings findings;
 
@@ -34,6 +39,7 @@ final class SiteReader {
     private SiteRead site(String slug, Beside beside, SubjectCatalogue catalogue) {
         int before = findings.errors();
         f.require("site", "latitude", "longitude", "time_zone");
+        f.atMost(MOST_SPOTS, "spots", "season", "subjects", "cautions");
         String name = f.text("site");
         String publicName = f.text("public_name");
         Position position = position();
@@ -50,11 +56,11 @@ final class SiteReader {
         Subjects subjects = new Subjects(catalogue, true);
         subjects.describe(f);
         var seasons = SeasonReader.all(f, subjects, beside);
-        String access = f.text("access");
+        String access = f.prose("access");
         String reports = reports();
         Boolean sensitive = f.yesNo("sensitive");
         List<String> cautions = f.texts("cautions");
-        String notes = f.text("notes");
+        String notes = f.prose("notes");
         f.done();
         String page = slug == null && name != null ? Slug.of(name) : slug;
         if (page != null && page.isEmpty()) {
@@ -106,7 +112,7 @@ final class SiteReader {
     }
 
     private String reports() {
-        String address = f.text("reports");
+        String address = f.text("reports", LONGEST_ADDRESS);
         if (address != null && !(address.startsWith("https://") || address.startsWith("http://"))) {
             f.refuse("reports", "'reports' must be a web address, not the text " + Node.quote(address),
                     "begin it with https://");

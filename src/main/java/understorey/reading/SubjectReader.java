@@ -26,8 +26,8 @@ final class SubjectReader {
         Subject.AreaIndex index = areaIndex(f.block("flower_area_index"));
         Subject.Reflectance reflectance = f.word("reflectance", Subject.Reflectance.values());
         String colour = f.text("colour");
-        String habitat = f.text("habitat");
-        String care = f.text("care");
+        String habitat = f.prose("habitat");
+        String care = f.prose("care");
         Hemisphere hemisphere = f.word("hemisphere", Hemisphere.values());
         f.done();
         if (f.findings().errors() > before || name == null) {

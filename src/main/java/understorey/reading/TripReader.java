@@ -17,6 +17,9 @@ import understorey.plan.When;
 /** Reads a trip, with the site and the bags that it names. */
 final class TripReader {
 
+    private static final int MOST_SHOTS = 200;
+    private static final int MOST_COMPANIONS = 20;
+
     private final Fields f;
     private final Library library;
 
@@ -33,10 +36,13 @@ final class TripReader {
 
     private Trip trip(String slug, Beside beside) {
         f.require("trip", "site", "gear", "shots");
+        f.atMost(MOST_SHOTS, "shots");
+        f.atMost(MOST_COMPANIONS, "companions");
         String title = f.text("trip");
         String series = f.text("series");
         SiteRead site = library.site(f, "site", beside, slug);
         When when = DaysReader.when(f);
+        ZoneCheck.date(f, when, site);
         DayWishes wishes = DaysReader.wishes(f);
         LocalTime arrive = f.clock("arrive");
         LocalTime leave = f.clock("leave");
@@ -50,7 +56,7 @@ final class TripReader {
         Contact contact = contact();
         SkyWord sky = f.word("sky", SkyWord.values());
         List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
-        String story = f.text("story");
+        String story = f.prose("story");
         List<Shot> shots = ShotsReader.read(f, site, when, arrive, leave);
         Share share = share();
         f.done();

@@ -32,6 +32,20 @@ final class ZoneCheck {
         }
     }
 
+    /** Refuses a trip on a day that the site's calendar left out. */
+    static void date(Fields trip, When when, SiteRead site) {
+        if (site.site() == null || when == null) {
+            return;
+        }
+        for (LocalDate date : when.days()) {
+            if (!site.site().has(date)) {
+                trip.refuse(trip.has("date") ? "date" : "dates", "there is no " + date + " in " + site.site().zone().getId()
+                        + ": the calendar there left it out", "choose the day before or after");
+                return;
+            }
+        }
+    }
+
     /** Refuses a clock time that the change to summer time skips on the trip's date; null is ignored. */
     static void clock(Fields f, String key, LocalTime time, When when, SiteRead site) {
         if (time == null || site.site() == null || !(when instanceof When.On on)) {

@@ -48,22 +48,28 @@ final class Lanes {
     static double textWidth(String text) {
         double width = 0;
         for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
-            int point = text.codePointAt(i);
-            width += point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19;
+            width += width(text.codePointAt(i));
         }
         return width;
     }
 
+    private static double width(int point) {
+        return point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19;
+    }
+
     /** The text, cut off with an ellipsis where it is wider than that, px. */
     static String shortened(String text, double width) {
-        if (textWidth(text) <= width) {
-            return text;
+        double before = 0;
+        int fits = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            if (before + width('…') <= width) {
+                fits = i;
+            }
+            before += width(text.codePointAt(i));
+            if (before > width) {
+                return text.substring(0, fits).stripTrailing() + "…";
+            }
         }
-        int[] points = text.codePoints().toArray();
-        int length = points.length;
-        while (length > 0 && textWidth(new String(points, 0, length) + "…") > width) {
-            length--;
-        }
-        return new String(points, 0, length).stripTrailing() + "…";
+        return text;
     }
 }

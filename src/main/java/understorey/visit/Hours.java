@@ -46,6 +46,7 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     /**
      * The hours of a trip on a date. An arrival not given is civil dawn, to the minute; where there is none, two hours before
      * solar noon; four hours before a given leave that is earlier. A leave not given is four hours later, but not past midnight.
+     * Of a clock time that comes twice, the leave is the first after the arrival.
      *
      * @param sun not asked, and may be null, where the trip gives the arrival
      */
@@ -53,7 +54,9 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
         Site site = trip.site();
         ZonedDateTime start = date.atStartOfDay(site.zone());
         ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun) : at(trip, date, trip.arrive());
-        ZonedDateTime leave = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
+        ZonedDateTime first = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
+        ZonedDateTime later = first.isBefore(arrive) ? first.withLaterOffsetAtOverlap() : first;
+        ZonedDateTime leave = later.isBefore(arrive) ? arrive : later;
         Set<String> assumed = new LinkedHashSet<>();
         if (trip.arrive() == null) {
             assumed.add("arrive");

@@ -49,6 +49,24 @@ class DaysCommandTest {
     }
 
     @Test
+    void ranksNoDayThatTheCalendarOfThePlaceLeftOut() throws IOException {
+        Path samoa = home.resolve("plans/shore.yaml");
+        Files.writeString(samoa, """
+                trip: Around the day that was not
+                site: {site: Shore wood, latitude: -13.8, longitude: -171.8, time_zone: Pacific/Apia}
+                date: 2011-12-29
+                gear: phone
+                shots: [{name: The floor, subject: ramsons}]
+                """);
+        String days = Run.of("days", samoa, "--csv").out();
+        assertTrue(days.contains("2011-12-29") && days.contains("2011-12-31"), days);
+        assertFalse(days.contains("2011-12-30"), days);
+        Run none = Run.of("days", samoa, "--from", "2011-12-30", "--to", "2011-12-30");
+        assertEquals(2, none.exit());
+        assertEquals("there is no 2011-12-30 in Pacific/Apia\n", none.err());
+    }
+
+    @Test
     void alignsItsColumns() {
         List<String> lines = Run.of("days", trip).out().lines().toList();
         String header = lines.stream().filter(line -> line.startsWith("rank")).findFirst().orElseThrow();

@@ -13,9 +13,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.reading.Finding;
+import understorey.reading.Plans;
 
 class TerminalTest {
 
@@ -31,13 +33,16 @@ class TerminalTest {
             new Finding(Finding.Level.ERROR, "a.yaml", 1, 1, 1, "text \u001b[5m", "do it", "x: 1"),
             new Finding(Finding.Level.WARNING, "b.yaml", 0, 0, 0, "text", null, null));
 
+    private static final Plans NONE = new Plans(List.of(), List.of(), List.of(), List.of(), 0, 0, List.of(), List.of(), null, Path.of("plans"),
+            Set.of(), null);
+
     @TempDir
     private Path home;
 
     private static String shown(boolean colour) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         PrintStream stream = new PrintStream(err, true, StandardCharsets.UTF_8);
-        new Terminal(stream, stream, colour).findingsWithTheirCount(FINDINGS);
+        new Terminal(stream, stream, colour).findingsWithTheirCount(NONE, FINDINGS);
         return err.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
     }
 

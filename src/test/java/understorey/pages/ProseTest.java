@@ -40,6 +40,25 @@ class ProseTest {
     }
 
     @Test
+    void showsATextAsItIsThatWouldGrowBeyondAllBounds() {
+        String references = "[a]: /" + "u".repeat(9000) + "\n\n" + "[a] ".repeat(2500);
+        String table = "|a".repeat(700) + "|\n" + "|-".repeat(700) + "|\n" + "|x|\n".repeat(700);
+        String wider = "|a".repeat(2000) + "|\n" + "|-".repeat(2000) + "|\n" + "|x|\n".repeat(2000);
+        for (String text : List.of(references, table, wider)) {
+            String html = prose.html(text);
+            assertTrue(html.length() < 30_000, html.length() + " characters");
+            assertTrue(html.startsWith("<p>[a]: ") || html.startsWith("<p>|a|a"), html.substring(0, 20));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"> ", "- ", "1. ", "[", "![", "*a **b ", "_a __b ", "[a](b ", "`", "<", "&"})
+    void takesMarksInMarksHoweverDeep(String mark) {
+        String html = prose.html(mark.repeat(6000) + "end");
+        assertTrue(html.contains("end") && html.length() < 500_000, html.length() + " characters");
+    }
+
+    @Test
     void saysNothingForNoText() {
         assertNull(prose.html(null));
         assertNull(prose.html(" \n "));

@@ -152,6 +152,9 @@ class PlansReaderTest {
             text.append("k").append(i).append(": 1\n");
         }
         write("a.yaml", text.toString());
-        assertEquals(20_000, PlansReader.read(folder).findings().size());
+        Plans plans = PlansReader.read(folder);
+        assertEquals(20_000, plans.errors());
+        assertEquals(101, plans.findings().size());
+        assertEquals("and 19900 more in this file", plans.findings().get(100).text());
     }
 }

@@ -1,0 +1,39 @@
+package understorey.scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+class LanesTest {
+
+    @Property(tries = 300)
+    void shortensToTheLongestBeginningThatFits(@ForAll String text, @ForAll @DoubleRange(min = 20, max = 300) double width) {
+        String shortened = Lanes.shortened(text, width);
+        if (Lanes.textWidth(text) <= width) {
+            assertEquals(text, shortened);
+            return;
+        }
+        assertTrue(Lanes.textWidth(shortened) <= width, shortened);
+        int end = text.length();
+        while (Lanes.textWidth(text.substring(0, end) + "…") > width) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        assertEquals(text.substring(0, end).stripTrailing() + "…", shortened);
+    }
+
+    @Test
+    void shortensATextOfFortyThousandCharactersAThousandTimes() {
+        String text = "The floor ".repeat(4000);
+        assertTimeout(Duration.ofSeconds(20), () -> {
+            for (int i = 0; i < 1000; i++) {
+                assertEquals("The floor The floor…", Lanes.shortened(text, 190));
+            }
+        });
+    }
+}
