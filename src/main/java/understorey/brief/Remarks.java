@@ -101,7 +101,7 @@ final class Remarks {
         }
     }
 
-    /** On trees that nobody described. */
+    /** On trees that are not described. */
     void canopy() {
         if (site.canopy() == null) {
             findings.add(new TripAdvice.CanopyUnknown());

@@ -150,7 +150,7 @@ final class ShotPlanner {
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 
-    /** The outlook for the sky expected; for each sky where nobody said. Empty without a wish. */
+    /** The outlook for the sky expected; for each sky without a forecast. Empty without a wish. */
     private List<TimedShot.Wished> wished(Shot shot, Place place, LightAt light, Weather weather) {
         if (shot.light().isEmpty()) {
             return List.of();

@@ -189,7 +189,7 @@ final class UpperBound {
         return count;
     }
 
-    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where nobody gets home. */
+    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where there is no way home in time. */
     long after(int picture, int start) {
         return after[picture][start];
     }
@@ -203,7 +203,7 @@ final class UpperBound {
         return prices;
     }
 
-    /** The part of it that only pictures give which nobody can take any more. */
+    /** The part of it that comes only from pictures that can no longer be taken. */
     long lost(long taken, int picture, int start) {
         long lost = 0;
         for (int i = 0; i < price.length; i++) {

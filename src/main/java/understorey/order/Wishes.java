@@ -86,7 +86,7 @@ final class Wishes {
         return daylight;
     }
 
-    /** Where no hour has the light wished for: by day before dusk, before dark; by lamp nobody waits but for a must. */
+    /** Where no hour has the light wished for: day comes before dusk, dusk before dark; only a must is taken in the dark. */
     private static void preferDaylight(double[] means, double[] daylight, boolean must) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {
