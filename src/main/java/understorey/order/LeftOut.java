@@ -123,7 +123,7 @@ final class LeftOut {
 
     /** True if it is not left out for lack of time; unknown, so false, for more pictures than can be ordered exactly. */
     private boolean fitsBeside(int task, Schedule schedule) {
-        if (schedule.takes().size() >= BestOrder.MOST) {
+        if (schedule.takes().size() >= BranchAndBound.MOST) {
             return false;
         }
         List<Integer> together = new ArrayList<>();
