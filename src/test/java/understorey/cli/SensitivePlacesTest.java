@@ -88,7 +88,7 @@ class SensitivePlacesTest {
                   to 52.337\u00a0N, 3.548 W.
                 shots:
                   - {name: The floor, subject: ramsons, spot: Footbridge}
-                  - {name: One head, subject: ramsons, notes: From the foot bridge, otherwise: "see https://example.org/x"}
+                  - {name: One head, subject: ramsons, notes: From the foot bridge, otherwise: "see [map](https&#58;//example.org/x)"}
                 share: {audience: public%s}
                 """.formatted(reviewed));
     }
