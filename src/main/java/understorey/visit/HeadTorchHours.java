@@ -12,13 +12,18 @@ import java.time.ZonedDateTime;
  */
 public record HeadTorchHours(ZonedDateTime arrive, ZonedDateTime until, ZonedDateTime from, ZonedDateTime leave, boolean allDay) {
 
+    /** Darkness that ends on arriving, or begins on leaving, is none: after rounding, too. */
+    public HeadTorchHours {
+        until = until != null && until.isEqual(arrive) ? null : until;
+        from = from != null && from.isEqual(leave) ? null : from;
+    }
+
     /** The hours of a visit, from the light on the ground. */
     static HeadTorchHours of(DayCurve curve, ZonedDateTime arrive, ZonedDateTime leave) {
         ZonedDateTime until = curve.firstLight(arrive);
         ZonedDateTime from = curve.lastLight(leave);
         boolean allDay = until == null || from == null || !until.isBefore(leave) || !from.isAfter(arrive);
-        return new HeadTorchHours(arrive, allDay || until.equals(arrive) ? null : until,
-                allDay || from.equals(leave) ? null : from, leave, allDay);
+        return new HeadTorchHours(arrive, allDay ? null : until, allDay ? null : from, leave, allDay);
     }
 
     /** How many minutes after arriving a lamp is needed, to the minute of the clock. */

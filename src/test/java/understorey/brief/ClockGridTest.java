@@ -15,6 +15,7 @@ import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
+import understorey.visit.HeadTorchHours;
 
 class ClockGridTest {
 
@@ -52,5 +53,11 @@ class ClockGridTest {
         SunDirection.Stretch back = new SunDirection.Stretch(Side.BACK, new Interval(at("19:00"), at("21:00")));
         SunDirection.Stretch side = new SunDirection.Stretch(Side.SIDE, new Interval(at("20:55"), at("21:04")));
         assertEquals(List.of(back), hidden.round(List.of(back, side)));
+    }
+
+    @Test
+    void needsNoHeadTorchForNoTimeAtAll() {
+        HeadTorchHours hours = hidden.round(new HeadTorchHours(at("04:46"), at("04:50"), at("21:10"), at("21:20"), false));
+        assertEquals(new HeadTorchHours(at("04:45"), null, null, at("21:15"), false), hours);
     }
 }
