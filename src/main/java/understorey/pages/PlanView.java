@@ -24,6 +24,7 @@ import understorey.plan.Trip;
  * @param siteHref   of the site's page, seen from the trip's folder
  * @param gearHref   of the bag's page; null for a bag written inside the trip
  * @param sky        expected; null without a forecast or a word for the sky
+ * @param horizon    what the sun must clear there
  * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
  * @param shortCautions their first sentences, for the field sheet
@@ -36,7 +37,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
                        List<Row> essentials, LightView light, String sky, boolean shaded,
-                       List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       List<SpotView> places, String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings,
@@ -71,6 +72,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief, sentences);
         List<SpotView> places = SpotView.of(brief, sentences);
+        String horizon = horizon(places);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
@@ -79,12 +81,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, sunlit, kit, sentences), light, sky(brief),
-                underTrees, places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
+                essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
+                underTrees, places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,
-                SeasonView.of(brief, sentences), !Words.hidden(trip));
+                SeasonView.of(brief, sentences), !trip.hidesTheDay());
     }
 
     private static String sky(Brief brief) {
@@ -92,6 +94,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             return null;
         }
         return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the forecast sky";
+    }
+
+    private static String horizon(List<SpotView> places) {
+        Set<String> horizons = new LinkedHashSet<>();
+        places.forEach(place -> horizons.add(place.horizon()));
+        return horizons.size() == 1 ? horizons.iterator().next() : "the skyline";
     }
 
     /** By place, those together that have the same hours. */
@@ -153,7 +161,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
-                + Words.clock(brief.order().leave()) + "; sun above the skyline: " + sunlit));
+                + Words.clock(brief.order().leave()) + "; sun above " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         for (TimedShot shot : brief.timed()) {
             if (shot.intent().shot().spot() != null) {
@@ -161,7 +169,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
-        rows.add(new Row("Why this day", SeasonView.why(brief, sentences)));
+        rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
         List<String> carried = new ArrayList<>();
         for (Item item : kit.take()) {
             carried.add(item.name());

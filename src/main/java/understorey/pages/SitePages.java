@@ -117,7 +117,7 @@ public final class SitePages {
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
                 new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
                 new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
-        if (!Words.hidden(brief.trip())) {
+        if (!brief.trip().hidesTheDay()) {
             pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));
             pages.add(new Page(folder + "spots.gpx", Waypoints.of(brief)));
         }
@@ -170,7 +170,7 @@ public final class SitePages {
             }
             Trip trip = shown.brief().trip();
             pages.add(new PlacePage(css, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose), shown.light(),
-                    Words.day(trip, shown.brief().date()), links(here)));
+                    Words.onDay(trip, shown.brief().date()), links(here)));
         }
         for (Site site : idleSites) {
             if (!bySite.containsKey(site.slug())) {
@@ -224,6 +224,6 @@ public final class SitePages {
         int pictures = brief.timed().size();
         return new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.trip(), brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
-                Words.audience(brief.trip().audience()), !Words.hidden(brief.trip()));
+                Words.audience(brief.trip().audience()), !brief.trip().hidesTheDay());
     }
 }

@@ -47,6 +47,11 @@ public final class Skyline {
         return new Skyline(List.of(new SkylinePoint(0, angleDeg)), null);
     }
 
+    /** True where nothing is given that rises above a level horizon. */
+    public boolean isLevel() {
+        return points.isEmpty() && slope == null;
+    }
+
     /** The bank that the ground is; null for level ground. */
     public Slope slope() {
         return slope;

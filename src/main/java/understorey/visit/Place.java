@@ -22,6 +22,11 @@ import understorey.sky.SunAt;
 public record Place(List<String> spots, boolean likeSite, Standpoint stand, List<LightAt> light, List<SunAt> track,
                     List<Interval> sunlit, List<Interval> overTrees, Mist mist) {
 
+    /** True where no skyline is known. */
+    public boolean levelHorizon() {
+        return stand.skyline().isLevel();
+    }
+
     /** True for the place of that spot; null names the site itself. */
     boolean holds(String spot) {
         return spot == null ? likeSite : spots.contains(spot);
