@@ -1,27 +1,34 @@
 package understorey.reading;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
  * Places of values in a file by key path, such as {@code shots[2].notes}, for findings of later rooms. A path runs on
  * through {@code site} and {@code gear} into the file that is named there; one that leads nowhere ends at the last
- * place that is known.
+ * place that is known. Files are read again for it, because it is seldom asked and their trees are large.
  */
 public final class Locator {
 
-    private final Written file;
-    private final Map<String, Written> sites;
-    private final Map<String, Written> bags;
+    private final PlanFolder.Entry file;
+    private final Map<String, PlanFolder.Entry> sites;
+    private final Map<String, PlanFolder.Entry> bags;
+    private final Map<PlanFolder.Entry, Written> read = new HashMap<>();
 
     /** A file as read. */
-    record Written(Source source, Node root) {
+    private record Written(Source source, Node root) {
+
+        static Written of(PlanFolder.Entry file) {
+            Findings found = file.open();
+            return new Written(found.source(), TreeReader.read(found));
+        }
     }
 
     private record Spot(Written file, Pos pos) {
     }
 
-    Locator(Written file, Map<String, Written> sites, Map<String, Written> bags) {
+    Locator(PlanFolder.Entry file, Map<String, PlanFolder.Entry> sites, Map<String, PlanFolder.Entry> bags) {
         this.file = file;
         this.sites = sites;
         this.bags = bags;
@@ -29,7 +36,7 @@ public final class Locator {
 
     /** An error at the value under a path; at the file as a whole for an empty path. */
     public Finding error(String path, String text, String help) {
-        Spot spot = path.isEmpty() ? new Spot(file, Pos.FILE) : spot(path.split("\\.|(?=\\[)"));
+        Spot spot = path.isEmpty() ? new Spot(written(file), Pos.FILE) : spot(path.split("\\.|(?=\\[)"));
         Source source = spot.file().source();
         Pos pos = spot.pos();
         return new Finding(Finding.Level.ERROR, source.file(), pos.line(), pos.column(), pos.length(), text, help,
@@ -37,8 +44,8 @@ public final class Locator {
     }
 
     private Spot spot(String[] steps) {
-        Written in = file;
-        Node at = file.root();
+        Written in = written(file);
+        Node at = in.root();
         Pos pos = Pos.FILE;
         for (int i = 0; i < steps.length; i++) {
             String step = steps[i];
@@ -59,7 +66,12 @@ public final class Locator {
     }
 
     private Written named(String key, String name) {
-        return key.equals("site") ? sites.get(name) : key.equals("gear") ? bags.get(name) : null;
+        PlanFolder.Entry named = key.equals("site") ? sites.get(name) : key.equals("gear") ? bags.get(name) : null;
+        return named == null ? null : written(named);
+    }
+
+    private Written written(PlanFolder.Entry entry) {
+        return read.computeIfAbsent(entry, Written::of);
     }
 
     private static Node value(Node at, String key) {

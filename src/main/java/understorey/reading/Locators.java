@@ -6,9 +6,9 @@ import java.util.Map;
 /** Where the values of each file are written, by the file's name without its ending. */
 public final class Locators {
 
-    final Map<String, Locator.Written> trips = new HashMap<>();
-    final Map<String, Locator.Written> sites = new HashMap<>();
-    final Map<String, Locator.Written> bags = new HashMap<>();
+    final Map<String, PlanFolder.Entry> trips = new HashMap<>();
+    final Map<String, PlanFolder.Entry> sites = new HashMap<>();
+    final Map<String, PlanFolder.Entry> bags = new HashMap<>();
 
     /** Where values stand follows from the files: two readings of the same ones are alike. */
     @Override

@@ -104,7 +104,7 @@ public final class PlansReader {
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
         boolean whole = found.errors() == 0;
         library.add(file.slug(), whole ? read : new SiteRead(null, read.spots(), read.subjects()));
-        written.sites.put(file.slug(), new Locator.Written(found.source(), node));
+        written.sites.put(file.slug(), file);
         if (whole) {
             sites.add(read.site());
         }
@@ -117,7 +117,7 @@ public final class PlansReader {
         Bag bag = node == null ? null : BagReader.read(node, file.slug(), found);
         boolean whole = bag != null && found.errors() == 0;
         library.add(file.slug(), whole ? bag : null);
-        written.bags.put(file.slug(), new Locator.Written(found.source(), node));
+        written.bags.put(file.slug(), file);
         if (whole) {
             bags.add(bag);
         }
@@ -142,7 +142,7 @@ public final class PlansReader {
             faulty.add(file.path());
         } else {
             trips.add(trip);
-            written.trips.put(file.slug(), new Locator.Written(found.source(), node));
+            written.trips.put(file.slug(), file);
         }
         add(found);
         if (folder.only() != null) {
