@@ -50,6 +50,35 @@ class SafePublishingTest {
     }
 
     @Test
+    void showsNoPageBeforeAllAreStagedAndLeavesNothingOfABuildThatStops() throws Exception {
+        publish("index.html");
+        var before = Tree.withTimes(site);
+        try (Publisher half = Publisher.open(site, "private", null)) {
+            half.stage(1, List.of(new Page("wood/index.html", "new")));
+            half.stage(0, List.of(new Page("index.html", "new")));
+            assertEquals("of index.html", Files.readString(site.resolve("index.html")));
+            assertFalse(Files.exists(site.resolve("wood")));
+        }
+        assertEquals(before, Tree.withTimes(site));
+        try (Publisher half = Publisher.open(home.resolve("deep/new"), "private", null)) {
+            half.stage(0, pages("index.html"));
+        }
+        assertFalse(Files.exists(home.resolve("deep")), "nor a folder that was made for it");
+    }
+
+    @Test
+    void saysTheFirstFaultInTheOrderOfThePages() throws Exception {
+        try (Publisher faulty = Publisher.open(site, "private", null)) {
+            assertFalse(faulty.stage(2, pages("../two.html")));
+            assertFalse(faulty.stage(1, pages("../one.html")));
+            assertTrue(faulty.stage(0, pages("index.html")));
+            assertEquals("'../one.html' is not a valid page name",
+                    assertThrows(Refusal.class, () -> faulty.publish(NOTHING)).getMessage());
+        }
+        assertFalse(Files.exists(site));
+    }
+
+    @Test
     void sweepsAwayWhatAKilledRunLeftAndNothingOfTheUsers() throws Exception {
         publish("index.html");
         Files.writeString(site.resolve(".understorey-new"), "half a pa");
