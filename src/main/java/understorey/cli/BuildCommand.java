@@ -71,7 +71,7 @@ final class BuildCommand implements Command {
         Plans read = PlansReader.read(plansFolder);
         Plans plans = PlaceLeaks.stopped(read);
         terminal.findings(plans.findings());
-        try (Publisher site = Publisher.open(out, Kept.word(audience), plans.only())) {
+        try (Publisher site = Publisher.open(out, StaleFiles.word(audience), plans.only())) {
             return build(read, plans, site);
         } catch (Refusal refusal) {
             terminal.say("understorey: " + refusal.getMessage());
@@ -102,7 +102,7 @@ final class BuildCommand implements Command {
             return 1;
         }
         warn(made);
-        Publisher.Outcome outcome = site.publish(new Kept(plans, made.failed(), audience));
+        Publisher.Outcome outcome = site.publish(new StaleFiles(plans, made.failed(), audience));
         terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
                 + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                 + outcome.deleted() + " deleted");
