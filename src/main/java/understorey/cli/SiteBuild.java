@@ -18,9 +18,9 @@ import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.publish.Links;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.share.Sharing;
+import understorey.yaml.Finding;
 
 /**
  * All pages of a folder of plans, in memory: what {@code build} writes and {@code check} only tries. A fault of the

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.HashMap;
 import java.util.Map;
+import understorey.yaml.Locator;
 
 /** Where the values of each file are written, by the file's name without its ending. */
 public final class Locators {

@@ -11,6 +11,13 @@ import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.yaml.Finding;
+import understorey.yaml.Findings;
+import understorey.yaml.Locator;
+import understorey.yaml.Node;
+import understorey.yaml.Passed;
+import understorey.yaml.Pos;
+import understorey.yaml.TreeReader;
 
 /**
  * Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. Where one trip is asked for, the
