@@ -18,9 +18,9 @@ import understorey.brief.Planner;
 import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
+import understorey.yaml.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
 final class CheckCommand implements Command {

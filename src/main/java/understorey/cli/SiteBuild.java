@@ -22,9 +22,9 @@ import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.publish.Links;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.share.Sharing;
+import understorey.yaml.Finding;
 
 /**
  * The pages of a folder of plans, trip by trip on all cores: what {@code build} writes and {@code check} only tries. Of each

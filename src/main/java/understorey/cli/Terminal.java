@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
-import understorey.reading.Visible;
+import understorey.yaml.Finding;
+import understorey.yaml.Visible;
 
 /**
  * Results go to standard output; progress and findings go to standard error. Every line is made {@link Visible}: only

@@ -15,5 +15,19 @@ package understorey.plan;
 public record Filter(String name, Kind kind, Double threadMm, double lossStops, Double lensThreadMm,
                      Double filterThreadMm, Double dioptres, Double lengthMm, Double weightG) {
 
-    public enum Kind { POLARISER, NEUTRAL_DENSITY, STEP_UP_RING, CLOSE_UP_LENS, EXTENSION_TUBE }
+    public enum Kind {
+        POLARISER("polariser"), NEUTRAL_DENSITY("neutral density"), STEP_UP_RING("step-up ring"), CLOSE_UP_LENS("close-up lens"), EXTENSION_TUBE("extension tube");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

@@ -11,5 +11,19 @@ package understorey.plan;
  */
 public record Support(String name, Kind kind, Double lowestM, Double highestM, Double carriesKg, Double weightG) {
 
-    public enum Kind { TRIPOD, MONOPOD, BEANBAG, GROUND_PLATE }
+    public enum Kind {
+        TRIPOD("tripod"), MONOPOD("monopod"), BEANBAG("beanbag"), GROUND_PLATE("ground plate");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

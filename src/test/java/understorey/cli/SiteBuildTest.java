@@ -24,7 +24,7 @@ import understorey.brief.Planner;
 import understorey.pages.Page;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
+import understorey.yaml.Finding;
 import understorey.reading.PlansReader;
 
 /** Trips made by several threads: what comes of them is as if one thread made them in their order. */
