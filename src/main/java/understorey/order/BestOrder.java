@@ -6,44 +6,46 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The best order of some pictures, exactly: dynamic programming over the set already taken, the last picture and its start.
- * Setting out later never brings one there earlier, so of all ways to have taken a set by some start only the best counts.
+ * Best order of some pictures, exact: dynamic programming over the set already taken, the last picture and its start. A later
+ * start never arrives earlier, so for each set and start only the best way counts.
  *
- * <p>Of equal worth the plan counts that is back earlier, to a step of the grid; then the set that holds the earlier picture
- * of the author's order, and the sequence whose last picture stands later in it; then earlier starts.
+ * <p>Among plans of equal worth the one that is back earlier wins, to a step of the grid. Then the set with the earlier picture
+ * of the author's order wins, then the sequence whose last picture is later in it, then earlier starts.
  *
- * <p>Beyond twelve pictures a good plan comes first ({@link LongOrder}), and whatever cannot become better than the best known is
- * dropped ({@link UpperBound}, branch and bound): of equal worth the plan known before counts. That search ended within its
- * limits for all but 2 of 2,400 made-up visits of 60 to 360 minutes and 12 to 19 pictures; in a visit of twelve hours it does up
- * to some 20. Cut short it gives the best it came to, and only then may a picture more lower the sum.
+ * <p>Beyond 12 pictures a good plan comes first ({@link LongOrder}), and branch and bound drops what cannot become better
+ * ({@link UpperBound}); among plans of equal worth the known one wins. That search ended within its limits for all but 2 of
+ * 2,400 made-up visits of 60 to 360 minutes and 12 to 19 pictures; in a visit of 12 hours it does about 20 pictures. If it is
+ * cut short it gives the best plan so far, and only then can one more picture lower the sum.
  */
 final class BestOrder {
 
     static final int MOST = 12;
-    /** Sets are bits of a number. */
+    /** A set is the bits of a {@code long}. */
     private static final int MOST_BOUNDED = 62;
-    /** BestByStart looked at in one search: about a second. */
+    /** Sums looked at in one search: about a second. */
     private static final long MOST_STEPS = 500_000_000;
     private static final long MOST_BYTES = 120_000_000;
-    /** Of one {@link BestByStart} beside its sums, and of one set beside its references. */
+    /** Bytes of a {@link BestByStart} without its sums, and of a set without its references. */
     private static final int SUMS_BYTES = 40;
     private static final int SET_BYTES = 120;
     private static final int REFERENCE_BYTES = 4;
 
     private final Transitions transitions;
-    /** By picture: those that may not come before it is taken or left out. */
+    /** By picture: the pictures that must come after it. */
     private final long[] followers;
-    /** By set and last picture: the best sum of worths with the last one started by then; null when it cannot be. */
-    private final Map<Long, BestByStart[]> best = new HashMap<>();
-    private final UpperBound bound;
-    /** The best worth of a plan so far. */
+    /** By set and last picture: the best sum of worths by its start; null if no plan ends like this. */
+    private final Map<Long, @Nullable BestByStart[]> best = new HashMap<>();
+    private final @Nullable UpperBound bound;
+    /** Best worth of a plan so far. */
     private long known;
     private final Budget work;
     private final Budget memory;
 
-    private BestOrder(Transitions transitions, UpperBound bound, long known, Budget work, Budget memory) {
+    private BestOrder(Transitions transitions, @Nullable UpperBound bound, long known, Budget work, Budget memory) {
         this.work = work;
         this.memory = memory;
         this.transitions = transitions;
@@ -58,17 +60,18 @@ final class BestOrder {
     }
 
     static Schedule of(Transitions transitions) {
-        BestOrder order = new BestOrder(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE), new Budget(Long.MAX_VALUE));
+        BestOrder order = new BestOrder(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE),
+                new Budget(Long.MAX_VALUE));
         order.search();
         return order.schedule();
     }
 
-    /** A better plan than one known, the best where the search ends in time; else the one known. */
+    /** The best plan if the search ends within its limits; else the best found, at least the known one. */
     static Schedule of(Transitions transitions, Schedule known) {
         return of(transitions, known, MOST_STEPS, MOST_BYTES);
     }
 
-    /** The same within so many steps and bytes. */
+    /** The best plan found within limits of steps and bytes, at least the known one. */
     static Schedule of(Transitions transitions, Schedule known, long steps, long bytes) {
         if (transitions.size > MOST_BOUNDED) {
             return known;
@@ -78,7 +81,7 @@ final class BestOrder {
         return order.known > known.worth() ? order.schedule() : known;
     }
 
-    /** Set by set, each when all that lead to it are done. */
+    /** Searches set by set, smaller sets first. */
     private void search() {
         List<Long> sets = List.of(0L);
         while (!sets.isEmpty()) {
@@ -94,7 +97,7 @@ final class BestOrder {
         }
     }
 
-    private void keep(long taken, int last, BestByStart sums, List<Long> sets) {
+    private void keep(long taken, int last, @Nullable BestByStart sums, List<Long> sets) {
         if (sums == null) {
             return;
         }
@@ -109,8 +112,8 @@ final class BestOrder {
         memory.spend(SUMS_BYTES + (long) sums.size() * Long.BYTES);
     }
 
-    /** The best sums after the next picture, by its start; null when no start can be reached, or none is worth keeping. */
-    private BestByStart add(long taken, int next) {
+    /** Best sums after the next picture, by its start; null if no start can be reached, or none is worth keeping. */
+    private @Nullable BestByStart add(long taken, int next) {
         long[] sums = new long[transitions.starts[next].length];
         work.spend(sums.length);
         if (taken == 0) {
@@ -119,7 +122,7 @@ final class BestOrder {
             }
         } else {
             Arrays.fill(sums, BestByStart.NEVER);
-            BestByStart[] before = best.get(taken);
+            @Nullable BestByStart[] before = best(taken);
             for (int one = 0; one < transitions.size; one++) {
                 if (before[one] != null) {
                     work.spend(sums.length);
@@ -127,11 +130,11 @@ final class BestOrder {
                 }
             }
         }
-        return bound == null ? BestByStart.rising(sums, transitions.worth[next]) : promising(sums, taken | 1L << next, next);
+        return bound == null ? BestByStart.rising(sums, transitions.worth[next]) : promising(bound, sums, taken | 1L << next, next);
     }
 
-    /** As {@link BestByStart#rising}, without what cannot become better than the best known. */
-    private BestByStart promising(long[] sums, long taken, int picture) {
+    /** As {@link BestByStart#rising}, without sums that cannot become better than the best known. */
+    private @Nullable BestByStart promising(UpperBound bound, long[] sums, long taken, int picture) {
         long prices = bound.prices(taken);
         long most = BestByStart.NEVER;
         for (int s = 0; s < sums.length; s++) {
@@ -151,14 +154,14 @@ final class BestOrder {
         int back = transitions.visit.from();
         long set = 0;
         int last = Transitions.NONE;
-        for (Map.Entry<Long, BestByStart[]> entry : best.entrySet()) {
+        for (Map.Entry<Long, @Nullable BestByStart[]> entry : best.entrySet()) {
             long taken = entry.getKey();
             for (int i = 0; i < transitions.size; i++) {
-                BestByStart sums = transitions.last[i] < 0 ? null : entry.getValue()[i];
-                long sum = sums == null ? BestByStart.NEVER : sums.at(transitions.last[i]);
-                if (sum < worth || sum == BestByStart.NEVER) {
+                BestByStart sums = entry.getValue()[i];
+                if (sums == null || transitions.last[i] < 0 || sums.at(transitions.last[i]) < worth) {
                     continue;
                 }
+                long sum = sums.at(transitions.last[i]);
                 int home = transitions.visit.back(i, transitions.starts[i][sums.reached(transitions.last[i])]);
                 int sooner = steps(home) - steps(back);
                 if (sum > worth || sooner < 0 || sooner == 0 && (taken == set || comesFirst(taken, set))) {
@@ -172,7 +175,7 @@ final class BestOrder {
         return new Schedule(traced(set, last), worth, back);
     }
 
-    /** Minutes as steps of the grid: to be back a minute sooner is no reason to change the author's order. */
+    /** Minutes as steps of the grid: a minute is no reason to change the author's order. */
     static int steps(int minute) {
         return Math.floorDiv(minute + Task.STEP - 1, Task.STEP);
     }
@@ -188,7 +191,7 @@ final class BestOrder {
         int picture = last;
         int by = last < 0 ? 0 : transitions.last[last];
         while (taken != 0) {
-            BestByStart sums = best.get(taken)[picture];
+            BestByStart sums = best(taken)[picture];
             int start = sums.reached(by);
             takes.add(new Schedule.Take(picture, transitions.starts[picture][start]));
             long rest = sums.at(start) - transitions.worth[picture][start];
@@ -205,8 +208,16 @@ final class BestOrder {
     }
 
     private boolean reaches(long taken, int one, int next, int start, long rest) {
-        BestByStart sums = best.get(taken)[one];
-        int by = sums == null ? Transitions.NONE : transitions.joining(one, next)[start];
+        BestByStart sums = best(taken)[one];
+        if (sums == null) {
+            return false;
+        }
+        int by = transitions.joining(one, next)[start];
         return by >= 0 && sums.at(by) == rest;
+    }
+
+    /** The sums of a set that the search has reached. */
+    private @Nullable BestByStart[] best(long taken) {
+        return Objects.requireNonNull(best.get(taken));
     }
 }

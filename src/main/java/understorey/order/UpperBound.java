@@ -5,18 +5,19 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a plan can still gain after one picture, at most. Pictures may come again here, which makes it quick to work out, but each
- * time costs the picture's price, and each picture not taken yet gives its price back: so the bound holds whatever the prices.
- * They are moved until few pictures come twice, by subgradient steps (Held, Wolfe and Crowder 1974, from memory).
+ * Upper bound of what a plan can still gain after one picture, by Lagrangian relaxation. Pictures can repeat here, which makes
+ * it quick to compute. Each visit costs the price of the picture, and each picture not taken yet gives its price back, so the
+ * bound holds for any prices. Subgradient steps move the prices until few pictures repeat (Held, Wolfe and Crowder 1974, from
+ * memory).
  */
 final class UpperBound {
 
     private static final int NEVER = Integer.MAX_VALUE;
-    /** No sum of worths is that small, and none added to it overflows. */
+    /** Below every sum of worths, and small enough to add one without overflow. */
     private static final long NOTHING = Long.MIN_VALUE / 4;
-    /** The bound hardly falls after that many steps. */
+    /** More steps hardly lower the bound. */
     private static final int STEPS = 60;
-    /** So many steps without gain make the next ones shorter. */
+    /** Steps without gain before the next ones become shorter. */
     private static final int PATIENCE = 5;
     private static final double SHORTER = 0.6;
 
@@ -59,7 +60,7 @@ final class UpperBound {
         }
     }
 
-    /** The bound that comes nearest to a worth known to be reached. */
+    /** The tightest bound found for a visit whose best worth is at least the given one. */
     static UpperBound of(Transitions transitions, long worth) {
         UpperBound bound = new UpperBound(transitions);
         bound.lower(worth);
@@ -120,7 +121,7 @@ final class UpperBound {
         total();
     }
 
-    /** The most that any plan is worth, and with it the tables. */
+    /** The bound of the whole visit; fills the tables. */
     private long total() {
         for (long[] some : from) {
             Arrays.fill(some, NOTHING);
@@ -142,13 +143,13 @@ final class UpperBound {
         return most + prices(0);
     }
 
-    /** The most gained when that picture comes next. */
+    /** The most gained if that picture comes next. */
     private long by(int picture, int start, int other) {
         int first = next[picture][other] == null ? NEVER : next[picture][other][start];
         return first == NEVER ? NOTHING : from[other][first];
     }
 
-    /** Dearer what comes more than once in the best there is, cheaper what does not come; in all by so much. */
+    /** Prices after a step of that length: higher for pictures that repeat in the best path, lower for those missing. */
     private long[] moved(double by) {
         int[] count = count();
         int squares = 0;
@@ -162,7 +163,7 @@ final class UpperBound {
         return moved;
     }
 
-    /** How often each picture comes in the best there is. */
+    /** Number of times that each picture is in the best path. */
     private int[] count() {
         int[] count = new int[transitions.size];
         int picture = Transitions.NONE;
@@ -189,12 +190,12 @@ final class UpperBound {
         return count;
     }
 
-    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where nobody gets home. */
+    /** The most gained after a start of a picture, without {@link #prices}; far below 0 if there is no way back in time. */
     long after(int picture, int start) {
         return after[picture][start];
     }
 
-    /** What pictures not taken give back. */
+    /** Prices that the pictures not taken give back. */
     long prices(long taken) {
         long prices = 0;
         for (int i = 0; i < price.length; i++) {
@@ -203,7 +204,7 @@ final class UpperBound {
         return prices;
     }
 
-    /** The part of it that only pictures give which nobody can take any more. */
+    /** The part of {@link #prices} from pictures that can no longer be taken. */
     long lost(long taken, int picture, int start) {
         long lost = 0;
         for (int i = 0; i < price.length; i++) {
