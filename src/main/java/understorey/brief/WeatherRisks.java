@@ -21,11 +21,12 @@ final class WeatherRisks {
             MotionBlur.Degree.UNLESS_IN_LULL, 0.6, MotionBlur.Degree.ALWAYS, 0.9));
     /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
     private static final double WET = 0.6;
-    private static final double AFTER_VISIT = 0.5;
     private static final double LEAST_RAIN_CHANCE = 0.2;
     private static final double LEAST_RAIN_MM = 0.1;
     private static final double ANY_SKY = 0.4;
     private static final double ANY_WIND = 0.3;
+    /** Faster than that a light breeze blurs nothing: common practice, no source. */
+    private static final double FROZEN_S = 1 / 250.0;
     /** Not enough to be named beside another risk. */
     private static final double CALM = 0.01;
     private static final List<LightWish> NEED_SUN = List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT,
@@ -99,20 +100,24 @@ final class WeatherRisks {
         TimedShot slowest = null;
         for (TimedShot shot : brief.timed()) {
             boolean taken = shot.settings() != null && shot.time() != null;
-            if (taken && (slowest == null || shot.settings().shutterS() > slowest.settings().shutterS())) {
-                slowest = shot;
-            }
+            slowest = taken && (slowest == null || slowestS(shot) > slowestS(slowest)) ? shot : slowest;
         }
         if (slowest != null) {
-            add(ANY_WIND, new SpoilerAdvice.NoWindForecast(slowest.settings().shutterS(), List.of(slowest.number())));
+            add(slowestS(slowest) < FROZEN_S ? CALM : ANY_WIND, new SpoilerAdvice.NoWindForecast(slowestS(slowest), List.of(slowest.number())));
         }
+    }
+
+    /** Under the sky expected, or in any sky without a forecast, s. */
+    private static double slowestS(TimedShot shot) {
+        return shot.skyKnown() ? shot.settings().shutterS()
+                : shot.otherSkies().stream().mapToDouble(other -> other.settings().shutterS()).max().orElse(shot.settings().shutterS());
     }
 
     private static double orNone(Double speedMs) {
         return speedMs == null ? -1 : speedMs;
     }
 
-    /** The hour of the visit, or just after it, in which rain costs most. */
+    /** The hour of the visit in which rain costs most. */
     private void rain() {
         Risk worst = null;
         for (WeatherHour hour : brief.weather()) {
@@ -126,10 +131,10 @@ final class WeatherRisks {
 
     private Risk rain(WeatherHour hour) {
         Weather weather = hour.weather();
-        if (weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
+        if (!hour.time().isBefore(brief.order().leave()) || weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
             return null;
         }
-        double cost = WET * (hour.time().isBefore(brief.order().leave()) ? 1 : AFTER_VISIT);
+        double cost = WET;
         if (weather.rainChance() == null) {
             return new Risk(cost, new SpoilerAdvice.RainForecast(weather.rainMm(), hour.time()));
         }

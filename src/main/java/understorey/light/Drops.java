@@ -33,7 +33,7 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<A
 
     /** The drops of a date; rows of the forecast without a date are of it, and rows of the day before count too. */
     public static Drops of(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
-        return new DropsReckoning(date, zone, forecast, sky).drops();
+        return new DropsEstimate(date, zone, forecast, sky).drops();
     }
 
     /**

@@ -56,8 +56,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     private static final int MOST_SPOILS = 4;
-    /** Moments in half an hour. */
-    private static final int AWAY = 6;
+    /** Moments in half an hour, the shortest stretch of a day that is spoiled throughout. */
+    private static final int SHORTEST = 6;
 
     /**
      * The outlook for one picture.
@@ -134,27 +134,49 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     /** The wish that gains most from an earlier moment to a later one; null if none of them is spoilt earlier. */
     public static @Nullable Gain gained(List<LightWish> wishes, @Nullable Double facingDeg, Moment before, Moment then) {
         Wish spoilt = null;
+        Cause lost = null;
         double most = 0;
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, before, facingDeg);
-            double later = Wish.of(wish, then, facingDeg).value();
-            if (later - light.value() > most && Grade.of(later) != Grade.POOR) {
-                most = later - light.value();
+            Wish later = Wish.of(wish, then, facingDeg);
+            if (later.value() - light.value() > most && Grade.of(later.value()) != Grade.POOR) {
+                most = later.value() - light.value();
                 spoilt = light;
+                lost = light.lostAgainst(later);
             }
         }
-        return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
-                : new Gain(spoilt.limits().sunHidden(), spoilt.against(before, facingDeg));
+        return spoilt == null || lost == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
+                : new Gain(lost.sunHidden(), lost.advice(before, facingDeg));
     }
 
     /**
-     * What spoils a stretch: half an hour away from the better light, before it in the day's first stretch and behind it
-     * in the last; what does so most often where the whole day is spoiled or the middle of it.
+     * What spoils a stretch: at the edge of the better light in the day's first stretch and in the last, so that it is true
+     * there; what does so most often where the whole day is spoiled or the middle of it.
      */
     private static Advice spoiler(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day, int from, int to) {
-        int at = from == 0 && to < day.size() ? Math.max(from, to - AWAY) : from > 0 && to == day.size()
-                ? Math.min(to - 1, from + AWAY - 1) : mostFrequent(wishes, facingDeg, day, from, to);
-        return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
+        if (from == 0 && to < day.size()) {
+            return lost(wishes, day.get(to - 1), day.get(to), facingDeg);
+        }
+        if (from > 0 && to == day.size()) {
+            return lost(wishes, day.get(from), day.get(from - 1), facingDeg);
+        }
+        Moment moment = day.get(mostFrequent(wishes, facingDeg, day, from, to));
+        return weakest(wishes, moment, facingDeg).against(moment, facingDeg);
+    }
+
+    /** What makes a moment worse than the better one beside it. */
+    private static Advice lost(List<LightWish> wishes, Moment moment, Moment better, @Nullable Double facingDeg) {
+        Cause lost = weakest(wishes, moment, facingDeg).limits();
+        double most = 0;
+        for (LightWish wish : wishes) {
+            Wish light = Wish.of(wish, moment, facingDeg);
+            Wish other = Wish.of(wish, better, facingDeg);
+            if (other.value() - light.value() > most) {
+                most = other.value() - light.value();
+                lost = light.lostAgainst(other);
+            }
+        }
+        return lost.advice(moment, facingDeg);
     }
 
     /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */
@@ -166,7 +188,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
             }
         }
         int shortest = shortest(ends);
-        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < AWAY)) {
+        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < SHORTEST)) {
             ends.remove(shortest == 0 ? 0 : shortest - 1);
             shortest = shortest(ends);
         }

@@ -17,8 +17,10 @@ import understorey.plan.LightWish;
  * @param there  what the light is when it is as wished
  * @param limits the smallest factor's name; {@code there} when none is under one
  * @param least  the smallest factor
+ * @param factor the last one, and {@code name} its name
+ * @param rest   the wish without it; null without factors
  */
-record Wish(double value, Cause there, Cause limits, double least) {
+record Wish(double value, Cause there, Cause limits, double least, double factor, Cause name, @Nullable Wish rest) {
 
     /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
     private static final double GLOW = 0.2;
@@ -29,7 +31,7 @@ record Wish(double value, Cause there, Cause limits, double least) {
     private static final double HALF_CIRCLE = 180;
 
     private Wish(Cause there) {
-        this(1, there, there, 1);
+        this(1, there, there, 1, 1, there, null);
     }
 
     /**
@@ -108,7 +110,7 @@ record Wish(double value, Cause there, Cause limits, double least) {
 
     /** This wish times another factor. */
     Wish and(double factor, Cause otherwise) {
-        return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor));
+        return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor), factor, otherwise, this);
     }
 
     /** Linear from 0 at one edge to 1 at the other, in either direction. */
@@ -119,6 +121,19 @@ record Wish(double value, Cause there, Cause limits, double least) {
     /** Advice on the light if it is good; otherwise on what most speaks against it. */
     Advice because(Moment moment, @Nullable Double facingDeg) {
         return (Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits).advice(moment, facingDeg);
+    }
+
+    /** The factor that falls most short of the same wish at a better moment; the smallest where none does. */
+    Cause lostAgainst(Wish better) {
+        Cause lost = limits;
+        double most = 0;
+        for (Wish one = this, other = better; one.rest != null && other.rest != null; one = one.rest, other = other.rest) {
+            if (other.factor - one.factor > most) {
+                most = other.factor - one.factor;
+                lost = one.name;
+            }
+        }
+        return lost;
     }
 
     /** Advice on what most speaks against the light. */

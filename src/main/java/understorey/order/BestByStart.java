@@ -4,12 +4,12 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Best sum of worths for each start by which the last picture has begun: later starts are worth no less. Kept from the first
- * possible start to the last that adds something.
+ * The best sum of worths by start of the last picture: of a plan whose last picture starts then or earlier, so the sums never
+ * fall. Kept from the first possible start to the last that adds something.
  */
 final class BestByStart {
 
-    /** The sum if no plan ends like this. */
+    /** No plan ends there. */
     static final long NEVER = -1;
 
     private final int first;

@@ -16,7 +16,7 @@ final class Fitting {
     private Fitting() {
     }
 
-    /** True if all pictures of a visit, at most {@link BestOrder#MOST}, can be taken in it. */
+    /** True if all pictures of a visit, at most {@link BranchAndBound#MOST}, can be taken in it. */
     static boolean allFit(Visit visit) {
         int size = visit.tasks().size();
         int[] end = new int[size << size];

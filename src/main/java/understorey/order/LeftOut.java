@@ -125,9 +125,9 @@ final class LeftOut {
         return new LeftOutAdvice.PinsClash(name(task), hours.at(picture.pin()), name(other));
     }
 
-    /** True when time is not what it wants for; of more pictures than can be ordered exactly nobody knows. */
+    /** True if it is not left out for lack of time; unknown, so false, for more pictures than can be ordered exactly. */
     private boolean fitsBeside(int task, Schedule schedule) {
-        if (schedule.takes().size() >= BestOrder.MOST) {
+        if (schedule.takes().size() >= BranchAndBound.MOST) {
             return false;
         }
         List<Integer> together = new ArrayList<>();

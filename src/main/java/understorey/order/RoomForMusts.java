@@ -22,7 +22,7 @@ final class RoomForMusts {
 
     /** The changes, those without a head torch first; none for more musts than can be ordered exactly. */
     static List<Advice> of(Hours hours, Visit visit, List<Integer> musts, List<Candidate> candidates) {
-        if (musts.size() > BestOrder.MOST) {
+        if (musts.size() > BranchAndBound.MOST) {
             return List.of(new RoomAdvice.MustsTooMany(musts.size()));
         }
         int earliest = Math.max(hours.opens(), Math.max(0, visit.from() - LeftOut.MOST_CHANGE));

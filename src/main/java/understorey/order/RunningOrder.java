@@ -14,7 +14,7 @@ import understorey.visit.Hours;
 
 /**
  * The visit minute by minute. Of all orders and starts on a grid of 5 minutes it takes the most must-have pictures, then the
- * best light by priority, then the most pictures, then is back first (see {@link BestOrder}). A fixed time is kept to the
+ * best light by priority, then the most pictures, then is back first (see {@link BranchAndBound}). A fixed time is kept to the
  * minute, or the picture is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
@@ -29,9 +29,9 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
 
     /** The best order of some pictures on a day. */
     public static RunningOrder of(Day day, List<Candidate> candidates) {
-        List<Candidate> order = Wishes.inOrder(candidates);
+        List<Candidate> order = Tasks.inOrder(candidates);
         Hours hours = day.hours();
-        Visit visit = Wishes.visit(day, order);
+        Visit visit = Tasks.visit(day, order);
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
         List<Advice> remarks = new ArrayList<>(hours.remarks());

@@ -5,19 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Upper bound of what a plan can still gain after one picture, by Lagrangian relaxation. Pictures can repeat here, which makes
- * it quick to compute. Each visit costs the price of the picture, and each picture not taken yet gives its price back, so the
- * bound holds for any prices. Subgradient steps move the prices until few pictures repeat (Held, Wolfe and Crowder 1974, from
- * memory).
+ * The most that a plan can still gain after one picture: a Lagrangian relaxation. Pictures may be repeated here, which makes it
+ * quick to work out. Each time costs the picture's price, and each picture not yet taken gives its price back, so the bound holds
+ * whatever the prices. Subgradient steps adjust them until few pictures are repeated (Held, Wolfe and Crowder 1974, from memory).
  */
 final class UpperBound {
 
     private static final int NEVER = Integer.MAX_VALUE;
-    /** Below every sum of worths, and small enough to add one without overflow. */
+    /** Smaller than any sum of worths; adding one does not overflow. */
     private static final long NOTHING = Long.MIN_VALUE / 4;
     /** More steps hardly lower the bound. */
     private static final int STEPS = 60;
-    /** Steps without gain before the next ones become shorter. */
+    /** Steps without gain after which the next ones are shorter. */
     private static final int PATIENCE = 5;
     private static final double SHORTER = 0.6;
 
@@ -190,7 +189,7 @@ final class UpperBound {
         return count;
     }
 
-    /** The most gained after a start of a picture, without {@link #prices}; far below 0 if there is no way back in time. */
+    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where there is no way home in time. */
     long after(int picture, int start) {
         return after[picture][start];
     }
@@ -204,7 +203,7 @@ final class UpperBound {
         return prices;
     }
 
-    /** The part of {@link #prices} from pictures that can no longer be taken. */
+    /** The part of it that comes only from pictures that can no longer be taken. */
     long lost(long taken, int picture, int start) {
         long lost = 0;
         for (int i = 0; i < price.length; i++) {

@@ -127,7 +127,7 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, @Nullabl
             return null;
         }
         ZonedDateTime at = day.toLocalDate().atTime(first).atZone(day.getZone());
-        return new Closing(carPark, at, sunset == null ? null : Duration.between(sunset, at).toMinutes());
+        return new Closing(carPark, at, sunset == null ? null : Math.round(Duration.between(sunset, at).toSeconds() / 60.0));
     }
 
     private static Message message(Day day, Contact contact, Set<@Nullable String> spots, ZonedDateTime back) {

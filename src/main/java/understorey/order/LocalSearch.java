@@ -8,33 +8,33 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A good order of more than 12 pictures, for {@link BestOrder} to start from. For a given sequence, the pictures to leave out
- * and the starts are exact. Sequences tried: the author's own, and the 12 pictures of highest priority in their best order with
- * the rest inserted one by one. Both are improved by local search, in up to 4 rounds: move one picture, or swap two. So the
- * plan is never worse than the author's own order.
+ * A good order of more than twelve pictures, for {@link BranchAndBound} to start from. For a given sequence, the pictures to leave
+ * out and the starts are exact. Two sequences are improved: the author's own, and the best order of the twelve weightiest
+ * pictures with the others inserted one by one where they do best. Improving moves one picture or swaps two, in up to four
+ * rounds through all pictures. So the plan is never worse than the author's own order.
  */
-final class LongOrder {
+final class LocalSearch {
 
     /** More rounds through all pictures gain little. */
     private static final int MOST_ROUNDS = 4;
 
-    /** Sums looked at: about half a second. */
+    /** States looked at: about half a second. */
     private static final long MOST_STEPS = 400_000_000;
 
     private final Transitions transitions;
     private final Budget work = new Budget(MOST_STEPS);
 
-    private LongOrder(Transitions transitions) {
+    private LocalSearch(Transitions transitions) {
         this.transitions = transitions;
     }
 
     static Schedule of(Transitions transitions) {
-        return of(transitions, BestOrder.MOST);
+        return of(transitions, BranchAndBound.MOST);
     }
 
     /** A good order, with a given number of pictures ordered exactly. */
     static Schedule of(Transitions transitions, int exactly) {
-        LongOrder order = new LongOrder(transitions);
+        LocalSearch order = new LocalSearch(transitions);
         Schedule own = order.improved(order.own());
         Schedule grown = order.improved(order.grown(exactly));
         return better(grown, own) ? grown : own;
@@ -43,7 +43,7 @@ final class LongOrder {
     /** Whether a plan is worth more than another, or as much and is back earlier. */
     private static boolean better(Schedule one, Schedule other) {
         return one.worth() > other.worth()
-                || one.worth() == other.worth() && BestOrder.steps(one.back()) < BestOrder.steps(other.back());
+                || one.worth() == other.worth() && BranchAndBound.steps(one.back()) < BranchAndBound.steps(other.back());
     }
 
     private List<Integer> own() {
@@ -58,7 +58,7 @@ final class LongOrder {
         List<Integer> weighty = own();
         weighty.sort(Comparator.comparing(task -> -transitions.visit.tasks().get(task).priority()));
         List<Integer> chosen = weighty.subList(0, exactly);
-        Schedule best = BestOrder.of(new Transitions(transitions.visit.only(chosen)));
+        Schedule best = BranchAndBound.of(new Transitions(transitions.visit.only(chosen)));
         List<Integer> sequence = new ArrayList<>();
         best.takes().forEach(take -> sequence.add(chosen.get(take.task())));
         for (int task : weighty) {

@@ -11,7 +11,7 @@ import understorey.visit.DayCurve;
 import understorey.visit.Hours;
 
 /** Turns the author's wishes into plain numbers for the search of the best order. */
-final class Wishes {
+final class Tasks {
 
     /** Minutes to set up and to find the frame: common practice, no source. */
     private static final int SET_UP = 3;
@@ -24,7 +24,7 @@ final class Wishes {
     static final double SUN_IS_UP = 0.002;
     private static final double SEEN_WITHOUT_LAMP = 0.001;
 
-    private Wishes() {
+    private Tasks() {
     }
 
     /** The visit for some pictures, in the author's order. */

@@ -8,14 +8,14 @@ import java.util.Objects;
 import understorey.plan.Site;
 
 /** Names on a page that replace those of a sensitive site and its spots. */
-final class Cover {
+final class PublicNames {
 
     private static final String UNNAMED = "A wood";
 
     private final String siteName;
     private final Map<String, String> spots = new LinkedHashMap<>();
 
-    private Cover(Site site) {
+    private PublicNames(Site site) {
         String publicName = site.publicName();
         siteName = publicName == null || publicName.isBlank() ? UNNAMED : publicName;
         for (int i = 0; i < site.spots().size(); i++) {
@@ -23,8 +23,8 @@ final class Cover {
         }
     }
 
-    static Cover of(Site site) {
-        return new Cover(site);
+    static PublicNames of(Site site) {
+        return new PublicNames(site);
     }
 
     String siteName() {

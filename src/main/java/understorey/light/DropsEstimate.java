@@ -14,7 +14,7 @@ import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
 /** Simulates the film of water on the flowers over a date, and over the part of the day before that the forecast covers. */
-final class DropsReckoning {
+final class DropsEstimate {
 
     /** Spread at which dew forms on what the night cools; common practice, no source. */
     private static final double DEW_SPREAD_C = 1;
@@ -45,7 +45,7 @@ final class DropsReckoning {
     private boolean byRule;
     private boolean windUnknown;
 
-    DropsReckoning(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
+    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
         this.date = date;
         this.forecast = forecast;
         this.sky = sky;
