@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The folder that pages go into: what of it is ours, and what must not be touched. */
 record OutFolder(Path path) {
@@ -69,8 +70,8 @@ record OutFolder(Path path) {
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
     }
 
-    /** The place of an earlier file; null when the names of this system cannot say it. */
-    Path place(String name) {
+    /** The place of an earlier file; null if this system does not allow the name. */
+    @Nullable Path place(String name) {
         try {
             return path.resolve(name);
         } catch (InvalidPathException foreign) {
@@ -86,7 +87,7 @@ record OutFolder(Path path) {
     /** Deletes a file, and the folders that it leaves empty. */
     void delete(Path file) throws IOException {
         Files.delete(file);
-        for (Path parent = file.getParent(); !parent.equals(path); parent = parent.getParent()) {
+        for (Path parent = file.getParent(); parent != null && !parent.equals(path); parent = parent.getParent()) {
             try (Stream<Path> files = Files.list(parent)) {
                 if (files.findAny().isPresent()) {
                     return;
