@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
 import understorey.plan.ForecastHour;
@@ -69,7 +70,7 @@ public final class Cautions {
         return gustMs;
     }
 
-    private static double orCalm(Double speedMs) {
+    private static double orCalm(@Nullable Double speedMs) {
         return speedMs == null ? 0 : speedMs;
     }
 

@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.advice.HelpAdvice;
@@ -33,36 +35,47 @@ import understorey.visit.HeadTorchHours;
  * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
  * @param batteries that they take, the cold counted; null when no body gives the frames a battery lasts
  */
-public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, double weightG, int unweighed,
-                      int frames, Double cardGb, Integer batteries) {
+public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @Nullable double weightG, int unweighed,
+                      int frames, @Nullable Double cardGb, @Nullable Integer batteries) {
 
     /** From here on a finger on the release is seen, and a timer misses the lull: common practice, no source. */
     private static final double LONG_S = 1;
     /** What an author may call a lamp, in small letters. */
     private static final List<String> LAMPS = List.of("torch", "lamp", "flashlight");
 
-    /** One thing in the bag; the weight is null when not given, the reason for a thing that is taken. */
-    public record Item(String name, List<String> shots, Double weightG, Advice why) {
+    /** One thing in the bag; the reason is null for a thing that is taken. */
+    public record Item(String name, List<String> shots, @Nullable Double weightG, @Nullable Advice why) {
     }
 
     /**
      * One picture as it is planned.
      *
-     * @param fit      with the smallest bag; null when there is no camera
-     * @param settings null with it
+     * @param fit      with the smallest bag; null if there is no camera
+     * @param settings of the picture; null without a camera
      * @param verdict  of lens and light; nothing is packed for what cannot be taken
      * @param helps    what would help it
      * @param dimming  neutral density filters and their rings that a light asks for which may well come
      */
-    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Advice> helps, List<Filter> dimming) {
+    public record Use(@Nullable LensFit fit, @Nullable Settings settings, Verdict verdict, List<Advice> helps,
+                      List<Filter> dimming) {
+
+        /** The lens of a picture that can be taken. */
+        LensFit givenFit() {
+            return Objects.requireNonNull(fit, "no camera");
+        }
+
+        /** The settings of a picture that can be taken. */
+        Settings givenSettings() {
+            return Objects.requireNonNull(settings, "no camera");
+        }
     }
 
     /**
      * Packs for the pictures that can be taken; what would help the others is told all the same.
      *
-     * @param coldestC while the visit lasts, °C; null when nobody knows
+     * @param coldestC while the visit lasts, °C; null if unknown
      */
-    public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, HeadTorchHours lamp) {
+    public static Packing of(SmallestBag bag, List<Use> all, @Nullable Double coldestC, HeadTorchHours lamp) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
         List<Advice> missing = new ArrayList<>();
         List<Use> uses = new ArrayList<>();
@@ -72,8 +85,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
             }
             if (use.verdict() != Verdict.CANNOT) {
                 uses.add(use);
-                need(use.fit(), needed);
-                need(use.fit(), use.dimming(), needed);
+                need(use.givenFit(), needed);
+                need(use.givenFit(), use.dimming(), needed);
             }
         }
         Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
@@ -117,13 +130,13 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
     private static void release(List<Use> uses, List<Advice> missing) {
         Use longest = null;
         for (Use use : uses) {
-            if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
-                    && (longest == null || use.settings().shutterS() > longest.settings().shutterS())) {
+            if (use.givenFit().steady() && !use.givenFit().released() && use.givenSettings().shutterS() >= LONG_S
+                    && (longest == null || use.givenSettings().shutterS() > longest.givenSettings().shutterS())) {
                 longest = use;
             }
         }
         if (longest != null) {
-            missing.add(new BagAdvice.HelpRelease(longest.fit().intent().shot().name(), longest.settings().shutterS()));
+            missing.add(new BagAdvice.HelpRelease(longest.givenFit().intent().shot().name(), longest.givenSettings().shutterS()));
         }
     }
 
@@ -156,8 +169,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
     private static void others(Bag bag, List<Use> uses, List<Item> take) {
         List<String> steady = new ArrayList<>();
         for (Use use : uses) {
-            if (bag.remoteRelease() && use.fit().steady()) {
-                steady.add(use.fit().intent().shot().name());
+            if (bag.remoteRelease() && use.givenFit().steady()) {
+                steady.add(use.givenFit().intent().shot().name());
             }
         }
         if (!steady.isEmpty()) {
