@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 import understorey.sky.Interval;
 
-/** How cold it gets, and what that takes from a battery. */
+/** Lowest temperature of a visit, and the share of a battery that it leaves. */
 public final class Cold {
 
     /** The maker's count of frames is taken in a warm room. */
@@ -18,8 +18,8 @@ public final class Cold {
     }
 
     /**
-     * The coldest of the forecast while the visit lasts, °C, each row holding until the next; before the first row
-     * that row. Null if the forecast has no temperature for the day.
+     * Lowest temperature of the forecast during the visit, °C: each row holds until the next, and the first row also
+     * before it. Null if the forecast has no temperature for the day.
      */
     public static @Nullable Double coldestC(List<ForecastHour> forecast, Interval visit) {
         LocalTime arrive = visit.from().toLocalTime();
@@ -46,9 +46,9 @@ public final class Cold {
     }
 
     /**
-     * Share of its frames that a lithium-ion battery gives at a temperature: 1 from 20 °C up, a hundredth less a degree
-     * below, so four fifths at freezing; no less than 0.6, at −20 °C, below which cameras are not made to work. From
-     * memory of makers' discharge curves, and common practice; batteries differ by a tenth, old ones by much more.
+     * Share of its frames that a lithium-ion battery gives at a temperature: 1 from 20 °C up, 1 % less per
+     * degree below, so 0.8 at freezing; at least 0.6, at −20 °C, below which cameras are not made to work. From memory of
+     * makers' discharge curves, and common practice; batteries differ by 10 %, old ones by much more.
      *
      * @param celsius null, an unknown temperature, counts as warm
      */

@@ -11,18 +11,18 @@ import understorey.plan.Bag;
 import understorey.plan.Body;
 
 /**
- * How many frames the pictures take, and what those fill and drain.
+ * Frames of the pictures, with the cards and batteries that they need.
  *
  * @param frames    tries × frames of a bracket × frames of a focus stack, over all pictures
- * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
- * @param batteries that they take, each body its own; null when no body gives the frames a battery lasts
- * @param lacking   what the bag has too little of; nothing where it does not say what it has
+ * @param cardGb    of the RAW frames; null if no body gives the size of a RAW file
+ * @param batteries for the frames, per body; null if no body gives the frames per battery
+ * @param lacking   things that the bag has too few of; empty if it does not say what it has
  */
 record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries, List<Advice> lacking) {
 
-    /** Frames that a picture takes to get right, before brackets: common practice, no source. */
+    /** Frames per picture until one is right, without brackets: common practice, no source. */
     static final int FRAMES_A_PICTURE = 20;
-    /** Times that a stack is run through: common practice, no source. */
+    /** Runs of a focus stack per picture: common practice, no source. */
     static final int RUNS_A_STACK = 5;
 
     static Supplies of(Bag bag, List<Packing.Use> uses, @Nullable Double coldestC) {
