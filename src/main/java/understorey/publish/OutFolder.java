@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** The folder that pages go into: what of it is ours, and what must not be touched. */
+/** The folder of the pages: knows its own files, and touches no other. */
 record OutFolder(Path path) {
 
     /** The list of an earlier run; empty for a folder that is new or empty. */
@@ -58,7 +58,7 @@ record OutFolder(Path path) {
         }
     }
 
-    /** True for a file below the folder that no link leads to. */
+    /** True for an ordinary file below the folder, without a symbolic link on the way. */
     boolean isPlainFile(String name) {
         Path file = path;
         for (String part : name.split("/")) {

@@ -96,7 +96,7 @@ public final class Publisher {
         }
     }
 
-    /** The folder, made where there is none, and free of what killed builds left. */
+    /** The folder, created if necessary, without the remains of killed builds. */
     private FolderLock hold() throws Refusal, IOException {
         folder.earlier();
         FolderLock held = null;
