@@ -21,16 +21,16 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
     private static final int STRIPS = 100;
 
     /**
-     * The canopy of a place on a date.
+     * The canopy of a place on a date; null is open ground.
      *
      * @param clearingRadiusM to the edge of the trees; null if they are overhead
      */
-    public static CanopyLight of(Canopy canopy, @Nullable Double clearingRadiusM, LocalDate date) {
+    public static CanopyLight of(@Nullable Canopy canopy, @Nullable Double clearingRadiusM, LocalDate date) {
         double index = PlantArea.effectiveIndex(canopy, date);
         if (index == 0) {
             return NONE;
         }
-        return new CanopyLight(index, clearingRadiusM == null || canopy.heightM() == null ? null
+        return new CanopyLight(index, canopy == null || clearingRadiusM == null || canopy.heightM() == null ? null
                 : Double.valueOf(treeTopDeg(canopy.heightM(), clearingRadiusM)));
     }
 

@@ -65,6 +65,6 @@ enum Cause {
 
     /** Only a picture with a bearing has one of the causes that need it. */
     private static double offAxisDeg(Moment moment, @Nullable Double facingDeg) {
-        return Wish.offAxisDeg(moment, Objects.requireNonNull(facingDeg, "a picture without a bearing"));
+        return Wish.offAxisDeg(moment, Objects.requireNonNull(facingDeg));
     }
 }

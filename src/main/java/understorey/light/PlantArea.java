@@ -31,7 +31,10 @@ public final class PlantArea {
      * after bud burst (Journal of Forestry Research 2020, abstract). Evergreens keep full leaf then, and of a
      * mixed wood half the trees do.
      */
-    public static double effectiveIndex(Canopy canopy, LocalDate date) {
+    public static double effectiveIndex(@Nullable Canopy canopy, LocalDate date) {
+        if (canopy == null) {
+            return 0;
+        }
         if (canopy.foliage() instanceof Foliage.Index index) {
             return index.plantAreaIndex();
         }

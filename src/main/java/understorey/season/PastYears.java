@@ -77,7 +77,7 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
             return record.first().plusDays(Math.round(days * course.riseD() / (course.riseD() + course.fallD())));
         }
         return record.first() != null ? record.first().plusDays(Math.round(course.riseD()))
-                : Objects.requireNonNull(record.over(), "a record has a date").minusDays(Math.round(course.fallD()));
+                : Objects.requireNonNull(record.over()).minusDays(Math.round(course.fallD()));
     }
 
     private static List<LocalDate> dates(List<Season.Flowering> records, Course course) {

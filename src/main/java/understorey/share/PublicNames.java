@@ -4,7 +4,7 @@ import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Site;
 
 /** Names on a page that replace those of a sensitive site and its spots. */
@@ -38,8 +38,8 @@ final class PublicNames {
         return slug.isEmpty() ? "a-wood" : slug;
     }
 
-    /** Replacement for the name of a spot of the site. */
-    String spot(String name) {
-        return Objects.requireNonNull(spots.get(name), name);
+    /** Replacement for the name of a spot; null for the site itself. */
+    @Nullable String spot(@Nullable String name) {
+        return name == null ? null : spots.get(name);
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
 import understorey.plan.DayWishes;
@@ -67,7 +68,7 @@ final class Spared {
     }
 
     private Spot spot(Spot spot) {
-        return new Spot(cover.spot(spot.name()), null, null, canopy(spot.canopy()), null, null, null, null);
+        return new Spot(Objects.requireNonNull(cover.spot(spot.name())), null, null, canopy(spot.canopy()), null, null, null, null);
     }
 
     private static @Nullable Canopy canopy(@Nullable Canopy canopy) {
@@ -76,8 +77,7 @@ final class Spared {
     }
 
     private Shot shot(Shot shot) {
-        return new Shot(shot.name(), shot.role(), shot.subject(),
-                shot.spot() == null ? null : cover.spot(shot.spot()), shot.viewpoint(),
+        return new Shot(shot.name(), shot.role(), shot.subject(), cover.spot(shot.spot()), shot.viewpoint(),
                 shot.orientation(), shot.sharp(), shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(),
                 shot.polariser(), shot.duration(), shot.priority(), shot.notes(), shot.otherwise(), shot.tiltDeg(),
                 clock(shot.start()), shot.after(), shot.printWidthM());

@@ -80,6 +80,7 @@ class CanopyLightTest {
     void takesFullLeafWhenNothingIsSaidAndNothingForOpenGround() {
         assertEquals(3.2, index(Trees.DECIDUOUS, null, BUD_BURST), 0);
         assertEquals(0, PlantArea.effectiveIndex(Canopy.NONE, BUD_BURST), 0);
+        assertEquals(0, PlantArea.effectiveIndex(null, BUD_BURST), 0);
         assertEquals(1.7, index(null, new Foliage.Index(1.7), BUD_BURST), 0);
     }
 
