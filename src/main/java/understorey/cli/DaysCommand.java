@@ -71,8 +71,7 @@ final class DaysCommand implements Command {
                 || to.toEpochDay() - from.toEpochDay() >= MOST_DAYS)) {
             return wrong("give both --from and --to, in this order and within one year");
         }
-        Path folder = file.toAbsolutePath().getParent();
-        Plans plans = PlansReader.read(file.getParent() == null ? folder : file.getParent());
+        Plans plans = PlansReader.read(file);
         terminal.findingsWithTheirCount(plans, List.of());
         String slug = slug(file);
         for (Trip trip : plans.trips()) {

@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
+import understorey.yaml.Suggestion;
 
 /**
  * Folder of a file, for the CSV files that it names.
@@ -37,8 +40,11 @@ record Beside(Path folder, String shown) {
             return null;
         }
         if (!Files.isRegularFile(path)) {
-            f.refuse(key, Files.exists(path) ? shown + name + " is not an ordinary file, so it is ignored"
-                    : "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
+            if (Files.exists(path)) {
+                f.refuse(key, shown + name + " is not an ordinary file, so it is ignored", "put a text file in its place");
+            } else {
+                f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
+            }
             return null;
         }
         return path;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -60,8 +61,8 @@ final class GridReferences {
         }
     }
 
-    /** The words of the reference; null where there is none. */
-    String in(String text) {
+    /** The words of the reference; null if there is none. */
+    @Nullable String in(String text) {
         String found = metres(text);
         found = found == null ? metres(GROUPED.matcher(text).replaceAll("")) : found;
         String upper = text.toUpperCase(Locale.ROOT);
@@ -73,13 +74,13 @@ final class GridReferences {
     }
 
     /** After a word such as "map" or "sheet", wherever it leads. */
-    private static String announced(String text) {
+    private static @Nullable String announced(String text) {
         Matcher found = ANNOUNCED.matcher(text);
         return found.find() ? found.group() : null;
     }
 
     /** A pair without the letters of its square, near the site in any such square. */
-    private String inSquare(String text) {
+    private @Nullable String inSquare(String text) {
         for (Pattern pattern : List.of(DIGITS, KILOMETRES)) {
             Matcher found = pattern.matcher(text);
             while (found.find()) {
@@ -109,7 +110,7 @@ final class GridReferences {
         return Math.abs(Math.IEEEremainder(m / 1000 - km, SQUARE_M / 1000));
     }
 
-    private String metres(String text) {
+    private @Nullable String metres(String text) {
         Matcher number = METRES.matcher(text);
         double last = Double.NaN;
         int from = 0;
@@ -130,7 +131,7 @@ final class GridReferences {
         return Math.abs(one - other) < NEAR_M;
     }
 
-    private String british(String text) {
+    private @Nullable String british(String text) {
         Matcher found = BRITISH.matcher(text);
         while (found.find()) {
             int first = LETTERS.indexOf(found.group(1));
@@ -144,7 +145,7 @@ final class GridReferences {
         return null;
     }
 
-    private String irish(String text) {
+    private @Nullable String irish(String text) {
         Matcher found = IRISH.matcher(text);
         while (found.find()) {
             int letter = LETTERS.indexOf(found.group(1));
@@ -167,7 +168,7 @@ final class GridReferences {
                 && at[1] > north - SQUARE_M && at[1] < north + 2 * SQUARE_M;
     }
 
-    private String military(String text) {
+    private @Nullable String military(String text) {
         int zone = (int) Math.floor((site.longitude() + 180) / 6) + 1;
         int band = Math.max(0, Math.min(BANDS.length() - 1, (int) Math.floor((site.latitude() + 80) / 8)));
         Matcher found = MILITARY.matcher(text);

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
+import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -15,9 +17,9 @@ import understorey.plan.Support;
 import understorey.plan.Trip;
 
 /**
- * Every text of a public trip to a sensitive site that reads as a position, comes near a hidden name, or links away.
- * It errs on the side of the place: the author rewords, or lists a name or a link as reviewed. Not found: the name of a
- * village near by, a postcode of digits alone, a way described in words, a name in another script or language.
+ * Finds the texts of a public trip to a sensitive site that read as a position, come near a hidden name, or hold a link.
+ * In doubt it reports: the author rewords, or lists a name or a link as reviewed. Not found: the name of a village near
+ * by, a postcode of digits alone, a route described in words, a name in another script or language.
  */
 public final class Leaks {
 
@@ -32,12 +34,13 @@ public final class Leaks {
         this.links = new Links(reviewed);
     }
 
-    /** In a trip; none unless it is for the public and its site is sensitive. */
+    /** The leaks of a trip; none unless it is public and its site is sensitive. */
     public static List<Leak> of(Trip trip) {
-        if (!trip.sparesThePlace()) {
+        Share share = trip.share();
+        if (share == null || !trip.sparesThePlace()) {
             return List.of();
         }
-        Leaks leaks = new Leaks(trip.site(), trip.share().reviewed());
+        Leaks leaks = new Leaks(trip.site(), share.reviewed());
         leaks.check("", trip.slug());
         leaks.check("trip", trip.title());
         leaks.check("series", trip.series());
@@ -53,7 +56,7 @@ public final class Leaks {
         return List.copyOf(leaks.found);
     }
 
-    /** In the public page of a sensitive site that no trip goes to; none of any other site. */
+    /** The leaks of a site's own page; none unless the site is sensitive. */
     public static List<Leak> of(Site site) {
         if (!site.sensitive()) {
             return List.of();
@@ -118,7 +121,7 @@ public final class Leaks {
         }
     }
 
-    private void check(String path, String text) {
+    private void check(String path, @Nullable String text) {
         if (text == null) {
             return;
         }
@@ -136,7 +139,7 @@ public final class Leaks {
         }
     }
 
-    private void add(String path, Leak.What what, String text) {
+    private void add(String path, Leak.What what, @Nullable String text) {
         if (text != null) {
             found.add(new Leak(path, what, text.strip()));
         }

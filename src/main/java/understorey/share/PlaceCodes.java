@@ -3,6 +3,7 @@ package understorey.share;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -40,8 +41,8 @@ final class PlaceCodes {
         this.site = site;
     }
 
-    /** The code; null where there is none. */
-    String in(String text) {
+    /** The code; null if there is none. */
+    @Nullable String in(String text) {
         String upper = text.toUpperCase(Locale.ROOT);
         String lower = text.toLowerCase(Locale.ROOT);
         String code = first(WITH_PLUS, upper);
@@ -54,7 +55,7 @@ final class PlaceCodes {
         return code == null ? georef(upper) : code;
     }
 
-    private static String first(Pattern pattern, String text) {
+    private static @Nullable String first(Pattern pattern, String text) {
         Matcher found = pattern.matcher(text);
         return found.find() ? found.group() : null;
     }
@@ -64,7 +65,7 @@ final class PlaceCodes {
                 && Math.abs(Math.IEEEremainder(longitude - site.longitude(), 360)) < nearDeg;
     }
 
-    private String geohash(String text) {
+    private @Nullable String geohash(String text) {
         Matcher found = GEOHASH.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -83,7 +84,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String openLocation(String text) {
+    private @Nullable String openLocation(String text) {
         Matcher found = WITHOUT_PLUS.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -96,7 +97,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String locator(String text) {
+    private @Nullable String locator(String text) {
         Matcher found = LOCATOR.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -112,7 +113,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String georef(String text) {
+    private @Nullable String georef(String text) {
         Matcher found = WORLD.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -125,7 +126,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String tile(String text) {
+    private @Nullable String tile(String text) {
         Matcher found = TILE.matcher(text);
         while (found.find()) {
             double tiles = Math.pow(2, Integer.parseInt(found.group(1)));
