@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the best set of things to carry: it keeps the most pictures, by priority and then by count; of such sets the
@@ -140,7 +141,7 @@ final class BagSearch {
         return things != 0 ? things < 0 : (carried & apart & -apart) != 0;
     }
 
-    private static Candidate first(Candidate[] ways, int carried) {
+    private static @Nullable Candidate first(Candidate[] ways, int carried) {
         for (Candidate way : ways) {
             if (way.within(carried)) {
                 return way;

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
@@ -28,7 +29,7 @@ public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Intent> 
                           boolean exact) {
 
     /** A thing that stays at home; the weight is null when not given. */
-    public record Left(String name, Double weightG, Advice why) {
+    public record Left(String name, @Nullable Double weightG, Advice why) {
     }
 
     /** The smallest bag, whatever it weighs. */
@@ -60,7 +61,8 @@ public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Intent> 
         for (Picture picture : pictures) {
             ShotFit fit = picture.carrying(kept, things, companions);
             fits.add(fit);
-            if (picture.takeable() && !picture.keptBy(fit.best())) {
+            LensFit best = fit.best();
+            if (picture.takeable() && (best == null || !picture.keptBy(best))) {
                 lost.add(picture.intent());
             }
         }

@@ -2,19 +2,20 @@ package understorey.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Flowering of one subject at a site, as far as it is known.
  *
  * @param subject      the key of the subject
  * @param records      past years, as written
- * @param temperatures daily means measured near the site; null if there are none
+ * @param temperatures daily means measured near the site
  * @param seen         stages seen this year
  */
-public record Season(String subject, List<Flowering> records, Temperatures temperatures, List<Sighting> seen) {
+public record Season(String subject, List<Flowering> records, @Nullable Temperatures temperatures, List<Sighting> seen) {
 
     /** One past year; each date is null if it was not seen. */
-    public record Flowering(LocalDate first, LocalDate full, LocalDate over) {
+    public record Flowering(@Nullable LocalDate first, @Nullable LocalDate full, @Nullable LocalDate over) {
     }
 
     /** Stage seen on a date of this year. */

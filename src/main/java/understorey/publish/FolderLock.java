@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Holds a folder for one build at a time, by a lock on a file in it. The system drops the lock of a process that is
@@ -79,8 +80,8 @@ final class FolderLock implements AutoCloseable {
         return missing;
     }
 
-    /** The locked file; null when another process has it, or has just deleted it. */
-    private static FileChannel locked(Path file) throws Refusal, IOException {
+    /** The locked file; null if another process has it, or has just deleted it. */
+    private static @Nullable FileChannel locked(Path file) throws Refusal, IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new Refusal("'" + file + "' is not an ordinary file: remove it");
         }

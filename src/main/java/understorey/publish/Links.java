@@ -17,7 +17,7 @@ public final class Links {
     private Links() {
     }
 
-    /** A link that leads nowhere, and the page that it stands on. */
+    /** A broken link, and its page. */
     public record Broken(String page, String link) {
     }
 
@@ -46,9 +46,9 @@ public final class Links {
     }
 
     /**
-     * The links that lead nowhere, in the order of the pages.
+     * The broken links, in the order of the pages.
      *
-     * @param elsewhere folders whose pages are not among these, and count as there
+     * @param elsewhere folders whose pages are not checked, and count as present
      */
     public static List<Broken> broken(List<Seen> pages, Set<String> elsewhere) {
         Map<String, Set<String>> anchors = new HashMap<>();

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.Page;
 
 /**
@@ -43,19 +44,19 @@ public final class Publisher implements AutoCloseable {
      * @param due   whether this build may write it
      * @param fresh its new file; null where the old one stays
      */
-    private record Ready(String page, boolean due, Path fresh) {
+    private record Ready(String page, boolean due, @Nullable Path fresh) {
     }
 
     private final OutFolder folder;
     private final String audience;
-    private final String trip;
+    private final @Nullable String trip;
     private final FolderLock held;
     private final FileList before;
     private final Staging staging;
     private final SortedMap<Integer, List<Ready>> turns = new ConcurrentSkipListMap<>();
     private final SortedMap<Integer, Exception> faults = new ConcurrentSkipListMap<>();
 
-    private Publisher(OutFolder folder, String audience, String trip, FolderLock held, FileList before) {
+    private Publisher(OutFolder folder, String audience, @Nullable String trip, FolderLock held, FileList before) {
         this.folder = folder;
         this.audience = audience;
         this.trip = trip;
@@ -74,11 +75,11 @@ public final class Publisher implements AutoCloseable {
      *                     audience than the pages there
      * @throws IOException if the disk fails
      */
-    public static Publisher open(Path folder, String audience, String trip) throws Refusal, IOException {
+    public static Publisher open(Path folder, String audience, @Nullable String trip) throws Refusal, IOException {
         return open(folder, PATIENCE_S, audience, trip);
     }
 
-    static Publisher open(Path path, int patienceS, String audience, String trip) throws Refusal, IOException {
+    static Publisher open(Path path, int patienceS, String audience, @Nullable String trip) throws Refusal, IOException {
         OutFolder folder = new OutFolder(path.toString().isEmpty() ? Path.of(".") : path);
         folder.earlier();
         FolderLock held = hold(folder, patienceS);
@@ -95,7 +96,7 @@ public final class Publisher implements AutoCloseable {
         }
     }
 
-    /** The folder, made where there is none, and free of what killed builds left. */
+    /** The folder, created if necessary, without the remains of killed builds. */
     private static FolderLock hold(OutFolder folder, int patienceS) throws Refusal, IOException {
         FolderLock held = null;
         try {
@@ -137,7 +138,7 @@ public final class Publisher implements AutoCloseable {
         return ready;
     }
 
-    private Path fresh(Page page) throws Refusal, IOException {
+    private @Nullable Path fresh(Page page) throws Refusal, IOException {
         byte[] bytes = bytes(page.content());
         folder.refuseWhatIsNotOurs(page.path(), bytes, before.names());
         return OutFolder.holds(folder.path().resolve(page.path()), bytes) ? null : write(bytes);
@@ -171,8 +172,8 @@ public final class Publisher implements AutoCloseable {
         List<Path> gone = gone(now, trip == null ? keepOld : (file, earlier) -> !file.startsWith(trip + "/"));
         Path list = folder.path().resolve(LIST);
         byte[] first = bytes(between.text());
-        Path begun = OutFolder.holds(list, first) ? null : write(first);
-        Path done = now.text().equals(between.text()) ? null : write(bytes(now.text()));
+        @Nullable Path begun = OutFolder.holds(list, first) ? null : write(first);
+        @Nullable Path done = now.text().equals(between.text()) ? null : write(bytes(now.text()));
         force();
         place(begun, list);
         for (Ready page : due) {
@@ -219,7 +220,7 @@ public final class Publisher implements AutoCloseable {
         }
     }
 
-    private void place(Path fresh, Path place) throws IOException {
+    private void place(@Nullable Path fresh, Path place) throws IOException {
         if (fresh != null) {
             staging.place(fresh, place);
         }

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -86,8 +87,9 @@ final class Staging implements AutoCloseable {
     /** Gives a new file its place. */
     void place(Path fresh, Path place) throws IOException {
         // A link to a folder is no folder to createDirectories, and the folder of pages may be one.
-        if (!Files.isDirectory(place.getParent())) {
-            Files.createDirectories(place.getParent());
+        Path folder = Objects.requireNonNull(place.getParent(), "a page is in the folder of pages");
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
         }
         try {
             Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
