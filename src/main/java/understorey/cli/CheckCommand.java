@@ -15,12 +15,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.SitePages;
+import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
+import understorey.yaml.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
 final class CheckCommand implements Command {
@@ -52,7 +52,7 @@ final class CheckCommand implements Command {
         Path plansFolder = parsed.positionalParameters().get(0).getValue();
         boolean json = parsed.findOption("--json").getValue();
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null);
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, (turn, pages) -> true);
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
         if (json) {
@@ -61,7 +61,7 @@ final class CheckCommand implements Command {
             terminal.findings(findings);
             int warnings = plans.warnings() + Terminal.count(made.findings(), Finding.Level.WARNING);
             int notes = Terminal.count(findings, Finding.Level.NOTE);
-            for (SitePages.TripPages trip : made.trips()) {
+            for (TripLine trip : made.trips()) {
                 for (String line : trip.findings()) {
                     terminal.say(trip.card().slug() + ": " + line);
                     warnings += line.startsWith("warning") ? 1 : 0;

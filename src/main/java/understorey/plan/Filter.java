@@ -17,5 +17,19 @@ public record Filter(String name, Kind kind, @Nullable Double threadMm, double l
                      @Nullable Double filterThreadMm, @Nullable Double dioptres, @Nullable Double lengthMm,
                      @Nullable Double weightG) {
 
-    public enum Kind { POLARISER, NEUTRAL_DENSITY, STEP_UP_RING, CLOSE_UP_LENS, EXTENSION_TUBE }
+    public enum Kind {
+        POLARISER("polariser"), NEUTRAL_DENSITY("neutral density"), STEP_UP_RING("step-up ring"), CLOSE_UP_LENS("close-up lens"), EXTENSION_TUBE("extension tube");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

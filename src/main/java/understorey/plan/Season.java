@@ -23,5 +23,19 @@ public record Season(String subject, List<Flowering> records, @Nullable Temperat
     }
 
     /** Stages of flowering: BBCH 51-59, 60-61, 65, 67 and 69. */
-    public enum Stage { IN_BUD, FIRST_FLOWERS, FULL_FLOWER, FADING, OVER }
+    public enum Stage {
+        IN_BUD("in bud"), FIRST_FLOWERS("first flowers"), FULL_FLOWER("full flower"), FADING("fading"), OVER("over");
+
+        private final String word;
+
+        Stage(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

@@ -13,5 +13,19 @@ import org.jspecify.annotations.Nullable;
 public record Support(String name, Kind kind, @Nullable Double lowestM, @Nullable Double highestM, @Nullable Double carriesKg,
                    @Nullable Double weightG) {
 
-    public enum Kind { TRIPOD, MONOPOD, BEANBAG, GROUND_PLATE }
+    public enum Kind {
+        TRIPOD("tripod"), MONOPOD("monopod"), BEANBAG("beanbag"), GROUND_PLATE("ground plate");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

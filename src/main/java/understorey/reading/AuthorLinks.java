@@ -12,6 +12,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.Link;
 import org.commonmark.parser.Parser;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Pos;
 
 /**
  * The links in the author's Markdown: web addresses, and pages of the site. The page of a site that a trip describes
