@@ -78,7 +78,7 @@ class JarIT {
         Ended faulty = run(java, "build");
         assertEquals(1, faulty.exit(), faulty.err());
         assertTrue(faulty.err().contains("plans/half.yaml:2:7: error: "), faulty.err());
-        assertFalse(faulty.err().contains("\u001b"), "no colour where nobody looks: " + faulty.err());
+        assertFalse(faulty.err().contains("\u001b"), "no colour in piped output: " + faulty.err());
         assertFalse(faulty.err().contains("\tat "), faulty.err());
         assertTrue(Files.exists(plans.resolveSibling("site-out").resolve("index.html")));
     }

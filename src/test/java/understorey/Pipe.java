@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** A named pipe: whoever opens it to read waits until someone writes. */
+/** A named pipe: a reader blocks until something is written. */
 public final class Pipe {
 
     private Pipe() {

@@ -44,7 +44,7 @@ public sealed interface VisitAdvice extends Advice {
     record CarParkCloses(ZonedDateTime leave, LocalTime closes) implements TooLate {
     }
 
-    /** Whoever waits for word would wait in vain. */
+    /** The contact would expect a check-in before the walk is over. */
     record BackTooLate(ZonedDateTime back, ZonedDateTime by) implements TooLate {
     }
 

@@ -18,8 +18,8 @@ import understorey.order.Leg;
 import understorey.plan.Trip;
 
 /**
- * The grid on which a brief gives its times, half up: of a place to be spared, no time is told to the minute. It goes
- * through whole records, so that no time which a room adds one day is forgotten.
+ * The grid to which a brief rounds its times, half up. The brief of a spared place gives no time to the minute. Whole
+ * records are rounded, so that a time added to one of them later is rounded too.
  */
 final class ClockGrid {
 

@@ -61,7 +61,7 @@ record MapGrid(double meridianDeg, double originDeg, double scale, double eastM,
         return new MapGrid(Math.floor(at.longitude() / 6) * 6 + 3, 0, UTM_SCALE, 500_000, at.latitude() < 0 ? 10_000_000 : 0).of(at);
     }
 
-    /** Easting and northing of a position, m; not a number where nobody uses the grid. */
+    /** Easting and northing of a position, m; NaN where the grid is not in use. */
     double[] of(Position at) {
         double away = Math.IEEEremainder(at.longitude() - meridianDeg, 360);
         if (Math.abs(away) > WIDEST_DEG) {

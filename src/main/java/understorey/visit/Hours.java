@@ -128,7 +128,7 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     /**
      * Minute by which the walk is over, and not after the check-in time.
      *
-     * @param contact null if nobody waits for a check-in
+     * @param contact null if the plan names no contact
      */
     public int home(@Nullable Contact contact) {
         return contact == null ? to() : Math.min(to(), minute(wordDue(contact)));

@@ -104,7 +104,7 @@ class SpoilersTest {
                 .anyMatch(VisitAdvice.BackTooLate.class::isInstance));
     }
 
-    /** Still, dry, overcast air, all pictures without a wish and flowers in full: what is left is told with its figure. */
+    /** Still, dry, overcast air, no light asked for and flowers in full: what remains is given with its figure. */
     @Test
     void namesTheGreatestOfTheSmallRisksWhereNoneIsGreat() throws IOException {
         List<Advice> named = Spoilers.of(brief(RAMSONS, "light: [soft]", "light: []", "light: [backlight]", "light: []",
