@@ -59,11 +59,11 @@ class HouseTest {
                     "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
-            "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml..", "org.commonmark.."),
+            "reading", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml..", "com.vladsch.flexmark.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
-            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "org.commonmark..")).toList(),
+            "pages", Stream.concat(JACKSON.stream(), Stream.of("freemarker..", "com.vladsch.flexmark..")).toList(),
             "cli", Stream.concat(JACKSON.stream(), Stream.of("picocli..")).toList());
 
     @TestFactory
