@@ -54,7 +54,7 @@ final class Remarks {
     void season(SeasonBrief season) {
         if (!(trip.when() instanceof When.On)) {
             List<LocalDate> days = trip.when().days();
-            findings.add(new TripAdvice.BestDayPlanned(days.size(), days.get(0), days.get(days.size() - 1), date));
+            findings.add(new TripAdvice.BestDayPlanned(wanted(days), days.get(0), days.get(days.size() - 1), date));
         }
         findings.addAll(season.findings());
         Set<String> seen = new LinkedHashSet<>();
@@ -63,6 +63,10 @@ final class Remarks {
                 inFlower(shot.subject(), season.window(shot.subject()));
             }
         }
+    }
+
+    private int wanted(List<LocalDate> days) {
+        return (int) days.stream().filter(day -> trip.wishes().wants(day.getDayOfWeek()) && !trip.wishes().avoids(day)).count();
     }
 
     private void inFlower(Subject subject, FloweringWindow window) {
@@ -101,7 +105,7 @@ final class Remarks {
         }
     }
 
-    /** On trees that nobody described. */
+    /** On trees that are not described. */
     void canopy() {
         if (site.canopy() == null) {
             findings.add(new TripAdvice.CanopyUnknown());

@@ -83,7 +83,10 @@ final class ShotPlanner {
                         whiteBalance(shot, light, word.okta())));
             }
             for (int step : EACH_WAY_HOURS) {
-                otherHours.add(at(middle.plusHours(step), shot, best, position, place, camera));
+                ZonedDateTime other = middle.plusHours(step);
+                if (!other.isBefore(day.hours().arrive()) && !other.isAfter(day.hours().leave())) {
+                    otherHours.add(at(other, shot, best, position, place, camera));
+                }
             }
         }
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
@@ -150,7 +153,7 @@ final class ShotPlanner {
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
 
-    /** The outlook for the sky expected; for each sky where nobody said. Empty without a wish. */
+    /** The outlook for the sky expected; for each sky without a forecast. Empty without a wish. */
     private List<TimedShot.Wished> wished(Shot shot, Place place, LightAt light, Weather weather) {
         if (shot.light().isEmpty()) {
             return List.of();

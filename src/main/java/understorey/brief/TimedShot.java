@@ -35,7 +35,7 @@ import understorey.sky.Interval;
  * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
  * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
- * @param otherHours   the same picture an hour earlier and an hour later, under the sky expected then, or a broken one
+ * @param otherHours   the same picture an hour earlier and an hour later, within the visit, under the sky expected then, or a broken one
  */
 public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather weather, Sunlight sunlight, List<Wished> wished,
                         PolariserEffect polariser, WhiteBalance whiteBalance, CoverTrade cover, Settings settings,
@@ -51,7 +51,7 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
     public record Sunlight(SunDirection now, List<Advice> reasons, List<SunDirection.Stretch> overDay) {
     }
 
-    /** The light wished for; under one sky where nobody said what it will be, else {@code sky} is null. */
+    /** The light wished for; under one sky without a forecast, else {@code sky} is null. */
     public record Wished(SkyWord sky, Outlook outlook) {
     }
 
@@ -78,12 +78,12 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
         return weather.okta() != null;
     }
 
-    /** The outlook in the sky expected; null without a wish, and where nobody said what the sky will be. */
+    /** The outlook in the sky expected; null without a wish without a forecast. */
     public Outlook outlook() {
         return wished.size() == 1 && wished.get(0).sky() == null ? wished.get(0).outlook() : null;
     }
 
-    /** Taken in poor light, under the sky expected or under every sky where nobody said; false without a wish. */
+    /** Taken in poor light, under the sky expected or under every sky without a forecast; false without a wish. */
     public boolean poorLight() {
         boolean poor = time() != null && !wished.isEmpty();
         for (Wished light : wished) {
@@ -97,7 +97,7 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
         return verdict() == Verdict.FITS ? List.of() : fit().helps();
     }
 
-    /** Neutral density filters and rings to have by: for the sky expected, or for any sky where nobody said. */
+    /** Neutral density filters and rings to have by: for the sky expected, or for any sky without a forecast. */
     public List<Filter> dimming() {
         if (settings == null || skyKnown()) {
             return settings == null ? List.of() : settings.dimming();

@@ -21,7 +21,6 @@ final class WeatherRisks {
             MotionBlur.Degree.UNLESS_IN_LULL, 0.6, MotionBlur.Degree.ALWAYS, 0.9));
     /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
     private static final double WET = 0.6;
-    private static final double AFTER_VISIT = 0.5;
     private static final double LEAST_RAIN_CHANCE = 0.2;
     private static final double LEAST_RAIN_MM = 0.1;
     private static final double ANY_SKY = 0.4;
@@ -112,7 +111,7 @@ final class WeatherRisks {
         return speedMs == null ? -1 : speedMs;
     }
 
-    /** The hour of the visit, or just after it, in which rain costs most. */
+    /** The hour of the visit in which rain costs most. */
     private void rain() {
         Risk worst = null;
         for (WeatherHour hour : brief.weather()) {
@@ -126,10 +125,10 @@ final class WeatherRisks {
 
     private Risk rain(WeatherHour hour) {
         Weather weather = hour.weather();
-        if (weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
+        if (!hour.time().isBefore(brief.order().leave()) || weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
             return null;
         }
-        double cost = WET * (hour.time().isBefore(brief.order().leave()) ? 1 : AFTER_VISIT);
+        double cost = WET;
         if (weather.rainChance() == null) {
             return new Risk(cost, new SpoilerAdvice.RainForecast(weather.rainMm(), hour.time()));
         }

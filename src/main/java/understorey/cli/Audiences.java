@@ -10,7 +10,7 @@ final class Audiences implements ITypeConverter<Share.Audience> {
     @Override
     public Share.Audience convert(String word) {
         for (Share.Audience audience : Share.Audience.values()) {
-            if (Kept.word(audience).equals(word)) {
+            if (StaleFiles.word(audience).equals(word)) {
                 return audience;
             }
         }

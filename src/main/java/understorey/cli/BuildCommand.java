@@ -94,8 +94,8 @@ final class BuildCommand implements Command {
         warn(made);
         try {
             Publisher.Outcome outcome = plans.only() == null
-                    ? Publisher.publish(made.pages(), out, Kept.word(audience), new Kept(plans, made.failed(), audience))
-                    : Publisher.publishTrip(made.pages(), out, Kept.word(audience), plans.only());
+                    ? Publisher.publish(made.pages(), out, StaleFiles.word(audience), new StaleFiles(plans, made.failed(), audience))
+                    : Publisher.publishTrip(made.pages(), out, StaleFiles.word(audience), plans.only());
             terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
                     + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                     + outcome.deleted() + " deleted");

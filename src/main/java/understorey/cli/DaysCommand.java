@@ -60,7 +60,7 @@ final class DaysCommand implements Command {
         Path file = asked.toString().endsWith(".yaml") ? asked
                 : Path.of(PLANS).resolve(asked + ".yaml");
         if (!Files.isRegularFile(file)) {
-            return wrong("no such trip: " + file);
+            return wrong("no such trip: " + file + "; give a trip file, or its name in " + PLANS);
         }
         LocalDate from = date(parsed, "--from");
         LocalDate to = date(parsed, "--to");

@@ -111,7 +111,7 @@ final class SiteBuild {
     }
 
     private static String says(Throwable fault) {
-        return Mishap.says(fault).lines().findFirst().orElse("");
+        return FaultMessage.says(fault).lines().findFirst().orElse("");
     }
 
     /** Two sites behind one name would be taken for each other: each page shows one site. */

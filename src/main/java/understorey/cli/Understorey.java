@@ -89,7 +89,7 @@ public final class Understorey {
 
     /** Prints one line for an unforeseen failure, and the whole trace if it is asked for. */
     private void say(Throwable fault) {
-        terminal.say("understorey: " + Mishap.says(fault));
+        terminal.say("understorey: " + FaultMessage.says(fault));
         terminal.trace(fault);
     }
 

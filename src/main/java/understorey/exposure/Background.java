@@ -26,7 +26,12 @@ public record Background(double near, double far) {
                 fit.blurDiscMm(fNumber, Double.POSITIVE_INFINITY) / widthMm);
     }
 
-    /** True when the flower stands clear of what is a metre behind it. */
+    /** True if another aperture changes the share that is shown, in whole per cent. */
+    boolean differsFrom(Background other) {
+        return Math.round(100 * near) != Math.round(100 * other.near);
+    }
+
+    /** True if what is a metre behind the flower is out of focus. */
     public boolean melts() {
         return near >= MELTS;
     }

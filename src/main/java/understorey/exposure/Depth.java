@@ -44,10 +44,11 @@ final class Depth {
             return;
         }
         double open = fit.fNumberWidest();
+        Background wideOpen = Background.of(fit, open);
         if (background.melts()) {
             reasons.add(new DepthAdvice.BackgroundMelts(background.near()));
-        } else if (fNumber > StopScale.nextFNumberUp(open)) {
-            reasons.add(new DepthAdvice.BackgroundShows(background.near(), open, Background.of(fit, open).near()));
+        } else if (fNumber > StopScale.nextFNumberUp(open) && wideOpen.differsFrom(background)) {
+            reasons.add(new DepthAdvice.BackgroundShows(background.near(), open, wideOpen.near()));
         } else {
             reasons.add(new DepthAdvice.BackgroundShowsWideOpen(background.near()));
         }

@@ -14,7 +14,7 @@ final class BagSearch {
     /** A picture of one priority counts more than any number of the next lower. */
     private static final int DIGITS = 20;
 
-    private final Bits bits;
+    private final ItemSet bits;
     private final Candidate[][] candidates;
     private final long[] worth;
     private final long mostMg;
@@ -26,7 +26,7 @@ final class BagSearch {
     private long bestMg;
     private int bestChanges;
 
-    private BagSearch(Bits bits, List<Picture> pictures, long mostMg) {
+    private BagSearch(ItemSet bits, List<Picture> pictures, long mostMg) {
         this.bits = bits;
         this.mostMg = mostMg;
         candidates = new Candidate[pictures.size()][];
@@ -51,14 +51,14 @@ final class BagSearch {
      *
      * @param mostMg it may not weigh more; where even what is always taken weighs more, nothing is carried
      */
-    static int of(Bits bits, List<Picture> pictures, long mostMg) {
+    static int of(ItemSet bits, List<Picture> pictures, long mostMg) {
         BagSearch search = new BagSearch(bits, pictures, mostMg);
-        int chosen = Bits.ALWAYS;
+        int chosen = ItemSet.ALWAYS;
         for (Picture picture : pictures) {
             chosen |= bits.of(picture.chosen());
         }
         search.judge(chosen, search.weightMg(chosen));
-        search.branch(0, Bits.ALWAYS, (1 << bits.size()) - 1, bits.alwaysMg());
+        search.branch(0, ItemSet.ALWAYS, (1 << bits.size()) - 1, bits.alwaysMg());
         return search.best;
     }
 

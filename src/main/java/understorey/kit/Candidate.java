@@ -17,7 +17,7 @@ import java.util.List;
 record Candidate(int needs, boolean good, int[] holders, boolean[] well, boolean handsWell, int body, int mounted) {
 
     /** The picture's candidates, the best first; those that need what has no bit are left out. */
-    static Candidate[] of(Picture picture, Bits bits) {
+    static Candidate[] of(Picture picture, ItemSet bits) {
         List<Way> ways = picture.ways();
         Candidate[] candidates = new Candidate[ways.size()];
         int count = 0;
@@ -30,7 +30,7 @@ record Candidate(int needs, boolean good, int[] holders, boolean[] well, boolean
         return Arrays.copyOf(candidates, count);
     }
 
-    private static Candidate of(Picture picture, Way way, int needs, Bits bits) {
+    private static Candidate of(Picture picture, Way way, int needs, ItemSet bits) {
         List<Holding> all = picture.holdings(way);
         int[] holders = new int[all.size()];
         boolean[] well = new boolean[all.size()];

@@ -2,7 +2,7 @@ package understorey.kit;
 
 import understorey.plan.Filter;
 
-/** What a lens falls short of on a picture, and by how much. Helps are sought for it. */
+/** What a lens falls short of on a picture, and by how much. Remedies are sought for it. */
 public sealed interface Shortfall {
 
     /**

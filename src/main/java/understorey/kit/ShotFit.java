@@ -30,7 +30,7 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
         home.sort(BEST_FIRST);
         tried.addAll(home);
         LensFit best = tried.isEmpty() ? null : tried.get(0);
-        List<Advice> helps = new ArrayList<>(Helps.of(best, tried, picture.bag()));
+        List<Advice> helps = new ArrayList<>(Remedies.of(best, tried, picture.bag()));
         helps.addAll(Borrowing.of(picture.intent(), picture.bag(), best, companions));
         return new ShotFit(picture.intent(), List.copyOf(tried), List.copyOf(helps));
     }

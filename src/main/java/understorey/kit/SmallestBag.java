@@ -52,7 +52,7 @@ public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Intent> 
                 takeable.add(picture);
             }
         }
-        Bits bits = new Bits(bag, takeable);
+        ItemSet bits = new ItemSet(bag, takeable);
         List<Object> things = bits.things(BagSearch.of(bits, takeable, (long) (mostG * 1000)));
         Bag kept = Things.only(bag, things);
         List<ShotFit> fits = new ArrayList<>();

@@ -32,7 +32,7 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<A
 
     /** The drops of a date; rows of the forecast without a date are of it, those of the day before count with it. */
     public static Drops of(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
-        return new DropsReckoning(date, zone, forecast, sky).drops();
+        return new DropsEstimate(date, zone, forecast, sky).drops();
     }
 
     /**

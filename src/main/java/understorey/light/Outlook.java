@@ -54,8 +54,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     private static final int MOST_SPOILS = 4;
-    /** Moments in half an hour. */
-    private static final int AWAY = 6;
+    /** Moments in half an hour, the shortest stretch of a day that is spoiled throughout. */
+    private static final int SHORTEST = 6;
 
     /**
      * The outlook for one picture.
@@ -145,12 +145,11 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     /**
-     * What spoils a stretch: half an hour away from the better light, before it in the day's first stretch and behind it
-     * in the last; what does so most often where the whole day is spoiled or the middle of it.
+     * What spoils a stretch: at the edge of the better light in the day's first stretch and in the last, so that it is true
+     * there; what does so most often where the whole day is spoiled or the middle of it.
      */
     private static Advice spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
-        int at = from == 0 && to < day.size() ? Math.max(from, to - AWAY) : from > 0 && to == day.size()
-                ? Math.min(to - 1, from + AWAY - 1) : mostFrequent(wishes, facingDeg, day, from, to);
+        int at = from == 0 && to < day.size() ? to - 1 : from > 0 && to == day.size() ? from : mostFrequent(wishes, facingDeg, day, from, to);
         return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
     }
 
@@ -163,7 +162,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
             }
         }
         int shortest = shortest(ends);
-        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < AWAY)) {
+        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < SHORTEST)) {
             ends.remove(shortest == 0 ? 0 : shortest - 1);
             shortest = shortest(ends);
         }

@@ -3,12 +3,12 @@ package understorey.order;
 import java.util.Arrays;
 
 /**
- * The best sum of worths with the last picture started by then, for each of its starts: later ones are worth no less. Kept
- * from the first start that can be until the last that adds something.
+ * The best sum of worths by start of the last picture: of a plan whose last picture starts then or earlier, so the sums never
+ * fall. Kept from the first possible start to the last that adds something.
  */
 final class BestByStart {
 
-    /** No plan ends so. */
+    /** No plan ends there. */
     static final long NEVER = -1;
 
     private final int first;
@@ -19,7 +19,7 @@ final class BestByStart {
         this.best = best;
     }
 
-    /** Of sums that do not fall; null when there is none. */
+    /** Of sums that do not fall; null if there are none. */
     static BestByStart of(long[] sums) {
         int first = 0;
         int last = sums.length - 1;

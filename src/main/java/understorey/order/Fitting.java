@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * Whether some pictures all fit into a visit, and the smallest change that makes them fit. Light does not count here, so of
- * all ways to have taken a set only the one that is done first does.
+ * all ways to have taken a set only the one that ends first counts.
  */
 final class Fitting {
 
@@ -15,7 +15,7 @@ final class Fitting {
     private Fitting() {
     }
 
-    /** True when each picture of a visit of at most {@link BestOrder#MOST} can be taken in it. */
+    /** True when each picture of a visit of at most {@link BranchAndBound#MOST} can be taken in it. */
     static boolean allFit(Visit visit) {
         int size = visit.tasks().size();
         int[] end = new int[size << size];

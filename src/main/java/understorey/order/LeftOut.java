@@ -9,7 +9,7 @@ import understorey.visit.Hours;
 /** Why pictures are left out, and which ones miss them. */
 final class LeftOut {
 
-    /** Nobody arrives earlier or leaves later by more than that for one picture: common practice, no source. */
+    /** The most by which one arrives earlier or leaves later for one picture, minutes: common practice, no source. */
     static final int MOST_CHANGE = 180;
 
     private final Hours hours;
@@ -121,9 +121,9 @@ final class LeftOut {
         return new LeftOutAdvice.PinsClash(name(task), hours.at(picture.pin()), name(other));
     }
 
-    /** True when time is not what it wants for; of more pictures than can be ordered exactly nobody knows. */
+    /** True if it is not left out for lack of time; unknown, so false, for more pictures than can be ordered exactly. */
     private boolean fitsBeside(int task, Schedule schedule) {
-        if (schedule.takes().size() >= BestOrder.MOST) {
+        if (schedule.takes().size() >= BranchAndBound.MOST) {
             return false;
         }
         List<Integer> together = new ArrayList<>();

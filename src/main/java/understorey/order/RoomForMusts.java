@@ -20,9 +20,9 @@ final class RoomForMusts {
         this.visit = visit;
     }
 
-    /** Changes that need no lamp come first. None is worked out for more musts than can be ordered exactly. */
+    /** Changes that need no head torch come first. There are none for more musts than can be ordered exactly. */
     static List<Advice> of(Hours hours, Visit visit, List<Integer> musts, List<Candidate> candidates) {
-        if (musts.size() > BestOrder.MOST) {
+        if (musts.size() > BranchAndBound.MOST) {
             return List.of(new RoomAdvice.MustsTooMany(musts.size()));
         }
         int earliest = Math.max(hours.opens(), Math.max(0, visit.from() - LeftOut.MOST_CHANGE));

@@ -13,7 +13,7 @@ import understorey.visit.Hours;
 
 /**
  * The visit minute by minute: of all orders and starts on a grid of five minutes the one that takes the most musts, then the
- * most light for what matters, then the most pictures, then is back first (see {@link BestOrder}). A fixed time is kept to the minute or the picture
+ * most light for what matters, then the most pictures, then is back first (see {@link BranchAndBound}). A fixed time is kept to the minute or the picture
  * is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
@@ -28,9 +28,9 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
 
     /** The best order of some pictures on a day. */
     public static RunningOrder of(Day day, List<Candidate> candidates) {
-        List<Candidate> order = Wishes.inOrder(candidates);
+        List<Candidate> order = Tasks.inOrder(candidates);
         Hours hours = day.hours();
-        Visit visit = Wishes.visit(day, order);
+        Visit visit = Tasks.visit(day, order);
         Schedule schedule = Schedule.best(visit);
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
         List<Advice> remarks = new ArrayList<>(hours.remarks());

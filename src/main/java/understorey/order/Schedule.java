@@ -15,10 +15,10 @@ record Schedule(List<Take> takes, long worth, int back) {
     record Take(int task, int start) {
     }
 
-    /** The best there is: see {@link BestOrder}. */
+    /** The best there is: see {@link BranchAndBound}. */
     static Schedule best(Visit visit) {
         Transitions transitions = new Transitions(visit);
-        return visit.tasks().size() <= BestOrder.MOST ? BestOrder.of(transitions) : BestOrder.of(transitions, LongOrder.of(transitions));
+        return visit.tasks().size() <= BranchAndBound.MOST ? BranchAndBound.of(transitions) : BranchAndBound.of(transitions, LocalSearch.of(transitions));
     }
 
     boolean takes(int task) {

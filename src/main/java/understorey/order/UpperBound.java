@@ -5,18 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a plan can still gain after one picture, at most. Pictures may come again here, which makes it quick to work out, but each
- * time costs the picture's price, and each picture not taken yet gives its price back: so the bound holds whatever the prices.
- * They are moved until few pictures come twice, by subgradient steps (Held, Wolfe and Crowder 1974, from memory).
+ * The most that a plan can still gain after one picture: a Lagrangian relaxation. Pictures may be repeated here, which makes it
+ * quick to work out. Each time costs the picture's price, and each picture not yet taken gives its price back, so the bound holds
+ * whatever the prices. Subgradient steps adjust them until few pictures are repeated (Held, Wolfe and Crowder 1974, from memory).
  */
 final class UpperBound {
 
     private static final int NEVER = Integer.MAX_VALUE;
-    /** No sum of worths is that small, and none added to it overflows. */
+    /** Smaller than any sum of worths; adding one does not overflow. */
     private static final long NOTHING = Long.MIN_VALUE / 4;
     /** The bound hardly falls after that many steps. */
     private static final int STEPS = 60;
-    /** So many steps without gain make the next ones shorter. */
+    /** Steps without gain after which the next ones are shorter. */
     private static final int PATIENCE = 5;
     private static final double SHORTER = 0.6;
 
@@ -189,7 +189,7 @@ final class UpperBound {
         return count;
     }
 
-    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where nobody gets home. */
+    /** The most gained after a picture that starts then, before {@link #prices} are given back; far below 0 where there is no way home in time. */
     long after(int picture, int start) {
         return after[picture][start];
     }
@@ -203,7 +203,7 @@ final class UpperBound {
         return prices;
     }
 
-    /** The part of it that only pictures give which nobody can take any more. */
+    /** The part of it that comes only from pictures that can no longer be taken. */
     long lost(long taken, int picture, int start) {
         long lost = 0;
         for (int i = 0; i < price.length; i++) {

@@ -20,7 +20,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
                        String trunk) {
     }
 
-    /** Null for a picture of one plant or flower, and where nobody knows how thick the subject grows. */
+    /** Null for a picture of one plant or flower, and where the density of the subject is unknown. */
     static CoverView of(TimedShot shot, Sentences sentences) {
         Role role = shot.intent().role();
         if (shot.cover() == null || role == Role.DETAIL || role == Role.CLOSING) {

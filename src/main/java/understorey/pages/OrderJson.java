@@ -79,8 +79,8 @@ final class OrderJson {
     }
 
     void lamp(Json json) throws IOException {
-        HeadTorchHours lamp = brief.day().headTorch();
-        json.time("until", lamp.until()).time("from", lamp.from()).truth("all_the_time", lamp.allDay());
+        HeadTorchHours hours = brief.day().headTorch();
+        json.time("until", hours.until()).time("from", hours.from()).truth("all_the_time", hours.allDay());
     }
 
     /** Without the message: that is for one reader only. */

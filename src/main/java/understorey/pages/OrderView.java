@@ -24,7 +24,7 @@ import understorey.visit.Safety;
  * @param captions to begin with, in the story's order
  * @param others  what changes if the day turns out another
  * @param safety  out of the wood in time
- * @param message for whoever knows; null when nobody is named
+ * @param message for the contact; null without one
  * @param timeLine null when no picture is taken
  * @param spotPlan null where positions are not known exactly
  */
@@ -52,7 +52,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     /**
      * To leave with somebody, the evening before.
      *
-     * @param ready    false where the plan has one back after the word is due: nobody is to be told that
+     * @param ready    false where the plan is back after the check-in time: such a message is not for sending
      * @param position null where it is not exact
      * @param route    null where no walk is planned
      */
@@ -186,7 +186,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                 : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
     }
 
-    /** Without a position where the plan has only a coarse one: whoever searches would search there. */
+    /** Without a position where the plan has only a coarse one: searchers would go there. */
     private static Message message(Brief brief) {
         Safety.Message message = brief.safety().message();
         if (message == null) {

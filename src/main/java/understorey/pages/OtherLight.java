@@ -10,12 +10,13 @@ import understorey.kit.Verdict;
  * Settings if the light differs.
  *
  * @param shutter      “too dark” where no frame makes sense
+ * @param otherFNumber its aperture is not that of the light expected
  * @param otherIso     its ISO is not that of the light expected
  * @param otherBracket its bracket is not that of the light expected
  * @param bracket      in full; null for a single frame
  * @param verdict      with why, as {@code cannot: too dark}; null for what fits
  */
-public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherIso,
+public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherFNumber, boolean otherIso,
                          boolean otherBracket, String bracket, String verdict, String kelvin) {
 
     static final String TOO_DARK = "too dark";
@@ -45,7 +46,8 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         Settings settings = other.settings();
         Settings planned = shot.settings();
         return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()), shutter(settings),
-                String.valueOf(settings.iso()), !settings.tooDark() && settings.iso() != planned.iso(),
+                String.valueOf(settings.iso()), !settings.tooDark() && settings.fNumber() != planned.fNumber(),
+                !settings.tooDark() && settings.iso() != planned.iso(),
                 !settings.tooDark() && !settings.bracketStops().equals(planned.bracketStops()),
                 settings.tooDark() ? null : bracket(settings), verdict(settings), other.whiteBalance().kelvin() + " K");
     }

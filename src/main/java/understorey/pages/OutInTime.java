@@ -28,7 +28,7 @@ final class OutInTime {
             rows.add(new Row("Last light", Words.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
                     + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
         }
-        rows.add(new Row("Head torch", lamp(brief.day().headTorch())));
+        rows.add(new Row("Head torch", headTorch(brief.day().headTorch())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
             rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
@@ -48,12 +48,12 @@ final class OutInTime {
         return Words.of(minutes, Measure.MINUTES);
     }
 
-    private static String lamp(HeadTorchHours lamp) {
-        if (lamp.allDay()) {
+    private static String headTorch(HeadTorchHours hours) {
+        if (hours.allDay()) {
             return "needed for the whole visit";
         }
-        String in = lamp.until() == null ? null : "needed until " + Words.clock(lamp.until()) + " (the first " + minutes(lamp.minutesIn()) + ")";
-        String out = lamp.from() == null ? null : "needed from " + Words.clock(lamp.from()) + " (the last " + minutes(lamp.minutesOut()) + ")";
+        String in = hours.until() == null ? null : "needed until " + Words.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
+        String out = hours.from() == null ? null : "needed from " + Words.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

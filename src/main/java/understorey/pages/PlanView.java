@@ -27,7 +27,7 @@ import understorey.plan.Trip;
  * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
  * @param shortCautions their first sentences, for the field sheet
- * @param contact    who knows; null when nobody is named or the page is public
+ * @param contact    who knows; null if none is named or the page is public
  * @param findings   what the author should know before going, warnings first
  * @param season     when to go, and why
  * @param located    a calendar and waypoints go with it

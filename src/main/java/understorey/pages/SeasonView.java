@@ -18,7 +18,7 @@ import understorey.season.RankedDay;
  * @param windows of the subjects whose season is known
  * @param weeks   of the days compared; empty where the author chose the day
  * @param best    the most promising of them, the best first
- * @param reports where to ask for the state of the flowers, and when; null when nobody says where
+ * @param reports where to ask for the state of the flowers, and when; null without an address
  */
 public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, String reports) {
 
@@ -40,7 +40,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
      *
      * @param day    of the month, with the month's name where it begins, in brackets where the author does not want it; empty
      *               for a day that was not compared
-     * @param chance of full flower; null when nobody knows
+     * @param chance of full flower; null if unknown
      * @param note   its place among the first three; null for others
      */
     public record Cell(String day, String chance, String note, boolean best, boolean unwanted) {

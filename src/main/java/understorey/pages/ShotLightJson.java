@@ -18,7 +18,7 @@ final class ShotLightJson {
         this.sentences = sentences;
     }
 
-    /** The angle to the sun by bearing, and the quality in the sky expected; null where nobody said what that is. */
+    /** The angle to the sun by bearing, and the quality in the sky expected; null without a forecast. */
     void quality(Json json, TimedShot brief) throws IOException {
         SunDirection sun = sun(brief);
         json.number("light_angle_deg", sun == null ? null : Figures.lensDeg(Math.abs(sun.bearingDeg())))
@@ -67,7 +67,7 @@ final class ShotLightJson {
         json.endList();
     }
 
-    /** The weather at an instant; what nobody said is null. */
+    /** The weather at an instant; what the forecast lacks is null. */
     static void weather(Json json, Weather weather) throws IOException {
         json.number("okta", Figures.decimals(weather.okta(), 1))
                 .number("wind_ms", Figures.decimals(weather.windMs(), 1))

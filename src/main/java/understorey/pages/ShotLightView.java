@@ -12,7 +12,7 @@ import understorey.sky.Interval;
 /**
  * The light on one picture in words.
  *
- * @param grade   of the light wished for at the time planned: one word, or one a sky where nobody said what the sky
+ * @param grade   of the light wished for at the time planned: one word, or one a sky without a forecast what the sky
  *                will be; null without a wish
  * @param windows the best times of the day; null where the sky is not known or no hour is even fair
  * @param rows    all there is to say

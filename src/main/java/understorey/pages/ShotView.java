@@ -3,7 +3,9 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import understorey.advice.Advice;
+import understorey.advice.ToneAdvice;
 import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
@@ -23,6 +25,7 @@ import understorey.plan.Viewpoint;
  * @param facts    lens, place and frame
  * @param camera   body and lens in one line
  * @param settings aperture, shutter speed and ISO in one line
+ * @param bias     by how much to underexpose
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
  * @param reasons  why so
@@ -35,7 +38,7 @@ import understorey.plan.Viewpoint;
  */
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
-                       String settings, String focus, String sharp, String height, String bracket, String stack, String filters, String facing, boolean fits,
+                       String settings, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
@@ -72,7 +75,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
                 fit == null ? null : Words.metres(fit.focusFromSensorM()),
                 settings == null ? null : FocusWords.sharp(fit, settings),
-                fit == null ? null : Words.metres(fit.heightM()), bracket(settings),
+                fit == null ? null : Words.metres(fit.heightM()), bias(settings), bracket(settings),
                 FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
                 reasons, sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
@@ -126,6 +129,13 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static String focal(LensFit fit) {
         return fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "";
+    }
+
+    /** By how much one frame is to be darker than metered; null if it is not. */
+    private static String bias(Settings settings) {
+        return settings == null ? null : settings.reasons().stream()
+                .flatMap(reason -> reason instanceof ToneAdvice.ExposeForFlecks flecks ? Stream.of(Words.stops(flecks.less())) : Stream.empty())
+                .findFirst().orElse(null);
     }
 
     private static String bracket(Settings settings) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import understorey.scene.Drawing;
 
-/** A drawing as inline SVG 1.1: marks in order, looks by class, and the same in words for whoever does not see it. */
+/** A drawing as inline SVG 1.1: marks in order, looks by class, and the same in words for those who cannot see it. */
 final class Svg {
 
     private static final String PLAIN = "words";

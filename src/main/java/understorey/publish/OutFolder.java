@@ -96,7 +96,7 @@ record OutFolder(Path path) {
         }
     }
 
-    /** A failure at a file of the publisher's own is the folder's: nobody else knows those files. */
+    /** A failure at one of the publisher's own files is reported as the folder's: users do not know those files. */
     IOException fault(IOException fault) {
         if (fault instanceof AccessDeniedException) {
             return new AccessDeniedException(path.toString());

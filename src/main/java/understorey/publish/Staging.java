@@ -41,7 +41,7 @@ final class Staging implements AutoCloseable {
         return OURS.matcher(name).matches();
     }
 
-    /** Deletes what killed builds left. Only for whoever holds the folder. */
+    /** Deletes what killed builds left. Only for the build that holds the folder. */
     static void sweep(Path folder) throws IOException {
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, PREFIX + "*")) {
             for (Path file : files) {

@@ -132,8 +132,8 @@ final class PlanFolder {
         }
         String name = shown.isEmpty() ? folder.toString() : shown.substring(0, shown.length() - 1);
         if (!Files.isDirectory(asked)) {
-            findings.add(whole(Finding.Level.ERROR, name, "there is no such folder",
-                    "give the folder that contains your plans"));
+            findings.add(whole(Finding.Level.ERROR, asked.toString(), "there is no such file or folder",
+                    "give a trip file, or the folder that contains your plans"));
         } else {
             findings.add(whole(Finding.Level.WARNING, name, "there is no trip in this folder",
                     "add a trip, for example " + shown + "my-first-trip" + ENDING));

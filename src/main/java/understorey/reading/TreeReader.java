@@ -104,7 +104,7 @@ final class TreeReader {
     private Node mapping(int depth) throws IOException {
         JsonLocation opened = parser.currentTokenLocation();
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
-        Twice twice = new Twice();
+        DuplicateKeys twice = new DuplicateKeys();
         Pos first = null;
         String last = null;
         while (parser.nextToken() != JsonToken.END_OBJECT) {

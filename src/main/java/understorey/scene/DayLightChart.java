@@ -43,9 +43,9 @@ public final class DayLightChart {
     /**
      * The chart.
      *
-     * @param expected EV on the floor under the sky that is expected then; NaN where nobody said what it will be
+     * @param expected EV on the floor under the sky that is expected then; NaN without a forecast
      * @param names    names of the pictures in the order of their numbers
-     * @param title    what it is the chart of, for whoever does not see it
+     * @param title    what it is the chart of, for those who cannot see it
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
                              RunningOrder order, List<String> names, String title) {

@@ -28,7 +28,7 @@ final class DayRibbon {
     private final List<LightAt> rows = new ArrayList<>();
     private final List<Point> brightest = new ArrayList<>();
     private final List<Point> darkest = new ArrayList<>();
-    /** NaN where nobody said what the sky will be. */
+    /** NaN without a forecast. */
     private final double[] expected;
     private final List<List<Point>> lines = new ArrayList<>();
     private final List<List<Point>> flecks = new ArrayList<>();

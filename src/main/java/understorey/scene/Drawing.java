@@ -6,7 +6,7 @@ import java.util.List;
  * A drawing as plain marks, in the order in which they are laid down.
  *
  * @param title what it is
- * @param says  the same in words, for whoever does not see it
+ * @param says  the same in words, for those who cannot see it
  */
 public record Drawing(double width, double height, String title, String says, List<Mark> marks) {
 

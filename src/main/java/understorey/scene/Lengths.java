@@ -3,7 +3,7 @@ package understorey.scene;
 /** Lengths as they are lettered: millimetres below 10 cm, centimetres below a metre, a decimal below 10 m; the space before a unit does not break. */
 final class Lengths {
 
-    /** Beyond it nobody tells it from the horizon. */
+    /** A longer distance looks like the horizon. */
     private static final double FAR_M = 1000;
 
     private Lengths() {

@@ -14,7 +14,7 @@ import understorey.sky.SunAt;
  * @param sharpFromM      nearest sharp point, from the lens
  * @param sharpToM        farthest sharp point, up to infinity
  * @param slope           of the ground; null when level
- * @param canopy          over the spot; null when nobody said
+ * @param canopy          over the spot; null if not given
  * @param clearingRadiusM without trees; null under a closed canopy
  * @param sun             null when land hides it or it is down
  */

@@ -61,7 +61,7 @@ public final class SkylineChart {
      *
      * @param treeTopDeg mean angle of the tree tops round a clearing above the level horizon, 0 to 90; null where
      *                   no trees stand around, or the trees stand overhead
-     * @param title      what it is the chart of, for whoever does not see it
+     * @param title      what it is the chart of, for those who cannot see it
      */
     public static Drawing of(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, List<Shot> shots,
                              List<Field> fields, String title) {

@@ -14,7 +14,7 @@ final class SunPath {
     /** A path that turns further than this between two rows has left one edge of the sheet and come back at the other. */
     private static final double JUMP_DEG = 90;
     private static final int HALVINGS = 12;
-    /** A part of the way between two rows that nobody would see. */
+    /** A part of the way between two rows too small to see. */
     private static final double NO_WAY = 1e-3;
     private static final double RAISED = 9;
     private static final double STEEPEST = 5;

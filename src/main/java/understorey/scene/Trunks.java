@@ -20,7 +20,7 @@ final class Trunks {
     /** Trunks taper to their tops by this share. */
     private static final double TAPER = 0.8;
     private static final double UNKNOWN_TOP_M = 20;
-    /** Nobody puts a camera before a trunk. */
+    /** No trunk is drawn right in front of the camera. */
     private static final double CLEAR_M = 5;
     /** Beyond where flowers are drawn, trunks are strokes. */
     private static final double LAST_M = 2.2 * FlowerLayer.FAR_M;

@@ -105,7 +105,7 @@ final class DayJudge {
     private static Advice flowers(FloweringWindow window, LocalDate date) {
         double chance = window.chanceOn(date);
         String subject = window.subject().name();
-        if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > ROUGH_D) {
+        if (chance >= FULL_FROM || chance >= PERHAPS_FROM && window.errorD() > ROUGH_D || date.equals(window.best())) {
             return chance >= FULL_FROM ? new DayAdvice.DayFull(subject, chance) : new DayAdvice.DayPerhapsFull(subject, chance);
         }
         if (date.isBefore(window.best())) {

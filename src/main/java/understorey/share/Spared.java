@@ -29,13 +29,13 @@ final class Spared {
     private static final double SHARE_STEP = 0.1;
 
     private final Site site;
-    private final Cover cover;
+    private final PublicNames cover;
     private final Grid grid;
     private final boolean hidden;
 
     Spared(Site site, Share.Precision precision) {
         this.site = site;
-        this.cover = Cover.of(site);
+        this.cover = PublicNames.of(site);
         this.grid = Grid.of(precision, true);
         this.hidden = precision == Share.Precision.HIDDEN;
     }

@@ -10,8 +10,8 @@ import understorey.plan.Viewpoint;
  * What makes one picture look unlike another: from how far and how high it is taken, how much the lens takes in, which way
  * it faces and which way up it is. The limits between the words are common practice, no source.
  *
- * @param distance null when nobody knows
- * @param view     null when nobody knows
+ * @param distance null if unknown
+ * @param view     null if unknown
  */
 record Look(Distance distance, Height height, View view, Orientation orientation, Double facingDeg) {
 

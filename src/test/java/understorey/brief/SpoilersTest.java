@@ -54,8 +54,8 @@ class SpoilersTest {
 
     @Test
     void namesTheLullThatThePicturesNeedTheMistAndTheRainOfTheForecast() throws IOException {
-        List<Advice> named = Spoilers.of(brief(RAMSONS));
-        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.MistHidesSun.class, SpoilerAdvice.RainPerhaps.class), kinds(named));
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "leave: \"09:30\"", "leave: \"10:30\""));
+        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.RainPerhaps.class, SpoilerAdvice.MistHidesSun.class), kinds(named));
         assertEquals(List.of(5), the(SpoilerAdvice.WindBlurs.class, named).worst());
         assertEquals(List.of(2, 3), the(SpoilerAdvice.MistHidesSun.class, named).pictures());
         assertEquals(0.4, the(SpoilerAdvice.RainPerhaps.class, named).chance(), 1e-9);
@@ -88,6 +88,12 @@ class SpoilersTest {
                 "dew_point: 4.5 °C", "dew_point: -9 °C", "dew_point: 5.5 °C", "dew_point: -9 °C"));
         assertTrue(kinds(named).contains(SpoilerAdvice.MistNotExpected.class) || kinds(named).contains(SpoilerAdvice.MistMayFail.class),
                 named.toString());
+    }
+
+    /** The rain of the demo is forecast for 10:00, and the visit ends at 09:30. */
+    @Test
+    void saysNothingOfRainAfterTheVisit() throws IOException {
+        assertFalse(kinds(Spoilers.of(brief(RAMSONS))).contains(SpoilerAdvice.RainPerhaps.class));
     }
 
     @Test

@@ -125,7 +125,7 @@ class BuildCommandTest {
         assertEquals("", run.out());
         Run missing = Run.of("build", home.resolve("nowhere"), "--out", site);
         assertEquals(1, missing.exit());
-        assertTrue(missing.err().startsWith("nowhere: error: there is no such folder\n"), missing.err());
+        assertTrue(missing.err().startsWith(home.resolve("nowhere") + ": error: there is no such file or folder\n"), missing.err());
         assertEquals(before, Tree.withTimes(site));
     }
 

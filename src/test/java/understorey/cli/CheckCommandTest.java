@@ -32,7 +32,7 @@ class CheckCommandTest {
     @Test
     void showsTheNotesOfTheDemoAndCountsThem() {
         assertEquals(new Run(0, "", """
-                a-weekend-for-the-anemones: note: You gave 38 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
+                a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
                 a-weekend-for-the-anemones: note: The first picture starts at 19:10: you can arrive up to 2 h 1 min later, at 19:01.
                 a-weekend-for-the-anemones: note: You are back 10 min after dark: use a head torch, on a path you know.
@@ -97,8 +97,8 @@ class CheckCommandTest {
     void saysThatAFolderIsMissing() {
         Run run = Run.of("check", home.resolve("nowhere"));
         assertEquals(1, run.exit());
-        assertEquals("nowhere: error: there is no such folder\n"
-                + "    fix: give the folder that contains your plans\n0 trips: 1 error, 0 warnings, 0 notes\n", run.err());
+        assertEquals(home.resolve("nowhere") + ": error: there is no such file or folder\n"
+                + "    fix: give a trip file, or the folder that contains your plans\n0 trips: 1 error, 0 warnings, 0 notes\n", run.err());
     }
 
     @Test

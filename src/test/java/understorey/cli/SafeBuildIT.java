@@ -120,8 +120,8 @@ class SafeBuildIT {
         Process build = start("build", "plans", "--out", "site");
         assertTrue(ends(build));
         assertEquals(1, build.exitValue());
-        assertTrue(said().contains("the name of this file becomes an address: letters, digits and hyphens only\n"
-                + "   = help: rename it, with letters from a to z\n"), said());
+        assertTrue(said().contains("use only letters from a to z, digits and hyphens in this file name\n"
+                + "    fix: rename it\n"), said());
         assertTrue(said().contains("plans/shared.yaml:7:11: error: "), said());
         assertTrue(said().contains("\n1 trip: "), said());
         assertFalse(said().contains("Exception"), said());

@@ -55,8 +55,8 @@ class OutlookTest {
         assertEquals(1, outlook.windows().size());
         // From above 3° at 05:46 to 7.6° at 06:08, where 0.6 of the low sun is left.
         assertEquals("05:46-06:08", clock(outlook.windows().get(0)));
-        // Half an hour before it the sun is still under the horizon, half an hour behind it far too high.
-        assertEquals(List.of(LightAdvice.SunNotYetUp.class, LightAdvice.SunTooHigh.class), kinds(outlook));
+        // Just before it the sun is behind the hill, just after it too high.
+        assertEquals(List.of(LightAdvice.SunBehindLand.class, LightAdvice.SunTooHigh.class), kinds(outlook));
     }
 
     private static List<Class<?>> kinds(Outlook outlook) {

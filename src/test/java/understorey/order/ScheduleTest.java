@@ -178,16 +178,16 @@ class ScheduleTest {
 
     private static void bounded(Transitions transitions) {
         Schedule none = new Schedule(List.of(), 0, transitions.visit.from());
-        long best = BestOrder.of(transitions).worth();
-        assertEquals(best, BestOrder.of(transitions, none).worth());
-        assertEquals(best, walked(transitions.visit, BestOrder.of(transitions, LongOrder.of(transitions, transitions.size / 2))));
+        long best = BranchAndBound.of(transitions).worth();
+        assertEquals(best, BranchAndBound.of(transitions, none).worth());
+        assertEquals(best, walked(transitions.visit, BranchAndBound.of(transitions, LocalSearch.of(transitions, transitions.size / 2))));
     }
 
     @Property(tries = 100)
     void losesNothingWhenTheSearchIsCutShort(@ForAll long seed, @ForAll @IntRange(min = 1, max = 30_000) int steps, @ForAll @IntRange(min = 1, max = 30_000) int bytes) {
         Transitions transitions = new Transitions(new SmallTrips(seed).visit(9, 200, 4));
-        Schedule known = LongOrder.of(transitions, 3);
-        Schedule found = BestOrder.of(transitions, known, steps, bytes);
+        Schedule known = LocalSearch.of(transitions, 3);
+        Schedule found = BranchAndBound.of(transitions, known, steps, bytes);
         assertTrue(found.worth() >= known.worth());
         assertEquals(found.worth(), walked(transitions.visit, found));
     }
@@ -202,7 +202,7 @@ class ScheduleTest {
         for (int i = 0; i < pictures; i++) {
             own.add(i);
         }
-        assertTrue(best.worth() >= LongOrder.inOrder(new Transitions(visit), own).worth());
+        assertTrue(best.worth() >= LocalSearch.inOrder(new Transitions(visit), own).worth());
         assertEquals(best, Schedule.best(visit));
     }
 
@@ -213,8 +213,8 @@ class ScheduleTest {
         int same = 0;
         for (int i = 0; i < 100; i++) {
             Transitions transitions = new Transitions(trips.visit(8, 150, 4));
-            Schedule exact = BestOrder.of(transitions);
-            Schedule moved = LongOrder.of(transitions, 4);
+            Schedule exact = BranchAndBound.of(transitions);
+            Schedule moved = LocalSearch.of(transitions, 4);
             assertTrue(moved.worth() <= exact.worth());
             assertEquals(moved.worth(), walked(transitions.visit, moved));
             same += moved.worth() == exact.worth() ? 1 : 0;

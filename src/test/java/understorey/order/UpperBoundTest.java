@@ -17,7 +17,7 @@ class UpperBoundTest {
         SmallTrips trips = new SmallTrips(seed);
         Visit visit = trips.visit(pictures, minutes, 4);
         Transitions transitions = new Transitions(far ? trips.farApart(visit) : visit);
-        Schedule best = BestOrder.of(transitions);
+        Schedule best = BranchAndBound.of(transitions);
         UpperBound bound = UpperBound.of(transitions, best.worth());
         long taken = 0;
         long sum = 0;
@@ -39,8 +39,8 @@ class UpperBoundTest {
         SmallTrips trips = new SmallTrips(1974);
         for (int i = 0; i < 12; i++) {
             Transitions transitions = new Transitions(SmallTrips.free(trips.visit(14, 240, 5)));
-            Schedule known = LongOrder.of(transitions);
-            assertEquals(BestOrder.of(transitions, known).worth(), BestOrder.of(transitions, known, 5_000_000, 10_000_000).worth(), "visit " + i);
+            Schedule known = LocalSearch.of(transitions);
+            assertEquals(BranchAndBound.of(transitions, known).worth(), BranchAndBound.of(transitions, known, 5_000_000, 10_000_000).worth(), "visit " + i);
         }
     }
 }

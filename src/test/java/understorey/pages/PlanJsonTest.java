@@ -140,7 +140,9 @@ class PlanJsonTest {
     @Test
     void givesSettingsForAnHourEachWay() throws IOException {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        JsonNode shot = json(brief).at("/shots/0");
+        JsonNode first = json(brief).at("/shots/0");
+        assertEquals(1, first.get("settings_by_hour").size(), "an hour earlier is before the visit");
+        JsonNode shot = json(brief).at("/shots/1");
         ZonedDateTime from = ZonedDateTime.parse(shot.get("from").textValue());
         ZonedDateTime middle = from.plus(Duration.between(from, ZonedDateTime.parse(shot.get("to").textValue())).dividedBy(2));
         assertEquals(2, shot.get("settings_by_hour").size());

@@ -22,16 +22,16 @@ class CoverTest {
 
     @Test
     void numbersSpots() {
-        Cover cover = Cover.of(site("X", "the glen", "Gate", "Upper gate"));
+        PublicNames cover = PublicNames.of(site("X", "the glen", "Gate", "Upper gate"));
         assertEquals("Spot 2", cover.spot("Upper gate"));
         assertNull(cover.spot(null));
     }
 
     @Test
     void makesASlugOfThePublicName() {
-        assertEquals("bois-clair-no-3", Cover.of(site("X", " Bois clair, no. 3! ")).slug());
-        assertEquals("foret-elevee", Cover.of(site("X", "Forêt élevée")).slug());
-        assertEquals("a-wood", Cover.of(site("X", "森")).slug());
-        assertEquals("a-wood", Cover.of(site("X", "  ")).slug());
+        assertEquals("bois-clair-no-3", PublicNames.of(site("X", " Bois clair, no. 3! ")).slug());
+        assertEquals("foret-elevee", PublicNames.of(site("X", "Forêt élevée")).slug());
+        assertEquals("a-wood", PublicNames.of(site("X", "森")).slug());
+        assertEquals("a-wood", PublicNames.of(site("X", "  ")).slug());
     }
 }

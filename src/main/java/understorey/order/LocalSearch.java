@@ -7,33 +7,33 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A good order of more than twelve pictures, for {@link BestOrder} to start from. For a given sequence the pictures to leave out
- * and the starts are found exactly. Sequences tried: the author's own; the twelve weightiest pictures in their best order with
- * the rest put in one by one where they do best; and from either whatever moving one picture to another place or changing two
- * about improves, in up to four rounds through all pictures. So the plan is never worse than the author's own order.
+ * A good order of more than twelve pictures, for {@link BranchAndBound} to start from. For a given sequence, the pictures to leave
+ * out and the starts are exact. Two sequences are improved: the author's own, and the best order of the twelve weightiest
+ * pictures with the others inserted one by one where they do best. Improving moves one picture or swaps two, in up to four
+ * rounds through all pictures. So the plan is never worse than the author's own order.
  */
-final class LongOrder {
+final class LocalSearch {
 
     /** Moves gain little after that many rounds through all pictures. */
     private static final int MOST_ROUNDS = 4;
 
-    /** BestByStart looked at: some half a second. */
+    /** States looked at: about half a second. */
     private static final long MOST_STEPS = 400_000_000;
 
     private final Transitions transitions;
     private final Budget work = new Budget(MOST_STEPS);
 
-    private LongOrder(Transitions transitions) {
+    private LocalSearch(Transitions transitions) {
         this.transitions = transitions;
     }
 
     static Schedule of(Transitions transitions) {
-        return of(transitions, BestOrder.MOST);
+        return of(transitions, BranchAndBound.MOST);
     }
 
-    /** The same with fewer pictures to be ordered exactly. */
+    /** As {@link #of(Transitions)}, with fewer pictures ordered exactly. */
     static Schedule of(Transitions transitions, int exactly) {
-        LongOrder order = new LongOrder(transitions);
+        LocalSearch order = new LocalSearch(transitions);
         Schedule own = order.improved(order.own());
         Schedule grown = better(own, order.improved(order.grown(exactly)));
         return grown == null ? own : grown;
@@ -41,7 +41,7 @@ final class LongOrder {
 
     /** The second plan where it is better, else null. */
     private static Schedule better(Schedule one, Schedule other) {
-        return other.worth() > one.worth() || other.worth() == one.worth() && BestOrder.steps(other.back()) < BestOrder.steps(one.back()) ? other : null;
+        return other.worth() > one.worth() || other.worth() == one.worth() && BranchAndBound.steps(other.back()) < BranchAndBound.steps(one.back()) ? other : null;
     }
 
     private List<Integer> own() {
@@ -56,7 +56,7 @@ final class LongOrder {
         List<Integer> weighty = own();
         weighty.sort(Comparator.comparing(task -> -transitions.visit.tasks().get(task).priority()));
         List<Integer> chosen = weighty.subList(0, exactly);
-        Schedule best = BestOrder.of(new Transitions(transitions.visit.only(chosen)));
+        Schedule best = BranchAndBound.of(new Transitions(transitions.visit.only(chosen)));
         List<Integer> sequence = new ArrayList<>();
         best.takes().forEach(take -> sequence.add(chosen.get(take.task())));
         for (int task : weighty) {

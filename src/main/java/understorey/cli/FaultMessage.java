@@ -8,9 +8,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 
 /** Message for a failure that no finding covers: of the disk, or of the tool itself. */
-final class Mishap {
+final class FaultMessage {
 
-    private Mishap() {
+    private FaultMessage() {
     }
 
     static String says(Throwable fault) {

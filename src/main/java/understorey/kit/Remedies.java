@@ -9,7 +9,7 @@ import understorey.plan.Filter;
 import understorey.plan.Sharp;
 
 /** What would make good what a lens falls short of: another thing, another spot, a crop, a smaller print. */
-final class Helps {
+final class Remedies {
 
     /** Longer tubes and stronger lenses are not made, or not worth having: common practice, no source. */
     private static final double LONGEST_TUBE_MM = 100;
@@ -22,7 +22,7 @@ final class Helps {
     private final Bag bag;
     private final List<Advice> helps = new ArrayList<>();
 
-    private Helps(LensFit best, List<LensFit> tried, Bag bag) {
+    private Remedies(LensFit best, List<LensFit> tried, Bag bag) {
         this.best = best;
         this.tried = tried;
         this.bag = bag;
@@ -38,7 +38,7 @@ final class Helps {
         if (best == null) {
             return List.of(new HelpAdvice.NoCamera());
         }
-        Helps helps = new Helps(best, tried, bag);
+        Remedies helps = new Remedies(best, tried, bag);
         for (Shortfall shortfall : best.shortfalls()) {
             helps.makeGood(shortfall);
         }

@@ -7,14 +7,14 @@ import java.util.Map;
 import understorey.plan.Site;
 
 /** The names that stand on a page instead of those of a sensitive site and its spots. */
-final class Cover {
+final class PublicNames {
 
     private static final String UNNAMED = "A wood";
 
     private final String siteName;
     private final Map<String, String> spots = new LinkedHashMap<>();
 
-    private Cover(Site site) {
+    private PublicNames(Site site) {
         boolean named = site.publicName() != null && !site.publicName().isBlank();
         siteName = named ? site.publicName() : UNNAMED;
         for (int i = 0; i < site.spots().size(); i++) {
@@ -22,8 +22,8 @@ final class Cover {
         }
     }
 
-    static Cover of(Site site) {
-        return new Cover(site);
+    static PublicNames of(Site site) {
+        return new PublicNames(site);
     }
 
     String siteName() {

@@ -17,7 +17,7 @@ import understorey.reading.Plans;
  * delete pages. They stay only if the earlier run was for the same audience or a wider one, because a plan that cannot
  * be read cannot say for whom it is.
  */
-final class Kept implements BiPredicate<String, String> {
+final class StaleFiles implements BiPredicate<String, String> {
 
     private final Share.Audience audience;
     private final boolean errors;
@@ -29,7 +29,7 @@ final class Kept implements BiPredicate<String, String> {
      *
      * @param failed trips that read well and could not be made
      */
-    Kept(Plans plans, List<Trip> failed, Share.Audience audience) {
+    StaleFiles(Plans plans, List<Trip> failed, Share.Audience audience) {
         this.audience = audience;
         errors = plans.hasErrors() || !failed.isEmpty();
         for (Path trip : plans.faultyTrips()) {

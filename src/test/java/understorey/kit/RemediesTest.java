@@ -23,7 +23,7 @@ import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Support;
 
-class HelpsTest {
+class RemediesTest {
 
     /** Held by taking the advice. */
     @Test
@@ -68,7 +68,7 @@ class HelpsTest {
         Bag tubed = with(bag(fullFrame(24), Samples.MACRO), Samples.tube(12));
         List<LensFit> tried = Camera.of(tubed).stream().map(camera -> LensTrial.of(tubed, camera, close.intent())).toList();
         LensFit alone = tried.stream().filter(fit -> fit.camera().attachment() == null).findFirst().orElseThrow();
-        List<Class<?>> helps = kinds(Helps.of(alone, tried, tubed));
+        List<Class<?>> helps = kinds(Remedies.of(alone, tried, tubed));
         assertTrue(helps.contains(HelpAdvice.HelpAttach.class) && !helps.contains(HelpAdvice.HelpTube.class), helps::toString);
     }
 

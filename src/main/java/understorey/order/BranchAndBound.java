@@ -8,23 +8,24 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The best order of some pictures, exactly: dynamic programming over the set already taken, the last picture and its start.
- * Setting out later never brings one there earlier, so of all ways to have taken a set by some start only the best counts.
+ * The best order of some pictures, exactly: dynamic programming over subsets (Held and Karp 1962, from memory), with the set
+ * already taken, the last picture and its start as the state. Leaving later never means arriving earlier, so of all ways to have
+ * taken a set by some start only the best counts.
  *
- * <p>Of equal worth the plan counts that is back earlier, to a step of the grid; then the set that holds the earlier picture
- * of the author's order, and the sequence whose last picture stands later in it; then earlier starts.
+ * <p>Of plans of equal worth the one that is back earlier counts, to a step of the grid; then the set with the earlier picture
+ * of the author's order, and the sequence whose last picture is later in it; then earlier starts.
  *
- * <p>Beyond twelve pictures a good plan comes first ({@link LongOrder}), and whatever cannot become better than the best known is
- * dropped ({@link UpperBound}, branch and bound): of equal worth the plan known before counts. That search ended within its
- * limits for all but 2 of 2,400 made-up visits of 60 to 360 minutes and 12 to 19 pictures; in a visit of twelve hours it does up
- * to some 20. Cut short it gives the best it came to, and only then may a picture more lower the sum.
+ * <p>Beyond twelve pictures a good plan comes first ({@link LocalSearch}), and states that cannot become better than the best known are
+ * dropped ({@link UpperBound}): of equal worth the plan known before counts. That search ended within its limits for all but
+ * 2 of 2,400 random visits of 60 to 360 minutes and 12 to 19 pictures; in a visit of twelve hours it handles about 20. Cut short,
+ * it gives the best plan found so far, and only then may one more picture lower the sum.
  */
-final class BestOrder {
+final class BranchAndBound {
 
     static final int MOST = 12;
     /** Sets are bits of a number. */
     private static final int MOST_BOUNDED = 62;
-    /** BestByStart looked at in one search: about a second. */
+    /** States looked at in one search: about a second. */
     private static final long MOST_STEPS = 500_000_000;
     private static final long MOST_BYTES = 120_000_000;
     /** Of one {@link BestByStart} beside its sums, and of one set beside its references. */
@@ -43,7 +44,7 @@ final class BestOrder {
     private final Budget work;
     private final Budget memory;
 
-    private BestOrder(Transitions transitions, UpperBound bound, long known, Budget work, Budget memory) {
+    private BranchAndBound(Transitions transitions, UpperBound bound, long known, Budget work, Budget memory) {
         this.work = work;
         this.memory = memory;
         this.transitions = transitions;
@@ -58,7 +59,7 @@ final class BestOrder {
     }
 
     static Schedule of(Transitions transitions) {
-        BestOrder order = new BestOrder(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE), new Budget(Long.MAX_VALUE));
+        BranchAndBound order = new BranchAndBound(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE), new Budget(Long.MAX_VALUE));
         order.search();
         return order.schedule();
     }
@@ -73,7 +74,7 @@ final class BestOrder {
         if (transitions.size > MOST_BOUNDED) {
             return known;
         }
-        BestOrder order = new BestOrder(transitions, UpperBound.of(transitions, known.worth()), known.worth(), new Budget(steps), new Budget(bytes));
+        BranchAndBound order = new BranchAndBound(transitions, UpperBound.of(transitions, known.worth()), known.worth(), new Budget(steps), new Budget(bytes));
         order.search();
         return order.known > known.worth() ? order.schedule() : known;
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Keys that are given more than once in one place. */
-final class Twice {
+final class DuplicateKeys {
 
     private final List<Key> keys = new ArrayList<>();
 

@@ -11,7 +11,7 @@ import understorey.visit.DayCurve;
 import understorey.visit.Hours;
 
 /** What the author wishes, as plain numbers for the order of the day. */
-final class Wishes {
+final class Tasks {
 
     /** To find the frame and put the legs up: common practice, no source. */
     private static final int SET_UP = 3;
@@ -24,7 +24,7 @@ final class Wishes {
     static final double SUN_IS_UP = 0.002;
     private static final double SEEN_WITHOUT_LAMP = 0.001;
 
-    private Wishes() {
+    private Tasks() {
     }
 
     /** The visit for some pictures, in the author's order. */
@@ -86,7 +86,7 @@ final class Wishes {
         return daylight;
     }
 
-    /** Where no hour has the light wished for: by day before dusk, before dark; by lamp nobody waits but for a must. */
+    /** Where no hour has the light wished for: day comes before dusk, dusk before dark; only a must is taken in the dark. */
     private static void preferDaylight(double[] means, double[] daylight, boolean must) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {

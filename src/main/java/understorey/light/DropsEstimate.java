@@ -13,7 +13,7 @@ import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
 /** Steps the film of water on the flowers through a date and what the forecast covers of the day before. */
-final class DropsReckoning {
+final class DropsEstimate {
 
     /** So near its dew point the air wets what the night cools; common practice, no source. */
     private static final double DEW_SPREAD_C = 1;
@@ -44,7 +44,7 @@ final class DropsReckoning {
     private boolean byRule;
     private boolean windUnknown;
 
-    DropsReckoning(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
+    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
         this.date = date;
         this.forecast = forecast;
         this.sky = sky;

@@ -9,7 +9,7 @@ import understorey.plan.Bag;
  * are of use, only what the whole bag's own choices take is looked at, and of that the twenty heaviest: the rest of
  * it is taken as a whole, so that the outcome never weighs more than those choices together.
  */
-final class Bits {
+final class ItemSet {
 
     /** Twenty things make a million sets. */
     static final int MOST = 20;
@@ -21,7 +21,7 @@ final class Bits {
     private final List<Object> always = new ArrayList<>();
     private final boolean exact;
 
-    Bits(Bag bag, List<Picture> pictures) {
+    ItemSet(Bag bag, List<Picture> pictures) {
         all = Things.of(bag);
         List<Object> useful = new ArrayList<>();
         List<Object> chosen = new ArrayList<>();
