@@ -10,9 +10,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.SitePages;
@@ -23,12 +25,17 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
 /** Reads a folder of plans and reports what is wrong with it. */
-final class CheckCommand implements Command {
-
-    static final String NAME = "check";
+@Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.")
+final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
     private final Function<Trip, Brief> planner;
+
+    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans", converter = Folders.class,
+            description = "folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})")
+    private Path plansFolder;
+    @Option(names = "--json", description = "the findings as a JSON array on standard output")
+    private boolean json;
 
     CheckCommand(Terminal terminal) {
         this(terminal, Planner::brief);
@@ -40,17 +47,7 @@ final class CheckCommand implements Command {
     }
 
     @Override
-    public CommandSpec spec() {
-        return Command.spec(NAME, "Check the plans in a folder, or one plan. Writes nothing.")
-                .addPositional(Command.plansFolder())
-                .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
-                        .description("the findings as a JSON array on standard output").build());
-    }
-
-    @Override
-    public int run(CommandSpec parsed) throws IOException {
-        Path plansFolder = parsed.positionalParameters().get(0).getValue();
-        boolean json = parsed.findOption("--json").getValue();
+    public Integer call() throws IOException {
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null);
         List<Finding> findings = new ArrayList<>(plans.findings());
