@@ -47,11 +47,6 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double UNKNOWN_HEAD_M = 0.04;
     static final double UNKNOWN_PLANT_M = 0.3;
 
-    /** The intents of all shots on level ground; as {@link #of(List, Site)}. */
-    public static List<Intent> of(List<Shot> shots) {
-        return of(shots, null);
-    }
-
     /**
      * The intents of all shots; a first shot without a role opens the story, any other is an extra.
      *

@@ -27,12 +27,12 @@ public final class Skyline {
         this.slope = slope;
     }
 
-    /** A skyline of points in any order; none at all is a level horizon. */
-    public static Skyline of(List<SkylinePoint> points) {
-        return of(points, null);
-    }
-
-    /** The skyline seen from the ground of a bank; a slope of null is level ground. */
+    /**
+     * The skyline seen from the ground of a bank.
+     *
+     * @param points in any order; none is a level horizon
+     * @param slope  null for level ground
+     */
     public static Skyline of(List<SkylinePoint> points, Slope slope) {
         List<SkylinePoint> sorted = new ArrayList<>();
         for (SkylinePoint point : points) {
