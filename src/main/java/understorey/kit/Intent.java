@@ -11,6 +11,7 @@ import understorey.optics.DepthOfField;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
+import understorey.plan.Sensor;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -152,8 +153,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
 
     /** Width of the picture at the subject on a 3:2 frame, metres; {@code LensTrial} uses the true sensor. */
     private static double widthM(Frame frame, Subject subject, Orientation orientation) {
-        double aspect = orientation == Orientation.LANDSCAPE ? 1.5 : 1 / 1.5;
-        return frame.widthM() != null ? frame.widthM() : heightM(frame, subject) * aspect;
+        return frame.widthM() != null ? frame.widthM()
+                : heightM(frame, subject) * Sensor.FULL_FRAME.acrossMm(orientation) / Sensor.FULL_FRAME.upMm(orientation);
     }
 
     /** Height of the picture at the subject, metres, for a frame that is not given by its width. */
