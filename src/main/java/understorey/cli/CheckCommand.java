@@ -1,15 +1,9 @@
 package understorey.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -17,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.pages.Json;
 import understorey.pages.SitePages;
 import understorey.plan.Share;
 import understorey.plan.Trip;
@@ -75,27 +70,12 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static String json(List<Finding> findings) throws IOException {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-            printer.indentArraysWith(lines);
-            printer.indentObjectsWith(lines);
-            json.setPrettyPrinter(printer);
-            json.writeStartArray();
-            for (Finding finding : findings) {
-                json.writeStartObject();
-                json.writeStringField("level", finding.level().name().toLowerCase(Locale.ROOT));
-                json.writeStringField("file", finding.file());
-                json.writeNumberField("line", finding.line());
-                json.writeNumberField("column", finding.column());
-                json.writeNumberField("length", finding.length());
-                json.writeStringField("text", finding.text());
-                json.writeStringField("help", finding.help());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
+        Json json = Json.beginList();
+        for (Finding finding : findings) {
+            json.item().word("level", finding.level()).text("file", finding.file()).count("line", finding.line())
+                    .count("column", finding.column()).count("length", finding.length()).text("text", finding.text())
+                    .text("help", finding.help()).end();
         }
-        return text.toString();
+        return json.document();
     }
 }
