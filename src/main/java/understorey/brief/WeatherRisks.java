@@ -25,6 +25,8 @@ final class WeatherRisks {
     private static final double LEAST_RAIN_MM = 0.1;
     private static final double ANY_SKY = 0.4;
     private static final double ANY_WIND = 0.3;
+    /** Faster than that a light breeze blurs nothing: common practice, no source. */
+    private static final double FROZEN_S = 1 / 250.0;
     /** Not enough to be named beside another risk. */
     private static final double CALM = 0.01;
     private static final List<LightWish> NEED_SUN = List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT,
@@ -98,13 +100,17 @@ final class WeatherRisks {
         TimedShot slowest = null;
         for (TimedShot shot : brief.timed()) {
             boolean taken = shot.settings() != null && shot.time() != null;
-            if (taken && (slowest == null || shot.settings().shutterS() > slowest.settings().shutterS())) {
-                slowest = shot;
-            }
+            slowest = taken && (slowest == null || slowestS(shot) > slowestS(slowest)) ? shot : slowest;
         }
         if (slowest != null) {
-            add(ANY_WIND, new SpoilerAdvice.NoWindForecast(slowest.settings().shutterS(), List.of(slowest.number())));
+            add(slowestS(slowest) < FROZEN_S ? CALM : ANY_WIND, new SpoilerAdvice.NoWindForecast(slowestS(slowest), List.of(slowest.number())));
         }
+    }
+
+    /** Under the sky expected, or in any sky without a forecast, s. */
+    private static double slowestS(TimedShot shot) {
+        return shot.skyKnown() ? shot.settings().shutterS()
+                : shot.otherSkies().stream().mapToDouble(other -> other.settings().shutterS()).max().orElse(shot.settings().shutterS());
     }
 
     private static double orNone(Double speedMs) {

@@ -66,8 +66,7 @@ final class DaysCommand implements Callable<Integer> {
                 || to.toEpochDay() - from.toEpochDay() >= MOST_DAYS)) {
             return wrong("give both --from and --to, in this order and within one year");
         }
-        Path folder = file.toAbsolutePath().getParent();
-        Plans plans = PlansReader.read(file.getParent() == null ? folder : file.getParent());
+        Plans plans = PlansReader.read(file);
         terminal.findingsWithTheirCount(plans, List.of());
         String slug = slug(file);
         for (Trip trip : plans.trips()) {

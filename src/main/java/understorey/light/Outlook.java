@@ -131,17 +131,19 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     /** What at an earlier moment spoils most of the light that a later one gives; null where nothing does, though later is better. */
     public static Gain gained(List<LightWish> wishes, Double facingDeg, Moment before, Moment then) {
         Wish spoilt = null;
+        Cause lost = null;
         double most = 0;
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, before, facingDeg);
-            double later = Wish.of(wish, then, facingDeg).value();
-            if (later - light.value() > most && Grade.of(later) != Grade.POOR) {
-                most = later - light.value();
+            Wish later = Wish.of(wish, then, facingDeg);
+            if (later.value() - light.value() > most && Grade.of(later.value()) != Grade.POOR) {
+                most = later.value() - light.value();
                 spoilt = light;
+                lost = light.lostAgainst(later);
             }
         }
         return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
-                : new Gain(spoilt.limits().sunHidden(), spoilt.against(before, facingDeg));
+                : new Gain(lost.sunHidden(), lost.advice(before, facingDeg));
     }
 
     /**
@@ -149,8 +151,29 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
      * there; what does so most often where the whole day is spoiled or the middle of it.
      */
     private static Advice spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
-        int at = from == 0 && to < day.size() ? to - 1 : from > 0 && to == day.size() ? from : mostFrequent(wishes, facingDeg, day, from, to);
-        return weakest(wishes, day.get(at), facingDeg).against(day.get(at), facingDeg);
+        if (from == 0 && to < day.size()) {
+            return lost(wishes, day.get(to - 1), day.get(to), facingDeg);
+        }
+        if (from > 0 && to == day.size()) {
+            return lost(wishes, day.get(from), day.get(from - 1), facingDeg);
+        }
+        Moment moment = day.get(mostFrequent(wishes, facingDeg, day, from, to));
+        return weakest(wishes, moment, facingDeg).against(moment, facingDeg);
+    }
+
+    /** What makes a moment worse than the better one beside it. */
+    private static Advice lost(List<LightWish> wishes, Moment moment, Moment better, Double facingDeg) {
+        Cause lost = weakest(wishes, moment, facingDeg).limits();
+        double most = 0;
+        for (LightWish wish : wishes) {
+            Wish light = Wish.of(wish, moment, facingDeg);
+            Wish other = Wish.of(wish, better, facingDeg);
+            if (other.value() - light.value() > most) {
+                most = other.value() - light.value();
+                lost = light.lostAgainst(other);
+            }
+        }
+        return lost.advice(moment, facingDeg);
     }
 
     /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */

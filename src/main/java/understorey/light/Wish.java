@@ -16,8 +16,10 @@ import understorey.plan.LightWish;
  * @param there  what the light is when it is as wished
  * @param limits the smallest factor's name; {@code there} when none is under one
  * @param least  the smallest factor
+ * @param factor the last one, and {@code name} its name
+ * @param rest   the wish without it; null where there is no factor
  */
-record Wish(double value, Cause there, Cause limits, double least) {
+record Wish(double value, Cause there, Cause limits, double least, double factor, Cause name, Wish rest) {
 
     /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
     private static final double GLOW = 0.2;
@@ -28,7 +30,7 @@ record Wish(double value, Cause there, Cause limits, double least) {
     private static final double HALF_CIRCLE = 180;
 
     private Wish(Cause there) {
-        this(1, there, there, 1);
+        this(1, there, there, 1, 1, there, null);
     }
 
     /**
@@ -107,7 +109,7 @@ record Wish(double value, Cause there, Cause limits, double least) {
 
     /** Both together. */
     Wish and(double factor, Cause otherwise) {
-        return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor));
+        return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor), factor, otherwise, this);
     }
 
     /** From 0 at one edge to 1 at the other, whichever is the larger. */
@@ -118,6 +120,19 @@ record Wish(double value, Cause there, Cause limits, double least) {
     /** What the light is where that is good, else what most speaks against it. */
     Advice because(Moment moment, Double facingDeg) {
         return (Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits).advice(moment, facingDeg);
+    }
+
+    /** The factor that falls most short of the same wish at a better moment; the smallest where none does. */
+    Cause lostAgainst(Wish better) {
+        Cause lost = limits;
+        double most = 0;
+        for (Wish one = this, other = better; one.rest != null && other.rest != null; one = one.rest, other = other.rest) {
+            if (other.factor - one.factor > most) {
+                most = other.factor - one.factor;
+                lost = one.name;
+            }
+        }
+        return lost;
     }
 
     /** What most speaks against it. */

@@ -26,8 +26,8 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         for (TimedShot.Other other : shot.otherSkies()) {
             String metered = switch (shot.light().metered(other.sky().okta())) {
                 case GROUND -> "";
-                case SHADE -> ", in the shade";
-                case SUN_AND_SHADE -> ", sun and shade together";
+                case SHADE -> ", metered in the shade";
+                case SUN_AND_SHADE -> ", sun and shade metered together";
             };
             skies.add(of(Words.word(other.sky()) + metered, other, shot));
         }

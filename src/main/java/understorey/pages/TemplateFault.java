@@ -15,7 +15,7 @@ public final class TemplateFault extends RuntimeException {
     }
 
     TemplateFault(String template, int line, int column, String says, boolean endless) {
-        super(says);
+        super(says.lines().findFirst().orElse(says));
         this.endless = endless;
         this.template = template;
         this.line = line;

@@ -37,8 +37,11 @@ record Beside(Path folder, String shown) {
             return null;
         }
         if (!Files.isRegularFile(path)) {
-            f.refuse(key, Files.exists(path) ? shown + name + " is not an ordinary file, so it is ignored"
-                    : "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
+            if (Files.exists(path)) {
+                f.refuse(key, shown + name + " is not an ordinary file, so it is ignored", "put a text file in its place");
+            } else {
+                f.refuse(key, "there is no file " + shown + name, Suggestion.among(tables(), name, "CSV files in that folder"));
+            }
             return null;
         }
         return path;

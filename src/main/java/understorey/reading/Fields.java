@@ -80,7 +80,9 @@ final class Fields {
             return null;
         }
         if (entry.value() instanceof Node.Scalar scalar && scalar.empty()) {
-            findings.error(entry.key(), "'" + key + "' has no value", "add a value, or delete the key");
+            String line = findings.source().line(entry.key().line());
+            findings.error(entry.key(), "'" + key + "' has no value", line != null && line.contains(" #")
+                    ? "what follows '#' is a comment: put quotes around the text" : "add a value, or delete the key");
             return null;
         }
         return entry.value();

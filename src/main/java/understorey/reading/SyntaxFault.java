@@ -37,7 +37,9 @@ final class SyntaxFault {
     }
 
     private void report() {
-        if (context.contains("flow sequence") && problem.startsWith("expected ',' or ']'")) {
+        if (context.contains("flow mapping") && at.line() == opened.line() && isAt(':')) {
+            say(at, "unexpected ': '", "put quotes around text that contains ': '");
+        } else if (context.contains("flow sequence") && problem.startsWith("expected ',' or ']'")) {
             say(opened, "the list opened on line " + opened.line() + " is never closed with ']'",
                     "add ']' at the end of the list, and put commas between its entries");
         } else if (context.contains("flow mapping") && problem.startsWith("expected ',' or '}'")) {
@@ -70,6 +72,11 @@ final class SyntaxFault {
         } else {
             say(at, "this cannot be read as YAML", "check indentation, quotes and brackets in this line");
         }
+    }
+
+    private boolean isAt(char sign) {
+        String line = findings.source().line(at.line());
+        return line != null && line.codePoints().skip(Math.max(0, at.column() - 1)).findFirst().orElse(-1) == sign;
     }
 
     private void say(Pos pos, String text, String help) {

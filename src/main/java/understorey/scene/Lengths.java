@@ -33,6 +33,6 @@ final class Lengths {
     }
 
     static String percent(double share) {
-        return Math.round(share * 100) + " %";
+        return share > 0 && share < 0.005 ? "under 1 %" : Math.round(share * 100) + " %";
     }
 }

@@ -120,7 +120,7 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDat
         }
         boolean carPark = gate == null || park != null && !park.isAfter(gate);
         ZonedDateTime at = day.toLocalDate().atTime(carPark ? park : gate).atZone(day.getZone());
-        return new Closing(carPark, at, sunset == null ? null : Duration.between(sunset, at).toMinutes());
+        return new Closing(carPark, at, sunset == null ? null : Math.round(Duration.between(sunset, at).toSeconds() / 60.0));
     }
 
     private static Message message(Day day, Set<String> spots, ZonedDateTime back) {

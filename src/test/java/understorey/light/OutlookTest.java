@@ -59,6 +59,14 @@ class OutlookTest {
         assertEquals(List.of(LightAdvice.SunBehindLand.class, LightAdvice.SunTooHigh.class), kinds(outlook));
     }
 
+    /** The same cloud lies over the window too, so it cannot be what ends it. */
+    @Test
+    void namesWhatChangesAtTheEdgeOfAWindowAndNotWhatIsThereAllDay() {
+        Outlook outlook = outlook(4.5, 12, LightWish.LOW_SUN);
+        assertNotEquals(List.of(), outlook.windows());
+        assertEquals(List.of(LightAdvice.SunBehindLand.class, LightAdvice.SunTooHigh.class), kinds(outlook));
+    }
+
     private static List<Class<?>> kinds(Outlook outlook) {
         return outlook.spoils().stream().<Class<?>>map(spoil -> spoil.why().getClass()).toList();
     }

@@ -61,9 +61,9 @@ class OtherLightTest {
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
                 for (OtherLight light : OtherLight.skies(shot)) {
-                    boolean shade = light.when().equals("clear, in the shade");
+                    boolean shade = light.when().equals("clear, metered in the shade");
                     shades += shade ? 1 : 0;
-                    together += light.when().equals("clear, sun and shade together") ? 1 : 0;
+                    together += light.when().equals("clear, sun and shade metered together") ? 1 : 0;
                     if (shade && shot.light().moonLux() == 0) {
                         assertEquals(Words.ev(shot.light().floor().shade()), light.ev());
                     }

@@ -119,7 +119,7 @@ class ViewsTest {
         assertTrue(facts.get("Support").matches("Carbon legs, lens at 1\\.5 m, (level|tilted \\d+° down)"), facts.get("Support"));
         assertTrue(facts.get("Focus").contains("hyperfocal"), facts.get("Focus"));
         assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
-        assertEquals(List.of("clear, in the shade", "broken", "overcast"), floor.skies().stream().map(OtherLight::when).toList());
+        assertEquals(List.of("clear, metered in the shade", "broken", "overcast"), floor.skies().stream().map(OtherLight::when).toList());
         Map<String, String> light = map(floor.light().rows());
         assertTrue(light.get("Light wanted").startsWith("low sun, backlight: " + floor.light().grade() + ". "), light.get("Light wanted"));
         assertTrue(light.get("White balance").startsWith("Start at "), light.get("White balance"));
