@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import com.vladsch.flexmark.ast.AutoLink;
+import com.vladsch.flexmark.ast.Code;
 import com.vladsch.flexmark.ast.FencedCodeBlock;
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.ast.HtmlBlockBase;
@@ -12,6 +13,7 @@ import com.vladsch.flexmark.ast.LinkNodeBase;
 import com.vladsch.flexmark.ast.RefNode;
 import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.ast.SoftLineBreak;
+import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Block;
 import com.vladsch.flexmark.util.ast.Document;
@@ -22,6 +24,7 @@ import freemarker.template.TemplateModelException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import understorey.plan.ProseLimit;
 
@@ -31,6 +34,9 @@ import understorey.plan.ProseLimit;
  * Templates call it as {@code prose(text)} and {@code link(address)}.
  */
 final class MarkdownProse implements TemplateMethodModelEx {
+
+    /** What only newer readers take for HTML; flexmark's is that of CommonMark 0.28. */
+    private static final Pattern MAYBE_HTML = Pattern.compile("(?<!\\\\)(?:\\\\\\\\)*+<(?=[A-Za-z/!?])");
 
     private final Parser parser = Prose.parser();
 
@@ -88,6 +94,9 @@ final class MarkdownProse implements TemplateMethodModelEx {
             edits.add(new Edit(node.getStartOffset(), node.getEndOffset(), ""));
         } else if (node instanceof Heading heading) {
             head(heading, edits);
+        } else if (node instanceof Text && !(node.getParent() instanceof Code || node.getParent() instanceof FencedCodeBlock)) {
+            MAYBE_HTML.matcher(node.getChars()).results()
+                    .forEach(mark -> edits.add(new Edit(node.getStartOffset() + mark.end() - 1, node.getStartOffset() + mark.end(), "\\<")));
         } else if (node instanceof FencedCodeBlock code && code.getParent() == document && code.getClosingMarker().isEmpty()) {
             edits.add(new Edit(code.getEndOffset(), code.getEndOffset(), "\n" + code.getOpeningFence()));
         } else if (node instanceof InlineLinkNode link && (link instanceof Image || !harmless(link))) {
