@@ -19,10 +19,10 @@ import understorey.brief.Planner;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.share.Sharing;
+import understorey.yaml.Finding;
 
 /**
  * Every plan whose values are allowed builds, with finite numbers on every page, or has findings. Run more of them

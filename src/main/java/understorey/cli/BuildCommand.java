@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.SitePages;
+import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.publish.Publisher;
@@ -58,8 +58,18 @@ final class BuildCommand implements Callable<Integer> {
         }
         Plans read = PlansReader.read(plansFolder);
         Plans plans = PlaceLeaks.stopped(read);
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates);
-        terminal.findingsWithTheirCount(plans, made.findings());
+        terminal.findings(plans.findings());
+        try (Publisher site = Publisher.open(out, StaleFiles.word(audience), plans.only())) {
+            return build(read, plans, site);
+        } catch (Refusal refusal) {
+            terminal.say("understorey: " + refusal.getMessage());
+            return 1;
+        }
+    }
+
+    private int build(Plans read, Plans plans, Publisher site) throws Refusal, IOException {
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates, site::stage);
+        terminal.findingsOfPages(plans, made.findings());
         for (Path trip : plans.faultyTrips()) {
             terminal.say("not built: " + trip);
         }
@@ -71,7 +81,7 @@ final class BuildCommand implements Callable<Integer> {
         for (Trip trip : made.failed()) {
             terminal.say("not built: " + plans.file(trip));
         }
-        if (made.pages() == null) {
+        if (!made.whole()) {
             return 1;
         }
         boolean passedOver = !read.trips().isEmpty() && made.failed().isEmpty() && plans.only() == null;
@@ -80,26 +90,19 @@ final class BuildCommand implements Callable<Integer> {
             return 1;
         }
         warn(made);
-        try {
-            Publisher.Outcome outcome = plans.only() == null
-                    ? Publisher.publish(made.pages(), out, StaleFiles.word(audience), new StaleFiles(plans, made.failed(), audience))
-                    : Publisher.publishTrip(made.pages(), out, StaleFiles.word(audience), plans.only());
-            terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
-                    + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
-                    + outcome.deleted() + " deleted");
-            if (outcome.written() + outcome.unchanged() < made.pages().size()) {
-                terminal.say("pages shared by trips are unchanged: build the folder to update them");
-            }
-            terminal.result(out.resolve("index.html").toString());
-            return plans.hasErrors() || made.hasErrors() ? 1 : 0;
-        } catch (Refusal refusal) {
-            terminal.say("understorey: " + refusal.getMessage());
-            return 1;
+        Publisher.Outcome outcome = site.publish(new StaleFiles(plans, made.failed(), audience));
+        terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
+                + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
+                + outcome.deleted() + " deleted");
+        if (outcome.written() + outcome.unchanged() < made.pages()) {
+            terminal.say("pages shared by trips are unchanged: build the folder to update them");
         }
+        terminal.result(out.resolve("index.html").toString());
+        return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }
 
     private void warn(SiteBuild.Made made) {
-        for (SitePages.TripPages trip : made.trips()) {
+        for (TripLine trip : made.trips()) {
             for (String line : trip.findings()) {
                 if (line.startsWith("warning")) {
                     terminal.say(trip.card().slug() + ": " + line);

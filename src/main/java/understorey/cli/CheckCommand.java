@@ -12,12 +12,12 @@ import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.Json;
-import understorey.pages.SitePages;
+import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
+import understorey.yaml.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
 @Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.")
@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null);
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, (turn, pages) -> true);
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
         if (json) {
@@ -53,7 +53,7 @@ final class CheckCommand implements Callable<Integer> {
             terminal.findings(findings);
             int warnings = plans.warnings() + Terminal.count(made.findings(), Finding.Level.WARNING);
             int notes = Terminal.count(findings, Finding.Level.NOTE);
-            for (SitePages.TripPages trip : made.trips()) {
+            for (TripLine trip : made.trips()) {
                 for (String line : trip.findings()) {
                     terminal.say(trip.card().slug() + ": " + line);
                     warnings += line.startsWith("warning") ? 1 : 0;

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Set;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.reading.Finding;
-import understorey.reading.Locator;
 import understorey.reading.Plans;
 import understorey.share.Leak;
 import understorey.share.Leaks;
+import understorey.yaml.Finding;
+import understorey.yaml.Locator;
 
 /** Stops public pages that would give a sensitive place away: each text that does is an error of its file. */
 final class PlaceLeaks {

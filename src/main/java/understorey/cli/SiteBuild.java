@@ -9,21 +9,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import understorey.brief.Brief;
 import understorey.pages.Page;
+import understorey.pages.SharedPages;
 import understorey.pages.SitePages;
 import understorey.pages.TemplateFault;
+import understorey.pages.TripLine;
+import understorey.pages.Visited;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.publish.Links;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
 import understorey.share.Sharing;
+import understorey.yaml.Finding;
 
 /**
- * All pages of a folder of plans, in memory: what {@code build} writes and {@code check} only tries. A fault of the
+ * The pages of a folder of plans, trip by trip on all cores: what {@code build} writes and {@code check} only tries. Of each
+ * trip only a line stays. What comes of it, and in which order, does not depend on the number of threads. A fault of the
  * tool in one trip is a finding, and the other trips go on.
  */
 final class SiteBuild {
@@ -31,21 +36,41 @@ final class SiteBuild {
     /**
      * What came of it.
      *
-     * @param pages    of all that could be made; null when nothing can be published
+     * @param whole    false when nothing can be published
+     * @param pages    how many were made
      * @param trips    that could be made
      * @param failed   trips that read well and could not be made
      * @param findings what went wrong on the way
      */
-    record Made(List<Page> pages, List<SitePages.TripPages> trips, List<Trip> failed, Set<Finding> findings) {
+    record Made(boolean whole, int pages, List<TripLine> trips, List<Trip> failed, Set<Finding> findings) {
 
         boolean hasErrors() {
             return findings.stream().anyMatch(finding -> finding.level() == Finding.Level.ERROR);
         }
     }
 
+    /** Takes pages as soon as they are made, from several threads, each with its turn among all; false to stop. */
+    interface Sink {
+
+        boolean stage(int turn, List<Page> pages);
+    }
+
+    /** What stays of a trip, with the site as its audience sees it. */
+    private sealed interface Left {
+    }
+
+    private record Built(Site site, TripLine line, Visited place, List<Links.Seen> links, boolean goOn) implements Left {
+    }
+
+    /** The site is null where the trip failed before it. */
+    private record Failed(Site site, Throwable fault) implements Left {
+    }
+
     private final Terminal terminal;
     private final Function<Trip, Brief> planner;
-    private final List<SitePages.TripPages> trips = new ArrayList<>();
+    private final int threads;
+    private final List<TripLine> trips = new ArrayList<>();
+    private final List<Links.Seen> links = new ArrayList<>();
     private final List<Trip> failed = new ArrayList<>();
     private final Set<Finding> findings = new LinkedHashSet<>();
     /** The site behind each name that a page of a site has. */
@@ -53,8 +78,13 @@ final class SiteBuild {
     private boolean mixedUp;
 
     SiteBuild(Terminal terminal, Function<Trip, Brief> planner) {
+        this(terminal, planner, Runtime.getRuntime().availableProcessors());
+    }
+
+    SiteBuild(Terminal terminal, Function<Trip, Brief> planner, int threads) {
         this.terminal = terminal;
         this.planner = planner;
+        this.threads = threads;
     }
 
     /**
@@ -63,51 +93,90 @@ final class SiteBuild {
      * @param audience  trips for fewer people are passed over
      * @param templates folder of the user's own; null for the built-in ones
      */
-    Made make(Plans plans, Share.Audience audience, Path templates) {
-        List<Page> pages = new ArrayList<>();
+    Made make(Plans plans, Share.Audience audience, Path templates, Sink sink) {
         try {
             SitePages site = SitePages.open(templates);
-            for (Trip trip : plans.trips()) {
-                if (trip.audience().compareTo(audience) >= 0) {
-                    add(plans, trip, site);
-                }
+            SharedPages shared = site.shared();
+            List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
+            if (!add(plans, due, site, shared, sink)) {
+                return made(true);
             }
-            trips.forEach(trip -> pages.addAll(trip.pages()));
             List<Site> idle = idleSites(plans, audience);
             if (mixedUp) {
-                return new Made(null, trips, failed, findings);
+                return made(false);
             }
-            pages.addAll(site.shared(trips, idle, bags(plans, audience), plans.subjects()));
+            List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects());
+            pages.forEach(page -> links.add(Links.Seen.of(page)));
+            sink.stage(due.size(), pages);
         } catch (TemplateFault fault) {
             findings.add(finding(fault));
-            return new Made(null, trips, failed, findings);
+            return made(false);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             terminal.trace(fault);
             findings.add(error("understorey", says(fault), null));
-            return new Made(null, trips, failed, findings);
+            return made(false);
         }
-        for (Links.Broken link : Links.broken(pages, elsewhere(plans))) {
+        for (Links.Broken link : Links.broken(links, elsewhere(plans))) {
             findings.add(error(link.page(), "broken link '" + link.link() + "'", null));
         }
-        return new Made(pages, trips, failed, findings);
+        return made(true);
     }
 
-    private void add(Plans plans, Trip trip, SitePages site) {
+    private Made made(boolean whole) {
+        return new Made(whole, links.size(), trips, failed, findings);
+    }
+
+    /** False when the pages cannot be stored: then the trips after it are left. */
+    private boolean add(Plans plans, List<Trip> due, SitePages site, SharedPages shared, Sink sink) {
+        List<Integer> turns = IntStream.range(0, due.size()).boxed().toList();
+        try (InOrder<Integer, Left> trips = new InOrder<>(turns, threads, turn -> make(due.get(turn), site, turn, sink))) {
+            for (int turn : turns) {
+                if (!add(plans, due.get(turn), trips.next(), shared)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Everything about one trip, on any thread. */
+    private Left make(Trip trip, SitePages site, int turn, Sink sink) {
+        Site shown = null;
         try {
             Trip shared = Sharing.forAudience(trip);
-            claim(plans.shown(trip.slug() + ".yaml"), trip.site(), shared.site());
-            trips.add(site.trip(planner.apply(shared)));
-        } catch (TemplateFault fault) {
-            if (fault.endless()) {
-                throw fault;
-            }
-            failed.add(trip);
-            findings.add(finding(fault));
+            shown = shared.site();
+            SitePages.TripPages made = site.trip(planner.apply(shared));
+            List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
+            return new Built(shown, made.line(), made.place(), seen, sink.stage(turn, made.pages()));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-            failed.add(trip);
-            terminal.trace(fault);
-            findings.add(error(plans.shown(trip.slug() + ".yaml"), says(fault), null));
+            return new Failed(shown, fault);
         }
+    }
+
+    private boolean add(Plans plans, Trip trip, Left left, SharedPages shared) {
+        String file = plans.shown(trip.slug() + ".yaml");
+        if (left instanceof Built built) {
+            claim(file, trip.site(), built.site());
+            trips.add(built.line());
+            links.addAll(built.links());
+            shared.add(built.line(), built.place());
+            return built.goOn();
+        }
+        Failed odd = (Failed) left;
+        if (odd.site() != null) {
+            claim(file, trip.site(), odd.site());
+        }
+        if (odd.fault() instanceof TemplateFault fault && fault.endless()) {
+            throw fault;
+        }
+        failed.add(trip);
+        if (odd.fault() instanceof TemplateFault fault) {
+            findings.add(finding(fault));
+        } else {
+            terminal.trace(odd.fault());
+            findings.add(error(file, says(odd.fault()), null));
+        }
+        return true;
     }
 
     private static String says(Throwable fault) {
@@ -155,7 +224,7 @@ final class SiteBuild {
         }
         List<Bag> carried = new ArrayList<>();
         for (Bag bag : plans.bags()) {
-            if (trips.stream().anyMatch(trip -> bag.slug().equals(trip.brief().trip().gear().slug()))) {
+            if (trips.stream().anyMatch(trip -> bag.slug().equals(trip.bag()))) {
                 carried.add(bag);
             }
         }

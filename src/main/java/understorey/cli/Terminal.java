@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
-import understorey.reading.Visible;
+import understorey.yaml.Finding;
+import understorey.yaml.Visible;
 
 /**
  * Results go to standard output; progress and findings go to standard error. Every line is made {@link Visible}: only
@@ -83,6 +83,11 @@ final class Terminal {
     /** Prints findings of plans and of their pages, and how many there are, all of them shown or not. */
     void findingsWithTheirCount(Plans plans, Collection<Finding> ofPages) {
         findings(plans.findings());
+        findingsOfPages(plans, ofPages);
+    }
+
+    /** Prints findings of pages, and how many there are with those of the plans. */
+    void findingsOfPages(Plans plans, Collection<Finding> ofPages) {
         findings(ofPages);
         int errors = plans.errors() + count(ofPages, Finding.Level.ERROR);
         int warnings = plans.warnings() + count(ofPages, Finding.Level.WARNING);

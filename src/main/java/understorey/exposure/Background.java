@@ -1,5 +1,6 @@
 package understorey.exposure;
 
+import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.plan.Sharp;
 
@@ -17,7 +18,7 @@ public record Background(double near, double far) {
     private static final double MELTS = 0.03;
 
     /** The background at an f-number as marked; null for a view, which has none. */
-    static Background of(LensFit fit, double fNumber) {
+    static @Nullable Background of(LensFit fit, double fNumber) {
         if (!(fit.intent().sharp() instanceof Sharp.Depth)) {
             return null;
         }

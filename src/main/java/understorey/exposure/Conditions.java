@@ -1,5 +1,7 @@
 package understorey.exposure;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
 import understorey.light.Weather;
@@ -10,14 +12,14 @@ import understorey.light.Weather;
  * @param ev100         of the light that the picture is metered for
  * @param contrastStops between a fleck of sun and the shade; 0 when no sun reaches the floor
  * @param shadeStops    of that contrast, how much lies below the light metered; 0 when the shade is metered, null
- *                      when nobody tells
- * @param windMs        mean at flower height; null when nobody knows it
- * @param gustMs        at flower height; null when nobody knows it
- * @param sunStops      by which the sky round a sun within the frame is brighter than the light metered; null when no
+ *                      if unknown
+ * @param windMs        mean at flower height; null if unknown
+ * @param gustMs        at flower height; null if unknown
+ * @param sunStops      by which the sky round a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
  */
-public record Conditions(double ev100, double contrastStops, Double shadeStops, Double windMs, Double gustMs,
-                         Double sunStops) {
+public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, @Nullable Double windMs,
+                         @Nullable Double gustMs, @Nullable Double sunStops) {
 
     /** Sky round the sun over ground that it lights from the front, stops: common practice, no source. */
     private static final double GLARE_STOPS = 3;
@@ -28,29 +30,35 @@ public record Conditions(double ev100, double contrastStops, Double shadeStops, 
      * The conditions at a place and an instant under a cloud cover of 0 to 8 okta.
      *
      * @param weather   for the wind; its own cloud is left aside
-     * @param sun       as the camera has it before it; null when it is down, or the picture faces nowhere in particular
+     * @param sun       as the camera has it before it; null if it is down, or the picture has no bearing
      */
-    public static Conditions of(LightAt light, double okta, Weather weather, SunDirection sun) {
+    public static Conditions of(LightAt light, double okta, Weather weather, @Nullable SunDirection sun) {
         double ev100 = light.floorEv(okta);
         double contrast = light.contrastStops(okta);
         double shade = Math.max(0, Math.min(contrast, ev100 - light.floor().shade()));
+        Double sunEv = light.open().sun();
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
-                && light.open().sun() != null && light.floor().fleck() != null;
+                && light.floor().fleck() != null;
         return new Conditions(ev100, contrast, shade, atFlowers(weather.windMs(), light),
-                atFlowers(weather.gustMs(), light), seen ? light.open().sun() - ev100 + GLARE_STOPS : null);
+                atFlowers(weather.gustMs(), light), seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null);
     }
 
-    private static Double atFlowers(Double windMs, LightAt light) {
+    private static @Nullable Double atFlowers(@Nullable Double windMs, LightAt light) {
         return windMs == null ? null : Double.valueOf(StemSway.windAtFlowersMs(windMs, light.plantAreaIndex()));
     }
 
-    /** What bends the stems at the worst, m/s: the gust, or the mean wind where no gust is told; null for neither. */
-    Double worstWindMs() {
+    /** Strongest wind at the stems, m/s: the gust, or the mean wind without a gust; null if both are unknown. */
+    @Nullable Double worstWindMs() {
         return gustMs != null ? gustMs : windMs;
     }
 
-    /** What they stand in between gusts, m/s: the mean wind, or the gust where no mean is told; null for neither. */
-    Double usualWindMs() {
+    /** Strongest wind at the stems, of conditions in which it is known, m/s. */
+    double givenWindMs() {
+        return Objects.requireNonNull(worstWindMs(), "no wind");
+    }
+
+    /** Wind at the stems between gusts, m/s: the mean wind, or the gust without a mean; null if both are unknown. */
+    @Nullable Double usualWindMs() {
         return windMs != null ? windMs : gustMs;
     }
 

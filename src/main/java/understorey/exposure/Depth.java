@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DepthAdvice;
 import understorey.kit.LensFit;
@@ -11,8 +12,8 @@ final class Depth {
     private Depth() {
     }
 
-    /** The stack that would hold what one frame cannot; null where one frame is taken. */
-    static Stack stack(LensFit fit, Conditions conditions) {
+    /** The stack that would hold what one frame cannot; null if one frame is taken. */
+    static @Nullable Stack stack(LensFit fit, Conditions conditions) {
         return Stack.wanted(fit) && fit.steady() && Stack.still(conditions)
                 ? Stack.of(fit, Aperture.ofStack(fit).first()) : null;
     }
@@ -23,11 +24,11 @@ final class Depth {
     }
 
     /** Adds why frames are stacked, or are not though the depth asks for it. */
-    static void add(List<Advice> reasons, LensFit fit, Conditions conditions, Stack stack) {
+    static void add(List<Advice> reasons, LensFit fit, Conditions conditions, @Nullable Stack stack) {
         if (stack == null && Stack.wanted(fit)) {
             if (!fit.steady()) {
                 reasons.add(new DepthAdvice.OneFrameByHand());
-            } else if (!Stack.still(conditions)) {
+            } else if (conditions.worstWindMs() != null && !Stack.still(conditions)) {
                 reasons.add(new DepthAdvice.OneFrameInWind(conditions.worstWindMs()));
             }
         } else if (stack != null && stack.stepM() != null) {
@@ -39,7 +40,7 @@ final class Depth {
     }
 
     /** Adds how far the background melts, and how it would melt more. */
-    static void add(List<Advice> reasons, LensFit fit, double fNumber, Background background) {
+    static void add(List<Advice> reasons, LensFit fit, double fNumber, @Nullable Background background) {
         if (background == null) {
             return;
         }
@@ -47,7 +48,7 @@ final class Depth {
         Background wideOpen = Background.of(fit, open);
         if (background.melts()) {
             reasons.add(new DepthAdvice.BackgroundMelts(background.near()));
-        } else if (fNumber > StopScale.nextFNumberUp(open) && wideOpen.differsFrom(background)) {
+        } else if (fNumber > StopScale.nextFNumberUp(open) && wideOpen != null && wideOpen.differsFrom(background)) {
             reasons.add(new DepthAdvice.BackgroundShows(background.near(), open, wideOpen.near()));
         } else {
             reasons.add(new DepthAdvice.BackgroundShowsWideOpen(background.near()));

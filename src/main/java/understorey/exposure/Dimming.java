@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.kit.Darkening;
@@ -17,9 +18,9 @@ import understorey.plan.Sharp;
  * @param fNumber   as marked, stopped down where that is the way
  * @param filters   to put on, nearest the lens first
  * @param lossStops that those take
- * @param why       null where the light is not too bright
+ * @param why       null if the light is not too bright
  */
-record Dimming(double fNumber, List<Filter> filters, double lossStops, Advice why, Verdict verdict) {
+record Dimming(double fNumber, List<Filter> filters, double lossStops, @Nullable Advice why, Verdict verdict) {
 
     /** The shortest time of most shutters, s: common practice, no source. */
     static final double SHORTEST_S = 1 / 8000.0;
@@ -40,13 +41,13 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, Advice wh
         boolean closeUp = fit.intent().sharp() instanceof Sharp.Depth;
         Dimming filtered = filtered(fits, fNumber, seconds, longestS);
         Dimming stopped = stopped(fit, fNumber, seconds, closeUp);
-        if (closeUp && filtered != null || stopped == null && filtered != null) {
+        if (filtered != null && (closeUp || stopped == null)) {
             return filtered;
         }
         return stopped != null ? stopped : tooBright(Math.max(fNumber, smallest(fit)), fNumber, seconds);
     }
 
-    private static Dimming filtered(List<Darkening> fits, double fNumber, double seconds, double longestS) {
+    private static @Nullable Dimming filtered(List<Darkening> fits, double fNumber, double seconds, double longestS) {
         Darkening weakest = null;
         for (Darkening one : fits) {
             double dimmedS = seconds * Math.pow(2, one.lossStops());
@@ -66,7 +67,7 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, Advice wh
     }
 
     /** The first smaller aperture that does, within what diffraction leaves of use; null for none. */
-    private static Dimming stopped(LensFit fit, double fNumber, double seconds, boolean closeUp) {
+    private static @Nullable Dimming stopped(LensFit fit, double fNumber, double seconds, boolean closeUp) {
         double marked = fNumber;
         while (marked < smallest(fit) && tooShort(seconds * marked * marked / (fNumber * fNumber))) {
             marked = StopScale.thirdSmaller(marked);

@@ -2,6 +2,7 @@ package understorey.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.kit.Darkening;
@@ -27,13 +28,13 @@ public final class Exposure {
     private final LensFit fit;
     private final Body body;
     private final Conditions conditions;
-    private final Stack stack;
+    private final @Nullable Stack stack;
     private final Motion motion;
     private final MotionReasons why;
     private final List<Settings.Limit> limits = new ArrayList<>();
     private final List<Advice> reasons = new ArrayList<>();
     private double lossStops;
-    private MotionBlur motionBlur;
+    private @Nullable MotionBlur motionBlur;
     private Verdict verdict = Verdict.FITS;
 
     private Exposure(LensFit fit, Conditions conditions) {
@@ -124,7 +125,7 @@ public final class Exposure {
     }
 
     /** Adds how the depth asked is held, and what becomes of the background. */
-    private Background depth(double fNumber) {
+    private @Nullable Background depth(double fNumber) {
         Background background = Background.of(fit, fNumber);
         Stack wanted = Depth.stack(fit, conditions);
         if (wanted != null && stack == null) {
@@ -164,7 +165,7 @@ public final class Exposure {
 
     private void blurs(MotionBlur.Degree degree, double longestS) {
         if (motionBlur == null || degree.compareTo(motionBlur.degree()) > 0) {
-            motionBlur = new MotionBlur(degree, conditions.worstWindMs(), StopScale.nextShutterDownS(longestS));
+            motionBlur = new MotionBlur(degree, conditions.givenWindMs(), StopScale.nextShutterDownS(longestS));
         }
     }
 

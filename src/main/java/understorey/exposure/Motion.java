@@ -1,5 +1,6 @@
 package understorey.exposure;
 
+import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.optics.ThinLens;
 import understorey.plan.Body;
@@ -48,9 +49,9 @@ record Motion(double handS, double stemsS, boolean lulls, Sway sway) {
     /**
      * The motion of a picture.
      *
-     * @param stack null where one frame is taken
+     * @param stack null if one frame is taken
      */
-    static Motion of(LensFit fit, Conditions conditions, Stack stack) {
+    static Motion of(LensFit fit, Conditions conditions, @Nullable Stack stack) {
         Double usual = conditions.usualWindMs();
         Sway sway = sway(fit, conditions.worstWindMs(), stack);
         double stemsS = StemSway.longestS(sway.circleMm(), STEM_HZ, sway.amplitudeMm(), sway.magnification());
@@ -58,7 +59,7 @@ record Motion(double handS, double stemsS, boolean lulls, Sway sway) {
     }
 
     /** At the nearest that is asked sharp, or at the nearest that lens and frames hold where they hold less. */
-    private static Sway sway(LensFit fit, Double windMs, Stack stack) {
+    private static Sway sway(LensFit fit, @Nullable Double windMs, @Nullable Stack stack) {
         double askedM = fit.intent().sharp() instanceof Sharp.Range range ? range.nearM()
                 : fit.focusM() - ((Sharp.Depth) fit.intent().sharp()).depthM() / 2;
         double heldM = stack == null ? fit.depthOfField(fit.fNumberUseful(), fit.focusM() * 1000).nearMm() / 1000

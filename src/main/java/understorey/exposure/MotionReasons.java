@@ -1,5 +1,6 @@
 package understorey.exposure;
 
+import java.util.Objects;
 import understorey.advice.Advice;
 import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
@@ -8,22 +9,22 @@ import understorey.kit.LensFit;
 final class MotionReasons {
 
     private final LensFit fit;
-    private final Double windMs;
+    private final Conditions conditions;
     private final Motion motion;
 
     MotionReasons(LensFit fit, Conditions conditions, Motion motion) {
         this.fit = fit;
-        this.windMs = conditions.worstWindMs();
+        this.conditions = conditions;
         this.motion = motion;
     }
 
     /** The lowest does. */
     Advice base(int iso) {
         if (fit.steady()) {
-            return new MotionAdvice.IsoBaseSteady(iso, fit.support().name());
+            return new MotionAdvice.IsoBaseSteady(iso, support());
         }
         return byHand() ? new MotionAdvice.IsoBaseHandHeld(iso, fit.equivalentMm(), handS())
-                : new MotionAdvice.IsoBaseMonopod(iso, fit.support().name(), fit.equivalentMm(), handS());
+                : new MotionAdvice.IsoBaseMonopod(iso, support(), fit.equivalentMm(), handS());
     }
 
     /**
@@ -41,7 +42,7 @@ final class MotionReasons {
             return tooSlow ? new MotionAdvice.HandTooSlow(iso, handS(), fit.equivalentMm())
                     : new MotionAdvice.IsoForHand(iso, handS(), fit.equivalentMm());
         }
-        String monopod = fit.support().name();
+        String monopod = support();
         return tooSlow ? new MotionAdvice.MonopodTooSlow(iso, handS(), monopod, fit.equivalentMm())
                 : new MotionAdvice.IsoForMonopod(iso, monopod, handS(), fit.equivalentMm());
     }
@@ -49,14 +50,14 @@ final class MotionReasons {
     Advice wind(int iso, double seconds, boolean tooSlow) {
         double longestS = StopScale.nextShutterDownS(motion.patientS());
         if (tooSlow) {
-            return new MotionAdvice.WindTooStrong(windMs, longestS, iso, nearestM(), motion.sway().times(seconds));
+            return new MotionAdvice.WindTooStrong(conditions.givenWindMs(), longestS, iso, nearestM(), motion.sway().times(seconds));
         }
-        return motion.lulls() ? new MotionAdvice.IsoForLull(iso, windMs, longestS, nearestM())
-                : new MotionAdvice.IsoForWind(iso, windMs, longestS, nearestM());
+        return motion.lulls() ? new MotionAdvice.IsoForLull(iso, conditions.givenWindMs(), longestS, nearestM())
+                : new MotionAdvice.IsoForWind(iso, conditions.givenWindMs(), longestS, nearestM());
     }
 
     Advice still() {
-        return new MotionAdvice.StemsStill(windMs, nearestM());
+        return new MotionAdvice.StemsStill(conditions.givenWindMs(), nearestM());
     }
 
     /**
@@ -69,8 +70,9 @@ final class MotionReasons {
         double longestS = StopScale.nextShutterDownS(motion.stemsS());
         double markedS = StopScale.snapShutterS(seconds);
         return smears
-                ? new MotionAdvice.WaitOrSmear(windMs, longestS, nearestM(), fNumber, iso, markedS, motion.sway().times(seconds))
-                : new MotionAdvice.WaitForLull(windMs, longestS, nearestM(), fNumber, iso, markedS);
+                ? new MotionAdvice.WaitOrSmear(conditions.givenWindMs(), longestS, nearestM(), fNumber, iso, markedS,
+                        motion.sway().times(seconds))
+                : new MotionAdvice.WaitForLull(conditions.givenWindMs(), longestS, nearestM(), fNumber, iso, markedS);
     }
 
     private double nearestM() {
@@ -79,6 +81,10 @@ final class MotionReasons {
 
     private double handS() {
         return StopScale.nextShutterDownS(motion.handS());
+    }
+
+    private String support() {
+        return Objects.requireNonNull(fit.support(), "by hand").name();
     }
 
     private boolean byHand() {

@@ -1,5 +1,6 @@
 package understorey.exposure;
 
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ToneAdvice;
 import understorey.plan.Subject;
@@ -30,8 +31,8 @@ final class Petals {
         return Math.log(share / MIDDLE_GREY) / Math.log(2);
     }
 
-    /** The histogram to aim for; null when nobody told the flower's colour. */
-    static Advice aim(Subject subject) {
+    /** The histogram to aim for; null if the flower's colour is unknown. */
+    static @Nullable Advice aim(Subject subject) {
         if (subject.reflectance() == null) {
             return null;
         }

@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.kit.Verdict;
 import understorey.plan.Filter;
@@ -19,17 +20,17 @@ import understorey.plan.Filter;
  * @param hyperfocalM  at this aperture
  * @param sharpFromM   nearest sharp point, from the lens; of all frames of a stack together
  * @param sharpToM     farthest sharp point; positive infinity for the horizon
- * @param stack        null where one frame is taken
+ * @param stack        null if one frame is taken
  * @param background   null for a view, which has none
  * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
- * @param motionBlur   null where the flowers keep still for the shutter speed, or nobody knows the wind
+ * @param motionBlur   null if the flowers keep still for the shutter speed, or the wind is unknown
  * @param verdict      whether light and wind allow the picture
  * @param limits       what makes it a compromise or rules it out, the gravest last
  * @param reasons      in the order aperture and depth, ISO, time, light
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
-                       List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
-                       Stack stack, Background background, double swayBlurMm, MotionBlur motionBlur, Verdict verdict,
+                       List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM, @Nullable Stack stack,
+                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, Verdict verdict,
                        List<Limit> limits, List<Advice> reasons) {
 
     /** What no setting of the camera makes good. */
@@ -59,7 +60,7 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
     }
 
     /** What most makes it a compromise or rules it out; null for nothing. */
-    public Limit limit() {
+    public @Nullable Limit limit() {
         return limits.isEmpty() ? null : limits.get(limits.size() - 1);
     }
 }

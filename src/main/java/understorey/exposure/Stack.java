@@ -1,5 +1,6 @@
 package understorey.exposure;
 
+import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.optics.DepthOfField;
 import understorey.optics.FocusStack;
@@ -17,7 +18,8 @@ import understorey.plan.Sharp;
  * @param sharpFromM nearest sharp point of the first frame
  * @param sharpToM   farthest sharp point of the last frame; positive infinity for the horizon
  */
-public record Stack(int frames, boolean byRail, Double stepM, double firstM, double lastM, double sharpFromM, double sharpToM) {
+public record Stack(int frames, boolean byRail, @Nullable Double stepM, double firstM, double lastM, double sharpFromM,
+                   double sharpToM) {
 
     /** Common practice, no source. */
     private static final double OVERLAP = 0.2;
@@ -36,7 +38,7 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
         return frames > MOST_FRAMES;
     }
 
-    /** True when no gust shifts the frames; true also when nobody knows the wind. */
+    /** True when no gust shifts the frames; true also if the wind is unknown. */
     static boolean still(Conditions conditions) {
         Double worst = conditions.worstWindMs();
         return worst == null || worst < STILL_BELOW_MS;
@@ -46,7 +48,7 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
      * The frames at an f-number as marked; null for a view that begins nearer than the lens focuses, and for a close-up
      * that one frame holds as far as the horizon.
      */
-    static Stack of(LensFit fit, double fNumber) {
+    static @Nullable Stack of(LensFit fit, double fNumber) {
         return fit.intent().sharp() instanceof Sharp.Range range ? ofView(fit, range, fNumber)
                 : ofCloseUp(fit, ((Sharp.Depth) fit.intent().sharp()).depthM() * 1000, fNumber);
     }
@@ -55,7 +57,7 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
      * Even steps in millimetres about the plane of focus. A rail under the camera makes them where the focus ring does
      * not go so near, or so far.
      */
-    private static Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
+    private static @Nullable Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
         double middleMm = fit.focusM() * 1000;
         double oneMm = fit.depthOfField(fNumber, middleMm).depthMm();
         if (Double.isInfinite(oneMm)) {
@@ -72,7 +74,7 @@ public record Stack(int frames, boolean byRail, Double stepM, double firstM, dou
     }
 
     /** Even steps in 1/distance. */
-    private static Stack ofView(LensFit fit, Sharp.Range range, double fNumber) {
+    private static @Nullable Stack ofView(LensFit fit, Sharp.Range range, double fNumber) {
         double nearMm = range.nearM() * 1000;
         double focalMm = fit.actingFocalMm();
         if (nearMm <= focalMm) {

@@ -10,4 +10,7 @@
  * millimetres. Sources: APEX (ASA PH2.5-1960, through secondary copies), ISO 12232 preferred speeds, Beaufort
  * scale and NWCG wind factors; what is common practice or an assumption says so where it stands.
  */
+@NullMarked
 package understorey.exposure;
+
+import org.jspecify.annotations.NullMarked;

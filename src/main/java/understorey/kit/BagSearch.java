@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the best set of things to carry: of the sets that keep every picture the lightest; then with the fewest changes
@@ -115,7 +116,7 @@ final class BagSearch {
         return things != 0 ? things < 0 : (carried & apart & -apart) != 0;
     }
 
-    private static Candidate first(Candidate[] ways, int carried) {
+    private static @Nullable Candidate first(Candidate[] ways, int carried) {
         for (Candidate way : ways) {
             if (way.within(carried)) {
                 return way;

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
@@ -13,10 +14,10 @@ final class Borrowing {
 
     private final Intent intent;
     private final Bag own;
-    private final LensFit best;
+    private final @Nullable LensFit best;
     private final Companion companion;
 
-    private Borrowing(Intent intent, Bag own, LensFit best, Companion companion) {
+    private Borrowing(Intent intent, Bag own, @Nullable LensFit best, Companion companion) {
         this.intent = intent;
         this.own = own;
         this.best = best;
@@ -26,14 +27,14 @@ final class Borrowing {
     /**
      * A reason for each companion who helps.
      *
-     * @param best lens of the author's; null when there is none
+     * @param best lens of the author's bag; null if there is none
      */
-    static List<Advice> of(Intent intent, Bag own, LensFit best, List<Companion> companions) {
+    static List<Advice> of(Intent intent, Bag own, @Nullable LensFit best, List<Companion> companions) {
         List<Advice> offers = new ArrayList<>();
         for (Companion companion : companions) {
             Borrowing borrowing = new Borrowing(intent, own, best, companion);
             Advice offer = best == null || best.verdict() != Verdict.FITS ? borrowing.camera() : null;
-            offer = offer == null && best != null && best.support() == null ? borrowing.support() : offer;
+            offer = offer == null && best != null && best.support() == null ? borrowing.support(best) : offer;
             if (offer != null) {
                 offers.add(offer);
             }
@@ -41,8 +42,8 @@ final class Borrowing {
         return offers;
     }
 
-    /** The fewest things that make the picture better, the best lens among equals; null when none do. */
-    private Advice camera() {
+    /** The fewest things that make the picture better, the best lens among equals; null if none do. */
+    private @Nullable Advice camera() {
         Bag theirs = companion.gear();
         Bag both = new Bag(own.name(), null, joined(own.bodies(), theirs.bodies()), joined(own.lenses(), theirs.lenses()),
                 own.supports(), joined(own.filters(), theirs.filters()), own.remoteRelease(), List.of(), 0, List.of());
@@ -83,10 +84,10 @@ final class Borrowing {
         return theirs;
     }
 
-    private Advice support() {
+    private @Nullable Advice support(LensFit best) {
         for (Holding holding : Holding.all(companion.gear(), best.camera(), intent)) {
             Support support = holding.support();
-            if (Holding.steady(support)) {
+            if (support != null && Holding.steady(support)) {
                 return new HelpAdvice.Borrow(companion.name(), support.name());
             }
         }

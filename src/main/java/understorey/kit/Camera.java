@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
@@ -13,11 +15,11 @@ import understorey.plan.Sensor;
  *
  * @param sensor     the body's, or that of a built-in lens
  * @param attachment an extension tube or a close-up lens; null for none
- * @param ring       the step-up ring by which a close-up lens goes on; null where none is needed
+ * @param ring       the step-up ring by which a close-up lens goes on; null if none is needed
  */
-public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Filter ring) {
+public record Camera(Body body, Lens lens, Sensor sensor, @Nullable Filter attachment, @Nullable Filter ring) {
 
-    Camera(Body body, Lens lens, Sensor sensor, Filter attachment) {
+    Camera(Body body, Lens lens, Sensor sensor, @Nullable Filter attachment) {
         this(body, lens, sensor, attachment, null);
     }
 
@@ -27,11 +29,11 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Fil
         List<Camera> attached = new ArrayList<>();
         for (Body body : bag.bodies()) {
             for (Lens lens : body.fixedLenses()) {
-                plain.add(new Camera(body, lens, lens.sensor() == null ? body.sensor() : lens.sensor(), null));
+                plain.add(new Camera(body, lens, sensor(body, lens), null));
             }
             for (Lens lens : bag.lenses()) {
                 if (body.mount() != null && body.mount().equals(lens.mount())) {
-                    plain.add(new Camera(body, lens, body.sensor(), null));
+                    plain.add(new Camera(body, lens, sensor(body, lens), null));
                     attach(body, lens, bag.filters(), attached);
                 }
             }
@@ -45,16 +47,20 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Fil
             boolean tube = filter.kind() == Filter.Kind.EXTENSION_TUBE && filter.lengthMm() != null;
             boolean closeUp = filter.kind() == Filter.Kind.CLOSE_UP_LENS && filter.dioptres() != null
                     && filter.threadMm() != null && lens.threadMm() != null;
-            if (tube || closeUp && filter.threadMm().equals(lens.threadMm())) {
-                cameras.add(new Camera(body, lens, body.sensor(), filter));
+            if (tube || closeUp && Objects.equals(filter.threadMm(), lens.threadMm())) {
+                cameras.add(new Camera(body, lens, sensor(body, lens), filter));
             } else if (closeUp) {
                 for (Filter ring : filters) {
                     if (Polarising.joins(ring, lens.threadMm(), filter.threadMm())) {
-                        cameras.add(new Camera(body, lens, body.sensor(), filter, ring));
+                        cameras.add(new Camera(body, lens, sensor(body, lens), filter, ring));
                     }
                 }
             }
         }
+    }
+
+    private static Sensor sensor(Body body, Lens lens) {
+        return Objects.requireNonNull(lens.sensor() == null ? body.sensor() : lens.sensor(), body.name());
     }
 
     /** Body, lens, attachment and its ring; a built-in lens comes with its body. */
@@ -73,7 +79,7 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Fil
         return parts;
     }
 
-    /** All of it on the scales, grams; what is not given counts nothing. */
+    /** Weight of all of it, grams; a weight that is not given counts as 0. */
     double weightG() {
         return grams(body.weightG()) + (lens.builtIn() ? 0 : grams(lens.weightG()))
                 + (attachment == null ? 0 : grams(attachment.weightG())) + (ring == null ? 0 : grams(ring.weightG()));
@@ -89,7 +95,7 @@ public record Camera(Body body, Lens lens, Sensor sensor, Filter attachment, Fil
         return attachment == null || attachment.lengthMm() == null ? 0 : attachment.lengthMm();
     }
 
-    private static double grams(Double weight) {
+    private static double grams(@Nullable Double weight) {
         return weight == null ? 0 : weight;
     }
 }

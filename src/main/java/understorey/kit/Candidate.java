@@ -2,6 +2,9 @@ package understorey.kit;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import understorey.plan.Filter;
+import understorey.plan.Support;
 
 /**
  * A way as bits: the things that it needs and what could hold it, each a bit of the set of things carried.
@@ -32,17 +35,20 @@ record Candidate(int needs, boolean good, int[] holders, boolean[] well, boolean
 
     private static Candidate of(Picture picture, Way way, int needs, ItemSet bits) {
         List<Holding> all = picture.holdings(way);
+        Standard standard = picture.toKeep();
         int[] holders = new int[all.size()];
         boolean[] well = new boolean[all.size()];
         for (int i = 0; i < holders.length; i++) {
-            holders[i] = bits.of(all.get(i).support());
-            well[i] = picture.standard().heldBy(all.get(i).support(), all.get(i).heightM());
+            Support support = Objects.requireNonNull(all.get(i).support(), "by hand");
+            holders[i] = bits.of(support);
+            well[i] = standard.heldBy(support, all.get(i).heightM());
         }
         Camera camera = way.trial().camera();
-        return new Candidate(needs, picture.standard().metBy(way), holders, well, picture.standard().handsWillDo(),
+        Filter attachment = camera.attachment();
+        return new Candidate(needs, standard.metBy(way), holders, well, standard.handsWillDo(),
                 bits.number(camera.body()), camera.lens().builtIn() ? 0
-                        : 1 + bits.number(camera.lens()) + (camera.tubeMm() == 0 ? 0
-                                : bits.count() * (1 + bits.number(camera.attachment()))));
+                        : 1 + bits.number(camera.lens()) + (attachment == null || camera.tubeMm() == 0 ? 0
+                                : bits.count() * (1 + bits.number(attachment))));
     }
 
     boolean within(int carried) {

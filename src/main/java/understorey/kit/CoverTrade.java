@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CoverAdvice;
 import understorey.optics.AngleOfView;
@@ -25,10 +26,10 @@ import understorey.plan.Subject;
  * looks flatter. The planned lens stands as planned, crop and tilt and all.
  *
  * @param choices  by rising equivalent focal length; equals in order of fit
- * @param loweredM height a hand's breadth over the flower heads; null when the camera is hardly higher
- * @param lowered  the planned lens from there, its axis along the ground, in a good stand; null with the height
+ * @param loweredM height a hand's breadth over the flower heads; null if the camera is hardly higher
+ * @param lowered  the planned lens from there, its axis along the ground, in a good stand; null without the height
  */
-public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover lowered) {
+public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @Nullable FlowerCover lowered) {
 
     /** Of the frame: less is no floor, but the edge of a cliff. */
     private static final double LEAST_GROUND = 1e-6;
@@ -39,17 +40,18 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
     private static final double WORTH_TELLING = 1.1;
 
     /**
-     * The lenses of a bag on one picture; null where the subject's flower area is not known, no lens is there, or the
+     * The lenses of a bag on one picture; null if the subject's flower area is unknown, there is no lens, or the
      * picture shows no ground.
      *
      * @param slope of the spot; null for level ground
      */
-    public static CoverTrade of(ShotFit shot, Slope slope) {
+    public static @Nullable CoverTrade of(ShotFit shot, @Nullable Slope slope) {
         Subject subject = shot.intent().shot().subject();
-        if (shot.best() == null || subject.flowerAreaIndex() == null) {
+        LensFit best = shot.best();
+        if (best == null || subject.flowerAreaIndex() == null) {
             return null;
         }
-        Floor floor = new Floor(shot.best(), subject, alongViewDeg(slope, shot.intent().shot().facingDeg()));
+        Floor floor = new Floor(best, subject, subject.flowerAreaIndex(), alongViewDeg(slope, shot.intent().shot().facingDeg()));
         if (!shows(floor.typical(floor.planned))) {
             return null;
         }
@@ -71,7 +73,7 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
      * Rise of a slope along a bearing, degrees: tan = −tan(angle) · cos(facing − faces). Positive rises away; 0 where
      * there is no slope or nobody said where the lens looks. How the ground leans sideways is left out.
      */
-    public static double alongViewDeg(Slope slope, Double facingDeg) {
+    public static double alongViewDeg(@Nullable Slope slope, @Nullable Double facingDeg) {
         return slope == null || facingDeg == null ? 0 : Math.toDegrees(Math.atan(
                 -Math.tan(Math.toRadians(slope.angleDeg())) * Math.cos(Math.toRadians(facingDeg - slope.facesDeg()))));
     }
@@ -102,7 +104,7 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
             reasons.add(new CoverAdvice.CoverWider(widest.equivalentMm(), widest.nearestM(), widest.typical().cover(),
                     CoverChoice.TRUNK_BEHIND_M, planned.trunkScale(), widest.trunkScale()));
         }
-        if (lowered != null && thicker(lowered, planned.typical())) {
+        if (loweredM != null && lowered != null && thicker(lowered, planned.typical())) {
             reasons.add(new CoverAdvice.CoverLowered(loweredM, lowered.cover()));
         }
         return List.copyOf(reasons);
@@ -124,11 +126,11 @@ public record CoverTrade(List<CoverChoice> choices, Double loweredM, FlowerCover
         private final FlowerLayer thick;
         private final GroundView planned;
 
-        Floor(LensFit best, Subject subject, double slopeDeg) {
+        Floor(LensFit best, Subject subject, Subject.AreaIndex index, double slopeDeg) {
             this.best = best;
             headsM = subject.heightM() == null ? Intent.UNKNOWN_PLANT_M : subject.heightM();
-            typical = FlowerLayer.of(headsM, subject.flowerAreaIndex().typical());
-            thick = FlowerLayer.of(headsM, subject.flowerAreaIndex().thick());
+            typical = FlowerLayer.of(headsM, index.typical());
+            thick = FlowerLayer.of(headsM, index.thick());
             planned = new GroundView(best.heightM(), Math.max(-90, Math.min(90, best.tiltDeg())), slopeDeg,
                     best.view(), closestM(best, best.focalMm()));
         }

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 
@@ -25,7 +26,7 @@ public record Darkening(List<Filter> filters, double lossStops) {
     }
 
     /** Of the polariser that is on, or of the close-up lens, or of the lens itself; null for none. */
-    private static Double frontThreadMm(LensFit fit) {
+    private static @Nullable Double frontThreadMm(LensFit fit) {
         if (!fit.filters().isEmpty()) {
             return fit.filters().get(fit.filters().size() - 1).threadMm();
         }

@@ -6,6 +6,7 @@ import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
+import understorey.plan.Filter;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Role;
@@ -71,7 +72,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
 
         private Framing byFocalLength() {
             Sharp.Range range = (Sharp.Range) intent.sharp();
-            double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
+            double wantedMm = intent.givenEquivalentMm() / camera.sensor().crop();
             double focalMm = clamp(wantedMm);
             double crop = focalAgainst(wantedMm, focalMm, focalMm / wantedMm);
             Reach reach = Reach.of(camera, focalMm);
@@ -128,10 +129,11 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
 
         /** The distance asked, or the nearest to it that comes into focus. */
         private double focusable(Reach reach, double distanceMm, Verdict tooNear) {
-            if (distanceMm > reach.farthestMm() * ROUNDING) {
-                against(Verdict.CANNOT, 8, new FitAdvice.AttachmentTooClose(camera.attachment().name()));
-            } else if (camera.attachment() != null) {
-                against(Verdict.FITS, ATTACHING, new FitAdvice.WithAttachment(camera.attachment().name()));
+            Filter attachment = camera.attachment();
+            if (attachment != null && distanceMm > reach.farthestMm() * ROUNDING) {
+                against(Verdict.CANNOT, 8, new FitAdvice.AttachmentTooClose(attachment.name()));
+            } else if (attachment != null) {
+                against(Verdict.FITS, ATTACHING, new FitAdvice.WithAttachment(attachment.name()));
             }
             if (distanceMm * NEAR_ENOUGH < reach.nearestMm()) {
                 shortfalls.add(new Shortfall.TooNear(distanceMm / 1000, reach.nearestMm() / 1000));
@@ -150,8 +152,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** Why the picture is framed so, where nobody said how. */
         private void proposal() {
             if (intent.assumed().contains("focal_equivalent")) {
-                reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.focalEquivalentMm())
-                        : new FitAdvice.ProposedFloor(intent.focalEquivalentMm()));
+                reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.givenEquivalentMm())
+                        : new FitAdvice.ProposedFloor(intent.givenEquivalentMm()));
             } else if (intent.assumed().contains("frame")) {
                 reasons.add(intent.role() == Role.CLOSING ? new FitAdvice.ProposedHead() : new FitAdvice.ProposedPlant());
             }

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SupportAdvice;
 import understorey.plan.Bag;
@@ -16,7 +17,7 @@ import understorey.plan.Viewpoint;
  * @param reasons    against each support before it
  * @param shortfalls in the order of the reasons
  */
-record Holding(Support support, double heightM, List<Advice> reasons, List<Shortfall> shortfalls) {
+record Holding(@Nullable Support support, double heightM, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** Legs first: they hold any picture; then what lies on the ground. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
@@ -78,12 +79,12 @@ record Holding(Support support, double heightM, List<Advice> reasons, List<Short
     }
 
     /** 2 for what stands by itself, 1 for a monopod, 0 for the hands. */
-    static int steadiness(Support support) {
+    static int steadiness(@Nullable Support support) {
         return support == null ? 0 : steady(support) ? 2 : 1;
     }
 
     /** True when it keeps the camera still for seconds; hands and a monopod do not. */
-    static boolean steady(Support support) {
+    static boolean steady(@Nullable Support support) {
         return support != null && support.kind() != Support.Kind.MONOPOD;
     }
 
@@ -98,13 +99,13 @@ record Holding(Support support, double heightM, List<Advice> reasons, List<Short
         return wantedM;
     }
 
-    /** What keeps the support from holding the camera there; null when nothing does. */
-    private static Advice obstacle(Support support, Camera camera, double heightM) {
+    /** What keeps the support from holding the camera there; null if nothing does. */
+    private static @Nullable Advice obstacle(Support support, Camera camera, double heightM) {
         if (!reaches(support, heightM)) {
             return heightM < lowestM(support) ? new SupportAdvice.SupportTooTall(support.name(), lowestM(support), heightM)
                     : new SupportAdvice.SupportTooShort(support.name(), highestM(support), heightM);
         }
-        return overloads(support, camera)
+        return support.carriesKg() != null && overloads(support, camera)
                 ? new SupportAdvice.SupportOverloaded(support.name(), support.carriesKg(), camera.weightG() / 1000) : null;
     }
 

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.optics.CircleOfConfusion;
 import understorey.optics.DepthOfField;
 import understorey.plan.Frame;
@@ -25,13 +27,13 @@ import understorey.plan.Viewpoint;
  * <p>The defaults are common practice, no source: a flower floor from standing height at 50 mm, the way
  * in from the knees at 28 mm, one plant at half the frame's height, one head at six tenths of it.
  *
- * @param focalEquivalentMm full-frame equivalent; null when the frame decides
- * @param frame             null when the focal length decides
+ * @param focalEquivalentMm full-frame equivalent; null if the frame decides
+ * @param frame             null if the focal length decides
  * @param riseDeg           of the ground ahead, degrees; negative where it falls, 0 for level ground
  * @param assumed           the names, as in the plan's format, of what the author left out, in one order always
  */
 public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orientation, Sharp sharp,
-                     Double focalEquivalentMm, Frame frame, boolean polariser, Duration duration, int priority,
+                     @Nullable Double focalEquivalentMm, @Nullable Frame frame, boolean polariser, Duration duration, int priority,
                      double riseDeg, Set<String> assumed) {
 
     static final double STANDING_M = 1.5;
@@ -53,7 +55,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
      *
      * @param site whose spots may slope; null for level ground everywhere
      */
-    public static List<Intent> of(List<Shot> shots, Site site) {
+    public static List<Intent> of(List<Shot> shots, @Nullable Site site) {
         boolean opened = false;
         for (Shot shot : shots) {
             opened |= shot.role() == Role.OPENING;
@@ -96,7 +98,12 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
                 or(shot.priority(), 2, "priority", assumed), riseDeg, Collections.unmodifiableSet(assumed));
     }
 
-    private static <T> T or(T written, T otherwise, String name, Set<String> assumed) {
+    /** The focal length of a picture that the frame does not decide. */
+    double givenEquivalentMm() {
+        return Objects.requireNonNull(focalEquivalentMm, "the frame decides");
+    }
+
+    private static <T> T or(@Nullable T written, T otherwise, String name, Set<String> assumed) {
         if (written == null) {
             assumed.add(name);
         }
@@ -128,13 +135,13 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
      * least half a metre) to 40 m, on the way in to 15 m, but from no nearer than f/16 on full frame holds at that
      * focal length (1/near = 2/H + 1/far). Common practice, no source.
      */
-    private static Sharp sharp(Role role, Viewpoint viewpoint, Frame frame, Double focal, Subject subject,
+    private static Sharp sharp(Role role, Viewpoint viewpoint, @Nullable Frame frame, @Nullable Double focal, Subject subject,
                                Orientation orientation) {
         if (frame != null) {
             return new Sharp.Depth(widthM(frame, subject, orientation) / 4);
         }
         double farM = role == Role.APPROACH ? 15 : 40;
-        double hyperfocalM = DepthOfField.hyperfocalMm(focal, SMALL_STOP, FULL_FRAME_COC_MM) / 1000;
+        double hyperfocalM = DepthOfField.hyperfocalMm(Objects.requireNonNull(focal), SMALL_STOP, FULL_FRAME_COC_MM) / 1000;
         double heldM = 1 / (2 / hyperfocalM + 1 / farM);
         double nearM = Math.max(heldM, Math.max(0.5, 1.6 * nominalHeightM(viewpoint)));
         return new Sharp.Range(nearM, Math.max(farM, 2 * nearM));
@@ -163,6 +170,6 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
             return frame.heightM();
         }
         double plant = subject.heightM() == null ? UNKNOWN_PLANT_M : subject.heightM();
-        return plant / frame.fills();
+        return plant / Objects.requireNonNull(frame.fills(), "a frame has a width, a height or a share");
     }
 }

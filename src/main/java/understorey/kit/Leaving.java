@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
@@ -41,7 +42,7 @@ final class Leaving {
     }
 
     private Advice why(Object thing) {
-        if (thing instanceof Lens lens && !mounts(lens)) {
+        if (thing instanceof Lens lens && lens.mount() != null && !mounts(lens)) {
             return new BagAdvice.LeftNoBody(lens.mount());
         }
         for (Picture picture : pictures) {
@@ -83,16 +84,13 @@ final class Leaving {
     }
 
     private LensFit best(Picture picture) {
-        LensFit best = null;
-        for (ShotFit fit : fits) {
-            best = fit.intent() == picture.intent() ? fit.best() : best;
-        }
-        return best;
+        return fits.stream().filter(fit -> fit.intent() == picture.intent()).map(ShotFit::best).filter(Objects::nonNull).findFirst()
+                .orElseThrow();
     }
 
     private boolean mounts(Lens lens) {
         for (Body body : bag.bodies()) {
-            if (lens.mount().equals(body.mount())) {
+            if (Objects.equals(lens.mount(), body.mount())) {
                 return true;
             }
         }

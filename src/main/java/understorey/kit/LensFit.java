@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
 import understorey.optics.AngleOfView;
@@ -39,7 +40,7 @@ import understorey.plan.Support;
  */
 public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
                       double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
-                      double fNumberUseful, Support support, double heightM, double tiltDeg,
+                      double fNumberUseful, @Nullable Support support, double heightM, double tiltDeg,
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
                       List<Advice> reasons, List<Shortfall> shortfalls) {
 
@@ -68,8 +69,8 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return things;
     }
 
-    /** What most speaks against the lens; null when nothing does. */
-    public Advice objection() {
+    /** What most speaks against the lens; null if nothing does. */
+    public @Nullable Advice objection() {
         for (Advice reason : reasons) {
             if (reason.severity() == Advice.Severity.OBJECTION) {
                 return reason;
@@ -78,7 +79,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return null;
     }
 
-    /** True where nobody said what is to be sharp. */
+    /** True if the author did not say what must be sharp. */
     public boolean depthIsProposed() {
         return intent.assumed().contains("sharp");
     }

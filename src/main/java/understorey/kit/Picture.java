@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Support;
@@ -13,7 +15,7 @@ import understorey.plan.Support;
  * @param ways     best first
  * @param standard set by the first of them; null for a picture that the whole bag cannot take: no part of it could
  */
-record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Standard standard) {
+record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nullable Standard standard) {
 
     static Picture of(Bag bag, List<Camera> cameras, Intent intent) {
         List<LensFit> trials = new ArrayList<>();
@@ -23,6 +25,11 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
         List<Way> ways = Way.of(bag, trials);
         boolean cannot = ways.isEmpty() || ways.get(0).verdict() == Verdict.CANNOT;
         return new Picture(bag, intent, trials, ways, cannot ? null : new Standard(ways.get(0).trial()));
+    }
+
+    /** The standard of a picture that the whole bag takes. */
+    Standard toKeep() {
+        return Objects.requireNonNull(standard, "the bag cannot take the picture");
     }
 
     boolean takeable() {
@@ -49,8 +56,8 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
         }
         for (int i = 0; i < home.size(); i++) {
             LensFit fit = home.get(i);
-            home.set(i, fit.leftAtHome(Things.firstNotAmong(things, fit.camera().parts()),
-                    carried.isEmpty() ? Verdict.CANNOT : fit.verdict()));
+            Object missing = Objects.requireNonNull(Things.firstNotAmong(things, fit.camera().parts()), "carried");
+            home.set(i, fit.leftAtHome(missing, carried.isEmpty() ? Verdict.CANNOT : fit.verdict()));
         }
         return ShotFit.of(this, carried, home, companions);
     }
@@ -77,13 +84,13 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
     List<Object> useful() {
         List<Object> useful = new ArrayList<>();
         for (Way way : ways) {
-            if (!standard.metBy(way)) {
+            if (!toKeep().metBy(way)) {
                 continue;
             }
             useful.addAll(way.parts());
-            if (!standard.handsWillDo()) {
+            if (!toKeep().handsWillDo()) {
                 for (Holding holding : holdings(way)) {
-                    if (standard.heldBy(holding.support(), holding.heightM())) {
+                    if (holding.support() != null && toKeep().heldBy(holding.support(), holding.heightM())) {
                         useful.add(holding.support());
                     }
                 }
@@ -95,7 +102,7 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, Sta
     /** What the whole bag's own choice takes. */
     List<Object> chosen() {
         List<Object> chosen = new ArrayList<>(ways.get(0).parts());
-        Support support = standard.whole().support();
+        Support support = toKeep().whole().support();
         if (support != null) {
             chosen.add(support);
         }

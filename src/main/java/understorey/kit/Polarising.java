@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
 import understorey.advice.HelpAdvice;
@@ -23,7 +25,8 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
         if (!wanted) {
             return new Polarising(List.of(), 0, List.of(), List.of());
         }
-        if (lens.threadMm() == null) {
+        Double threadMm = lens.threadMm();
+        if (threadMm == null) {
             return none(new FitAdvice.PolariserNoThread(lens.name()), List.of());
         }
         List<List<Filter>> ways = ways(bag, lens);
@@ -35,12 +38,12 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
                     : new FitAdvice.PolariserByRing(polariser.name(), first.get(0).name())), List.of());
         }
         for (Filter filter : threaded(bag, Filter.Kind.POLARISER)) {
-            if (filter.threadMm() > lens.threadMm()) {
-                return none(new HelpAdvice.HelpStepUpRing(lens.threadMm(), filter.threadMm(), filter.name()),
-                        List.of(new Shortfall.NoRing(filter, lens.threadMm())));
+            if (filter.threadMm() != null && filter.threadMm() > threadMm) {
+                return none(new HelpAdvice.HelpStepUpRing(threadMm, filter.threadMm(), filter.name()),
+                        List.of(new Shortfall.NoRing(filter, threadMm)));
             }
         }
-        return none(new FitAdvice.PolariserMissing(lens.threadMm()), List.of(new Shortfall.NoPolariser(lens.threadMm())));
+        return none(new FitAdvice.PolariserMissing(threadMm), List.of(new Shortfall.NoPolariser(threadMm)));
     }
 
     boolean missing() {
@@ -56,12 +59,12 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
         return ways(bag, Filter.Kind.POLARISER, lens.threadMm());
     }
 
-    /** The same for filters of any kind, on a thread; null for none. */
-    static List<List<Filter>> ways(Bag bag, Filter.Kind kind, Double threadMm) {
+    /** The ways for filters of any kind, on a thread; null for a lens without thread. */
+    static List<List<Filter>> ways(Bag bag, Filter.Kind kind, @Nullable Double threadMm) {
         List<List<Filter>> ways = new ArrayList<>();
         List<Filter> filters = threaded(bag, kind);
         for (Filter filter : filters) {
-            if (filter.threadMm().equals(threadMm)) {
+            if (threadMm != null && threadMm.equals(filter.threadMm())) {
                 ways.add(List.of(filter));
             }
         }
@@ -76,9 +79,9 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
     }
 
     /** Whether it is a ring that puts a filter of one thread on a lens of another; null for a lens without thread. */
-    static boolean joins(Filter ring, Double lensThreadMm, Double filterThreadMm) {
+    static boolean joins(Filter ring, @Nullable Double lensThreadMm, @Nullable Double filterThreadMm) {
         return ring.kind() == Filter.Kind.STEP_UP_RING && ring.lensThreadMm() != null
-                && ring.lensThreadMm().equals(lensThreadMm) && filterThreadMm.equals(ring.filterThreadMm());
+                && ring.lensThreadMm().equals(lensThreadMm) && Objects.equals(filterThreadMm, ring.filterThreadMm());
     }
 
     private static List<Filter> threaded(Bag bag, Filter.Kind kind) {

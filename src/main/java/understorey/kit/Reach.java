@@ -30,7 +30,7 @@ record Reach(double focalMm, double alone, double closeFocalMm, boolean breathes
     static Reach of(Camera camera, double focalMm) {
         Lens lens = camera.lens();
         boolean breathes = lens.breathing() != null;
-        double leftMm = breathes ? focalMm * (1 - lens.breathing()) : focalMm;
+        double leftMm = lens.breathing() == null ? focalMm : focalMm * (1 - lens.breathing());
         double alone = alone(lens, leftMm, leftMm / focalMm * lens.longestMm());
         double joinedMm = ThinLens.focalMmAtSensorDistance(alone, lens.closestM() * 1000);
         return new Reach(focalMm, alone, breathes ? leftMm : Math.min(focalMm, joinedMm), breathes,

@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
@@ -31,10 +33,10 @@ final class Remedies {
     /**
      * Each help once, in the order of what it makes good.
      *
-     * @param best  null where there is no camera
+     * @param best  null if there is no camera
      * @param tried every lens, with and without what the bag has to bring it closer
      */
-    static List<Advice> of(LensFit best, List<LensFit> tried, Bag bag) {
+    static List<Advice> of(@Nullable LensFit best, List<LensFit> tried, Bag bag) {
         if (best == null) {
             return List.of(new HelpAdvice.NoCamera());
         }
@@ -61,7 +63,8 @@ final class Remedies {
         } else if (shortfall instanceof Shortfall.TooFewPixels few) {
             print(few);
         } else if (shortfall instanceof Shortfall.NoRing ring) {
-            add(new HelpAdvice.HelpStepUpRing(ring.lensThreadMm(), ring.polariser().threadMm(), ring.polariser().name()));
+            add(new HelpAdvice.HelpStepUpRing(ring.lensThreadMm(),
+                    Objects.requireNonNull(ring.polariser().threadMm(), "a polariser has a thread"), ring.polariser().name()));
         } else if (shortfall instanceof Shortfall.NoPolariser polariser) {
             add(new HelpAdvice.HelpPolariser(polariser.threadMm()));
         } else if (shortfall instanceof Shortfall.NoSupport) {
@@ -94,8 +97,9 @@ final class Remedies {
     private void closer() {
         rings();
         LensFit attached = attached();
-        if (attached != null) {
-            wanting(new HelpAdvice.HelpAttach(attached.camera().attachment().name(), attached.cropTimes()));
+        Filter attachment = attached == null ? null : attached.camera().attachment();
+        if (attached != null && attachment != null) {
+            wanting(new HelpAdvice.HelpAttach(attachment.name(), attached.cropTimes()));
             return;
         }
         double missing = best.magnification() * (best.cropTimes() - 1);
@@ -110,7 +114,7 @@ final class Remedies {
     }
 
     /** The same lens with something of the bag that needs less of a crop; null where there is none. */
-    private LensFit attached() {
+    private @Nullable LensFit attached() {
         LensFit least = null;
         for (LensFit fit : tried) {
             boolean closer = fit.camera().lens() == best.camera().lens() && fit.camera().attachment() != null
@@ -152,6 +156,9 @@ final class Remedies {
 
     /** Width goes with the root of the pixels. */
     private void print(Shortfall.TooFewPixels few) {
-        wanting(new HelpAdvice.HelpSmallerPrint(best.intent().shot().printWidthM() * Math.sqrt(few.leftMpx() / few.neededMpx())));
+        Double widthM = best.intent().shot().printWidthM();
+        if (widthM != null) {
+            wanting(new HelpAdvice.HelpSmallerPrint(widthM * Math.sqrt(few.leftMpx() / few.neededMpx())));
+        }
     }
 }

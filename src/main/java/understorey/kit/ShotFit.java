@@ -3,6 +3,7 @@ package understorey.kit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Companion;
 
@@ -30,8 +31,8 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
         return new ShotFit(picture.intent(), List.copyOf(tried), List.copyOf(helps));
     }
 
-    /** The lens to use; null when there is none. */
-    public LensFit best() {
+    /** The lens to use; null if there is none. */
+    public @Nullable LensFit best() {
         return tried.isEmpty() ? null : tried.get(0);
     }
 }

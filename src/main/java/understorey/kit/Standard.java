@@ -1,5 +1,6 @@
 package understorey.kit;
 
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Support;
 
 /**
@@ -23,7 +24,7 @@ record Standard(LensFit whole) {
     }
 
     /** Whether a support, or null for the hands, holds the camera as well. */
-    boolean heldBy(Support support, double heightM) {
+    boolean heldBy(@Nullable Support support, double heightM) {
         return Holding.steadiness(support) >= Holding.steadiness(whole.support())
                 && Math.abs(heightM - whole.heightM()) <= SAME_HEIGHT_M;
     }

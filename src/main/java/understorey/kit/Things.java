@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
@@ -49,8 +50,8 @@ final class Things {
         return false;
     }
 
-    /** The first of some that is not among the things; null when all are. */
-    static Object firstNotAmong(List<?> things, List<?> some) {
+    /** The first of some that is not among the things; null if all are. */
+    static @Nullable Object firstNotAmong(List<?> things, List<?> some) {
         for (Object one : some) {
             if (!among(things, one)) {
                 return one;
@@ -64,8 +65,8 @@ final class Things {
                 : thing instanceof Support support ? support.name() : ((Filter) thing).name();
     }
 
-    /** Null when not given. */
-    static Double weightG(Object thing) {
+    /** Weight of a thing, grams; null if it is not given. */
+    static @Nullable Double weightG(Object thing) {
         return thing instanceof Body body ? body.weightG() : thing instanceof Lens lens ? lens.weightG()
                 : thing instanceof Support support ? support.weightG() : ((Filter) thing).weightG();
     }

@@ -7,4 +7,7 @@
  * Distances are metres, optics millimetres. The limits of taste (how much crop, how long a step back) are
  * common practice, no source, and stand as constants in {@link understorey.kit.LensTrial LensTrial}.
  */
+@NullMarked
 package understorey.kit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,18 +1,19 @@
 package understorey.light;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
 
 /**
- * What a canopy lets through: random leaves at spherical angles, of which every direction sees half (G = 0.5).
+ * Light through a canopy: random leaves at spherical angles, of which every direction sees half (G = 0.5).
  * Campbell and Norman, <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, after Monsi and Saeki
  * 1953. In a clearing a ray passes only that part of the canopy that stands between the edge and the tree tops:
  * leaves are taken to fill the wood evenly from the ground up.
  *
  * @param plantAreaIndex effective one, 0 or more: it already holds clumping and scattered light
- * @param treeTopDeg     altitude of the tree tops round a clearing, seen from its middle; null under closed trees
+ * @param treeTopDeg     altitude of the tree tops around a clearing, seen from its middle; null under closed trees
  */
-public record CanopyLight(double plantAreaIndex, Double treeTopDeg) {
+public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
 
     /** Open ground. */
     public static final CanopyLight NONE = new CanopyLight(0, null);
@@ -22,15 +23,15 @@ public record CanopyLight(double plantAreaIndex, Double treeTopDeg) {
     /**
      * The canopy of a place on a date; null is open ground.
      *
-     * @param clearingRadiusM to the edge of the trees; null where they stand overhead
+     * @param clearingRadiusM to the edge of the trees; null if they are overhead
      */
-    public static CanopyLight of(Canopy canopy, Double clearingRadiusM, LocalDate date) {
+    public static CanopyLight of(@Nullable Canopy canopy, @Nullable Double clearingRadiusM, LocalDate date) {
         double index = PlantArea.effectiveIndex(canopy, date);
         if (index == 0) {
             return NONE;
         }
-        boolean open = clearingRadiusM != null && canopy.heightM() != null;
-        return new CanopyLight(index, open ? treeTopDeg(canopy.heightM(), clearingRadiusM) : null);
+        return new CanopyLight(index, canopy == null || clearingRadiusM == null || canopy.heightM() == null ? null
+                : Double.valueOf(treeTopDeg(canopy.heightM(), clearingRadiusM)));
     }
 
     /** Altitude of tree tops of a height at a distance, degrees, seen from the floor. */
@@ -68,7 +69,7 @@ public record CanopyLight(double plantAreaIndex, Double treeTopDeg) {
     }
 
     /**
-     * The same of the CIE standard overcast sky, three times as bright at the zenith as at the horizon (CIE S
+     * Share of the light of the CIE standard overcast sky that reaches it, three times as bright at the zenith as at the horizon (CIE S
      * 011/E:2003).
      */
     public double overcastSky(double landDeg) {

@@ -1,9 +1,11 @@
 package understorey.light;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.LightAdvice;
 
-/** The one thing that makes the light of a moment what a picture wishes for, or spoils it. */
+/** Cause that most decides whether the light of a moment is what a picture wishes for. */
 enum Cause {
     SUN_IS_LOW, SUN_TOO_HIGH, SUN_NOT_YET_UP, SUN_BEHIND_LAND, SUN_BEHIND_CLOUD, FLECKS_TOO_FEW, AHEAD_AS_WISHED,
     ASIDE_AS_WISHED, BEHIND_YOU_AS_WISHED, SUN_OFF_THE_SIDE_WISHED, FACE_INTO_SUN, FACE_ACROSS_SUN, FACE_AWAY_FROM_SUN,
@@ -13,7 +15,7 @@ enum Cause {
 
     private static final double HALF_CIRCLE = 180;
 
-    /** True where the sun itself is missing, hidden by the land or under the horizon. */
+    /** True if the sun itself is hidden by the land or below the horizon. */
     boolean sunHidden() {
         return this == SUN_BEHIND_LAND || this == SUN_NOT_YET_UP;
     }
@@ -21,9 +23,9 @@ enum Cause {
     /**
      * The cause at a moment, in figures.
      *
-     * @param facingDeg bearing of the lens axis; null when the picture faces nowhere in particular
+     * @param facingDeg bearing of the lens axis; null for a picture without one
      */
-    Advice advice(Moment moment, Double facingDeg) {
+    Advice advice(Moment moment, @Nullable Double facingDeg) {
         double altitude = moment.sun().altitudeDeg();
         double bearing = moment.sun().azimuthDeg();
         return switch (this) {
@@ -33,10 +35,10 @@ enum Cause {
             case SUN_BEHIND_LAND -> new LightAdvice.SunBehindLand();
             case SUN_BEHIND_CLOUD -> new LightAdvice.SunBehindCloud(moment.okta());
             case FLECKS_TOO_FEW -> new LightAdvice.FlecksTooFew(moment.fleckShare());
-            case AHEAD_AS_WISHED -> new LightAdvice.AheadAsWished(Wish.offAxisDeg(moment, facingDeg));
-            case ASIDE_AS_WISHED -> new LightAdvice.AsideAsWished(Wish.offAxisDeg(moment, facingDeg));
-            case BEHIND_YOU_AS_WISHED -> new LightAdvice.BehindYouAsWished(Wish.offAxisDeg(moment, facingDeg));
-            case SUN_OFF_THE_SIDE_WISHED -> new LightAdvice.SunOffTheSideWished(Wish.offAxisDeg(moment, facingDeg));
+            case AHEAD_AS_WISHED -> new LightAdvice.AheadAsWished(offAxisDeg(moment, facingDeg));
+            case ASIDE_AS_WISHED -> new LightAdvice.AsideAsWished(offAxisDeg(moment, facingDeg));
+            case BEHIND_YOU_AS_WISHED -> new LightAdvice.BehindYouAsWished(offAxisDeg(moment, facingDeg));
+            case SUN_OFF_THE_SIDE_WISHED -> new LightAdvice.SunOffTheSideWished(offAxisDeg(moment, facingDeg));
             case FACE_INTO_SUN -> new LightAdvice.FaceIntoSun(bearing);
             case FACE_ACROSS_SUN -> new LightAdvice.FaceAcrossSun((bearing + 90) % 360);
             case FACE_AWAY_FROM_SUN -> new LightAdvice.FaceAwayFromSun((bearing + HALF_CIRCLE) % 360);
@@ -59,5 +61,10 @@ enum Cause {
             case NOT_TWILIGHT -> new LightAdvice.NotTwilight();
             case LIGHT_GONE -> new LightAdvice.LightGone(moment.floorEv());
         };
+    }
+
+    /** Only a picture with a bearing has one of the causes that need it. */
+    private static double offAxisDeg(Moment moment, @Nullable Double facingDeg) {
+        return Wish.offAxisDeg(moment, Objects.requireNonNull(facingDeg));
     }
 }

@@ -4,29 +4,30 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.ForecastMoment.Quantity;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
 /**
- * The air of the four hours up to sunrise, as far as the forecast tells how damp it is; else of the hour after. Damp
- * counts where it comes nearest to mist, wind and cloud as the mean of the night, since it takes hours to cool.
+ * The air of the 4 hours before sunrise, as far as the forecast says how damp it is; otherwise of the hour after. Damp
+ * counts where it is nearest to mist; wind and cloud are means of the night, because the air takes hours to cool.
  *
- * @param spreadC      least temperature over dew point
- * @param windMs       mean at 10 m; null when nobody said
- * @param okta         mean cloud cover, 0 to 8; null when nobody said
+ * @param spreadC      smallest difference of temperature and dew point
+ * @param windMs       mean at 10 m; null if unknown
+ * @param okta         mean cloud cover, 0 to 8; null if unknown
  * @param index        least {@link #stabilityIndex}; null without the air at 850 hPa
- * @param afterSunrise nothing earlier is told
+ * @param afterSunrise whether the forecast has nothing earlier
  */
-record DawnAir(double spreadC, Double windMs, Double okta, Double index, boolean afterSunrise) {
+record DawnAir(double spreadC, @Nullable Double windMs, @Nullable Double okta, @Nullable Double index, boolean afterSunrise) {
 
     private static final Duration NIGHT = Duration.ofHours(4);
     private static final Duration LATEST = Duration.ofHours(1);
     private static final Duration STEP = Duration.ofMinutes(30);
     private static final double KNOT_MS = 1852 / 3600.0;
 
-    /** Null when the forecast does not tell how damp the air is. */
-    static DawnAir of(ZonedDateTime sunrise, List<ForecastHour> forecast, SkyWord sky) {
+    /** The air around sunrise; null if the forecast does not say how damp it is. */
+    static @Nullable DawnAir of(ZonedDateTime sunrise, List<ForecastHour> forecast, @Nullable SkyWord sky) {
         Gathering night = new Gathering(sunrise.toLocalDate(), forecast, sky);
         for (ZonedDateTime time = sunrise.minus(NIGHT); !time.isAfter(sunrise); time = time.plus(STEP)) {
             night.look(time);
@@ -56,14 +57,14 @@ record DawnAir(double spreadC, Double windMs, Double okta, Double index, boolean
 
         private final LocalDate day;
         private final List<ForecastHour> forecast;
-        private final SkyWord sky;
+        private final @Nullable SkyWord sky;
         private int moments;
         private double spreadC = Double.POSITIVE_INFINITY;
         private double index = Double.POSITIVE_INFINITY;
         private final Mean windMs = new Mean();
         private final Mean okta = new Mean();
 
-        Gathering(LocalDate day, List<ForecastHour> forecast, SkyWord sky) {
+        Gathering(LocalDate day, List<ForecastHour> forecast, @Nullable SkyWord sky) {
             this.day = day;
             this.forecast = forecast;
             this.sky = sky;
@@ -71,19 +72,19 @@ record DawnAir(double spreadC, Double windMs, Double okta, Double index, boolean
 
         void look(ZonedDateTime time) {
             Weather weather = Weather.at(time, day, forecast, sky);
-            if (weather.spreadC() == null) {
+            Weather.Damp damp = weather.damp();
+            if (damp == null) {
                 return;
             }
             moments++;
-            spreadC = Math.min(spreadC, weather.spreadC());
+            spreadC = Math.min(spreadC, damp.spreadC());
             windMs.take(weather.windMs());
             okta.take(weather.okta());
             ForecastMoment aloft = new ForecastMoment(time, day, forecast);
             Double temperature850C = aloft.straight(Quantity.TEMPERATURE_850);
             Double wind850Ms = aloft.straight(Quantity.WIND_850);
             if (temperature850C != null && wind850Ms != null) {
-                index = Math.min(index, stabilityIndex(weather.temperatureC(), temperature850C, weather.dewPointC(),
-                        wind850Ms));
+                index = Math.min(index, stabilityIndex(damp.temperatureC(), temperature850C, damp.dewPointC(), wind850Ms));
             }
         }
 
@@ -98,14 +99,14 @@ record DawnAir(double spreadC, Double windMs, Double okta, Double index, boolean
         private double sum;
         private int count;
 
-        void take(Double value) {
+        void take(@Nullable Double value) {
             if (value != null) {
                 sum += value;
                 count++;
             }
         }
 
-        Double value() {
+        @Nullable Double value() {
             return count == 0 ? null : Double.valueOf(sum / count);
         }
     }

@@ -5,24 +5,25 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
 /**
- * Drops on the flowers over a date, after rain and of dew: a thin film of water that the air takes away, reckoned in
- * steps of ten minutes from what the forecast says of rain, damp, wind and cloud. Neither the sun on the leaves nor
- * shelter under others is counted; times are a rough guide.
+ * Drops on the flowers over a date, after rain and of dew: a thin film of water that dries in the air, computed in steps of
+ * 10 minutes from rain, damp, wind and cloud of the forecast. It counts neither sun on the leaves nor shelter under others;
+ * times are a rough guide.
  *
- * @param from    when the first step begins
- * @param shares  of the film at the beginning of each step
- * @param losses  of it within each step, may run past what is left
+ * @param from    start of the first step
+ * @param shares  of the film left at the start of each step
+ * @param losses  of the film within each step; can be more than is left
  * @param reasons why there are drops and for how long, or why there are none; never empty
- * @param judged  false when the forecast says nothing of rain and none stood
- * @param dryBy   when they are gone; null when none stood, or when they outlast the forecast
+ * @param judged  false if the forecast has no rain figures and there were no drops
+ * @param dryBy   when they are gone; null without drops, and if they outlast the forecast
  */
 public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<Advice> reasons, boolean judged,
-                    ZonedDateTime dryBy) {
+                    @Nullable ZonedDateTime dryBy) {
 
     static final long STEP_S = 600;
 
@@ -30,14 +31,14 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<A
         reasons = List.copyOf(reasons);
     }
 
-    /** The drops of a date; rows of the forecast without a date are of it, those of the day before count with it. */
-    public static Drops of(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
+    /** The drops of a date; rows of the forecast without a date are of it, and rows of the day before count too. */
+    public static Drops of(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
         return new DropsEstimate(date, zone, forecast, sky).drops();
     }
 
     /**
-     * Part of the last film that still stands, 0 to 1: 1 while it rains or dew forms, 0 where the forecast says nothing;
-     * not a number when nobody told of rain at all.
+     * Share of the last film that is left, 0 to 1: 1 while it rains or dew forms, 0 at times without a forecast; not a number
+     * if the forecast has no rain figures at all.
      */
     public double at(ZonedDateTime time) {
         if (!judged) {

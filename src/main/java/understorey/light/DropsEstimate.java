@@ -7,17 +7,18 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
-/** Steps the film of water on the flowers through a date and what the forecast covers of the day before. */
+/** Simulates the film of water on the flowers over a date, and over the part of the day before that the forecast covers. */
 final class DropsEstimate {
 
-    /** So near its dew point the air wets what the night cools; common practice, no source. */
+    /** Spread at which dew forms on what the night cools; common practice, no source. */
     private static final double DEW_SPREAD_C = 1;
-    /** How long drops stay where nobody tells how damp the air is; common practice, no source. */
+    /** How long drops stay if the damp of the air is unknown; common practice, no source. */
     private static final double PLAIN_WINDOW_S = 2 * 3600;
     private static final double DAY_S = 86_400;
     /** Sums of round figures end a last bit beside a limit. */
@@ -25,30 +26,31 @@ final class DropsEstimate {
 
     private final LocalDate date;
     private final List<ForecastHour> forecast;
-    private final SkyWord sky;
+    private final @Nullable SkyWord sky;
     private final ZonedDateTime dayBegins;
     private final ZonedDateTime from;
     private final double[] shares;
     private final double[] losses;
     private final WaterFilm film = new WaterFilm();
     private final List<Advice> reasons = new ArrayList<>();
-    private ZonedDateTime dryBy;
+    private @Nullable ZonedDateTime dryBy;
 
-    /** Of the film that stands. */
+    /** State of the present film. */
     private ZonedDateTime wetUntil;
     private boolean ofDew;
-    private Double chance;
+    private @Nullable Double chance;
 
     private boolean rainTold;
     private boolean byDamp;
     private boolean byRule;
     private boolean windUnknown;
 
-    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> forecast, SkyWord sky) {
+    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
         this.date = date;
         this.forecast = forecast;
         this.sky = sky;
         dayBegins = date.atStartOfDay(zone);
+        wetUntil = dayBegins;
         ZonedDateTime dayEnds = date.plusDays(1).atStartOfDay(zone);
         long firstS = dayEnds.toEpochSecond();
         long lastS = date.minusDays(1).atStartOfDay(zone).toEpochSecond();
@@ -84,7 +86,7 @@ final class DropsEstimate {
         return new Drops(from, shares, losses, reasons, judged, dryBy);
     }
 
-    /** Rain that may not come counts by its chance. */
+    /** A share of the film, times the chance of the rain that it comes from. */
     private double likely(double share) {
         return ofDew || chance == null ? share : share * chance;
     }
@@ -129,22 +131,23 @@ final class DropsEstimate {
      * as rime, which is no drop.
      */
     private boolean dewForms(ZonedDateTime time, Weather weather) {
+        Weather.Damp damp = weather.damp();
         return time.toLocalTime().isBefore(LocalTime.NOON)
-                && weather.spreadC() != null && weather.spreadC() <= DEW_SPREAD_C + LAST_BIT
-                && weather.temperatureC() > 0
+                && damp != null && damp.spreadC() <= DEW_SPREAD_C + LAST_BIT && damp.temperatureC() > 0
                 && weather.windMs() != null && weather.windMs() < Mist.CALM_BELOW_MS - LAST_BIT
                 && weather.okta() != null && weather.okta() <= Mist.CLEAR_OKTA + LAST_BIT;
     }
 
     private double lossMm(Weather weather, boolean today) {
-        if (weather.spreadC() == null) {
+        Weather.Damp damp = weather.damp();
+        if (damp == null) {
             byRule |= today;
             return film.laidMm() * Drops.STEP_S / PLAIN_WINDOW_S;
         }
         byDamp |= today;
         windUnknown |= today && weather.windMs() == null;
         double windMs = weather.windMs() == null ? 0 : weather.windMs();
-        return WaterFilm.evaporationMmPerDay(weather.temperatureC(), weather.dewPointC(), windMs) * Drops.STEP_S / DAY_S;
+        return WaterFilm.evaporationMmPerDay(damp.temperatureC(), damp.dewPointC(), windMs) * Drops.STEP_S / DAY_S;
     }
 
     private void dried(ZonedDateTime time) {
@@ -160,7 +163,7 @@ final class DropsEstimate {
         ifItRains();
     }
 
-    /** Where the forecast stops saying anything the drops are lost from sight. */
+    /** Ends the drops where the forecast ends: how long they stay is then unknown. */
     private void outlast(ZonedDateTime time) {
         if (film.stands() && time.isAfter(dayBegins)) {
             dryBy = null;

@@ -5,24 +5,25 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 
 /**
- * What a forecast says at one instant. Between two rows that give a quantity it runs on a straight line; the last
- * row holds for the hour that begins then; before the first row and after that hour nothing is said. Rows join over
- * midnight, but not over a date that has none. Times are instants, so that a clock change bends no line.
+ * A forecast at one instant. A quantity is linear between two rows that give it; the last row holds for the hour that begins
+ * then; before the first row and after that hour nothing is known. Rows join over midnight, but not over a date without
+ * rows. Times are instants, so that a clock change bends no line.
  */
 final class ForecastMoment {
 
     /** How long a row holds by itself. */
     static final long HOUR_S = 3600;
 
-    /** What a row may give. */
+    /** A quantity of a row. */
     enum Quantity {
         OKTA, WIND, GUST, TEMPERATURE, DEW_POINT, HUMIDITY, RAIN, RAIN_CHANCE, TEMPERATURE_850, WIND_850;
 
-        /** Null when the row says nothing of it; dew point and humidity stand in for one another. */
-        Double of(ForecastHour row) {
+        /** Its value in a row; null if the row does not give it. Dew point and humidity follow from each other. */
+        @Nullable Double of(ForecastHour row) {
             return switch (this) {
                 case OKTA -> row.okta();
                 case WIND -> row.windMs();
@@ -49,7 +50,7 @@ final class ForecastMoment {
     /**
      * Finds the instant among rows in order of time.
      *
-     * @param day the date of rows that carry none
+     * @param day the date of rows without one
      */
     ForecastMoment(ZonedDateTime time, LocalDate day, List<ForecastHour> rows) {
         this.rows = rows;
@@ -70,7 +71,7 @@ final class ForecastMoment {
         begun = from;
     }
 
-    /** When a row begins, seconds of the epoch; in an hour that comes twice, at its first coming. */
+    /** Start of a row, epoch seconds; of an hour that comes twice, the first one. */
     static long second(ForecastHour row, LocalDate day, ZoneId zone) {
         LocalDateTime local = LocalDateTime.of(row.date() == null ? day : row.date(), row.time());
         return local.toEpochSecond(zone.getRules().getOffset(local));
@@ -78,61 +79,67 @@ final class ForecastMoment {
 
     /** True when the instant lies between two rows that join, or in the hour of one. */
     boolean covered() {
-        ForecastHour before = begun == 0 ? null : rows.get(begun - 1);
-        ForecastHour after = begun == rows.size() ? null : rows.get(begun);
-        return before != null && (inHourOf(before) || joined(before, after));
+        return begun > 0 && (inHourOf(rows.get(begun - 1))
+                || begun < rows.size() && joined(rows.get(begun - 1), rows.get(begun)));
     }
 
-    /** The quantity on straight lines; null where nothing is said of it. */
-    Double straight(Quantity quantity) {
-        ForecastHour before = before(quantity);
-        ForecastHour after = before == null ? null : after(quantity);
-        if (joined(before, after)) {
-            long beganS = second(before, day, zone);
-            double share = (double) (nowS - beganS) / (second(after, day, zone) - beganS);
-            return quantity.of(before) * (1 - share) + quantity.of(after) * share;
-        }
-        return before != null && inHourOf(before) ? quantity.of(before) : null;
+    /** A row that gives a quantity, and its value. */
+    private record Given(ForecastHour row, double value) {
     }
 
-    /** Rain, mm, of the row whose hour this is; none between such hours; null before, after and where no row tells of rain. */
-    Double rainMm() {
-        ForecastHour before = before(Quantity.RAIN);
-        if (before != null && inHourOf(before)) {
-            return before.rainMm();
+    /** The quantity, linear between rows; null if it is unknown. */
+    @Nullable Double straight(Quantity quantity) {
+        Given before = before(quantity);
+        Given after = after(quantity);
+        if (before != null && after != null && joined(before.row, after.row)) {
+            long beganS = second(before.row, day, zone);
+            double share = (double) (nowS - beganS) / (second(after.row, day, zone) - beganS);
+            return before.value * (1 - share) + after.value * share;
         }
-        return before != null && joined(before, after(Quantity.RAIN)) ? Double.valueOf(0) : null;
+        return inItsHour(before);
+    }
+
+    /** Rain, mm, of the row whose hour this is; 0 between such hours; null before and after, and without rain figures. */
+    @Nullable Double rainMm() {
+        Given before = before(Quantity.RAIN);
+        Given after = after(Quantity.RAIN);
+        boolean between = before != null && after != null && !inHourOf(before.row) && joined(before.row, after.row);
+        return between ? Double.valueOf(0) : inItsHour(before);
     }
 
     /** Chance of rain, 0 to 1, of the row whose hour this is; null in no row's hour. */
-    Double rainChance() {
-        ForecastHour before = before(Quantity.RAIN_CHANCE);
-        return before != null && inHourOf(before) ? before.rainChance() : null;
+    @Nullable Double rainChance() {
+        return inItsHour(before(Quantity.RAIN_CHANCE));
     }
 
-    /** The last row begun that gives the quantity, of this date or the one before. */
-    private ForecastHour before(Quantity quantity) {
+    private @Nullable Double inItsHour(@Nullable Given given) {
+        return given != null && inHourOf(given.row) ? Double.valueOf(given.value) : null;
+    }
+
+    /** The last row begun that gives the quantity, of this date or the one before; null if there is none. */
+    private @Nullable Given before(Quantity quantity) {
         for (int i = begun - 1; i >= 0 && epochDay(rows.get(i)) >= today - 1; i--) {
-            if (quantity.of(rows.get(i)) != null) {
-                return rows.get(i);
+            Double value = quantity.of(rows.get(i));
+            if (value != null) {
+                return new Given(rows.get(i), value);
             }
         }
         return null;
     }
 
-    /** The next row that gives the quantity, of this date or the one after. */
-    private ForecastHour after(Quantity quantity) {
+    /** The next row that gives the quantity, of this date or the one after; null if there is none. */
+    private @Nullable Given after(Quantity quantity) {
         for (int i = begun; i < rows.size() && epochDay(rows.get(i)) <= today + 1; i++) {
-            if (quantity.of(rows.get(i)) != null) {
-                return rows.get(i);
+            Double value = quantity.of(rows.get(i));
+            if (value != null) {
+                return new Given(rows.get(i), value);
             }
         }
         return null;
     }
 
     private boolean joined(ForecastHour before, ForecastHour after) {
-        return before != null && after != null && epochDay(after) <= epochDay(before) + 1
-                && second(after, day, zone) > second(before, day, zone);
+        return epochDay(after) <= epochDay(before) + 1 && second(after, day, zone) > second(before, day, zone);
     }
 
     private boolean inHourOf(ForecastHour row) {
@@ -143,14 +150,13 @@ final class ForecastMoment {
         return (row.date() == null ? day : row.date()).toEpochDay();
     }
 
-    private static Double dewPointC(ForecastHour row) {
-        boolean known = row.dewPointC() != null || row.temperatureC() == null || row.humidity() == null
-                || row.humidity() <= 0;
-        return known ? row.dewPointC() : Double.valueOf(Humidity.dewPointC(row.temperatureC(), row.humidity()));
+    private static @Nullable Double dewPointC(ForecastHour row) {
+        return row.dewPointC() != null || row.temperatureC() == null || row.humidity() == null || row.humidity() <= 0
+                ? row.dewPointC() : Double.valueOf(Humidity.dewPointC(row.temperatureC(), row.humidity()));
     }
 
-    private static Double humidity(ForecastHour row) {
-        boolean known = row.humidity() != null || row.temperatureC() == null || row.dewPointC() == null;
-        return known ? row.humidity() : Double.valueOf(Humidity.relative(row.temperatureC(), row.dewPointC()));
+    private static @Nullable Double humidity(ForecastHour row) {
+        return row.humidity() != null || row.temperatureC() == null || row.dewPointC() == null ? row.humidity()
+                : Double.valueOf(Humidity.relative(row.temperatureC(), row.dewPointC()));
     }
 }

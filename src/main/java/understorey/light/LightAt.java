@@ -1,24 +1,25 @@
 package understorey.light;
 
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 
 /**
- * The light at an instant, in the open and on the floor under a canopy, as exposure values at ISO 100, on the ground as
- * it lies: level, or a bank.
+ * The light at an instant, in the open and on the ground under a canopy, as exposure values at ISO 100; the ground is level
+ * or a slope.
  *
- * @param sun                where the sun stands
- * @param shadowPerHeight    length of a shadow on level ground over the height that throws it; null when the sun's centre is not up
- * @param aboveSkyline       the sun's centre stands clear of land and horizon
- * @param fleckShare         share of the floor in direct sun, 0 to 1; 0 when the sun is hidden
+ * @param sun                position of the sun
+ * @param shadowPerHeight    length of a shadow on level ground per height of its object; null if the sun's centre is not up
+ * @param aboveSkyline       whether the sun's centre is above skyline and horizon
+ * @param fleckShare         share of the ground in direct sun, 0 to 1; 0 if the sun is hidden
  * @param open               on open ground
- * @param floor              under the canopy; as in the open where there is none
- * @param colourTemperatureK of a clear sky, K; lists differ by 20 %
- * @param place              what stands round and over it
- * @param moonLux            of the moon on open level ground under a clear sky; 0 by day and when it is down
+ * @param floor              under the canopy; as in the open without one
+ * @param colourTemperatureK of a clear sky, K; published lists differ by 20 %
+ * @param place              its skyline and its canopy
+ * @param moonLux            of the moon on open level ground under a clear sky; 0 by day and if the moon is down
  */
-public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, double fleckShare, OpenEv open,
+public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean aboveSkyline, double fleckShare, OpenEv open,
         FloorEv floor, int colourTemperatureK, Standpoint place, double moonLux) {
 
     private static final double CLEAR_OKTA = 0;
@@ -42,42 +43,42 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
      * Exposure values on open ground.
      *
      * @param sun      what the sun lights, clear sky: an upright subject from the front, or level ground under a sun
-     *                 so high that this gets more; null when the sun is hidden
+     *                 so high that this gets more; null if the sun is hidden
      * @param shade    the ground lit by the clear sky alone
      * @param broken   the ground under 6 okta
      * @param overcast the ground under 8 okta
      */
-    public record OpenEv(Double sun, double shade, double broken, double overcast) {
+    public record OpenEv(@Nullable Double sun, double shade, double broken, double overcast) {
     }
 
     /**
      * Exposure values on the floor of a wood.
      *
-     * @param fleck    what stands or lies in a fleck of sun, as in the open, clear sky; null when the sun is hidden or
+     * @param fleck    a subject in a fleck of sun, as in the open, clear sky; null if the sun is hidden or
      *                 leaves less than a thousandth of the floor in sun
      * @param shade    the ground between the flecks, clear sky
      * @param broken   the ground under 6 okta, flecks and shade taken together
      * @param overcast the ground under 8 okta
      */
-    public record FloorEv(Double fleck, double shade, double broken, double overcast) {
+    public record FloorEv(@Nullable Double fleck, double shade, double broken, double overcast) {
     }
 
-    /** The light at a place, the moon left out. */
+    /** The light at a place, without the moon. */
     public static LightAt of(SunAt sun, Standpoint place) {
         return of(sun, place, null);
     }
 
-    /** The light at a place by sun, sky and moon; null when nobody looked for the moon. */
-    public static LightAt of(SunAt sun, Standpoint place, MoonAt moon) {
+    /** The light at a place by sun, sky and moon; a null moon gives no light. */
+    public static LightAt of(SunAt sun, Standpoint place, @Nullable MoonAt moon) {
         return of(sun, place, moon == null ? 0 : Moonlight.lux(moon));
     }
 
-    /** Between two rows of one place: sun and moon on straight lines, and worked out anew what they give. */
+    /** The light between two rows of one place: sun and moon are linear, and their light is computed from them. */
     static LightAt between(LightAt from, LightAt to, double share) {
         return of(SunAt.between(from.sun, to.sun, share), from.place, from.moonLux + share * (to.moonLux - from.moonLux));
     }
 
-    /** The same sun and moon over another place. */
+    /** The light of this sun and moon at another place. */
     LightAt at(Standpoint other) {
         return of(sun, other, moonLux);
     }
@@ -100,12 +101,12 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
                 place, moonLux);
     }
 
-    /** True where most of what grows there may stand in the sun: from two fifths of the floor on. */
+    /** True if most plants there can be in the sun: from two fifths of the ground on. */
     public boolean mostlySunlit() {
         return fleckShare >= MANY_FLECKS;
     }
 
-    /** True where flecks of sun are more than a chance find: from a hundredth of the floor on. */
+    /** True if flecks of sun are easy to find: from 1 % of the ground on. */
     public boolean flecked() {
         return fleckShare >= LEAST_FLECK_SHARE;
     }
@@ -120,13 +121,13 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return place.canopy().plantAreaIndex();
     }
 
-    /** Exposure value of the moon alone on open ground under a clear sky; null when it gives no light. */
-    public Double moonEv() {
+    /** Exposure value of the moon alone on open ground under a clear sky; null without moonlight. */
+    public @Nullable Double moonEv() {
         return moonLux > 0 ? ExposureValue.ev100(moonLux) : null;
     }
 
-    /** The same on the floor: a moon lights it through all the gaps that a sky does. */
-    public Double moonFloorEv() {
+    /** Exposure value of the moon alone under the canopy, through the same gaps as the sky; null without moonlight. */
+    public @Nullable Double moonFloorEv() {
         return moonLux > 0 ? ExposureValue.ev100(moonLux * place.uniformSky()) : null;
     }
 
@@ -145,7 +146,7 @@ public record LightAt(SunAt sun, Double shadowPerHeight, boolean aboveSkyline, d
         return ExposureValue.ev100(floor.groundLux(okta, whole) + floor.moonLux(moonLux, okta));
     }
 
-    /** What {@link #floorEv} is the light of. */
+    /** The part of the ground that {@link #floorEv} meters. */
     public enum Metered { GROUND, SHADE, SUN_AND_SHADE }
 
     /** Under a canopy and a clear sky the shade, or what flecks and shade make together; else the ground as a whole. */

@@ -5,12 +5,13 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
-/** The moments of a day at one place, every five minutes from the first light to the last. */
+/** The moments of a day at one place, every 5 minutes from first to last light. */
 public final class LightDay {
 
     private static final int STEPS = 3;
-    /** Below this nothing is photographed that wishes for light. */
+    /** Altitude of the sun below which no picture with a light wish is taken. */
     private static final double DARK_DEG = -9;
 
     private final ToDoubleFunction<ZonedDateTime> okta;
@@ -20,7 +21,7 @@ public final class LightDay {
     /**
      * A day's weather.
      *
-     * @param okta cloud cover at a time, 0 to 8; not a number where nobody said, and such times are left out
+     * @param okta cloud cover at a time, 0 to 8; not a number if unknown, and such times are left out
      */
     public LightDay(ToDoubleFunction<ZonedDateTime> okta, Mist mist, Drops drops) {
         this.okta = okta;
@@ -29,9 +30,9 @@ public final class LightDay {
     }
 
     /**
-     * The moments.
+     * The moments of a day.
      *
-     * @param rows every quarter of an hour; between them the sun moves on straight lines
+     * @param rows every 15 minutes; the sun is linear between them
      */
     public List<Moment> over(List<LightAt> rows) {
         List<Moment> day = new ArrayList<>();
@@ -48,20 +49,20 @@ public final class LightDay {
         return day;
     }
 
-    /** The moment at a time of the rows' day; null where the clouds are unknown. */
-    public Moment at(List<LightAt> rows, ZonedDateTime time) {
+    /** The moment at a time of the rows' day; null if the cloud cover is unknown. */
+    public @Nullable Moment at(List<LightAt> rows, ZonedDateTime time) {
         long step = Duration.between(rows.get(0).time(), rows.get(1).time()).toMillis();
         double past = (double) Duration.between(rows.get(0).time(), time).toMillis() / step;
         int i = Math.max(0, Math.min(rows.size() - 2, (int) past));
         return known(LightAt.between(rows.get(i), rows.get(i + 1), past - i));
     }
 
-    private Moment known(LightAt light) {
+    private @Nullable Moment known(LightAt light) {
         double cloud = okta.applyAsDouble(light.time());
         return Double.isNaN(cloud) ? null : at(light, cloud);
     }
 
-    /** The moment of a light worked out for itself, under a cloud cover in okta. */
+    /** The moment of a given light, under a cloud cover in okta. */
     public Moment at(LightAt light, double cloud) {
         ZonedDateTime time = light.sun().time();
         return new Moment(light.sun(), light.aboveSkyline(), light.fleckShare(), light.floorEv(cloud),

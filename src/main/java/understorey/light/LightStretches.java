@@ -6,12 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import understorey.sky.Interval;
 
 /**
- * A day split into stretches whose light has a grade and stretches whose light has not. Between two moments of the day
- * the light is asked at each whole minute, so an end is the last minute that still has the grade: flecks of sun, clouds
- * and the skyline change the light at once.
+ * Splits a day into stretches with a grade of light and stretches without. Between two moments of the day each whole
+ * minute is tried, so an end is the last minute that still has the grade: flecks of sun, clouds and the skyline change the
+ * light at once.
  */
 final class LightStretches {
 
@@ -31,11 +32,11 @@ final class LightStretches {
 
     private final List<Moment> day;
     private final ToDoubleFunction<Moment> quality;
-    private final Function<ZonedDateTime, Moment> at;
+    private final Function<ZonedDateTime, @Nullable Moment> at;
     private final Outlook.Grade grade;
     private final boolean[] good;
 
-    private LightStretches(List<Moment> day, ToDoubleFunction<Moment> quality, Function<ZonedDateTime, Moment> at,
+    private LightStretches(List<Moment> day, ToDoubleFunction<Moment> quality, Function<ZonedDateTime, @Nullable Moment> at,
                            Outlook.Grade grade) {
         this.day = day;
         this.quality = quality;
@@ -50,9 +51,9 @@ final class LightStretches {
     /**
      * The stretches in order, without a gap but for hours that have no moments and for dips between two moments.
      *
-     * @param at the light at a time; null where the clouds are unknown
+     * @param at the light at a time; null if the cloud cover is unknown
      */
-    static List<Stretch> of(List<Moment> day, ToDoubleFunction<Moment> quality, Function<ZonedDateTime, Moment> at,
+    static List<Stretch> of(List<Moment> day, ToDoubleFunction<Moment> quality, Function<ZonedDateTime, @Nullable Moment> at,
                             Outlook.Grade grade) {
         LightStretches split = new LightStretches(day, quality, at, grade);
         split.dropInstants();
@@ -66,11 +67,11 @@ final class LightStretches {
         return stretches;
     }
 
-    private boolean has(Moment moment) {
+    private boolean has(@Nullable Moment moment) {
         return moment != null && quality.applyAsDouble(moment) >= grade.least();
     }
 
-    /** A moment that alone has the grade is no stretch. */
+    /** Drops a stretch of a single moment. */
     private void dropInstants() {
         int from = 0;
         while (from < good.length) {
@@ -94,7 +95,7 @@ final class LightStretches {
         return Duration.between(time(i - 1), time(i)).compareTo(STEP) > 0;
     }
 
-    /** Where flecks or the sun itself come or go between two good moments, the light may be worse for some minutes. */
+    /** Whether the light is worse between two good moments: flecks or the sun itself come or go. */
     private boolean dips(int i) {
         Moment before = day.get(i - 1);
         Moment after = day.get(i);

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Spot;
@@ -22,12 +23,12 @@ public final class LightTable {
     private LightTable() {
     }
 
-    /** The light at a spot of a site; at the site itself when the spot is null. */
-    public static List<LightAt> of(Site site, Spot spot, LocalDate date) {
+    /** The light at a spot of a site; at the site itself if the spot is null. */
+    public static List<LightAt> of(Site site, @Nullable Spot spot, LocalDate date) {
         return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
     }
 
-    /** The light at another place so near that sun and moon stand alike there: 1 km is 0.01°. */
+    /** The light at another place so near that sun and moon have the same position: 1 km is 0.01°. */
     public static List<LightAt> near(List<LightAt> rows, Standpoint place) {
         List<LightAt> near = new ArrayList<>(rows.size());
         for (LightAt row : rows) {
@@ -48,7 +49,7 @@ public final class LightTable {
         return List.copyOf(rows);
     }
 
-    /** One row: the moon counts from the end of civil twilight on. */
+    /** The light at one instant: the moon counts from the end of civil twilight on. */
     public static LightAt at(Position position, SunAt sun, Standpoint place) {
         boolean dark = sun.altitudeDeg() < MOON_COUNTS_BELOW_DEG;
         return LightAt.of(sun, place, dark ? MoonAt.of(position, sun.time()) : null);

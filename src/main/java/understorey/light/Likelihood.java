@@ -1,6 +1,6 @@
 package understorey.light;
 
-/** How likely something is, in words: the rules behind it carry no percentage. */
+/** Likelihood in words: the rules behind it give no percentage. */
 public enum Likelihood {
     NONE, LOW, MEDIUM, HIGH
 }

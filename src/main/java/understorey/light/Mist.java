@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
@@ -13,27 +14,27 @@ import understorey.sky.SunDay;
 
 /**
  * Radiation mist at dawn: air that a clear, still night has cooled to its dew point. Mist that drifts in from water or
- * hangs in cloud is not covered. Hollows, streams and wood edges have more of it than a forecast for the district
- * tells, the floor of a closed wood less (from memory).
+ * hangs in cloud is not covered. Hollows, streams and wood edges have more mist than a forecast for the district says, the
+ * floor of a closed wood less (from memory).
  *
- * @param likelihood null when it cannot be judged
- * @param stands     from two hours before sunrise until it is gone, or would be; null when none is to be looked for
+ * @param likelihood null if it is unknown
+ * @param stands     from 2 hours before sunrise until mist is gone, or would be; null if none is likely
  * @param reasons    in the order of telling; never empty
  */
-public record Mist(Likelihood likelihood, Interval stands, List<Advice> reasons) {
+public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, List<Advice> reasons) {
 
     /** FAA AC 00-6A: fog is to be anticipated at a spread of 5 °F and less. */
     private static final double DAMP_C = 2.8;
     /** Common practice, no source. */
     private static final double NEARLY_DAMP_C = 5;
-    /** Radiation fog wants less than about 5 mph (a university lecture, Arizona NATS 101). */
+    /** Radiation fog needs less than about 5 mph (a university lecture, Arizona NATS 101). */
     static final double CALM_BELOW_MS = 2.2;
     /** Common practice, no source. */
     static final double CLEAR_OKTA = 2;
-    /** Classes of the index: below the first high, above the second low (2WW/TN-79/008). Both limits count as moderate, which is ours. */
+    /** Classes of the index: below the first high, above the second low (2WW/TN-79/008). Both limits count as moderate: an assumption. */
     private static final double INDEX_HIGH_BELOW = 31;
     private static final double INDEX_LOW_ABOVE = 55;
-    /** Sums of round figures end a last bit beside a limit. */
+    /** Tolerance of limits for rounding errors of sums. */
     private static final double LAST_BIT = 1e-9;
 
     /** The times of mist are common practice, no source. */
@@ -46,14 +47,14 @@ public record Mist(Likelihood likelihood, Interval stands, List<Advice> reasons)
     }
 
     /**
-     * The mist to look for at a place. The Fog Stability Index decides where the air at 850 hPa is known, else a rule
+     * The mist to expect at a place. The Fog Stability Index decides if the air at 850 hPa is known, otherwise a rule
      * of thumb: a spread of 2.8 °C and less is high with both a wind below 2.2 m/s and 2 okta and less, medium with
-     * one of them, low with neither; a spread of up to 5 °C is low with both. What nobody told counts as not met.
+     * one of them, low with neither; a spread of up to 5 °C is low with both. An unknown figure counts as not met.
      *
-     * @param sunOnFloor first time in the morning at which the sun clears the land of the valley; from two hours after
-     *                   sunrise on, and when it never does (null), mist thins all the same
+     * @param sunOnFloor first time in the morning at which the sun clears the skyline of the valley. After 2 hours, and
+     *                   if it never does (null), mist thins without it
      */
-    public static Mist atDawn(SunDay sun, ZonedDateTime sunOnFloor, List<ForecastHour> forecast, SkyWord sky) {
+    public static Mist atDawn(SunDay sun, @Nullable ZonedDateTime sunOnFloor, List<ForecastHour> forecast, @Nullable SkyWord sky) {
         if (sun.sunrise() == null) {
             return new Mist(null, null, List.of(new WeatherAdvice.MistNoSunrise()));
         }
@@ -75,15 +76,15 @@ public record Mist(Likelihood likelihood, Interval stands, List<Advice> reasons)
         }
         ZonedDateTime latest = sun.sunrise().plus(IN_SHADE);
         boolean inShade = sunOnFloor == null || sunOnFloor.isAfter(latest);
-        ZonedDateTime thins = inShade ? latest : sunOnFloor;
+        ZonedDateTime thins = sunOnFloor == null || inShade ? latest : sunOnFloor;
         Interval stands = new Interval(sun.sunrise().minus(BEFORE_SUNRISE), thins.plus(THINNING));
         reasons.add(clearing(inShade, thins, stands.to()));
         return new Mist(likelihood, stands, reasons);
     }
 
     /**
-     * How much mist is to be looked for, 0 to 1: its likelihood times the share that still stands; not a number at a
-     * time of mist where it cannot be judged.
+     * Mist to expect at a time, 0 to 1: its likelihood times the share that is left; not a number at a time of mist of
+     * unknown likelihood.
      */
     public double at(ZonedDateTime time) {
         if (stands == null || !stands.contains(time)) {
@@ -96,7 +97,7 @@ public record Mist(Likelihood likelihood, Interval stands, List<Advice> reasons)
         return level(likelihood) * Math.min(1, left);
     }
 
-    /** Steps for mixing with other wishes; ours, and no measure of chance. */
+    /** Weight of a likelihood beside other light wishes: an assumption, not a probability. */
     private static double level(Likelihood likelihood) {
         return switch (likelihood) {
             case NONE -> 0;

@@ -2,8 +2,10 @@ package understorey.light;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.LightWish;
 import understorey.sky.Interval;
@@ -14,8 +16,8 @@ import understorey.sky.Interval;
  * @param quality of the light at the time planned, 0 to 1: the product of its wishes
  * @param grade   the same in a word
  * @param because what decides each wish then, the weakest first
- * @param windows the best times of the day, in order, to the minute; empty when no hour is even fair
- * @param best    the grade within those windows; {@code POOR} when there are none
+ * @param windows the best times of the day, in order, to the minute; empty if no hour is even fair
+ * @param best    the grade within those windows; {@code POOR} without windows
  * @param spoils  what spoils the time before, between and after them
  */
 public record Outlook(double quality, Grade grade, List<Advice> because, List<Interval> windows, Grade best,
@@ -40,14 +42,14 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         }
     }
 
-    /** What most spoils the light of a stretch of the day. */
+    /** A stretch of the day, and what most spoils its light. */
     public record Spoil(Interval when, Advice why) {
     }
 
     /**
      * What a later moment has over an earlier one.
      *
-     * @param sun true where that is the sun itself
+     * @param sun whether that is the sun itself
      * @param why the earlier one is worse
      */
     public record Gain(boolean sun, Advice why) {
@@ -61,13 +63,13 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
      * The outlook for one picture.
      *
      * @param wishes    at least one
-     * @param facingDeg null when it faces nowhere in particular
+     * @param facingDeg null for a picture without a bearing
      * @param day       moments at even steps, from the first light to the last
      * @param planned   the moment for which it is planned
-     * @param at        the moment at a time between those of the day; null where the clouds are unknown
+     * @param at        the moment at a time between those of the day; null if the cloud cover is unknown
      */
-    public static Outlook of(List<LightWish> wishes, Double facingDeg, List<Moment> day, Moment planned,
-                             Function<ZonedDateTime, Moment> at) {
+    public static Outlook of(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day,
+                             Moment planned, Function<ZonedDateTime, @Nullable Moment> at) {
         Grade best = Grade.POOR;
         List<Interval> windows = new ArrayList<>();
         List<Spoil> spoils = new ArrayList<>();
@@ -86,8 +88,9 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     /** Fills in the windows of a grade and what spoils the rest; false when it has none. */
-    private static boolean split(List<LightWish> wishes, Double facingDeg, List<Moment> day,
-                                 Function<ZonedDateTime, Moment> at, Grade grade, List<Interval> windows, List<Spoil> spoils) {
+    private static boolean split(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day,
+                                 Function<ZonedDateTime, @Nullable Moment> at, Grade grade, List<Interval> windows,
+                                 List<Spoil> spoils) {
         for (LightStretches.Stretch stretch : LightStretches.of(day, moment -> quality(wishes, moment, facingDeg), at, grade)) {
             if (stretch.good()) {
                 windows.add(stretch.when());
@@ -98,8 +101,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return !windows.isEmpty();
     }
 
-    /** How far a moment gives the light wished for, 0 to 1: the product of the wishes; 1 where there is none. */
-    public static double quality(List<LightWish> wishes, Moment moment, Double facingDeg) {
+    /** How well a moment gives the light wished for, 0 to 1: the product of the wishes; 1 without wishes. */
+    public static double quality(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
         double product = 1;
         for (LightWish wish : wishes) {
             product *= Wish.of(wish, moment, facingDeg).value();
@@ -108,7 +111,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     /** What decides each wish at a moment, the weakest first. */
-    public static List<Advice> because(List<LightWish> wishes, Moment moment, Double facingDeg) {
+    public static List<Advice> because(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
         List<Wish> judged = new ArrayList<>();
         for (LightWish wish : wishes) {
             Wish light = Wish.of(wish, moment, facingDeg);
@@ -128,8 +131,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return List.copyOf(reasons);
     }
 
-    /** What at an earlier moment spoils most of the light that a later one gives; null where nothing does, though later is better. */
-    public static Gain gained(List<LightWish> wishes, Double facingDeg, Moment before, Moment then) {
+    /** The wish that gains most from an earlier moment to a later one; null if none of them is spoilt earlier. */
+    public static @Nullable Gain gained(List<LightWish> wishes, @Nullable Double facingDeg, Moment before, Moment then) {
         Wish spoilt = null;
         Cause lost = null;
         double most = 0;
@@ -142,7 +145,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
                 lost = light.lostAgainst(later);
             }
         }
-        return spoilt == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
+        return spoilt == null || lost == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
                 : new Gain(lost.sunHidden(), lost.advice(before, facingDeg));
     }
 
@@ -150,7 +153,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
      * What spoils a stretch: at the edge of the better light in the day's first stretch and in the last, so that it is true
      * there; what does so most often where the whole day is spoiled or the middle of it.
      */
-    private static Advice spoiler(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
+    private static Advice spoiler(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day, int from, int to) {
         if (from == 0 && to < day.size()) {
             return lost(wishes, day.get(to - 1), day.get(to), facingDeg);
         }
@@ -162,7 +165,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     /** What makes a moment worse than the better one beside it. */
-    private static Advice lost(List<LightWish> wishes, Moment moment, Moment better, Double facingDeg) {
+    private static Advice lost(List<LightWish> wishes, Moment moment, Moment better, @Nullable Double facingDeg) {
         Cause lost = weakest(wishes, moment, facingDeg).limits();
         double most = 0;
         for (LightWish wish : wishes) {
@@ -177,7 +180,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     }
 
     /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */
-    private static List<Spoil> throughout(List<LightWish> wishes, Double facingDeg, List<Moment> day) {
+    private static List<Spoil> throughout(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day) {
         List<Integer> ends = new ArrayList<>();
         for (int i = 1; i <= day.size(); i++) {
             if (i == day.size() || weakest(wishes, day.get(i), facingDeg).limits() != weakest(wishes, day.get(i - 1), facingDeg).limits()) {
@@ -212,7 +215,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return ends.get(run) - (run == 0 ? 0 : ends.get(run - 1));
     }
 
-    private static int mostFrequent(List<LightWish> wishes, Double facingDeg, List<Moment> day, int from, int to) {
+    private static int mostFrequent(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day, int from, int to) {
         int[] times = new int[Cause.values().length];
         int[] middle = new int[times.length];
         int most = 0;
@@ -232,13 +235,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         }
     }
 
-    private static Wish weakest(List<LightWish> wishes, Moment moment, Double facingDeg) {
-        Wish weakest = null;
-        for (LightWish wish : wishes) {
-            Wish light = Wish.of(wish, moment, facingDeg);
-            weakest = weakest == null || light.value() < weakest.value() ? light : weakest;
-        }
-        return weakest;
+    private static Wish weakest(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
+        return wishes.stream().map(wish -> Wish.of(wish, moment, facingDeg)).min(Comparator.comparingDouble(Wish::value)).orElseThrow();
     }
 
     private static ZonedDateTime time(List<Moment> day, int i) {

@@ -2,11 +2,12 @@ package understorey.light;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 
 /**
- * How much leaf and wood stands above the floor, as the light sees it.
+ * Plant area index of a canopy: leaf and wood above the ground, as they stop light.
  *
  * <p>Index values by stage are effective ones, lower than leaf area alone (4.0 to 5.1 in European beech and sycamore,
  * Journal of Forestry Research 2020): leaves stand in clumps and scatter light, so that a leafed wood comes out at
@@ -25,12 +26,12 @@ public final class PlantArea {
 
     /**
      * Effective plant area index on a date, square metres over a square metre of floor; 0 for open ground. Trees
-     * whose foliage is not told are in full leaf, the darker and safer guess. With a day of bud burst it grows
+     * without a given foliage are in full leaf, the darker and safer guess. With a day of bud burst it grows
      * evenly from the winter's index to full leaf over 28 days: leaf area increases fastest in the first month
      * after bud burst (Journal of Forestry Research 2020, abstract). Evergreens keep full leaf then, and of a
      * mixed wood half the trees do.
      */
-    public static double effectiveIndex(Canopy canopy, LocalDate date) {
+    public static double effectiveIndex(@Nullable Canopy canopy, LocalDate date) {
         if (canopy == null) {
             return 0;
         }
@@ -54,7 +55,7 @@ public final class PlantArea {
         };
     }
 
-    private static double winterIndex(Canopy.Trees trees) {
+    private static double winterIndex(Canopy.@Nullable Trees trees) {
         if (trees == Canopy.Trees.EVERGREEN) {
             return FULL_LEAF;
         }

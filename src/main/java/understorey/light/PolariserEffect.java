@@ -2,6 +2,7 @@ package understorey.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.PolariserAdvice;
 import understorey.optics.Direction;
@@ -10,14 +11,14 @@ import understorey.optics.Projection;
 import understorey.sky.SunAt;
 
 /**
- * What a polariser, turned as well as can be, does for a picture.
+ * Effect of a polariser on a picture, turned to its best.
  *
- * @param sky       null when the frame holds no sky, or the clouds or the night leave nothing to darken
- * @param leaves    null when the frame looks down on nothing
+ * @param sky       null if the frame has no sky, or clouds or the night leave nothing to darken
+ * @param leaves    null if no part of the frame looks down
  * @param lossStops light that it takes of the whole picture
  * @param reasons   why to use it or leave it
  */
-public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Advice> reasons) {
+public record PolariserEffect(@Nullable Sky sky, @Nullable Leaves leaves, double lossStops, List<Advice> reasons) {
 
     /** More cloud leaves too little blue: common practice, no source. */
     private static final double MOST_OKTA = 4;
@@ -57,14 +58,15 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Adv
      *
      * @param footGrazingDeg   angle between the leaves and the line of sight
      * @param footShare        of the sheen, 0.5 to 1
-     * @param middleGrazingDeg null when the middle of the frame looks no lower than the horizon
-     * @param middleShare      null likewise
+     * @param middleGrazingDeg null if the middle of the frame does not look down
+     * @param middleShare      of the sheen there; null if the middle of the frame does not look down
      */
-    public record Leaves(double footGrazingDeg, double footShare, Double middleGrazingDeg, Double middleShare) {
+    public record Leaves(double footGrazingDeg, double footShare, @Nullable Double middleGrazingDeg,
+                         @Nullable Double middleShare) {
     }
 
-    /** For a sun, up or down, and a cloud cover of 0 to 8 okta; null for one that nobody told, taken as clear. */
-    public static PolariserEffect of(SunAt sun, Projection camera, Double okta, double lossStops) {
+    /** The effect under a sun, up or down, and a cloud cover of 0 to 8 okta; an unknown one (null) counts as clear. */
+    public static PolariserEffect of(SunAt sun, Projection camera, @Nullable Double okta, double lossStops) {
         List<Advice> reasons = new ArrayList<>();
         Sky sky = null;
         if (camera.direction(0, 1).altitudeDeg() <= 0) {
@@ -87,7 +89,8 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Adv
 
     private static Sky sky(Direction sun, Projection camera) {
         boolean horizonInFrame = camera.direction(0, -1).altitudeDeg() <= 0;
-        double y = horizonInFrame ? camera.place(camera.axis().bearingDeg(), 0).y() : 1;
+        Projection.Place horizon = horizonInFrame ? camera.place(camera.axis().bearingDeg(), 0) : null;
+        double y = horizon == null ? 1 : horizon.y();
         double middleDeg = sun.angleDeg(camera.direction(0, y));
         return new Sky(middleDeg, Polarisation.skyDegree(middleDeg),
                 Polarisation.skyStops(sun.angleDeg(camera.direction(-1, y))), Polarisation.skyStops(middleDeg),
@@ -105,7 +108,7 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Adv
     }
 
     /** A level leaf is grazed at the angle by which one looks down on it. */
-    private static Leaves leaves(Projection camera) {
+    private static @Nullable Leaves leaves(Projection camera) {
         double footDeg = -camera.direction(0, -1).altitudeDeg();
         double middleDeg = -camera.axis().altitudeDeg();
         if (footDeg <= 0) {
@@ -120,7 +123,7 @@ public record PolariserEffect(Sky sky, Leaves leaves, double lossStops, List<Adv
         double bestDeg = 90 - Polarisation.brewsterDeg(Polarisation.WATER_INDEX);
         boolean between = leaves.footGrazingDeg >= bestDeg;
         double most = leaves.footShare;
-        if (leaves.middleShare == null) {
+        if (leaves.middleShare == null || leaves.middleGrazingDeg == null) {
             reasons.add(new PolariserAdvice.PolariserLeavesFoot(leaves.footShare));
         } else {
             between &= leaves.middleGrazingDeg <= bestDeg;

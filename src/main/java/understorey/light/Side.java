@@ -1,14 +1,14 @@
 package understorey.light;
 
-/** Where the light of the sun comes from, as a photographer says it. Common practice, no source. */
+/** Side from which the sun lights a picture, in the terms of the trade. Common practice, no source. */
 public enum Side {
-    /** The sun stands ahead, its bearing within 45° of the axis. */
+    /** The sun is ahead, its bearing within 45° of the axis. */
     BACK,
     /** Between back and front light, from either hand. */
     SIDE,
-    /** The sun stands behind the camera, its bearing 135° and more from the axis. */
+    /** The sun is behind the camera, its bearing 135° and more from the axis. */
     FRONT,
-    /** The sun stands 55° high or higher, wherever the camera looks. */
+    /** The sun is 55° high or higher, wherever the camera looks. */
     OVERHEAD;
 
     static final double AHEAD_DEG = 45;

@@ -2,6 +2,7 @@ package understorey.light;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DirectionAdvice;
 import understorey.optics.Direction;
@@ -10,17 +11,17 @@ import understorey.sky.Interval;
 import understorey.sky.SunAt;
 
 /**
- * How the sun stands to the axis of a picture, whether or not land or cloud hides it.
+ * Direction of the sun relative to the axis of a picture, even if land or cloud hides it.
  *
  * @param bearingDeg          of the sun from the axis, −180 to 180, positive to the right
  * @param angleDeg            in space between axis and sun: 0 looking into it, 180 with it behind the camera
  * @param apparentAltitudeDeg of the sun, as the air lifts it
  * @param side                where its light comes from
- * @param part                of the frame, in which it stands; null when outside, or when the frame is not known
- * @param offFrameDeg         in space from the frame's nearest edge, 0 inside; null when the frame is not known
+ * @param part                of the frame with the sun in it; null if it is outside, or the frame is unknown
+ * @param offFrameDeg         in space from the frame's nearest edge, 0 inside; null if the frame is unknown
  */
-public record SunDirection(double bearingDeg, double angleDeg, double apparentAltitudeDeg, Side side, Part part,
-        Double offFrameDeg) {
+public record SunDirection(double bearingDeg, double angleDeg, double apparentAltitudeDeg, Side side, @Nullable Part part,
+        @Nullable Double offFrameDeg) {
 
     /** Below this not even the upper edge of the disc is seen. */
     private static final double DOWN_DEG = -0.3;
@@ -40,7 +41,7 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
         }
     }
 
-    /** Where the sun stands to the frame. */
+    /** Position of the sun relative to the frame. */
     public enum Where { IN_FRAME, JUST_OUTSIDE, AWAY }
 
     private enum Hand { LEFT, RIGHT }
@@ -49,8 +50,8 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
     public record Stretch(Side side, Interval time) {
     }
 
-    /** For a camera whose frame is known; null when the sun is down, below −0.3° of apparent altitude. */
-    public static SunDirection of(SunAt sun, Projection camera) {
+    /** Direction for a camera with a known frame; null if the sun is down, below −0.3° of apparent altitude. */
+    public static @Nullable SunDirection of(SunAt sun, Projection camera) {
         double apparentDeg = sun.apparentAltitudeDeg();
         SunDirection plain = of(sun, camera.axis());
         if (plain == null) {
@@ -62,12 +63,12 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
                 camera.offFrameDeg(sun.azimuthDeg(), apparentDeg));
     }
 
-    /** For a level axis of which only the bearing is known; null when the sun is down. */
-    public static SunDirection of(SunAt sun, double facingDeg) {
+    /** Direction for a level axis with only a bearing; null if the sun is down. */
+    public static @Nullable SunDirection of(SunAt sun, double facingDeg) {
         return of(sun, new Direction(facingDeg, 0));
     }
 
-    private static SunDirection of(SunAt sun, Direction axis) {
+    private static @Nullable SunDirection of(SunAt sun, Direction axis) {
         double apparentDeg = sun.apparentAltitudeDeg();
         if (apparentDeg < DOWN_DEG) {
             return null;
@@ -88,8 +89,8 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
         return new SidesOfDay(track, facingDeg).within(sunlit);
     }
 
-    /** Where the sun stands to the frame; null when the frame is not known. */
-    public Where where() {
+    /** Whether the sun is in the frame; null if the frame is unknown. */
+    public @Nullable Where where() {
         if (offFrameDeg == null) {
             return null;
         }
@@ -115,10 +116,9 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
             return List.copyOf(reasons);
         }
         reasons.add(light());
-        Where where = where();
-        if (where == Where.IN_FRAME) {
+        if (part != null) {
             reasons.add(new DirectionAdvice.SunInFrame(part));
-        } else if (where == Where.JUST_OUTSIDE) {
+        } else if (offFrameDeg != null && where() == Where.JUST_OUTSIDE) {
             reasons.add(new DirectionAdvice.SunNearFrame(Math.max(1, offFrameDeg)));
         }
         return List.copyOf(reasons);

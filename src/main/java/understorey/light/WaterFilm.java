@@ -1,6 +1,6 @@
 package understorey.light;
 
-/** Water on leaves and petals, mm of depth, and how fast the air takes it. */
+/** Film of water on leaves and petals, mm deep, that dries in the air. */
 final class WaterFilm {
 
     /** What leaves hold before they drip, an order of magnitude; from memory. */
@@ -13,12 +13,12 @@ final class WaterFilm {
     private double mm;
     private double laidMm;
 
-    /** More water, up to what leaves hold; the film counts from here. */
+    /** Adds rain, up to what leaves hold; the share counts from here. */
     void rain(double rainMm) {
         lay(Math.min(MOST_MM, mm + rainMm));
     }
 
-    /** Dew on what stands; none where more stands already. */
+    /** Adds dew, unless the film is deeper already. */
     void dew() {
         lay(Math.max(mm, DEW_MM));
     }
@@ -28,7 +28,7 @@ final class WaterFilm {
         laidMm = depthMm;
     }
 
-    /** Takes a depth away; what is left is never below 0. */
+    /** Takes away a depth; the film is never below 0. */
     void lose(double depthMm) {
         mm = Math.max(0, mm - depthMm);
     }

@@ -3,37 +3,38 @@ package understorey.light;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.ForecastMoment.Quantity;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 
 /**
- * The weather at an instant, as far as the forecast tells; the sky else in one word. A component is null when nobody
- * said.
+ * The weather at an instant, as far as the forecast goes; otherwise the sky in one word. A component is null if it is
+ * unknown.
  *
  * @param okta         cloud cover, 0 to 8
  * @param windMs       mean at 10 m
  * @param gustMs       at 10 m
  * @param temperatureC air
- * @param dewPointC    of the air; from the humidity where only that is given
- * @param humidity     relative, 0 to 1; from the dew point where only that is given
+ * @param dewPointC    of the air; from the humidity if only that is given
+ * @param humidity     relative, 0 to 1; from the dew point if only that is given
  * @param rainMm       in the forecast's hour
  * @param rainChance   in the forecast's hour, 0 to 1
  */
-public record Weather(Double okta, Double windMs, Double gustMs, Double temperatureC, Double dewPointC, Double humidity,
-        Double rainMm, Double rainChance) {
+public record Weather(@Nullable Double okta, @Nullable Double windMs, @Nullable Double gustMs, @Nullable Double temperatureC,
+        @Nullable Double dewPointC, @Nullable Double humidity, @Nullable Double rainMm, @Nullable Double rainChance) {
 
     /**
-     * On straight lines between the rows of the forecast, which stand in order of time; the last row holds for the
-     * hour that begins then, and before the first and after that hour only the word on the sky is left. Rain and its
-     * chance hold for the row's hour; between such hours no rain falls. Rows without a date are of the time's own.
+     * The weather at a time: linear between the rows of the forecast, which are in order of time. The last row holds for the
+     * hour that begins then; before the first row and after that hour there is only the word for the sky. Rain and its
+     * chance hold for the row's hour; between such hours no rain falls. Rows without a date are of the date of the time.
      */
-    public static Weather at(ZonedDateTime time, List<ForecastHour> forecast, SkyWord word) {
+    public static Weather at(ZonedDateTime time, List<ForecastHour> forecast, @Nullable SkyWord word) {
         return at(time, time.toLocalDate(), forecast, word);
     }
 
-    /** The same where rows without a date are of another day than the time. */
-    static Weather at(ZonedDateTime time, LocalDate day, List<ForecastHour> forecast, SkyWord word) {
+    /** The weather at a time, if rows without a date are of a given day. */
+    static Weather at(ZonedDateTime time, LocalDate day, List<ForecastHour> forecast, @Nullable SkyWord word) {
         ForecastMoment moment = new ForecastMoment(time, day, forecast);
         Double okta = moment.straight(Quantity.OKTA);
         Double wordOkta = word == null ? null : Double.valueOf(word.okta());
@@ -43,9 +44,17 @@ public record Weather(Double okta, Double windMs, Double gustMs, Double temperat
                 moment.rainChance());
     }
 
-    /** Temperature over dew point, °C, 0 or more; null when either is unknown. */
-    public Double spreadC() {
-        return temperatureC == null || dewPointC == null ? null
-                : Double.valueOf(Math.max(0, temperatureC - dewPointC));
+    /** Air with a known temperature and dew point, °C. */
+    record Damp(double temperatureC, double dewPointC) {
+
+        /** Temperature above the dew point, °C, 0 or more. */
+        double spreadC() {
+            return Math.max(0, temperatureC - dewPointC);
+        }
+    }
+
+    /** How damp the air is; null if its temperature or its dew point is unknown. */
+    @Nullable Damp damp() {
+        return temperatureC == null || dewPointC == null ? null : new Damp(temperatureC, dewPointC);
     }
 }

@@ -1,10 +1,11 @@
 package understorey.light;
 
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.LightWish;
 
 /**
- * How far one instant gives the light that a picture wishes for, 0 to 1, and the one thing that most decides it.
+ * How well one instant gives the light that a picture wishes for, 0 to 1, and the cause that most decides it.
  *
  * <p>The edges are common practice, no source. Low sun is the sun's centre up to 6°, fading out at 10°, and the glow
  * before it clears the land counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
@@ -17,9 +18,9 @@ import understorey.plan.LightWish;
  * @param limits the smallest factor's name; {@code there} when none is under one
  * @param least  the smallest factor
  * @param factor the last one, and {@code name} its name
- * @param rest   the wish without it; null where there is no factor
+ * @param rest   the wish without it; null without factors
  */
-record Wish(double value, Cause there, Cause limits, double least, double factor, Cause name, Wish rest) {
+record Wish(double value, Cause there, Cause limits, double least, double factor, Cause name, @Nullable Wish rest) {
 
     /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
     private static final double GLOW = 0.2;
@@ -36,9 +37,9 @@ record Wish(double value, Cause there, Cause limits, double least, double factor
     /**
      * The wish at a moment.
      *
-     * @param facingDeg bearing of the lens axis; null when the picture faces nowhere in particular
+     * @param facingDeg bearing of the lens axis; null for a picture without one
      */
-    static Wish of(LightWish wish, Moment moment, Double facingDeg) {
+    static Wish of(LightWish wish, Moment moment, @Nullable Double facingDeg) {
         Wish light = switch (wish) {
             case LOW_SUN -> lowSun(moment);
             case BACKLIGHT -> from(moment, facingDeg, 0, Cause.AHEAD_AS_WISHED, Cause.FACE_INTO_SUN);
@@ -57,7 +58,7 @@ record Wish(double value, Cause there, Cause limits, double least, double factor
         return wish == LightWish.TWILIGHT ? light : light.and(ramp(moment.floorEv(), -4, 0), Cause.LIGHT_GONE);
     }
 
-    /** What nobody can judge stands in the middle. */
+    /** An unknown share counts as one half. */
     private static Wish likelihood(double share, Cause likely, Cause possible, Cause unlikely,
                                    Cause notJudged) {
         return Double.isNaN(share) ? new Wish(likely).and(0.5, notJudged)
@@ -70,7 +71,7 @@ record Wish(double value, Cause there, Cause limits, double least, double factor
                 .and(ramp(altitude, -4, 0), Cause.SUN_NOT_YET_UP).and(ramp(altitude, 10, 6), Cause.SUN_TOO_HIGH);
     }
 
-    private static Wish from(Moment moment, Double facingDeg, double sideDeg, Cause there, Cause turn) {
+    private static Wish from(Moment moment, @Nullable Double facingDeg, double sideDeg, Cause there, Cause turn) {
         Wish sided = sun(new Wish(facingDeg == null ? turn : there), moment, 0)
                 .and(ramp(moment.sun().altitudeDeg(), 65, 35), Cause.SUN_TOO_STEEP);
         return facingDeg == null ? sided : sided.and(
@@ -107,18 +108,18 @@ record Wish(double value, Cause there, Cause limits, double least, double factor
         return open.and(GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH), Cause.FLECKS_TOO_FEW);
     }
 
-    /** Both together. */
+    /** This wish times another factor. */
     Wish and(double factor, Cause otherwise) {
         return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor), factor, otherwise, this);
     }
 
-    /** From 0 at one edge to 1 at the other, whichever is the larger. */
+    /** Linear from 0 at one edge to 1 at the other, in either direction. */
     static double ramp(double x, double nought, double one) {
         return Math.max(0, Math.min(1, (x - nought) / (one - nought)));
     }
 
-    /** What the light is where that is good, else what most speaks against it. */
-    Advice because(Moment moment, Double facingDeg) {
+    /** Advice on the light if it is good; otherwise on what most speaks against it. */
+    Advice because(Moment moment, @Nullable Double facingDeg) {
         return (Outlook.Grade.of(value) == Outlook.Grade.GOOD ? there : limits).advice(moment, facingDeg);
     }
 
@@ -135,8 +136,8 @@ record Wish(double value, Cause there, Cause limits, double least, double factor
         return lost;
     }
 
-    /** What most speaks against it. */
-    Advice against(Moment moment, Double facingDeg) {
+    /** Advice on what most speaks against the light. */
+    Advice against(Moment moment, @Nullable Double facingDeg) {
         return limits.advice(moment, facingDeg);
     }
 }

@@ -1,5 +1,7 @@
 package understorey.optics;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A pinhole camera held level from side to side: where a direction falls in its frame, and the way back. Straight
  * lines stay straight, as with a rectilinear lens without distortion; the level horizon is a level line.
@@ -38,7 +40,7 @@ public record Projection(Direction axis, double halfWidth, double halfHeight) {
     }
 
     /** Where a direction falls; null when it lies behind the camera or at right angles to the axis. */
-    public Place place(double bearingDeg, double altitudeDeg) {
+    public @Nullable Place place(double bearingDeg, double altitudeDeg) {
         Direction.Seen seen = axis.seen(new Direction(bearingDeg, altitudeDeg));
         if (seen.forward() < LEAST_FORWARD) {
             return null;

@@ -13,4 +13,7 @@
  * forms, through secondary copies); R. F. Lyon, <cite>Depth of Field Outside the Box</cite>, 2006; US Army
  * courses SS0507 and SS0512; Edmund Optics, <cite>The Airy Disk and Diffraction Limit</cite>.
  */
+@NullMarked
 package understorey.optics;
+
+import org.jspecify.annotations.NullMarked;

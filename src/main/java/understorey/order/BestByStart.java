@@ -1,6 +1,7 @@
 package understorey.order;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The best sum of worths by start of the last picture: of a plan whose last picture starts then or earlier, so the sums never
@@ -19,8 +20,8 @@ final class BestByStart {
         this.best = best;
     }
 
-    /** Of sums that do not fall; null if there are none. */
-    static BestByStart of(long[] sums) {
+    /** Keeps sums that do not fall; null if there are none. */
+    static @Nullable BestByStart of(long[] sums) {
         int first = 0;
         int last = sums.length - 1;
         while (first <= last && sums[first] == NEVER) {
@@ -32,7 +33,7 @@ final class BestByStart {
         return first > last ? null : new BestByStart(first, Arrays.copyOfRange(sums, first, last + 1));
     }
 
-    /** How many are kept. */
+    /** Number of sums kept. */
     int size() {
         return best.length;
     }
@@ -41,7 +42,7 @@ final class BestByStart {
         return start < first ? NEVER : best[Math.min(start - first, best.length - 1)];
     }
 
-    /** The first start by which the sum of that start is reached. */
+    /** First start with the same sum as a start. */
     int reached(int by) {
         int s = Math.min(by, first + best.length - 1);
         while (s > first && at(s - 1) == at(s)) {
@@ -51,9 +52,9 @@ final class BestByStart {
     }
 
     /**
-     * Raises sums to what they are after this picture.
+     * Raises the sums of the next picture to the best that follow this one.
      *
-     * @param joining for each start of the next picture the last one of this that leaves time
+     * @param joining for each start of the next picture, the last start of this one that leaves time
      */
     void raise(long[] sums, int[] joining) {
         for (int s = sums.length - 1; s >= 0 && joining[s] >= first; s--) {
@@ -61,8 +62,8 @@ final class BestByStart {
         }
     }
 
-    /** Adds the worth of a picture to sums, and lets what is there by some start be there by each later one. */
-    static BestByStart rising(long[] sums, long[] worth) {
+    /** Adds the worth of a picture to sums, and makes them rise: a sum at a start also holds at each later one. */
+    static @Nullable BestByStart rising(long[] sums, long[] worth) {
         long most = NEVER;
         for (int s = 0; s < sums.length; s++) {
             most = sums[s] == NEVER ? most : Math.max(most, sums[s] + worth[s]);

@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The best order of some pictures, exactly: dynamic programming over subsets (Held and Karp 1962, from memory), with the set
@@ -23,28 +25,28 @@ import java.util.Map;
 final class BranchAndBound {
 
     static final int MOST = 12;
-    /** Sets are bits of a number. */
+    /** A set is the bits of a {@code long}. */
     private static final int MOST_BOUNDED = 62;
     /** States looked at in one search: about a second. */
     private static final long MOST_STEPS = 500_000_000;
     private static final long MOST_BYTES = 120_000_000;
-    /** Of one {@link BestByStart} beside its sums, and of one set beside its references. */
+    /** Bytes of a {@link BestByStart} without its sums, and of a set without its references. */
     private static final int SUMS_BYTES = 40;
     private static final int SET_BYTES = 120;
     private static final int REFERENCE_BYTES = 4;
 
     private final Transitions transitions;
-    /** By picture: those that may not come before it is taken or left out. */
+    /** By picture: the pictures that must come after it. */
     private final long[] followers;
-    /** By set and last picture: the best sum of worths with the last one started by then; null when it cannot be. */
-    private final Map<Long, BestByStart[]> best = new HashMap<>();
-    private final UpperBound bound;
-    /** The best worth of a plan so far. */
+    /** By set and last picture: the best sum of worths by its start; null if no plan ends like this. */
+    private final Map<Long, @Nullable BestByStart[]> best = new HashMap<>();
+    private final @Nullable UpperBound bound;
+    /** Best worth of a plan so far. */
     private long known;
     private final Budget work;
     private final Budget memory;
 
-    private BranchAndBound(Transitions transitions, UpperBound bound, long known, Budget work, Budget memory) {
+    private BranchAndBound(Transitions transitions, @Nullable UpperBound bound, long known, Budget work, Budget memory) {
         this.work = work;
         this.memory = memory;
         this.transitions = transitions;
@@ -59,17 +61,18 @@ final class BranchAndBound {
     }
 
     static Schedule of(Transitions transitions) {
-        BranchAndBound order = new BranchAndBound(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE), new Budget(Long.MAX_VALUE));
+        BranchAndBound order = new BranchAndBound(transitions, null, BestByStart.NEVER, new Budget(Long.MAX_VALUE),
+                new Budget(Long.MAX_VALUE));
         order.search();
         return order.schedule();
     }
 
-    /** A better plan than one known, the best where the search ends in time; else the one known. */
+    /** The best plan if the search ends within its limits; else the best found, at least the known one. */
     static Schedule of(Transitions transitions, Schedule known) {
         return of(transitions, known, MOST_STEPS, MOST_BYTES);
     }
 
-    /** The same within so many steps and bytes. */
+    /** The best plan found within limits of steps and bytes, at least the known one. */
     static Schedule of(Transitions transitions, Schedule known, long steps, long bytes) {
         if (transitions.size > MOST_BOUNDED) {
             return known;
@@ -79,7 +82,7 @@ final class BranchAndBound {
         return order.known > known.worth() ? order.schedule() : known;
     }
 
-    /** Set by set, each when all that lead to it are done. */
+    /** Searches set by set, smaller sets first. */
     private void search() {
         List<Long> sets = List.of(0L);
         while (!sets.isEmpty()) {
@@ -95,7 +98,7 @@ final class BranchAndBound {
         }
     }
 
-    private void keep(long taken, int last, BestByStart sums, List<Long> sets) {
+    private void keep(long taken, int last, @Nullable BestByStart sums, List<Long> sets) {
         if (sums == null) {
             return;
         }
@@ -110,8 +113,8 @@ final class BranchAndBound {
         memory.spend(SUMS_BYTES + (long) sums.size() * Long.BYTES);
     }
 
-    /** The best sums after the next picture, by its start; null when no start can be reached, or none is worth keeping. */
-    private BestByStart add(long taken, int next) {
+    /** Best sums after the next picture, by its start; null if no start can be reached, or none is worth keeping. */
+    private @Nullable BestByStart add(long taken, int next) {
         long[] sums = new long[transitions.starts[next].length];
         work.spend(sums.length);
         if (taken == 0) {
@@ -120,7 +123,7 @@ final class BranchAndBound {
             }
         } else {
             Arrays.fill(sums, BestByStart.NEVER);
-            BestByStart[] before = best.get(taken);
+            @Nullable BestByStart[] before = best(taken);
             for (int one = 0; one < transitions.size; one++) {
                 if (before[one] != null) {
                     work.spend(sums.length);
@@ -128,11 +131,11 @@ final class BranchAndBound {
                 }
             }
         }
-        return bound == null ? BestByStart.rising(sums, transitions.worth[next]) : promising(sums, taken | 1L << next, next);
+        return bound == null ? BestByStart.rising(sums, transitions.worth[next]) : promising(bound, sums, taken | 1L << next, next);
     }
 
-    /** As {@link BestByStart#rising}, without what cannot become better than the best known. */
-    private BestByStart promising(long[] sums, long taken, int picture) {
+    /** As {@link BestByStart#rising}, without sums that cannot become better than the best known. */
+    private @Nullable BestByStart promising(UpperBound bound, long[] sums, long taken, int picture) {
         long prices = bound.prices(taken);
         long most = BestByStart.NEVER;
         for (int s = 0; s < sums.length; s++) {
@@ -152,14 +155,14 @@ final class BranchAndBound {
         int back = transitions.visit.from();
         long set = 0;
         int last = Transitions.NONE;
-        for (Map.Entry<Long, BestByStart[]> entry : best.entrySet()) {
+        for (Map.Entry<Long, @Nullable BestByStart[]> entry : best.entrySet()) {
             long taken = entry.getKey();
             for (int i = 0; i < transitions.size; i++) {
-                BestByStart sums = transitions.last[i] < 0 ? null : entry.getValue()[i];
-                long sum = sums == null ? BestByStart.NEVER : sums.at(transitions.last[i]);
-                if (sum < worth || sum == BestByStart.NEVER) {
+                BestByStart sums = entry.getValue()[i];
+                if (sums == null || transitions.last[i] < 0 || sums.at(transitions.last[i]) < worth) {
                     continue;
                 }
+                long sum = sums.at(transitions.last[i]);
                 int home = transitions.visit.back(i, transitions.starts[i][sums.reached(transitions.last[i])]);
                 int sooner = steps(home) - steps(back);
                 if (sum > worth || sooner < 0 || sooner == 0 && (taken == set || comesFirst(taken, set))) {
@@ -173,7 +176,7 @@ final class BranchAndBound {
         return new Schedule(traced(set, last), worth, back);
     }
 
-    /** Minutes as steps of the grid: to be back a minute sooner is no reason to change the author's order. */
+    /** Minutes as steps of the grid: a minute is no reason to change the author's order. */
     static int steps(int minute) {
         return Math.floorDiv(minute + Task.STEP - 1, Task.STEP);
     }
@@ -189,7 +192,7 @@ final class BranchAndBound {
         int picture = last;
         int by = last < 0 ? 0 : transitions.last[last];
         while (taken != 0) {
-            BestByStart sums = best.get(taken)[picture];
+            BestByStart sums = best(taken)[picture];
             int start = sums.reached(by);
             takes.add(new Schedule.Take(picture, transitions.starts[picture][start]));
             long rest = sums.at(start) - transitions.worth[picture][start];
@@ -206,8 +209,16 @@ final class BranchAndBound {
     }
 
     private boolean reaches(long taken, int one, int next, int start, long rest) {
-        BestByStart sums = best.get(taken)[one];
-        int by = sums == null ? Transitions.NONE : transitions.joining(one, next)[start];
+        BestByStart sums = best(taken)[one];
+        if (sums == null) {
+            return false;
+        }
+        int by = transitions.joining(one, next)[start];
         return by >= 0 && sums.at(by) == rest;
+    }
+
+    /** The sums of a set that the search has reached. */
+    private @Nullable BestByStart[] best(long taken) {
+        return Objects.requireNonNull(best.get(taken));
     }
 }

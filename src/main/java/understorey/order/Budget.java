@@ -1,6 +1,6 @@
 package understorey.order;
 
-/** What a search may spend, in steps or in bytes: counted, not timed, so that it ends at the same plan on every machine. */
+/** Limit of a search, in steps or in bytes: counted, not timed, so that it ends at the same plan on every machine. */
 final class Budget {
 
     private long left;

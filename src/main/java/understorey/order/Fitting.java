@@ -3,10 +3,11 @@ package understorey.order;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Whether some pictures all fit into a visit, and the smallest change that makes them fit. Light does not count here, so of
- * all ways to have taken a set only the one that ends first counts.
+ * Finds whether some pictures all fit into a visit, and the smallest change that makes them fit. Light does not count here,
+ * so for each set only the earliest end matters.
  */
 final class Fitting {
 
@@ -15,7 +16,7 @@ final class Fitting {
     private Fitting() {
     }
 
-    /** True when each picture of a visit of at most {@link BranchAndBound#MOST} can be taken in it. */
+    /** True if all pictures of a visit, at most {@link BranchAndBound#MOST}, can be taken in it. */
     static boolean allFit(Visit visit) {
         int size = visit.tasks().size();
         int[] end = new int[size << size];
@@ -63,22 +64,22 @@ final class Fitting {
     }
 
     /**
-     * The smallest changes, each alone, that let all pictures of a visit fit; null where none does.
+     * The smallest changes, each alone, that let all pictures of a visit fit; null if no change of that kind does.
      *
      * @param earlier minutes to arrive earlier
      * @param later   minutes to leave later
      * @param shorter minutes to spend less on one picture
-     * @param task   which one; the first in the author's order that needs the least
+     * @param task    that picture; the first in the author's order that needs the smallest change
      */
-    record Room(Integer earlier, Integer later, Integer shorter, Integer task) {
+    record Room(@Nullable Integer earlier, @Nullable Integer later, @Nullable Integer shorter, @Nullable Integer task) {
     }
 
     /**
-     * What makes room for all pictures of a visit.
+     * The changes that make room for all pictures of a visit.
      *
      * @param earliest minute of arriving
      * @param latest   minute of leaving
-     * @param shortest minutes that a picture wants at least
+     * @param shortest minutes that a picture needs at least
      */
     static Room room(Visit visit, int earliest, int latest, int shortest) {
         Integer earlier = least(visit.from() - earliest, less -> visit.between(visit.from() - less, visit.to()));
@@ -107,8 +108,8 @@ final class Fitting {
         Visit by(int minutes);
     }
 
-    /** By halving: whatever fits with some minutes fits with more. */
-    private static Integer least(int most, Change change) {
+    /** The smallest change that fits, by bisection: what fits with some minutes fits with more. */
+    private static @Nullable Integer least(int most, Change change) {
         if (most < 1 || !allFit(change.by(most))) {
             return null;
         }

@@ -2,14 +2,15 @@ package understorey.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.LeftOutAdvice;
 import understorey.visit.Hours;
 
-/** Why pictures are left out, and which ones miss them. */
+/** Reasons for pictures that are left out, and for those that were to follow them. */
 final class LeftOut {
 
-    /** The most by which one arrives earlier or leaves later for one picture, minutes: common practice, no source. */
+    /** Most minutes to arrive earlier or leave later for a picture: common practice, no source. */
     static final int MOST_CHANGE = 180;
 
     private final Hours hours;
@@ -22,7 +23,7 @@ final class LeftOut {
         this.candidates = candidates;
     }
 
-    /** In the author's order, and last what would let every must be taken. */
+    /** The reasons in the author's order, and last the changes that would let every must be taken. */
     static List<Advice> of(Hours hours, Visit visit, Schedule schedule, List<Candidate> candidates) {
         LeftOut left = new LeftOut(hours, visit, candidates);
         List<Advice> reasons = new ArrayList<>();
@@ -35,8 +36,11 @@ final class LeftOut {
             if (!schedule.takes(i)) {
                 missing |= visit.tasks().get(i).must();
                 reasons.add(left.why(i, schedule));
-            } else if (!visit.tasks().get(i).pinned() && left.after(i, schedule) != null) {
-                reasons.add(new LeftOutAdvice.FollowsNothing(left.name(i), left.after(i, schedule)));
+                continue;
+            }
+            String after = left.after(i, schedule);
+            if (after != null && !visit.tasks().get(i).pinned()) {
+                reasons.add(new LeftOutAdvice.FollowsNothing(left.name(i), after));
             }
         }
         if (missing) {
@@ -45,8 +49,8 @@ final class LeftOut {
         return List.copyOf(reasons);
     }
 
-    /** What it was to come after, where that is left out; else null. */
-    private String after(int task, Schedule schedule) {
+    /** The picture that it was to follow, if that is left out; else null. */
+    private @Nullable String after(int task, Schedule schedule) {
         String after = candidates.get(task).shot().after();
         for (int i = 0; i < candidates.size() && after != null; i++) {
             if (name(i).equals(after)) {

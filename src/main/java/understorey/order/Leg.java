@@ -1,21 +1,23 @@
 package understorey.order;
 
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 
 /**
  * One stretch of the visit.
  *
- * @param spot where it takes place, or where the walk leads; null for the site itself
- * @param shot the picture it is for; null for the way back, and at the gate before it opens
- * @param why  what a wait is for; null for anything else
+ * @param spot of the leg, or at the end of the walk; null for the site itself
+ * @param shot the picture that it is for; null on the way back, and at the gate before it opens
+ * @param why  reason for a wait; null for anything else
  */
-public record Leg(ZonedDateTime from, ZonedDateTime to, What what, String spot, String shot, Advice why) {
+public record Leg(ZonedDateTime from, ZonedDateTime to, What what, @Nullable String spot, @Nullable String shot,
+                  @Nullable Advice why) {
 
     public enum What { WALK, SET_UP, SHOOT, WAIT }
 
-    /** One that needs no reason. */
-    public Leg(ZonedDateTime from, ZonedDateTime to, What what, String spot, String shot) {
+    /** A leg without a reason. */
+    public Leg(ZonedDateTime from, ZonedDateTime to, What what, @Nullable String spot, @Nullable String shot) {
         this(from, to, what, spot, shot, null);
     }
 }

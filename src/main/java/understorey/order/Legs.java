@@ -3,6 +3,7 @@ package understorey.order;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
 import understorey.advice.WaitAdvice;
@@ -11,12 +12,12 @@ import understorey.plan.LightWish;
 import understorey.visit.Day;
 import understorey.visit.Hours;
 
-/** Turns a schedule into what one does minute by minute: walk, set up, wait, shoot; and back to the base. */
+/** Turns a schedule into legs, minute by minute: walk, set up, wait, shoot, and back to the base. */
 final class Legs {
 
-    /** A shorter wait goes into setting up. */
+    /** A shorter wait is part of setting up. */
     private static final int SHORTEST_WAIT = 5;
-    /** A wait that holds a picture more, set up and taken: common practice, no source. */
+    /** A wait with room for one more picture, set up and taken: common practice, no source. */
     private static final int ROOM_FOR_AN_EXTRA = 20;
 
     private final Day day;
@@ -88,7 +89,7 @@ final class Legs {
         return -1;
     }
 
-    /** What a wait is for, and a long one what to do in it: an extra of the plan that it held would stand in the schedule. */
+    /** The reason for a wait; a long wait by day has room for an extra that the plan does not have. */
     private Advice used(Schedule.Take take, int ready) {
         Advice why = why(take, ready);
         int minutes = take.start() - ready;
@@ -105,9 +106,8 @@ final class Legs {
             return new WaitAdvice.WaitForPin(hours.at(take.start()));
         }
         ZonedDateTime sunrise = day.sun().sunrise();
-        boolean forSunrise = wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
-                && hours.minute(sunrise) <= take.start() + task.minutes();
-        if (forSunrise) {
+        if (wishes.isEmpty() && sunrise != null && hours.minute(sunrise) >= ready
+                && hours.minute(sunrise) <= take.start() + task.minutes()) {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
         double light = task.qualityAt(take.start());
@@ -121,7 +121,7 @@ final class Legs {
         return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
     }
 
-    private void walk(int to, String shot) {
+    private void walk(int to, @Nullable String shot) {
         int arrival = visit.times().arrive(here, to, now);
         int from = here;
         here = to;
@@ -137,7 +137,7 @@ final class Legs {
         add(arrival, Leg.What.WALK, shot, null);
     }
 
-    private void add(int until, Leg.What what, String shot, Advice why) {
+    private void add(int until, Leg.What what, @Nullable String shot, @Nullable Advice why) {
         legs.add(new Leg(hours.at(now), hours.at(until), what, day.walks().spots().get(here), shot, why));
         now = until;
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A good order of more than twelve pictures, for {@link BranchAndBound} to start from. For a given sequence, the pictures to leave
@@ -14,7 +15,7 @@ import java.util.List;
  */
 final class LocalSearch {
 
-    /** Moves gain little after that many rounds through all pictures. */
+    /** More rounds through all pictures gain little. */
     private static final int MOST_ROUNDS = 4;
 
     /** States looked at: about half a second. */
@@ -31,17 +32,18 @@ final class LocalSearch {
         return of(transitions, BranchAndBound.MOST);
     }
 
-    /** As {@link #of(Transitions)}, with fewer pictures ordered exactly. */
+    /** A good order, with a given number of pictures ordered exactly. */
     static Schedule of(Transitions transitions, int exactly) {
         LocalSearch order = new LocalSearch(transitions);
         Schedule own = order.improved(order.own());
-        Schedule grown = better(own, order.improved(order.grown(exactly)));
-        return grown == null ? own : grown;
+        Schedule grown = order.improved(order.grown(exactly));
+        return better(grown, own) ? grown : own;
     }
 
-    /** The second plan where it is better, else null. */
-    private static Schedule better(Schedule one, Schedule other) {
-        return other.worth() > one.worth() || other.worth() == one.worth() && BranchAndBound.steps(other.back()) < BranchAndBound.steps(one.back()) ? other : null;
+    /** Whether a plan is worth more than another, or as much and is back earlier. */
+    private static boolean better(Schedule one, Schedule other) {
+        return one.worth() > other.worth()
+                || one.worth() == other.worth() && BranchAndBound.steps(one.back()) < BranchAndBound.steps(other.back());
     }
 
     private List<Integer> own() {
@@ -74,7 +76,7 @@ final class LocalSearch {
         return inOrder(transitions, sequence);
     }
 
-    /** Where the picture does best, of the first places when work is spent; it may always stand behind those it waits for and before those that wait for it. */
+    /** The best place for a picture, among the first places if the budget is spent; some place always keeps the waiting order. */
     private int bestPlace(List<Integer> sequence, int task) {
         int best = -1;
         Schedule found = null;
@@ -83,7 +85,7 @@ final class LocalSearch {
             tried.add(place, task);
             if (keepsWaiting(tried)) {
                 Schedule schedule = tried(tried);
-                if (found == null || better(found, schedule) != null) {
+                if (found == null || better(schedule, found)) {
                     found = schedule;
                     best = place;
                 }
@@ -124,10 +126,10 @@ final class LocalSearch {
             this.schedule = tried(sequence);
         }
 
-        /** Takes another sequence where that is better. */
+        /** Takes another sequence if it is better. */
         private boolean by(List<Integer> other) {
             Schedule tried = tried(other);
-            boolean better = better(schedule, tried) != null;
+            boolean better = better(tried, schedule);
             sequence = better ? other : sequence;
             schedule = better ? tried : schedule;
             return better;
@@ -145,21 +147,22 @@ final class LocalSearch {
         return true;
     }
 
-    /** The best that a sequence allows, by leaving pictures out and choosing the starts. */
+    /** The best plan of a sequence: the pictures to leave out, and the starts. */
     static Schedule inOrder(Transitions transitions, List<Integer> sequence) {
-        BestByStart[] sums = new BestByStart[sequence.size()];
+        @Nullable BestByStart[] sums = new BestByStart[sequence.size()];
         long worth = 0;
         int back = transitions.visit.from();
         int end = -1;
         for (int p = 0; p < sums.length; p++) {
             int picture = sequence.get(p);
-            sums[p] = sums(transitions, sequence, sums, p);
+            BestByStart found = sums(transitions, sequence, sums, p);
+            sums[p] = found;
             int by = transitions.last[picture];
-            long sum = by < 0 || sums[p] == null ? BestByStart.NEVER : sums[p].at(by);
-            if (sum == BestByStart.NEVER || sum < worth) {
+            if (found == null || by < 0 || found.at(by) < worth) {
                 continue;
             }
-            int home = transitions.visit.back(picture, transitions.starts[picture][sums[p].reached(by)]);
+            long sum = found.at(by);
+            int home = transitions.visit.back(picture, transitions.starts[picture][found.reached(by)]);
             if (sum > worth || home < back) {
                 worth = sum;
                 back = home;
@@ -169,7 +172,8 @@ final class LocalSearch {
         return new Schedule(traced(transitions, sequence, sums, end), worth, back);
     }
 
-    private static BestByStart sums(Transitions transitions, List<Integer> sequence, BestByStart[] before, int place) {
+    private static @Nullable BestByStart sums(Transitions transitions, List<Integer> sequence, @Nullable BestByStart[] before,
+                                              int place) {
         int picture = sequence.get(place);
         long[] sums = new long[transitions.starts[picture].length];
         Arrays.fill(sums, 0, Math.min(sums.length, transitions.first[picture]), BestByStart.NEVER);
@@ -181,7 +185,8 @@ final class LocalSearch {
         return BestByStart.rising(sums, transitions.worth[picture]);
     }
 
-    private static List<Schedule.Take> traced(Transitions transitions, List<Integer> sequence, BestByStart[] sums, int end) {
+    private static List<Schedule.Take> traced(Transitions transitions, List<Integer> sequence, @Nullable BestByStart[] sums,
+                       int end) {
         List<Schedule.Take> takes = new ArrayList<>();
         int place = end;
         int by = end < 0 ? 0 : transitions.last[sequence.get(end)];
@@ -201,7 +206,7 @@ final class LocalSearch {
         return List.copyOf(takes);
     }
 
-    private static boolean reaches(int by, BestByStart sums, long rest) {
+    private static boolean reaches(int by, @Nullable BestByStart sums, long rest) {
         return by >= 0 && sums != null && sums.at(by) == rest;
     }
 }

@@ -1,24 +1,25 @@
 package understorey.order;
 
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.visit.DayCurve;
 
-/** How good the light is for one picture at a time. */
+/** Quality of the light for one picture over time. */
 public interface Quality {
 
-    /** From 0, hopeless, to 1, all that it wishes for. Asked at five-minute steps over the date. */
+    /** Quality at a time: 0 hopeless, 1 all that the author wishes for. Asked at 5-minute steps over the date. */
     double at(ZonedDateTime time);
 
-    /** What the picture waits for from one time until its start; null when there is no more to say than that the light is better then. */
-    default Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
+    /** Reason to wait from one time until the start of the picture; null if it is only that the light is better then. */
+    default @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return null;
     }
 
     /**
-     * Daylight is all that a picture wishes for: 1 while the sun is up, 0 while it is down; always 1 for a picture of
+     * Quality for a picture that needs only daylight: 1 while the sun is up, 0 while it is down; always 1 for a picture of
      * twilight.
      */
     static Quality daylight(DayCurve sun, Shot shot) {

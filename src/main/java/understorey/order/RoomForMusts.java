@@ -6,10 +6,10 @@ import understorey.advice.Advice;
 import understorey.advice.RoomAdvice;
 import understorey.visit.Hours;
 
-/** What would let every must be taken where not all of them fit. */
+/** Changes that would let every must-have picture be taken if not all of them fit. */
 final class RoomForMusts {
 
-    /** A picture takes at least that long: common practice, no source. */
+    /** Fewest minutes of a picture: common practice, no source. */
     private static final int SHORTEST = 5;
 
     private final Hours hours;
@@ -20,7 +20,7 @@ final class RoomForMusts {
         this.visit = visit;
     }
 
-    /** Changes that need no head torch come first. There are none for more musts than can be ordered exactly. */
+    /** The changes, those without a head torch first; none for more musts than can be ordered exactly. */
     static List<Advice> of(Hours hours, Visit visit, List<Integer> musts, List<Candidate> candidates) {
         if (musts.size() > BranchAndBound.MOST) {
             return List.of(new RoomAdvice.MustsTooMany(musts.size()));
@@ -37,7 +37,7 @@ final class RoomForMusts {
         if (room.later() != null) {
             offers.leaving(room.later(), reasons, byLamp);
         }
-        if (room.shorter() != null) {
+        if (room.shorter() != null && room.task() != null) {
             reasons.add(new RoomAdvice.RoomByShortening(candidates.get(musts.get(room.task())).name(), room.shorter()));
         }
         reasons.addAll(byLamp);
@@ -53,7 +53,7 @@ final class RoomForMusts {
         }
     }
 
-    /** The way out is judged in its last minute. */
+    /** Adds a later leave; the last minute decides whether the way out is dark. */
     private void leaving(int later, List<Advice> reasons, List<Advice> byLamp) {
         int leave = visit.to() + later;
         if (visit.times().night(leave - 1) && !visit.times().night(visit.to() - 1)) {

@@ -3,6 +3,7 @@ package understorey.order;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
 import understorey.plan.Share;
@@ -12,18 +13,18 @@ import understorey.visit.Day;
 import understorey.visit.Hours;
 
 /**
- * The visit minute by minute: of all orders and starts on a grid of five minutes the one that takes the most musts, then the
- * most light for what matters, then the most pictures, then is back first (see {@link BranchAndBound}). A fixed time is kept to the minute or the picture
- * is left out.
+ * The visit minute by minute. Of all orders and starts on a grid of 5 minutes it takes the most must-have pictures, then the
+ * best light by priority, then the most pictures, then is back first (see {@link BranchAndBound}). A fixed time is kept to the
+ * minute, or the picture is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
  * @param legs            in order of time, without gaps between the first and the last
- * @param remarks         what does not work out
+ * @param remarks         on what does not fit
  */
 public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
                            List<Advice> remarks) {
 
-    /** Minutes that are worth an arrival that much later: common practice, no source. */
+    /** Shortest wait, minutes, that makes a later arrival worthwhile: common practice, no source. */
     private static final int LONG_WAIT = 30;
 
     /** The best order of some pictures on a day. */
@@ -44,7 +45,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks));
     }
 
-    /** The last minute of arriving that has one ready for the first picture, where that saves a long wait. */
+    /** Advice on the latest arrival in time for the first picture, if that saves a long wait. */
     private static List<Advice> laterArrival(Hours hours, Visit visit, Schedule schedule) {
         if (schedule.takes().isEmpty()) {
             return List.of();
@@ -60,7 +61,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         return List.of(new VisitAdvice.CouldArriveLater(hours.at(first.start()), arrive - hours.minute(hours.arrive()), hours.at(arrive)));
     }
 
-    /** In time for gates, leaving and the check-in; a check-in before anybody could turn back sets no limit. */
+    /** Latest minute to turn back, for gates, leave and check-in; a check-in too early to be kept sets no limit. */
     private static ZonedDateTime turnBack(Day day, Visit visit, Schedule schedule) {
         Hours hours = day.hours();
         if (schedule.takes().isEmpty()) {
@@ -72,17 +73,17 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         return hours.at(forWord >= hours.from() ? forWord : visit.times().leaveBy(last, visit.base(), hours.to()));
     }
 
-    /** When the picture of that name is taken; null when the visit leaves no time for it. */
-    public Interval timeOf(String shot) {
+    /** Time of the picture of that name; null if it is left out. */
+    public @Nullable Interval timeOf(String shot) {
         for (Leg leg : legs) {
-            if (leg.what() == Leg.What.SHOOT && leg.shot().equals(shot)) {
+            if (leg.what() == Leg.What.SHOOT && shot.equals(leg.shot())) {
                 return new Interval(leg.from(), leg.to());
             }
         }
         return null;
     }
 
-    /** When one is back where the walk began. */
+    /** Time at which the walk is back where it began. */
     public ZonedDateTime back() {
         return legs.isEmpty() ? leave : legs.get(legs.size() - 1).to();
     }
@@ -92,9 +93,9 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         return legs.stream().filter(leg -> leg.what() == Leg.What.SHOOT).toList();
     }
 
-    /** The spots on the way, the car park first; null is the site itself, and where no car park is known. */
-    public List<String> route(Site site) {
-        List<String> route = new ArrayList<>();
+    /** The spots on the way, the car park first; null is the site itself, or an unknown car park. */
+    public List<@Nullable String> route(Site site) {
+        List<@Nullable String> route = new ArrayList<>();
         route.add(site.parking() == null ? null : site.parking().spot());
         legs.forEach(leg -> route.add(leg.spot()));
         return route;

@@ -3,11 +3,11 @@ package understorey.order;
 import java.util.List;
 
 /**
- * Pictures and when they start.
+ * The pictures of a plan with their starts.
  *
  * @param takes in order of time
  * @param worth the sum of {@link Task#worth}
- * @param back  the minute of being back on the base
+ * @param back  minute at which the walk is back at the base
  */
 record Schedule(List<Take> takes, long worth, int back) {
 
@@ -15,7 +15,7 @@ record Schedule(List<Take> takes, long worth, int back) {
     record Take(int task, int start) {
     }
 
-    /** The best there is: see {@link BranchAndBound}. */
+    /** The best schedule of a visit: see {@link BranchAndBound}. */
     static Schedule best(Visit visit) {
         Transitions transitions = new Transitions(visit);
         return visit.tasks().size() <= BranchAndBound.MOST ? BranchAndBound.of(transitions) : BranchAndBound.of(transitions, LocalSearch.of(transitions));

@@ -4,27 +4,27 @@ import java.util.Arrays;
 import java.util.Set;
 
 /**
- * One picture as the order of the day sees it. Minutes of the clock count from the start of the local day.
+ * One picture for the search of the best order. Minutes of the clock count from the start of the local day.
  *
  * @param spot     index of the place
- * @param minutes  that it takes, at least 1
+ * @param minutes  of the picture, at least 1
  * @param priority 1 nice, 2 wanted, 3 must
- * @param pin      the only minute at which it may start; −1 for any on the grid
- * @param after    pictures that may not come later, themselves and all that they wait for; no circle
- * @param setUp    minutes before it, once on the spot
+ * @param pin      fixed start, minute; −1 for any on the grid
+ * @param after    pictures that must not come later, with all that they wait for; no cycle
+ * @param setUp    minutes to set up, once at the spot
  * @param lens     two pictures with different numbers have a change of lens between them
  * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
  *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
  */
 record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality) {
 
-    /** Minutes between two starts that may be chosen. */
+    /** Step of the grid of starts, minutes. */
     static final int STEP = 5;
     static final int ANY = -1;
     static final double TOO_DARK = -1;
     static final int MUST = 3;
 
-    /** One must outweighs all light, the light outweighs the mere number of pictures. */
+    /** One must outweighs all light, and light outweighs the number of pictures. */
     static final long A_MUST = 1L << 44;
     private static final long A_THOUSANDTH = 1L << 20;
     private static final long A_PICTURE = 1L << 10;
@@ -37,7 +37,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return pin != ANY;
     }
 
-    /** The minutes at which it may start and be done within the visit. */
+    /** Starts with an end within the visit, minutes. */
     int[] starts(int from, int to) {
         if (pinned()) {
             return pin >= from && pin + minutes <= to ? new int[] {pin} : new int[0];
@@ -52,7 +52,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return Arrays.copyOf(starts, count);
     }
 
-    /** The first minute from then on at which it may start; −1 for none. */
+    /** First start from a minute on; −1 for none. */
     int firstStart(int ready) {
         if (pinned()) {
             return pin >= ready ? pin : ANY;
@@ -65,20 +65,20 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return ANY;
     }
 
-    /** How good the light is over its duration for a start at which it may be taken. */
+    /** Quality of the light over its duration, for a possible start. */
     double qualityAt(int start) {
         return quality[pinned() ? 0 : start / STEP];
     }
 
     /**
-     * What it is worth to start then. A sum of worths compares plans: first the number of musts, then the sum of priority
+     * Worth of a start. A sum of worths compares plans: first the number of musts, then the sum of priority
      * × quality, the quality to a thousandth, then the number of pictures, then the sum of priorities.
      */
     long worth(int start) {
         return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
-    /** Musts in a sum of worths. */
+    /** Number of musts in a sum of worths. */
     static int musts(long worth) {
         return (int) (worth / A_MUST);
     }
@@ -92,7 +92,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return new Task(spot, minutes - less, priority, pin, after, setUp, lens, quality);
     }
 
-    /** The same that may be taken in the dark as well. */
+    /** This picture without regard to light: it can also be taken in the dark. */
     Task inAnyLight() {
         return new Task(spot, minutes, priority, pin, after, setUp, lens, new double[quality.length]);
     }

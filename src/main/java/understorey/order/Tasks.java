@@ -10,14 +10,14 @@ import understorey.visit.Day;
 import understorey.visit.DayCurve;
 import understorey.visit.Hours;
 
-/** What the author wishes, as plain numbers for the order of the day. */
+/** Turns the author's wishes into plain numbers for the search of the best order. */
 final class Tasks {
 
-    /** To find the frame and put the legs up: common practice, no source. */
+    /** Minutes to set up and to find the frame: common practice, no source. */
     private static final int SET_UP = 3;
-    /** Common practice, no source. */
+    /** Minutes: common practice, no source. */
     private static final int LENS_CHANGE = 2;
-    /** Light is judged to a twentieth: less is not worth a wait or a walk (common practice, no source). */
+    /** Quality is rounded to 1/20: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
 
     /** No light for the picture, but some to work by; far less than the finest step of quality. */
@@ -58,7 +58,7 @@ final class Tasks {
         return rounded(sum / times);
     }
 
-    /** The mean from every step of the day on; 0 for steps so far from the visit that nothing moves it there. */
+    /** Mean quality from every step of the day on; 0 for steps too far from the visit to matter. */
     private static double[] overDay(Hours hours, int minutes, Quality quality) {
         int steps = (minutes + Task.STEP - 1) / Task.STEP;
         double[] sums = new double[steps(hours) + 1];
@@ -76,7 +76,7 @@ final class Tasks {
         return means;
     }
 
-    /** By step of the visit's day what an hour is worth that has no light for a picture. */
+    /** By step of the day: quality of a time without the light that a picture wishes for. */
     private static double[] daylight(Hours hours, DayCurve curve) {
         double[] daylight = new double[steps(hours)];
         for (int i = 0; i < daylight.length; i++) {
@@ -86,7 +86,7 @@ final class Tasks {
         return daylight;
     }
 
-    /** Where no hour has the light wished for: day comes before dusk, dusk before dark; only a must is taken in the dark. */
+    /** Fills times without the light wished for: day before dusk before dark; only a must can be taken in the dark. */
     private static void preferDaylight(double[] means, double[] daylight, boolean must) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {
@@ -103,7 +103,7 @@ final class Tasks {
         return Math.round(Math.max(0, Math.min(1, quality)) * FINEST) / FINEST;
     }
 
-    /** The author's order: as written, each picture moved behind the one it must follow. */
+    /** The author's order: as written, each picture moved after the one that it must follow. */
     static List<Candidate> inOrder(List<Candidate> candidates) {
         List<Candidate> order = new ArrayList<>();
         List<Candidate> waiting = new ArrayList<>(candidates);
@@ -121,7 +121,7 @@ final class Tasks {
         return order;
     }
 
-    /** All that a picture waits for. What waits for each other in a circle stands in the order all the same, and waits no more. */
+    /** All pictures that a picture waits for. Pictures that wait for each other in a cycle keep the order and do not wait. */
     private static Set<Integer> before(List<Candidate> order, int picture) {
         Set<Integer> before = new HashSet<>();
         int last = picture;
@@ -134,7 +134,7 @@ final class Tasks {
         return Set.copyOf(before);
     }
 
-    /** The one that a picture waits for; −1 for none. */
+    /** The picture that a picture waits for; −1 for none. */
     private static int after(List<Candidate> order, int picture) {
         String after = order.get(picture).shot().after();
         for (int i = 0; i < order.size(); i++) {

@@ -1,19 +1,19 @@
 package understorey.order;
 
-/** Which start of one picture can follow which start of another, worked out once for a visit. */
+/** Which start of one picture can follow which start of another, computed once for a visit. */
 final class Transitions {
 
     static final int NONE = -1;
 
     final Visit visit;
     final int size;
-    /** By picture: the starts that may be chosen. */
+    /** By picture: its possible starts. */
     final int[][] starts;
     /** By picture and start: its worth. */
     final long[][] worth;
-    /** By picture: its first start when it comes first. */
+    /** By picture: its first start if it is the first of the visit. */
     final int[] first;
-    /** By picture: its last start from which the straight way back is in time; −1 for none. */
+    /** By picture: its last start with a direct way back in time; −1 for none. */
     final int[] last;
     /** By picture, the next one and the next one's start: the last start of the former that leaves time; −1 for none. */
     private final int[][][] before;
@@ -60,12 +60,12 @@ final class Transitions {
         return before;
     }
 
-    /** For each start of the next picture the last start of the one before that leaves time. */
+    /** For each start of the next picture, the last start of the one before that leaves time. */
     int[] joining(int one, int next) {
         return before[one][next];
     }
 
-    /** True when a picture may not come before the other. */
+    /** True if a picture must not come before the other. */
     boolean waitsFor(int task, int other) {
         return visit.tasks().get(task).after().contains(other);
     }

@@ -14,7 +14,7 @@ final class UpperBound {
     private static final int NEVER = Integer.MAX_VALUE;
     /** Smaller than any sum of worths; adding one does not overflow. */
     private static final long NOTHING = Long.MIN_VALUE / 4;
-    /** The bound hardly falls after that many steps. */
+    /** More steps hardly lower the bound. */
     private static final int STEPS = 60;
     /** Steps without gain after which the next ones are shorter. */
     private static final int PATIENCE = 5;
@@ -59,7 +59,7 @@ final class UpperBound {
         }
     }
 
-    /** The bound that comes nearest to a worth known to be reached. */
+    /** The tightest bound found for a visit whose best worth is at least the given one. */
     static UpperBound of(Transitions transitions, long worth) {
         UpperBound bound = new UpperBound(transitions);
         bound.lower(worth);
@@ -120,7 +120,7 @@ final class UpperBound {
         total();
     }
 
-    /** The most that any plan is worth, and with it the tables. */
+    /** The bound of the whole visit; fills the tables. */
     private long total() {
         for (long[] some : from) {
             Arrays.fill(some, NOTHING);
@@ -142,13 +142,13 @@ final class UpperBound {
         return most + prices(0);
     }
 
-    /** The most gained when that picture comes next. */
+    /** The most gained if that picture comes next. */
     private long by(int picture, int start, int other) {
         int first = next[picture][other] == null ? NEVER : next[picture][other][start];
         return first == NEVER ? NOTHING : from[other][first];
     }
 
-    /** Dearer what comes more than once in the best there is, cheaper what does not come; in all by so much. */
+    /** Prices after a step of that length: higher for pictures that repeat in the best path, lower for those missing. */
     private long[] moved(double by) {
         int[] count = count();
         int squares = 0;
@@ -162,7 +162,7 @@ final class UpperBound {
         return moved;
     }
 
-    /** How often each picture comes in the best there is. */
+    /** Number of times that each picture is in the best path. */
     private int[] count() {
         int[] count = new int[transitions.size];
         int picture = Transitions.NONE;
@@ -194,7 +194,7 @@ final class UpperBound {
         return after[picture][start];
     }
 
-    /** What pictures not taken give back. */
+    /** Prices that the pictures not taken give back. */
     long prices(long taken) {
         long prices = 0;
         for (int i = 0; i < price.length; i++) {

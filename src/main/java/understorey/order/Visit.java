@@ -7,29 +7,29 @@ import java.util.Set;
 import understorey.visit.TravelTimes;
 
 /**
- * What may be taken in one visit, in plain numbers. Minutes count from the start of the local day.
+ * A visit for the search of the best order, in plain numbers. Minutes count from the start of the local day.
  *
- * @param from       on the base, ready to walk
- * @param to         back on the base
+ * @param from       minute at the base, ready to walk
+ * @param to         minute back at the base
  * @param base       index of the place where the walk begins and ends
  * @param lensChange minutes from one lens to another
- * @param tasks     in the author's order: none waits for a later one
+ * @param tasks      in the author's order: none waits for a later one
  */
 record Visit(int from, int to, int base, TravelTimes times, int lensChange, List<Task> tasks) {
 
-    /** When the second picture can start at the earliest, when the first ends then. */
+    /** Earliest start of the second picture after the end of the first. */
     int ready(int first, int second, int end) {
         Task next = tasks.get(second);
         return times.arrive(tasks.get(first).spot(), next.spot(), end) + next.setUp()
                 + (tasks.get(first).lens() == next.lens() ? 0 : lensChange);
     }
 
-    /** When a picture can start that is the first of all. */
+    /** Earliest start of a picture that is the first of the visit. */
     int readyFirst(int task) {
         return times.arrive(base, tasks.get(task).spot(), from) + tasks.get(task).setUp();
     }
 
-    /** When one is back from a picture that starts then. */
+    /** Minute back at the base after a picture with that start. */
     int back(int task, int start) {
         return times.arrive(tasks.get(task).spot(), base, start + tasks.get(task).minutes());
     }

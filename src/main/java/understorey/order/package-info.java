@@ -21,4 +21,7 @@
  *
  * <p>Times are whole minutes from the start of the local day.
  */
+@NullMarked
 package understorey.order;
+
+import org.jspecify.annotations.NullMarked;

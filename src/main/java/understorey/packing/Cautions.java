@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
 import understorey.plan.ForecastHour;
@@ -13,7 +14,7 @@ import understorey.plan.Subject;
 import understorey.visit.Day;
 import understorey.visit.HeadTorchHours;
 
-/** Picks the cautions that fit a trip, the gravest first. */
+/** Picks the cautions that fit a trip, the most serious first. */
 public final class Cautions {
 
     /** Twigs and branches can break from here (a tree consultancy's advice), m/s. */
@@ -51,12 +52,12 @@ public final class Cautions {
         return List.copyOf(cautions);
     }
 
-    /** The sentence brings its own full stop. */
+    /** The text without its full stop, because the sentence around it has one. */
     private static String unstopped(String care) {
         return care.strip().endsWith(".") ? care.strip().substring(0, care.strip().length() - 1) : care.strip();
     }
 
-    /** Of the day up to the end of the visit: what a gust has loosened may still fall after it. */
+    /** Strongest gust of the day up to the end of the visit: branches can fall after the gust that broke them. */
     private static double gustMs(List<ForecastHour> forecast, ZonedDateTime leave) {
         double gustMs = 0;
         for (ForecastHour hour : forecast) {
@@ -69,7 +70,7 @@ public final class Cautions {
         return gustMs;
     }
 
-    private static double orCalm(Double speedMs) {
+    private static double orCalm(@Nullable Double speedMs) {
         return speedMs == null ? 0 : speedMs;
     }
 

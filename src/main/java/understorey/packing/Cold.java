@@ -2,10 +2,11 @@ package understorey.packing;
 
 import java.time.LocalTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 import understorey.sky.Interval;
 
-/** How cold it gets, and what that takes from a battery. */
+/** Lowest temperature of a visit, and the share of a battery that it leaves. */
 public final class Cold {
 
     /** The maker's count of frames is taken in a warm room. */
@@ -17,40 +18,41 @@ public final class Cold {
     }
 
     /**
-     * The coldest of the forecast while the visit lasts, °C, each row holding until the next; before the first row
-     * that row. Null when the forecast gives no temperature for the day.
+     * Lowest temperature of the forecast during the visit, °C: each row holds until the next, and the first row also
+     * before it. Null if the forecast has no temperature for the day.
      */
-    public static Double coldestC(List<ForecastHour> forecast, Interval visit) {
+    public static @Nullable Double coldestC(List<ForecastHour> forecast, Interval visit) {
         LocalTime arrive = visit.from().toLocalTime();
         LocalTime leave = visit.to().toLocalDate().equals(visit.from().toLocalDate())
                 ? visit.to().toLocalTime() : LocalTime.MAX;
         Double coldest = null;
-        ForecastHour before = null;
+        Double before = null;
         for (ForecastHour hour : forecast) {
-            if (hour.temperatureC() == null || hour.date() != null && !hour.date().equals(visit.from().toLocalDate())) {
+            Double celsius = hour.temperatureC();
+            if (celsius == null || hour.date() != null && !hour.date().equals(visit.from().toLocalDate())) {
                 continue;
             }
             boolean begun = !hour.time().isAfter(arrive);
             if (!begun && (hour.time().isBefore(leave) || before == null && coldest == null)) {
-                coldest = colder(coldest, hour);
+                coldest = colder(coldest, celsius);
             }
-            before = begun ? hour : before;
+            before = begun ? celsius : before;
         }
         return before == null ? coldest : colder(coldest, before);
     }
 
-    private static Double colder(Double coldest, ForecastHour hour) {
-        return coldest == null || hour.temperatureC() < coldest ? hour.temperatureC() : coldest;
+    private static Double colder(@Nullable Double coldest, Double celsius) {
+        return coldest == null || celsius < coldest ? celsius : coldest;
     }
 
     /**
-     * Share of its frames that a lithium-ion battery gives at a temperature: 1 from 20 °C up, a hundredth less a degree
-     * below, so four fifths at freezing; no less than 0.6, at −20 °C, below which cameras are not made to work. From
-     * memory of makers' discharge curves, and common practice; batteries differ by a tenth, old ones by much more.
+     * Share of its frames that a lithium-ion battery gives at a temperature: 1 from 20 °C up, 1 % less per
+     * degree below, so 0.8 at freezing; at least 0.6, at −20 °C, below which cameras are not made to work. From memory of
+     * makers' discharge curves, and common practice; batteries differ by 10 %, old ones by much more.
      *
-     * @param celsius null, for a temperature that nobody knows, counts as warm
+     * @param celsius null, an unknown temperature, counts as warm
      */
-    static double batteryShare(Double celsius) {
+    static double batteryShare(@Nullable Double celsius) {
         return celsius == null || celsius >= WARM_C ? 1 : Math.max(LEAST, 1 - LESS_A_DEGREE * (WARM_C - celsius));
     }
 }

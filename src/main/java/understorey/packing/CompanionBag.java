@@ -11,11 +11,11 @@ import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
 
 /**
- * What a companion carries: the smallest part of their bag that takes each picture as well as all of it does.
+ * Packing list of a companion: the smallest part of their bag that takes each picture as well as the whole bag.
  *
- * @param take      in the order of that bag; nothing where it takes no picture. Extras are the companion's own choice
- * @param weightG   of what is taken; items whose weight the bag does not give count nothing
- * @param unweighed how many of those there are
+ * @param take      in the order of the bag; empty if it takes no picture. Extras are the companion's own choice
+ * @param weightG   of the things taken; those without a given weight count as 0
+ * @param unweighed number of things without a given weight
  */
 public record CompanionBag(String name, List<Packing.Item> take, double weightG, int unweighed) {
 

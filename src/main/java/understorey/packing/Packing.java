@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.advice.HelpAdvice;
@@ -22,47 +24,58 @@ import understorey.plan.Support;
 import understorey.visit.HeadTorchHours;
 
 /**
- * What the pictures need of the bag, and what can stay at home.
+ * Packing list: the things of the bag that the pictures need, and those that can stay at home.
  *
  * @param take      in the order of the bag; extras are the author's choice and are always taken
- * @param leave     not needed for any picture, each with why
- * @param missing   what would have helped, or has to be borrowed or bought
- * @param weightG   of what is taken; items whose weight the bag does not give count nothing
- * @param unweighed how many of those there are
+ * @param leave     not needed for any picture, each with the reason
+ * @param missing   things that would help, to borrow or to buy
+ * @param weightG   of the things taken; those without a given weight count as 0
+ * @param unweighed number of things without a given weight
  * @param frames    expected, brackets and focus stacks counted
- * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
- * @param batteries that they take, the cold counted; null when no body gives the frames a battery lasts
+ * @param cardGb    of the RAW frames; null if no body gives the size of a RAW file
+ * @param batteries for the frames, in the cold; null if no body gives the frames per battery
  */
-public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, double weightG, int unweighed,
-                      int frames, Double cardGb, Integer batteries) {
+public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @Nullable double weightG, int unweighed,
+                      int frames, @Nullable Double cardGb, @Nullable Integer batteries) {
 
-    /** From here on a finger on the release is seen, and a timer misses the lull: common practice, no source. */
+    /** Shutter speed from which a finger on the release blurs, and a timer misses the lull: common practice, no source. */
     private static final double LONG_S = 1;
-    /** What an author may call a lamp, in small letters. */
+    /** Words of authors for a head torch, in lower case. */
     private static final List<String> LAMPS = List.of("torch", "lamp", "flashlight");
 
-    /** One thing in the bag; the weight is null when not given, the reason for a thing that is taken. */
-    public record Item(String name, List<String> shots, Double weightG, Advice why) {
+    /** One thing in the bag; the reason is null for a thing that is taken. */
+    public record Item(String name, List<String> shots, @Nullable Double weightG, @Nullable Advice why) {
     }
 
     /**
-     * One picture as it is planned.
+     * A picture as planned.
      *
-     * @param fit      with the smallest bag; null when there is no camera
-     * @param settings null with it
-     * @param verdict  of lens and light; nothing is packed for what cannot be taken
-     * @param helps    what would help it
-     * @param dimming  neutral density filters and their rings that a light asks for which may well come
+     * @param fit      with the smallest bag; null if there is no camera
+     * @param settings of the picture; null without a camera
+     * @param verdict  of lens and light; nothing is packed for a picture that cannot be taken
+     * @param helps    things that would help
+     * @param dimming  neutral density filters and their rings for a brighter light that is likely
      */
-    public record Use(LensFit fit, Settings settings, Verdict verdict, List<Advice> helps, List<Filter> dimming) {
+    public record Use(@Nullable LensFit fit, @Nullable Settings settings, Verdict verdict, List<Advice> helps,
+                      List<Filter> dimming) {
+
+        /** The lens of a picture that can be taken. */
+        LensFit givenFit() {
+            return Objects.requireNonNull(fit, "no camera");
+        }
+
+        /** The settings of a picture that can be taken. */
+        Settings givenSettings() {
+            return Objects.requireNonNull(settings, "no camera");
+        }
     }
 
     /**
-     * Packs for the pictures that can be taken; what would help the others is told all the same.
+     * The packing list for the pictures that can be taken; things that would help the others count as missing too.
      *
-     * @param coldestC while the visit lasts, °C; null when nobody knows
+     * @param coldestC while the visit lasts, °C; null if unknown
      */
-    public static Packing of(SmallestBag bag, List<Use> all, Double coldestC, HeadTorchHours lamp) {
+    public static Packing of(SmallestBag bag, List<Use> all, @Nullable Double coldestC, HeadTorchHours lamp) {
         Map<String, Set<String>> needed = new LinkedHashMap<>();
         List<Advice> missing = new ArrayList<>();
         List<Use> uses = new ArrayList<>();
@@ -72,8 +85,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
             }
             if (use.verdict() != Verdict.CANNOT) {
                 uses.add(use);
-                need(use.fit(), needed);
-                need(use.fit(), use.dimming(), needed);
+                need(use.givenFit(), needed);
+                need(use.givenFit(), use.dimming(), needed);
             }
         }
         Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
@@ -103,7 +116,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
                 supplies.frames(), supplies.cardGb(), supplies.batteries());
     }
 
-    /** One support is enough, at whatever height it is wanted. */
+    /** Adds a thing once; one support is enough for all heights. */
     private static void add(Advice help, List<Advice> missing) {
         for (Advice had : missing) {
             if (had.equals(help) || had instanceof HelpAdvice.HelpSupport && help instanceof HelpAdvice.HelpSupport) {
@@ -113,17 +126,17 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         missing.add(help);
     }
 
-    /** For the longest time that a camera stands alone with nothing to let go with. */
+    /** Adds a remote release for the longest shutter speed on a support without one. */
     private static void release(List<Use> uses, List<Advice> missing) {
         Use longest = null;
         for (Use use : uses) {
-            if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
-                    && (longest == null || use.settings().shutterS() > longest.settings().shutterS())) {
+            if (use.givenFit().steady() && !use.givenFit().released() && use.givenSettings().shutterS() >= LONG_S
+                    && (longest == null || use.givenSettings().shutterS() > longest.givenSettings().shutterS())) {
                 longest = use;
             }
         }
         if (longest != null) {
-            missing.add(new BagAdvice.HelpRelease(longest.fit().intent().shot().name(), longest.settings().shutterS()));
+            missing.add(new BagAdvice.HelpRelease(longest.givenFit().intent().shot().name(), longest.givenSettings().shutterS()));
         }
     }
 
@@ -152,12 +165,12 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         return new BagAdvice.LeftNoLight();
     }
 
-    /** The release for what stands by itself, and the extras. */
+    /** Adds the remote release for pictures on a steady support, and the extras. */
     private static void others(Bag bag, List<Use> uses, List<Item> take) {
         List<String> steady = new ArrayList<>();
         for (Use use : uses) {
-            if (bag.remoteRelease() && use.fit().steady()) {
-                steady.add(use.fit().intent().shot().name());
+            if (bag.remoteRelease() && use.givenFit().steady()) {
+                steady.add(use.givenFit().intent().shot().name());
             }
         }
         if (!steady.isEmpty()) {
@@ -168,7 +181,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         }
     }
 
-    /** Adds what a picture takes to what is needed, and for what. */
+    /** Adds the things of a picture to those needed, with the name of the picture. */
     static void need(LensFit fit, Map<String, Set<String>> needed) {
         List<String> names = new ArrayList<>();
         names.add(fit.camera().body().name());
@@ -203,7 +216,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         needed.get(name).add(fit.intent().shot().name());
     }
 
-    /** Everything in a bag but its extras, in its order, as for no picture yet. */
+    /** All things of a bag without its extras, in order, without pictures. */
     static List<Item> items(Bag bag) {
         List<Item> items = new ArrayList<>();
         for (Body body : bag.bodies()) {

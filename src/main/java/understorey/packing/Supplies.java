@@ -4,27 +4,28 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 
 /**
- * How many frames the pictures take, and what those fill and drain.
+ * Frames of the pictures, with the cards and batteries that they need.
  *
  * @param frames    tries × frames of a bracket × frames of a focus stack, over all pictures
- * @param cardGb    that the RAW frames of those take; null when no body gives the size of a RAW file
- * @param batteries that they take, each body its own; null when no body gives the frames a battery lasts
- * @param lacking   what the bag has too little of; nothing where it does not say what it has
+ * @param cardGb    of the RAW frames; null if no body gives the size of a RAW file
+ * @param batteries for the frames, per body; null if no body gives the frames per battery
+ * @param lacking   things that the bag has too few of; empty if it does not say what it has
  */
-record Supplies(int frames, Double cardGb, Integer batteries, List<Advice> lacking) {
+record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries, List<Advice> lacking) {
 
-    /** Frames that a picture takes to get right, before brackets: common practice, no source. */
+    /** Frames per picture until one is right, without brackets: common practice, no source. */
     static final int FRAMES_A_PICTURE = 20;
-    /** Times that a stack is run through: common practice, no source. */
+    /** Runs of a focus stack per picture: common practice, no source. */
     static final int RUNS_A_STACK = 5;
 
-    static Supplies of(Bag bag, List<Packing.Use> uses, Double coldestC) {
+    static Supplies of(Bag bag, List<Packing.Use> uses, @Nullable Double coldestC) {
         int frames = 0;
         double gigabytes = 0;
         boolean sized = false;
@@ -32,7 +33,7 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Advice> lacki
         List<Body> bodies = new ArrayList<>();
         for (Packing.Use use : uses) {
             int here = frames(use);
-            Body body = use.fit().camera().body();
+            Body body = use.givenFit().camera().body();
             frames += here;
             sized |= body.rawSizeMb() != null;
             gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
@@ -48,24 +49,25 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Advice> lacki
     }
 
     private static int frames(Packing.Use use) {
-        int stack = use.settings().stackFrames();
+        int stack = use.givenSettings().stackFrames();
         int tries = stack > 1 ? RUNS_A_STACK : FRAMES_A_PICTURE;
-        return tries * use.settings().bracketStops().size() * stack;
+        return tries * use.givenSettings().bracketStops().size() * stack;
     }
 
-    private static Integer batteries(List<Body> bodies, Map<Body, Integer> frames, Double celsius) {
+    private static @Nullable Integer batteries(List<Body> bodies, Map<Body, Integer> frames, @Nullable Double celsius) {
         int batteries = 0;
         boolean known = false;
         for (Body body : bodies) {
             if (body.batteryFrames() != null) {
                 known = true;
-                batteries += (int) Math.ceil(frames.get(body) / (body.batteryFrames() * Cold.batteryShare(celsius)));
+                batteries += (int) Math.ceil(frames.getOrDefault(body, 0) / (body.batteryFrames() * Cold.batteryShare(celsius)));
             }
         }
         return known ? Integer.valueOf(batteries) : null;
     }
 
-    private static List<Advice> lacking(Bag bag, Double cardGb, Integer warm, Integer batteries, Double celsius) {
+    private static List<Advice> lacking(Bag bag, @Nullable Double cardGb, @Nullable Integer warm, @Nullable Integer batteries,
+                                        @Nullable Double celsius) {
         List<Advice> lacking = new ArrayList<>();
         double haveGb = 0;
         for (double card : bag.cardsGb()) {
@@ -74,7 +76,7 @@ record Supplies(int frames, Double cardGb, Integer batteries, List<Advice> lacki
         if (cardGb != null && haveGb > 0 && cardGb > haveGb) {
             lacking.add(new BagAdvice.HelpCards(Math.ceil(cardGb), haveGb));
         }
-        if (batteries != null && bag.batteries() > 0 && batteries > bag.batteries()) {
+        if (warm != null && batteries != null && bag.batteries() > 0 && batteries > bag.batteries()) {
             lacking.add(batteries > warm
                     ? new BagAdvice.BatteriesCold(batteries, celsius == null ? Cold.WARM_C : celsius, bag.batteries())
                     : new BagAdvice.HelpBatteries(batteries, bag.batteries()));

@@ -1,5 +1,8 @@
 /**
- * What to carry and what to leave at home, and the cautions that fit the day. Weights are grams, cards
- * gigabytes, temperatures °C. Which things are needed is {@link understorey.kit.SmallestBag SmallestBag}'s answer.
+ * Packing list and cautions of a day. Weights are grams, cards gigabytes, temperatures °C. {@link
+ * understorey.kit.SmallestBag SmallestBag} decides which things are needed.
  */
+@NullMarked
 package understorey.packing;
+
+import org.jspecify.annotations.NullMarked;

@@ -26,7 +26,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
-import understorey.plan.ProseLimit;
+import understorey.advice.ProseLimit;
 
 /**
  * The author's free text for the Markdown twin: as on the page, raw HTML is text, pictures are not fetched, a link leads

@@ -15,7 +15,7 @@ import com.vladsch.flexmark.util.data.MutableDataSet;
 import com.vladsch.flexmark.util.html.MutableAttributes;
 import java.util.List;
 import java.util.Locale;
-import understorey.plan.ProseLimit;
+import understorey.advice.ProseLimit;
 
 /**
  * The author's free text, CommonMark with tables, as HTML. Raw HTML is shown as text; a link leads somewhere

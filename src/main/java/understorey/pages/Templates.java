@@ -157,7 +157,7 @@ final class Templates {
         }
 
         @Override
-        public Template getTemplate(String name, Locale locale, Object condition, String encoding, boolean parse,
+        public synchronized Template getTemplate(String name, Locale locale, Object condition, String encoding, boolean parse,
                                     boolean ignoreMissing) throws IOException {
             Template template = super.getTemplate(name, locale, condition, encoding, parse, ignoreMissing);
             if (template != null && asking.add(template)) {

@@ -1,6 +1,7 @@
 package understorey.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bag: cameras, lenses and everything else to photograph with.
@@ -10,11 +11,11 @@ import java.util.List;
  * @param cardsGb       gigabytes of each card
  * @param batteries     charged batteries; 0 if not given
  */
-public record Bag(String name, String slug, List<Body> bodies, List<Lens> lenses, List<Support> supports,
+public record Bag(String name, @Nullable String slug, List<Body> bodies, List<Lens> lenses, List<Support> supports,
                   List<Filter> filters, boolean remoteRelease, List<Double> cardsGb, int batteries,
                   List<Extra> extras) {
 
-    /** Anything else to carry; the weight is null if not given. */
-    public record Extra(String name, Double weightG) {
+    /** Anything else to carry. */
+    public record Extra(String name, @Nullable Double weightG) {
     }
 }

@@ -1,6 +1,7 @@
 package understorey.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A camera body; a phone is a body whose lenses are built in.
@@ -13,11 +14,10 @@ import java.util.List;
  * @param topIso          the highest ISO that the author accepts
  * @param stabilisedStops gained by image stabilisation in the body; 0 for none
  * @param rawSizeMb       megabytes per RAW frame; null if the body has no RAW or it is not given
- * @param batteryFrames   frames per battery; null if not given
- * @param weightG         null when not given
+ * @param batteryFrames   frames per battery
  * @param fixedLenses     empty for a body with a mount
  */
-public record Body(String name, Sensor sensor, double pixelsMpx, String mount, int baseIso, int topIso,
-                   double stabilisedStops, Double rawSizeMb, Integer batteryFrames, Double weightG,
+public record Body(String name, @Nullable Sensor sensor, double pixelsMpx, @Nullable String mount, int baseIso, int topIso,
+                   double stabilisedStops, @Nullable Double rawSizeMb, @Nullable Integer batteryFrames, @Nullable Double weightG,
                    List<Lens> fixedLenses) {
 }

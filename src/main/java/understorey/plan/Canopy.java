@@ -1,13 +1,15 @@
 package understorey.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The trees above a place.
  *
- * @param trees   kind of trees; null if not given
- * @param foliage leaves; null if not given
- * @param heightM height of the tree tops above the ground; null if not given
+ * @param trees   kind of trees
+ * @param foliage leaves
+ * @param heightM height of the tree tops above the ground
  */
-public record Canopy(Trees trees, Foliage foliage, Double heightM) {
+public record Canopy(@Nullable Trees trees, @Nullable Foliage foliage, @Nullable Double heightM) {
 
     /** Open ground: {@code canopy: none}. */
     public static final Canopy NONE = new Canopy(null, new Foliage.Index(0), null);
@@ -17,7 +19,7 @@ public record Canopy(Trees trees, Foliage foliage, Double heightM) {
 
     /** This canopy, with missing values from {@code base}. */
     public Canopy over(Canopy base) {
-        if (base == null || this.isNone()) {
+        if (isNone()) {
             return this;
         }
         return new Canopy(

@@ -3,15 +3,16 @@ package understorey.plan;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Wishes of the author about the date of a trip.
  *
  * @param weekdays      wanted weekdays; empty for all
  * @param avoid         days not wanted
- * @param springWarmerC difference of this spring from a usual one, °C; negative for a colder one, null if not given
+ * @param springWarmerC difference of this spring from a usual one, °C; negative for a colder one
  */
-public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, Double springWarmerC) {
+public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, @Nullable Double springWarmerC) {
 
     /** No wishes. */
     public static final DayWishes NONE = new DayWishes(List.of(), List.of(), null);

@@ -1,5 +1,7 @@
 package understorey.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A filter, a step-up ring, a close-up lens or an extension tube.
  *
@@ -10,10 +12,24 @@ package understorey.plan;
  * @param filterThreadMm side towards the filter of a step-up ring; null otherwise
  * @param dioptres     of a close-up lens; null otherwise
  * @param lengthMm     of an extension tube; null otherwise
- * @param weightG      null when not given
  */
-public record Filter(String name, Kind kind, Double threadMm, double lossStops, Double lensThreadMm,
-                     Double filterThreadMm, Double dioptres, Double lengthMm, Double weightG) {
+public record Filter(String name, Kind kind, @Nullable Double threadMm, double lossStops, @Nullable Double lensThreadMm,
+                     @Nullable Double filterThreadMm, @Nullable Double dioptres, @Nullable Double lengthMm,
+                     @Nullable Double weightG) {
 
-    public enum Kind { POLARISER, NEUTRAL_DENSITY, STEP_UP_RING, CLOSE_UP_LENS, EXTENSION_TUBE }
+    public enum Kind {
+        POLARISER("polariser"), NEUTRAL_DENSITY("neutral density"), STEP_UP_RING("step-up ring"), CLOSE_UP_LENS("close-up lens"), EXTENSION_TUBE("extension tube");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word in the plan's format. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
 }

@@ -2,6 +2,7 @@ package understorey.plan;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Forecast for the hour that begins at {@code time}; a component is null if the author left it out.
@@ -18,7 +19,8 @@ import java.time.LocalTime;
  * @param temperature850C of the air at 850 hPa, about 1.5 km up
  * @param wind850Ms       of the air at 850 hPa
  */
-public record ForecastHour(LocalDate date, LocalTime time, Double temperatureC, Double dewPointC, Double humidity,
-                           Double windMs, Double gustMs, Double okta, Double rainMm, Double rainChance,
-                           Double temperature850C, Double wind850Ms) {
+public record ForecastHour(@Nullable LocalDate date, LocalTime time, @Nullable Double temperatureC, @Nullable Double dewPointC,
+                           @Nullable Double humidity, @Nullable Double windMs, @Nullable Double gustMs, @Nullable Double okta,
+                           @Nullable Double rainMm, @Nullable Double rainChance, @Nullable Double temperature850C,
+                           @Nullable Double wind850Ms) {
 }

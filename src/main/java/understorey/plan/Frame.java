@@ -1,12 +1,14 @@
 package understorey.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Framing that the author asks for: exactly one of width, height and fills; each can have a distance.
  *
- * @param widthM    of the picture at the subject, along the frame's own width; null when not given
- * @param heightM   of the picture at the subject; null when not given
- * @param fills     share of the frame height that the subject fills, 0 to 1; null if not given
+ * @param widthM    of the picture at the subject, along the frame's own width
+ * @param heightM   of the picture at the subject
+ * @param fills     share of the frame height that the subject fills, 0 to 1
  * @param distanceM from lens to subject; null if the tool chooses
  */
-public record Frame(Double widthM, Double heightM, Double fills, Double distanceM) {
+public record Frame(@Nullable Double widthM, @Nullable Double heightM, @Nullable Double fills, @Nullable Double distanceM) {
 }

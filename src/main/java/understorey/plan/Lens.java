@@ -1,5 +1,7 @@
 package understorey.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A lens, interchangeable or built into a body.
  *
@@ -10,22 +12,22 @@ package understorey.plan;
  * @param longestMm     focal length at the long end; the same for a prime
  * @param widestShort   smallest f-number at the wide end
  * @param widestLong    smallest f-number at the long end
- * @param smallestStop  largest f-number; null when not given
+ * @param smallestStop  largest f-number
  * @param closestM      minimum focus distance from sensor to subject, metres
- * @param magnification greatest magnification; null when not given
+ * @param magnification greatest magnification
  * @param threadMm      filter thread; null for none
  * @param stabilisedStops gained by the lens's stabiliser; 0 for none
- * @param weightG       null when not given
- * @param breathing     share of the focal length lost at the closest focus, 0 to below 1; null when not given
+ * @param breathing     share of the focal length lost at the closest focus, 0 to below 1
  */
-public record Lens(String name, String mount, Sensor sensor, double shortestMm, double longestMm,
-                   double widestShort, double widestLong, Double smallestStop, double closestM,
-                   Double magnification, Double threadMm, double stabilisedStops, Double weightG, Double breathing) {
+public record Lens(String name, @Nullable String mount, @Nullable Sensor sensor, double shortestMm, double longestMm,
+                   double widestShort, double widestLong, @Nullable Double smallestStop, double closestM,
+                   @Nullable Double magnification, @Nullable Double threadMm, double stabilisedStops, @Nullable Double weightG,
+                   @Nullable Double breathing) {
 
     /** A lens whose breathing is not given. */
-    public Lens(String name, String mount, Sensor sensor, double shortestMm, double longestMm, double widestShort,
-                double widestLong, Double smallestStop, double closestM, Double magnification, Double threadMm,
-                double stabilisedStops, Double weightG) {
+    public Lens(String name, @Nullable String mount, @Nullable Sensor sensor, double shortestMm, double longestMm,
+                double widestShort, double widestLong, @Nullable Double smallestStop, double closestM,
+                @Nullable Double magnification, @Nullable Double threadMm, double stabilisedStops, @Nullable Double weightG) {
         this(name, mount, sensor, shortestMm, longestMm, widestShort, widestLong, smallestStop, closestM, magnification,
                 threadMm, stabilisedStops, weightG, null);
     }

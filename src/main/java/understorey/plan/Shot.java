@@ -3,6 +3,7 @@ package understorey.plan;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One planned picture. Only name and subject are always present; every other component is null (or an empty list) if the
@@ -18,8 +19,9 @@ import java.util.List;
  * @param after             name of the shot that must come first
  * @param printWidthM       of the print that the picture is for
  */
-public record Shot(String name, Role role, Subject subject, String spot, Viewpoint viewpoint,
-                   Orientation orientation, Sharp sharp, Double focalEquivalentMm, Frame frame, Double facingDeg,
-                   List<LightWish> light, Boolean polariser, Duration duration, Integer priority, String notes,
-                   String otherwise, Double tiltDeg, LocalTime start, String after, Double printWidthM) {
+public record Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
+                   @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm,
+                   @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
+                   @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
+                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM) {
 }

@@ -3,34 +3,35 @@ package understorey.plan;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A wood, with its spots and what is known about it.
  *
  * @param name       in the words of the author
  * @param slug       name of its page
- * @param publicName used on public pages if the site is sensitive; null if not given
+ * @param publicName used on public pages if the site is sensitive
  * @param position   of the site as a whole
- * @param elevationM above sea level; null when not given
+ * @param elevationM above sea level
  * @param zone       time zone of every clock time in the plan
  * @param skyline    by rising bearing; empty for a level horizon
- * @param canopy     null if not given: open ground
+ * @param canopy     null for open ground
  * @param spots      in file order
  * @param walks      between spots
  * @param opening    null when always open
- * @param parking    null when not given
  * @param seasons    one per subject
  * @param subjects   described by the site itself
- * @param access     Markdown; null when not given
- * @param reports    where to ask for the state of the flowers; null when not given
+ * @param access     Markdown
+ * @param reports    where to ask for the state of the flowers
  * @param sensitive  public pages never give position, spot names, access or reports
  * @param cautions   Markdown, one line each
- * @param notes      Markdown; null when there are none
+ * @param notes      Markdown
  */
-public record Site(String name, String slug, String publicName, Position position, Double elevationM, ZoneId zone,
-                   List<SkylinePoint> skyline, Canopy canopy, List<Spot> spots, List<Walk> walks, Opening opening,
-                   Parking parking, List<Season> seasons, List<Subject> subjects, String access, String reports,
-                   boolean sensitive, List<String> cautions, String notes) {
+public record Site(String name, String slug, @Nullable String publicName, Position position, @Nullable Double elevationM,
+                   ZoneId zone, List<SkylinePoint> skyline, @Nullable Canopy canopy, List<Spot> spots, List<Walk> walks,
+                   @Nullable Opening opening, @Nullable Parking parking, List<Season> seasons, List<Subject> subjects,
+                   @Nullable String access, @Nullable String reports, boolean sensitive, List<String> cautions,
+                   @Nullable String notes) {
 
     /** This site with another page name. */
     public Site withSlug(String other) {
@@ -44,7 +45,7 @@ public record Site(String name, String slug, String publicName, Position positio
     }
 
     /** Spot of that name; null if there is none. */
-    public Spot spot(String spotName) {
+    public @Nullable Spot spot(@Nullable String spotName) {
         for (Spot spot : spots) {
             if (spot.name().equals(spotName)) {
                 return spot;
@@ -54,18 +55,18 @@ public record Site(String name, String slug, String publicName, Position positio
     }
 
     /** Trees above a spot, or above the site itself if the spot is null. */
-    public Canopy canopyAt(Spot spot) {
+    public Canopy canopyAt(@Nullable Spot spot) {
         Canopy here = canopy == null ? Canopy.NONE : canopy;
         return spot == null || spot.canopy() == null ? here : spot.canopy().over(here);
     }
 
     /** Skyline from a spot, or from the site itself if the spot is null. */
-    public List<SkylinePoint> skylineAt(Spot spot) {
+    public List<SkylinePoint> skylineAt(@Nullable Spot spot) {
         return spot == null || spot.skyline() == null ? skyline : spot.skyline();
     }
 
     /** Position of a spot, or of the site itself if the spot is null or has none. */
-    public Position positionOf(Spot spot) {
+    public Position positionOf(@Nullable Spot spot) {
         return spot == null || spot.at() == null ? position : spot.at();
     }
 }

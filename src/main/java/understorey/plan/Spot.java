@@ -1,6 +1,7 @@
 package understorey.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place for the camera within a site. The site gives what a spot leaves out.
@@ -12,8 +13,9 @@ import java.util.List;
  * @param skyline         null for the site's
  * @param slope           null for level ground
  * @param clearingRadiusM distance to the edge of the trees; null if not in a clearing
- * @param notes           Markdown; null when there are none
+ * @param notes           Markdown
  */
-public record Spot(String name, Position at, Double elevationM, Canopy canopy, List<SkylinePoint> skyline,
-                   Slope slope, Double clearingRadiusM, String notes) {
+public record Spot(String name, @Nullable Position at, @Nullable Double elevationM, @Nullable Canopy canopy,
+                   @Nullable List<SkylinePoint> skyline, @Nullable Slope slope, @Nullable Double clearingRadiusM,
+                   @Nullable String notes) {
 }

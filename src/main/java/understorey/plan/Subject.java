@@ -1,13 +1,14 @@
 package understorey.plan;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A flower to photograph, with the measures that decide how it fills a frame. A component is null if it is unknown;
  * {@code marks} give the reliability of the catalogue.
  *
  * @param key                short name, unique
  * @param name               common name
- * @param scientificName     null when not given
- * @param region             of the home range; null when not given
+ * @param region             of the home range
  * @param southern           months are those of the southern hemisphere
  * @param monthFirst         1 to 12
  * @param monthLast          1 to 12; smaller than the first if the season crosses the new year
@@ -26,17 +27,20 @@ package understorey.plan;
  * @param sources            codes of the floras and pages that the figures come from
  * @param monthsLatitude     of the place that the months refer to, degrees from the equator
  */
-public record Subject(String key, String name, String scientificName, String region, boolean southern,
-                      Integer monthFirst, Integer monthLast, String monthsReference, Stems stemsPerM2,
-                      Double heightLowM, Double heightHighM, Double flowerWidthMm, Integer flowersOpen,
-                      AreaIndex flowerAreaIndex, Reflectance reflectance, String colour, String habitat,
-                      String care, Marks marks, String sources, Double monthsLatitude) {
+public record Subject(String key, String name, @Nullable String scientificName, @Nullable String region, boolean southern,
+                      @Nullable Integer monthFirst, @Nullable Integer monthLast, @Nullable String monthsReference,
+                      @Nullable Stems stemsPerM2, @Nullable Double heightLowM, @Nullable Double heightHighM,
+                      @Nullable Double flowerWidthMm, @Nullable Integer flowersOpen, @Nullable AreaIndex flowerAreaIndex,
+                      @Nullable Reflectance reflectance, @Nullable String colour, @Nullable String habitat, @Nullable String care,
+                      @Nullable Marks marks, @Nullable String sources, @Nullable Double monthsLatitude) {
 
     /** A subject whose months do not refer to a known latitude. */
-    public Subject(String key, String name, String scientificName, String region, boolean southern, Integer monthFirst,
-                   Integer monthLast, String monthsReference, Stems stemsPerM2, Double heightLowM, Double heightHighM,
-                   Double flowerWidthMm, Integer flowersOpen, AreaIndex flowerAreaIndex, Reflectance reflectance,
-                   String colour, String habitat, String care, Marks marks, String sources) {
+    public Subject(String key, String name, @Nullable String scientificName, @Nullable String region, boolean southern,
+                   @Nullable Integer monthFirst, @Nullable Integer monthLast, @Nullable String monthsReference,
+                   @Nullable Stems stemsPerM2, @Nullable Double heightLowM, @Nullable Double heightHighM,
+                   @Nullable Double flowerWidthMm, @Nullable Integer flowersOpen, @Nullable AreaIndex flowerAreaIndex,
+                   @Nullable Reflectance reflectance, @Nullable String colour, @Nullable String habitat, @Nullable String care,
+                   @Nullable Marks marks, @Nullable String sources) {
         this(key, name, scientificName, region, southern, monthFirst, monthLast, monthsReference, stemsPerM2, heightLowM,
                 heightHighM, flowerWidthMm, flowersOpen, flowerAreaIndex, reflectance, colour, habitat, care, marks,
                 sources, null);
@@ -57,7 +61,7 @@ public record Subject(String key, String name, String scientificName, String reg
     public enum Reflectance { WHITE, YELLOW, PINK, BLUE_VIOLET, GREEN, RED }
 
     /** Middle of the range of heights, metres; null if the heights are unknown. */
-    public Double heightM() {
+    public @Nullable Double heightM() {
         return heightLowM == null || heightHighM == null ? null : (heightLowM + heightHighM) / 2;
     }
 
@@ -66,7 +70,7 @@ public record Subject(String key, String name, String scientificName, String reg
      * (an assumption; ten ramsons flowers of 16 mm give 51 mm, compared with umbels of
      * 30 to 60 mm in floras, from memory). Null if the width of the flower is unknown.
      */
-    public Double headWidthMm() {
+    public @Nullable Double headWidthMm() {
         return flowerWidthMm == null ? null : flowerWidthMm * Math.sqrt(flowersOpen == null ? 1 : flowersOpen);
     }
 }

@@ -2,6 +2,7 @@ package understorey.plan;
 
 import java.time.LocalTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One visit to one wood. Components are null (or empty lists) if the author left them out.
@@ -14,14 +15,15 @@ import java.util.List;
  * @param shots    in file order
  * @param wishes   about the date
  */
-public record Trip(String title, String slug, String series, Site site, When when, LocalTime arrive,
-                   LocalTime leave, Bag gear, List<Companion> companions, Contact contact, SkyWord sky,
-                   List<ForecastHour> forecast, String story, List<Shot> shots, Share share, DayWishes wishes) {
+public record Trip(String title, String slug, @Nullable String series, Site site, When when, @Nullable LocalTime arrive,
+                   @Nullable LocalTime leave, Bag gear, List<Companion> companions, @Nullable Contact contact,
+                   @Nullable SkyWord sky, List<ForecastHour> forecast, @Nullable String story, List<Shot> shots,
+                   @Nullable Share share, DayWishes wishes) {
 
     /** A trip without wishes about its date. */
-    public Trip(String title, String slug, String series, Site site, When when, LocalTime arrive, LocalTime leave,
-                Bag gear, List<Companion> companions, Contact contact, SkyWord sky, List<ForecastHour> forecast,
-                String story, List<Shot> shots, Share share) {
+    public Trip(String title, String slug, @Nullable String series, Site site, When when, @Nullable LocalTime arrive,
+                @Nullable LocalTime leave, Bag gear, List<Companion> companions, @Nullable Contact contact, @Nullable SkyWord sky,
+                List<ForecastHour> forecast, @Nullable String story, List<Shot> shots, @Nullable Share share) {
         this(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots,
                 share, DayWishes.NONE);
     }

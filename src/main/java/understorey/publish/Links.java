@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import understorey.pages.Page;
 
 /** Checks every internal link and anchor of the HTML pages. */
@@ -16,29 +17,47 @@ public final class Links {
     private Links() {
     }
 
-    /** A link that leads nowhere, and the page that it stands on. */
+    /** A broken link, and its page. */
     public record Broken(String page, String link) {
     }
 
     /**
-     * The links that lead nowhere, in the order of the pages.
+     * What the check needs of a page, so that the page itself need not be kept.
      *
-     * @param elsewhere folders whose pages are not among these, and count as there
+     * @param anchors that links may lead to
+     * @param links   of the page; none of a file that is no HTML
      */
-    public static List<Broken> broken(List<Page> pages, Set<String> elsewhere) {
-        Map<String, Set<String>> anchors = new HashMap<>();
-        for (Page page : pages) {
-            anchors.put(page.path(), page.path().endsWith(".html") ? all(page.content(), "id") : Set.of());
+    public record Seen(String page, Set<String> anchors, Set<String> links) {
+
+        /** Looks through a page. */
+        public static Seen of(Page page) {
+            if (!page.path().endsWith(".html")) {
+                return new Seen(page.path(), Set.of(), Set.of());
+            }
+            Set<String> links = all(page.content(), "href");
+            links.addAll(all(page.content(), "src"));
+            return new Seen(page.path(), shared(all(page.content(), "id")), shared(links));
         }
+
+        /** Pages have most of these words in common: each is kept once. */
+        private static Set<String> shared(Set<String> words) {
+            return words.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
+        }
+    }
+
+    /**
+     * The broken links, in the order of the pages.
+     *
+     * @param elsewhere folders whose pages are not checked, and count as present
+     */
+    public static List<Broken> broken(List<Seen> pages, Set<String> elsewhere) {
+        Map<String, Set<String>> anchors = new HashMap<>();
+        pages.forEach(page -> anchors.put(page.page(), page.anchors()));
         List<Broken> broken = new ArrayList<>();
-        for (Page page : pages) {
-            if (page.path().endsWith(".html")) {
-                Set<String> links = all(page.content(), "href");
-                links.addAll(all(page.content(), "src"));
-                for (String link : links) {
-                    if (!leads(page.path(), link, anchors, elsewhere)) {
-                        broken.add(new Broken(page.path(), link));
-                    }
+        for (Seen page : pages) {
+            for (String link : new TreeSet<>(page.links())) {
+                if (!leads(page.page(), link, anchors, elsewhere)) {
+                    broken.add(new Broken(page.page(), link));
                 }
             }
         }

@@ -11,8 +11,9 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** The folder that pages go into: what of it is ours, and what must not be touched. */
+/** The folder of the pages: knows its own files, and touches no other. */
 record OutFolder(Path path) {
 
     /** The list of an earlier run; empty for a folder that is new or empty. */
@@ -57,7 +58,7 @@ record OutFolder(Path path) {
         }
     }
 
-    /** True for a file below the folder that no link leads to. */
+    /** True for an ordinary file below the folder, without a symbolic link on the way. */
     boolean isPlainFile(String name) {
         Path file = path;
         for (String part : name.split("/")) {
@@ -69,8 +70,8 @@ record OutFolder(Path path) {
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
     }
 
-    /** The place of an earlier file; null when the names of this system cannot say it. */
-    Path place(String name) {
+    /** The place of an earlier file; null if this system does not allow the name. */
+    @Nullable Path place(String name) {
         try {
             return path.resolve(name);
         } catch (InvalidPathException foreign) {
@@ -86,7 +87,7 @@ record OutFolder(Path path) {
     /** Deletes a file, and the folders that it leaves empty. */
     void delete(Path file) throws IOException {
         Files.delete(file);
-        for (Path parent = file.getParent(); !parent.equals(path); parent = parent.getParent()) {
+        for (Path parent = file.getParent(); parent != null && !parent.equals(path); parent = parent.getParent()) {
             try (Stream<Path> files = Files.list(parent)) {
                 if (files.findAny().isPresent()) {
                     return;

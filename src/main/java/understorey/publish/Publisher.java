@@ -6,15 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.Page;
 
-/** Writes the pages of a site into one folder. */
-public final class Publisher {
+/**
+ * Writes the pages of a site into one folder, and holds the folder until it is closed. Pages are staged as they are made,
+ * by any thread; none takes its place before all are on the disk.
+ */
+public final class Publisher implements AutoCloseable {
 
     /** Name of the publisher's own list of the files that it wrote, one per line, sorted. */
     static final String LIST = ".understorey-files";
@@ -33,77 +38,68 @@ public final class Publisher {
     public record Outcome(int written, int unchanged, int deleted) {
     }
 
-    private final OutFolder folder;
-    private final int patienceS;
+    /**
+     * A page that is ready.
+     *
+     * @param due   whether this build may write it
+     * @param fresh its new file; null where the old one stays
+     */
+    private record Ready(String page, boolean due, @Nullable Path fresh) {
+    }
 
-    Publisher(Path folder, int patienceS) {
-        this.folder = new OutFolder(folder.toString().isEmpty() ? Path.of(".") : folder);
-        this.patienceS = patienceS;
+    private final OutFolder folder;
+    private final String audience;
+    private final @Nullable String trip;
+    private final FolderLock held;
+    private final FileList before;
+    private final Staging staging;
+    private final SortedMap<Integer, List<Ready>> turns = new ConcurrentSkipListMap<>();
+    private final SortedMap<Integer, Exception> faults = new ConcurrentSkipListMap<>();
+
+    private Publisher(OutFolder folder, String audience, @Nullable String trip, FolderLock held, FileList before) {
+        this.folder = folder;
+        this.audience = audience;
+        this.trip = trip;
+        this.held = held;
+        this.before = before;
+        this.staging = new Staging(folder.path());
     }
 
     /**
-     * Publishes the pages of a whole site. All refusals come before the first byte is written, and every new file is on
-     * the disk before the first one takes its place.
+     * Takes hold of the folder.
      *
      * @param audience audience of the pages, in one word
-     * @param keepOld  decides whether a file stays that an earlier run wrote and this one does not; gets its name and the
-     *                 audience of that run (empty if unknown)
-     * @throws Refusal     if the folder was not made by this tool, or two pages need the same file
+     * @param trip     name of the only trip whose pages are written; of others and of shared pages only those that are not
+     *                 there yet. Null for a whole site
+     * @throws Refusal     if the folder was not made by this tool, another build holds it, or one trip is for another
+     *                     audience than the pages there
      * @throws IOException if the disk fails
      */
-    public static Outcome publish(List<Page> pages, Path folder, String audience,
-                                  BiPredicate<String, String> keepOld) throws Refusal, IOException {
-        return new Publisher(folder, PATIENCE_S).publish(pages, audience, keepOld);
+    public static Publisher open(Path folder, String audience, @Nullable String trip) throws Refusal, IOException {
+        return open(folder, PATIENCE_S, audience, trip);
     }
 
-    /**
-     * Publishes the pages of one trip. Pages that it shares with others are written only where there are none yet.
-     *
-     * @param trip the name of the trip's own folder
-     * @throws Refusal as for a whole site, and when the folder holds pages for another audience
-     */
-    public static Outcome publishTrip(List<Page> pages, Path folder, String audience, String trip)
-            throws Refusal, IOException {
-        return new Publisher(folder, PATIENCE_S).publishTrip(pages, audience, trip);
-    }
-
-    @SuppressWarnings("try")
-    Outcome publish(List<Page> pages, String audience, BiPredicate<String, String> keepOld)
-            throws Refusal, IOException {
-        refuse(pages);
-        try (FolderLock held = hold()) {
-            return write(pages, folder.earlier(), audience, keepOld);
-        }
-    }
-
-    @SuppressWarnings("try")
-    Outcome publishTrip(List<Page> pages, String audience, String trip) throws Refusal, IOException {
-        refuse(pages);
-        try (FolderLock held = hold()) {
+    static Publisher open(Path path, int patienceS, String audience, @Nullable String trip) throws Refusal, IOException {
+        OutFolder folder = new OutFolder(path.toString().isEmpty() ? Path.of(".") : path);
+        folder.earlier();
+        FolderLock held = hold(folder, patienceS);
+        try {
             FileList before = folder.earlier();
-            if (!before.names().isEmpty() && !before.audience().equals(audience)) {
+            if (trip != null && !before.names().isEmpty() && !before.audience().equals(audience)) {
                 throw new Refusal("'" + folder.path() + "' holds pages for another audience: build the whole folder of plans, "
                         + "or name another folder with --out");
             }
-            List<Page> due = new ArrayList<>();
-            for (Page page : pages) {
-                boolean there = before.names().contains(page.path()) && folder.isPlainFile(page.path());
-                if (page.path().startsWith(trip + "/") || !there) {
-                    due.add(page);
-                }
-            }
-            return write(due, before, audience, (file, earlier) -> !file.startsWith(trip + "/"));
+            return new Publisher(folder, audience, trip, held, before);
+        } catch (IOException | Refusal fault) {
+            held.close();
+            throw fault;
         }
     }
 
-    /** The folder, made where there is none, and free of what killed builds left. */
-    private FolderLock hold() throws Refusal, IOException {
-        folder.earlier();
+    /** The folder, created if necessary, without the remains of killed builds. */
+    private static FolderLock hold(OutFolder folder, int patienceS) throws Refusal, IOException {
         FolderLock held = null;
         try {
-            if (!Files.isDirectory(folder.path())) {
-                Files.createDirectories(folder.path());
-            }
             held = FolderLock.take(folder.path(), patienceS);
             Staging.sweep(folder.path());
             return held;
@@ -115,16 +111,96 @@ public final class Publisher {
         }
     }
 
-    private Outcome write(List<Page> pages, FileList before, String audience, BiPredicate<String, String> keepOld)
-            throws Refusal, IOException {
-        FileList now = FileList.of(audience, List.of());
-        for (Page page : pages) {
-            folder.refuseWhatIsNotOurs(page.path(), bytes(page.content()), before.names());
-            now.names().add(page.path());
+    /**
+     * Writes pages beside their places; those that are there already are left alone. What stops it, {@link #publish} throws.
+     *
+     * @param turn of these pages among all, from 0
+     * @return false if nothing can be published any more
+     */
+    public boolean stage(int turn, List<Page> pages) {
+        try {
+            turns.put(turn, ready(pages));
+            return true;
+        } catch (Refusal | IOException fault) {
+            faults.put(turn, fault);
+            return false;
         }
-        List<Path> gone = new ArrayList<>();
+    }
+
+    private List<Ready> ready(List<Page> pages) throws Refusal, IOException {
+        List<Ready> ready = new ArrayList<>();
+        for (Page page : pages) {
+            refuseWrongName(page.path());
+            boolean due = trip == null || page.path().startsWith(trip + "/")
+                    || !before.names().contains(page.path()) || !folder.isPlainFile(page.path());
+            ready.add(new Ready(page.path(), due, due ? fresh(page) : null));
+        }
+        return ready;
+    }
+
+    private @Nullable Path fresh(Page page) throws Refusal, IOException {
+        byte[] bytes = bytes(page.content());
+        folder.refuseWhatIsNotOurs(page.path(), bytes, before.names());
+        return OutFolder.holds(folder.path().resolve(page.path()), bytes) ? null : write(bytes);
+    }
+
+    private Path write(byte[] bytes) throws IOException {
+        try {
+            return staging.write(bytes);
+        } catch (IOException fault) {
+            throw folder.fault(fault);
+        }
+    }
+
+    /**
+     * Gives every staged page its place, and deletes what no plan needs any more.
+     *
+     * @param keepOld decides whether a file stays that an earlier run wrote and this one does not; gets its name and the
+     *                audience of that run (empty if unknown). Where one trip is built, everything else stays
+     * @throws Refusal     if a page has no valid name, two need the same file, or a file or link of the user's is in the
+     *                     place of one; then nothing is changed
+     * @throws IOException if the disk fails
+     */
+    public Outcome publish(BiPredicate<String, String> keepOld) throws Refusal, IOException {
+        throwFirstFault();
+        List<Ready> pages = turns.values().stream().flatMap(List::stream).toList();
+        refuseTwins(pages);
+        List<Ready> due = pages.stream().filter(Ready::due).toList();
+        FileList now = FileList.of(audience, due.stream().map(Ready::page).toList());
         // The list names every file before the file is there: a run that is cut off forgets none.
         FileList between = before.and(now);
+        List<Path> gone = gone(now, trip == null ? keepOld : (file, earlier) -> !file.startsWith(trip + "/"));
+        Path list = folder.path().resolve(LIST);
+        byte[] first = bytes(between.text());
+        @Nullable Path begun = OutFolder.holds(list, first) ? null : write(first);
+        @Nullable Path done = now.text().equals(between.text()) ? null : write(bytes(now.text()));
+        force();
+        place(begun, list);
+        for (Ready page : due) {
+            place(page.fresh(), folder.path().resolve(page.page()));
+        }
+        for (Path old : gone) {
+            folder.delete(old);
+        }
+        place(done, list);
+        staging.settle();
+        int written = (int) due.stream().filter(page -> page.fresh() != null).count();
+        return new Outcome(written, due.size() - written, gone.size());
+    }
+
+    private void throwFirstFault() throws Refusal, IOException {
+        Exception first = faults.isEmpty() ? null : faults.get(faults.firstKey());
+        if (first instanceof Refusal refusal) {
+            throw refusal;
+        }
+        if (first instanceof IOException disk) {
+            throw disk;
+        }
+    }
+
+    /** Earlier files to delete; the others are added to the list. */
+    private List<Path> gone(FileList now, BiPredicate<String, String> keepOld) {
+        List<Path> gone = new ArrayList<>();
         for (String old : before.names()) {
             Path file = now.names().contains(old) ? null : folder.place(old);
             if (file != null && folder.isPlainFile(old) && !keepOld.test(old, before.audience())) {
@@ -133,60 +209,44 @@ public final class Publisher {
                 now.names().add(old);
             }
         }
-        try (Staging staging = new Staging(folder.path())) {
-            Map<Path, Path> fresh = new LinkedHashMap<>();
-            Path list = folder.path().resolve(LIST);
-            stage(staging, fresh, list, bytes(between.text()));
-            for (Page page : pages) {
-                stage(staging, fresh, folder.path().resolve(page.path()), bytes(page.content()));
-            }
-            int written = fresh.size() - (fresh.containsKey(list) ? 1 : 0);
-            Path last = now.text().equals(between.text()) ? null : stage(staging, bytes(now.text()));
-            for (Map.Entry<Path, Path> file : fresh.entrySet()) {
-                staging.place(file.getValue(), file.getKey());
-            }
-            for (Path old : gone) {
-                folder.delete(old);
-            }
-            if (last != null) {
-                staging.place(last, list);
-            }
-            staging.settle();
-            return new Outcome(written, pages.size() - written, gone.size());
-        }
+        return gone;
     }
 
-    private void stage(Staging staging, Map<Path, Path> fresh, Path place, byte[] bytes) throws IOException {
-        if (!OutFolder.holds(place, bytes)) {
-            fresh.put(place, stage(staging, bytes));
-        }
-    }
-
-    private Path stage(Staging staging, byte[] bytes) throws IOException {
+    private void force() throws IOException {
         try {
-            return staging.write(bytes);
+            staging.force();
         } catch (IOException fault) {
             throw folder.fault(fault);
         }
     }
 
-    private static void refuse(List<Page> pages) throws Refusal {
+    private void place(@Nullable Path fresh, Path place) throws IOException {
+        if (fresh != null) {
+            staging.place(fresh, place);
+        }
+    }
+
+    private static void refuseWrongName(String page) throws Refusal {
+        if (!FileList.staysInside(page)) {
+            throw new Refusal("'" + page + "' is not a valid page name");
+        }
+        for (String part : page.split("/")) {
+            if (bytes(part).length > LONGEST_NAME) {
+                throw new Refusal("the name of the page '" + page + "' is too long for a file");
+            }
+        }
+    }
+
+    private static void refuseTwins(List<Ready> pages) throws Refusal {
         Map<String, String> names = new HashMap<>();
-        for (Page page : pages) {
-            if (!FileList.staysInside(page.path())) {
-                throw new Refusal("'" + page.path() + "' is not a valid page name");
-            }
-            for (String part : page.path().split("/")) {
-                if (bytes(part).length > LONGEST_NAME) {
-                    throw new Refusal("the name of the page '" + page.path() + "' is too long for a file");
-                }
-            }
-            String other = names.putIfAbsent(page.path().toLowerCase(Locale.ROOT), page.path());
-            if (page.path().equals(other)) {
-                throw new Refusal("two pages need the same file '" + page.path() + "': rename one of their plans");
+        for (Ready ready : pages) {
+            String page = ready.page();
+            String other = names.putIfAbsent(page.toLowerCase(Locale.ROOT), page);
+            if (page.equals(other)) {
+                throw new Refusal("two pages need the same file '" + page + "': rename one of their plans");
             }
             if (other != null) {
-                throw new Refusal("the pages '" + other + "' and '" + page.path() + "' differ in capitals only: "
+                throw new Refusal("the pages '" + other + "' and '" + page + "' differ in capitals only: "
                         + "rename one of their plans");
             }
         }
@@ -194,5 +254,13 @@ public final class Publisher {
 
     private static byte[] bytes(String content) {
         return content.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Deletes what has no place, and the folder too where it was made for nothing. */
+    @Override
+    public void close() throws IOException {
+        try (held) {
+            staging.close();
+        }
     }
 }

@@ -13,24 +13,34 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 
 /**
- * New files of a build, whole and on the disk before the first one takes its place. What has no place in the end is
- * deleted; what a killed build left is swept away by the next one.
+ * New files of a build, whole and on the disk before the first one takes its place. Several threads may write at once.
+ * What has no place in the end is deleted; what a killed build left is swept away by the next one.
  */
 final class Staging implements AutoCloseable {
 
     private static final String PREFIX = ".understorey-new";
     private static final Pattern OURS = Pattern.compile(Pattern.quote(PREFIX) + "(-[0-9a-f]{8}-\\d+)?");
+    /** Files that wait for the disk at once: it then takes many of them in one turn, on any number of cores. */
+    private static final int AT_ONCE = 16;
 
     private final Path folder;
     private final String mark = UUID.randomUUID().toString().substring(0, 8);
-    private final List<Path> waiting = new ArrayList<>();
+    private final Set<Path> waiting = ConcurrentHashMap.newKeySet();
     private final Set<Path> touched = new LinkedHashSet<>();
-    private int count;
+    private final AtomicInteger count = new AtomicInteger();
 
     Staging(Path folder) {
         this.folder = folder;
@@ -52,25 +62,34 @@ final class Staging implements AutoCloseable {
         }
     }
 
-    /** Writes a new file and waits until it is on the disk. */
+    /** Writes a new file. */
     Path write(byte[] bytes) throws IOException {
-        Path file = folder.resolve(PREFIX + "-" + mark + "-" + count++);
+        Path file = folder.resolve(PREFIX + "-" + mark + "-" + count.getAndIncrement());
         waiting.add(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer rest = ByteBuffer.wrap(bytes);
             while (rest.hasRemaining()) {
                 channel.write(rest);
             }
-            channel.force(true);
         }
         return file;
+    }
+
+    /** Waits until every new file is on the disk. */
+    void force() throws IOException {
+        List<Callable<Void>> files = new ArrayList<>();
+        for (Path file : waiting) {
+            files.add(() -> force(file, StandardOpenOption.WRITE));
+        }
+        all(files);
     }
 
     /** Gives a new file its place. */
     void place(Path fresh, Path place) throws IOException {
         // A link to a folder is no folder to createDirectories, and the folder of pages may be one.
-        if (!Files.isDirectory(place.getParent())) {
-            Files.createDirectories(place.getParent());
+        Path folder = Objects.requireNonNull(place.getParent(), "a page is in the folder of pages");
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
         }
         try {
             Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
@@ -82,16 +101,43 @@ final class Staging implements AutoCloseable {
     }
 
     /** Waits until the folders are on the disk too, where the system can do that. */
-    void settle() {
+    void settle() throws IOException {
+        List<Callable<Void>> folders = new ArrayList<>();
         for (Path changed : touched) {
-            try (FileChannel channel = FileChannel.open(changed, StandardOpenOption.READ)) {
-                channel.force(true);
-            } catch (IOException notHere) {
-                // Some systems open no folder; there the names follow a little later.
-                continue;
-            }
+            folders.add(() -> {
+                try {
+                    return force(changed, StandardOpenOption.READ);
+                } catch (IOException notHere) {
+                    // Some systems open no folder; there the names follow a little later.
+                    return null;
+                }
+            });
         }
+        all(folders);
         touched.clear();
+    }
+
+    private static Void force(Path file, StandardOpenOption how) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, how)) {
+            channel.force(true);
+            return null;
+        }
+    }
+
+    private static void all(List<Callable<Void>> works) throws IOException {
+        ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(AT_ONCE, works.size())));
+        try {
+            for (Future<Void> done : pool.invokeAll(works)) {
+                done.get();
+            }
+        } catch (ExecutionException fault) {
+            throw fault.getCause() instanceof IOException disk ? disk : new IOException(fault.getCause());
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+            throw new IOException("stopped", stop);
+        } finally {
+            pool.shutdown();
+        }
     }
 
     @Override

@@ -4,4 +4,7 @@
  * that it did not make. It locks the folder while it works, and every new file is on the disk before the first one
  * takes its place.
  */
+@NullMarked
 package understorey.publish;
+
+import org.jspecify.annotations.NullMarked;

@@ -22,7 +22,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
-import understorey.plan.ProseLimit;
+import understorey.advice.ProseLimit;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Pos;
 
 /**
  * The links in the author's Markdown: web addresses, and pages of the site. The page of a site that a trip describes

@@ -7,6 +7,11 @@ import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Support;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Findings;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
 
 /** A bag, from its own file or from inside a trip. */
 final class BagReader {

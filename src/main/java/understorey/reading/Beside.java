@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
+import understorey.yaml.Suggestion;
 
 /**
  * Folder of a file, for the CSV files that it names.

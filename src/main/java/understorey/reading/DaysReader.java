@@ -8,6 +8,12 @@ import java.util.Locale;
 import java.util.TreeSet;
 import understorey.plan.DayWishes;
 import understorey.plan.When;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
+import understorey.yaml.Pos;
+import understorey.yaml.Quantity;
+import understorey.yaml.Suggestion;
 
 /** Reads the date of a trip, or the dates to choose from with the wishes about them. */
 final class DaysReader {

@@ -3,6 +3,7 @@ package understorey.reading;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Position;
+import understorey.yaml.Fields;
 
 /** Warns of spots that are far from their site, and recognises a missing minus sign. */
 final class FarSpots {

@@ -3,6 +3,9 @@ package understorey.reading;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Filter;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Names;
 
 /** Reads the filters, rings and tubes of a bag; each kind has its own required keys. */
 final class FilterReader {

@@ -9,6 +9,14 @@ import java.util.List;
 import java.util.Set;
 import understorey.plan.ForecastHour;
 import understorey.plan.When;
+import understorey.yaml.Csv;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Finding;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Pos;
+import understorey.yaml.TextFile;
 
 /** Reads the forecast of a trip: rows in the trip itself, or a CSV file with the same column names. */
 final class ForecastReader {

@@ -7,6 +7,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
+import understorey.yaml.Fields;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Suggestion;
+import understorey.yaml.TreeReader;
 
 /** Sites and bags that trips can name, by file name. */
 final class Library {

@@ -2,13 +2,16 @@ package understorey.reading;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Supplier;
+import understorey.yaml.Findings;
+import understorey.yaml.Locator;
 
 /** Where the values of each file are written, by the file's name without its ending. */
 public final class Locators {
 
-    final Map<String, Locator.Written> trips = new HashMap<>();
-    final Map<String, Locator.Written> sites = new HashMap<>();
-    final Map<String, Locator.Written> bags = new HashMap<>();
+    final Map<String, Supplier<Findings>> trips = new HashMap<>();
+    final Map<String, Supplier<Findings>> sites = new HashMap<>();
+    final Map<String, Supplier<Findings>> bags = new HashMap<>();
 
     /** Where values stand follows from the files: two readings of the same ones are alike. */
     @Override

@@ -5,6 +5,13 @@ import java.util.List;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
+import understorey.yaml.Numeral;
+import understorey.yaml.Span;
+import understorey.yaml.Suggestion;
 
 /** Bodies, lenses and sensors of a bag. */
 final class OpticsReader {

@@ -6,6 +6,9 @@ import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
 
 /** Reads what sites and spots have in common: height, skyline, canopy, slope, clearing. */
 final class PlaceReader {

@@ -11,6 +11,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import understorey.yaml.Finding;
+import understorey.yaml.Findings;
+import understorey.yaml.Names;
+import understorey.yaml.Pos;
+import understorey.yaml.TextFile;
 
 /** Folder of the author's files, and the names that they can have. */
 final class PlanFolder {

@@ -7,6 +7,7 @@ import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
+import understorey.yaml.Finding;
 
 /**
  * All that a plans folder holds. Trips, sites and bags are those without errors, by file name.

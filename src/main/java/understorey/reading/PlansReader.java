@@ -11,6 +11,12 @@ import java.util.TreeSet;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.yaml.Finding;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Passed;
+import understorey.yaml.Pos;
+import understorey.yaml.TreeReader;
 
 /**
  * Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. Where one trip is asked for, the
@@ -104,7 +110,7 @@ public final class PlansReader {
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
         boolean whole = found.errors() == 0;
         library.add(file.slug(), whole ? read : new SiteRead(null, read.spots(), read.subjects()));
-        written.sites.put(file.slug(), new Locator.Written(found.source(), node));
+        written.sites.put(file.slug(), file::open);
         if (whole) {
             sites.add(read.site());
         }
@@ -117,7 +123,7 @@ public final class PlansReader {
         Bag bag = node == null ? null : BagReader.read(node, file.slug(), found);
         boolean whole = bag != null && found.errors() == 0;
         library.add(file.slug(), whole ? bag : null);
-        written.bags.put(file.slug(), new Locator.Written(found.source(), node));
+        written.bags.put(file.slug(), file::open);
         if (whole) {
             bags.add(bag);
         }
@@ -142,7 +148,7 @@ public final class PlansReader {
             faulty.add(file.path());
         } else {
             trips.add(trip);
-            written.trips.put(file.slug(), new Locator.Written(found.source(), node));
+            written.trips.put(file.slug(), file::open);
         }
         add(found);
         if (folder.only() != null) {

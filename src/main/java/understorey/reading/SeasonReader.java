@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Set;
 import understorey.plan.Season;
 import understorey.plan.Temperatures;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
 
 /** Reads the flowering records of a site. */
 final class SeasonReader {

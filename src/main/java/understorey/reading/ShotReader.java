@@ -10,6 +10,13 @@ import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
+import understorey.yaml.Numeral;
+import understorey.yaml.Suggestion;
+import understorey.yaml.Words;
 
 /** Reads one shot of a trip. */
 final class ShotReader {

@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import understorey.plan.Shot;
 import understorey.plan.When;
+import understorey.yaml.Fields;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
 
 /** Reads the shots of a trip, and checks them together: names, order, fixed times. */
 final class ShotsReader {

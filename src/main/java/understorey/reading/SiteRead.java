@@ -1,6 +1,7 @@
 package understorey.reading;
 
 import understorey.plan.Site;
+import understorey.yaml.Names;
 
 /**
  * A site that was read, with the names that a trip can use.

@@ -8,6 +8,11 @@ import java.util.TreeSet;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.SkylinePoint;
+import understorey.yaml.Coordinate;
+import understorey.yaml.Fields;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.Suggestion;
 
 /** Reads a site, from its own file or from inside a trip. */
 final class SiteReader {

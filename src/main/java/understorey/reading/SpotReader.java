@@ -9,6 +9,11 @@ import understorey.plan.Parking;
 import understorey.plan.Position;
 import understorey.plan.Spot;
 import understorey.plan.Walk;
+import understorey.yaml.Coordinate;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
 
 /** Reads the spots of a site, the walks between them, the opening hours and the parking. */
 final class SpotReader {

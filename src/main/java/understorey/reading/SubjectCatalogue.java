@@ -9,6 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import understorey.plan.Subject;
+import understorey.yaml.Csv;
+import understorey.yaml.Findings;
+import understorey.yaml.Node;
+import understorey.yaml.TextFile;
+import understorey.yaml.Words;
 
 /**
  * The built-in subjects: woodland flowers of both hemispheres and one fungus, with the floras and pages that the figures

@@ -2,6 +2,9 @@ package understorey.reading;
 
 import java.util.List;
 import understorey.plan.Subject;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
 
 /** Reads a subject that the author describes, in a shot or in a site's list. */
 final class SubjectReader {

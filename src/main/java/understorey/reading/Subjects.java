@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeSet;
 import understorey.plan.Subject;
+import understorey.yaml.Fields;
+import understorey.yaml.Node;
+import understorey.yaml.Suggestion;
 
 /** Subjects that a shot at one site can name: first the site's own, then those of the catalogue. */
 final class Subjects {

@@ -9,6 +9,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import understorey.plan.Temperatures;
+import understorey.yaml.Csv;
+import understorey.yaml.Dimension;
+import understorey.yaml.Fields;
+import understorey.yaml.Finding;
+import understorey.yaml.Findings;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
+import understorey.yaml.Numeral;
+import understorey.yaml.Pos;
+import understorey.yaml.Quantity;
+import understorey.yaml.TextFile;
 
 /**
  * Reads the daily temperatures of a site from a CSV file: a column {@code date}, and {@code mean} or {@code min} and {@code max}.

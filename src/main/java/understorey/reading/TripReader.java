@@ -13,6 +13,10 @@ import understorey.plan.Shot;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.yaml.Fields;
+import understorey.yaml.Findings;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
 
 /** Reads a trip, with the site and the bags that it names. */
 final class TripReader {

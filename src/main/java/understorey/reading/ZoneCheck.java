@@ -6,6 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
 import understorey.plan.When;
+import understorey.yaml.Fields;
+import understorey.yaml.Numeral;
 
 /** Checks that a time zone matches a place, and that a clock time exists on a day. */
 final class ZoneCheck {

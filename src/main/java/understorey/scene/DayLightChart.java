@@ -43,9 +43,9 @@ public final class DayLightChart {
     /**
      * The chart.
      *
-     * @param expected EV on the floor under the sky that is expected then; NaN without a forecast
-     * @param names    names of the pictures in the order of their numbers
-     * @param title    what it is the chart of, for those who cannot see it
+     * @param expected EV on the floor under the sky that is expected then; NaN where nobody said what it will be
+     * @param names    names of the pictures in the order of their numbers; null for one at another place
+     * @param title    what it is the chart of, for whoever does not see it
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
                              RunningOrder order, List<String> names, String title) {
@@ -139,7 +139,7 @@ public final class DayLightChart {
     private int pictures(RunningOrder order, List<String> names, List<Mark> pictures) {
         Lanes lanes = new Lanes();
         for (int i = 0; i < names.size(); i++) {
-            Interval time = order.timeOf(names.get(i));
+            Interval time = names.get(i) == null ? null : order.timeOf(names.get(i));
             if (time == null || !frame.inside(time.from())) {
                 continue;
             }

@@ -4,33 +4,34 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 
 /**
- * What the catalogue's months tell of a site: the peak somewhere within them, moved by how much further from the equator
+ * Season of a subject at a site from the months of the catalogue: the peak somewhere within them, moved by how much further from the equator
  * and how much higher the site lies than the place that the months refer to.
  *
- * @param scale   round the middle of the months
+ * @param scale   around the middle of the months
  * @param peak    on that scale; wide
  * @param reasons in the order of telling
  */
 record CatalogueSeason(SeasonScale scale, Prediction peak, List<Advice> reasons) {
 
-    /** Spring events come four days later a degree of latitude away from the equator, and every 122 m of height: bioclimatic law, A. D. Hopkins, 1918 (from memory). */
+    /** Spring events come 4 days later per degree of latitude away from the equator, and every 122 m of height: bioclimatic law, A. D. Hopkins, 1918 (from memory). */
     private static final double LATER_D = 4;
     private static final double HEIGHT_M = 122;
-    /** Floras mostly speak of low ground (from memory). */
+    /** Floras mostly describe low ground (from memory). */
     private static final double LOW_GROUND_M = 200;
-    /** A home range reaches further than its middle tells. */
+    /** Largest shift, days: a home range is wider than its middle shows. */
     private static final double MOST_D = 30;
     private static final double LEAST_D = 2;
     private static final double LEAST_ERROR_D = 10;
 
-    /** Null when nobody knows the subject's months. */
-    static CatalogueSeason of(Subject subject, Site site) {
+    /** The season; null if the subject's months are unknown. */
+    static @Nullable CatalogueSeason of(Subject subject, Site site) {
         double latitude = site.position().latitude();
         Flowering months = Flowering.of(subject, latitude, LocalDate.EPOCH);
         if (months == null) {
@@ -54,7 +55,7 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, List<Advice> reasons)
         return new CatalogueSeason(scale, Prediction.assumed(later, Math.hypot(error, later / 2)), List.copyOf(reasons));
     }
 
-    /** Between midwinter and midsummer, or little later: what warmth brings forward and height puts back. */
+    /** Whether a season is between midwinter and midsummer, or a little later: warmth makes it earlier and height later. */
     static boolean inSpring(SeasonScale scale, double latitude) {
         int month = scale.anchor().getMonthValue();
         return latitude < 0 ? month >= 7 : month <= 6;

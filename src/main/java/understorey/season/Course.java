@@ -3,12 +3,12 @@ package understorey.season;
 import understorey.plan.Season;
 
 /**
- * How long a stand takes from its first flowers to the peak, and from there until it is over. It counts as in full
+ * Days of a stand from its first flowers to the peak, and from the peak until it is over. It counts as in full
  * flower from the last third of the rise to the first third of the fall (common practice, no source).
  *
  * @param riseD   days from first flowers to the peak
  * @param fallD   days from the peak until it is over
- * @param assumed true when no record tells either
+ * @param assumed whether a part is not from records
  */
 record Course(double riseD, double fallD, boolean assumed) {
 
@@ -18,9 +18,9 @@ record Course(double riseD, double fallD, boolean assumed) {
     private static final double DISPLAY_SHARE = 1 / 3.0;
     /** Edges of a stage as people see them, standard error in days: plants of one stand differ by 2 to 7 days (Ehrlén and Valdés 2020, Tullgarn). */
     private static final double EDGE_D = 3;
-    /** Buds show for some four weeks before the first flower (from memory). */
+    /** Buds show for about 4 weeks before the first flower (from memory). */
     private static final double BUDS_D = 28;
-    /** Now and then a report is of another stand, or wrong. */
+    /** Share of reports that are of another stand, or wrong: an assumption. */
     private static final double MISTAKEN = 0.001;
 
     double fullFromD() {
@@ -32,8 +32,7 @@ record Course(double riseD, double fallD, boolean assumed) {
     }
 
     /**
-     * How well a stage fits a day that lies so many days after the peak, 0 to 1: a box with soft edges, never quite
-     * nought.
+     * Likelihood of a stage on a day after the peak, 0 to 1: a box with soft edges, never quite 0.
      */
     double likelihood(Season.Stage stage, double afterPeakD) {
         double fits = switch (stage) {

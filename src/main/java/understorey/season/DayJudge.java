@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
@@ -80,7 +81,7 @@ final class DayJudge {
                 List.copyOf(reasons));
     }
 
-    private RankedDay.Promise promise(Shot shot, LocalDate date, DayLights lights) {
+    private RankedDay.Promise promise(Shot shot, LocalDate date, @Nullable DayLights lights) {
         FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
         Double flower = window == null ? null : Double.valueOf(window.chanceOn(date));
         DayLights.Best best = lights == null ? new DayLights.Best(0, 0, null)
@@ -90,7 +91,7 @@ final class DayJudge {
                 best.moment() == null ? List.of() : Outlook.because(shot.light(), best.moment(), shot.facingDeg()));
     }
 
-    /** On the flowers of the first picture whose subject anybody knows. */
+    /** Adds the advice on the flowers of the first picture with a known season. */
     private void flowers(LocalDate date, List<Advice> reasons) {
         for (Shot shot : trip.shots()) {
             FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
@@ -133,8 +134,8 @@ final class DayJudge {
         return true;
     }
 
-    /** The part of the time that the pictures want and the day has. */
-    private double hours(Interval hours, List<Advice> reasons) {
+    /** Share of the time for the pictures that the day has. */
+    private double hours(@Nullable Interval hours, List<Advice> reasons) {
         if (hours == null) {
             reasons.add(new DayAdvice.DayClosed());
             return 0;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
@@ -25,26 +26,26 @@ import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 
 /**
- * The light of one day's visit, every twenty minutes: enough to compare days, a fifth of the work of planning one. All
- * spots share the site's sun, since a wood is no wider than a walk; the moon is left out. Where nobody said what the
- * sky will be, the three usual skies count alike.
+ * The light of one day's visit, every 20 minutes: enough to compare days, for a fifth of the work of planning one. All
+ * spots have the site's sun, because a wood is no wider than a walk; the moon is left out. If the sky is unknown, the three
+ * usual skies count equally.
  */
 final class DayLights {
 
     private static final Duration STEP = Duration.ofMinutes(20);
     private static final SkyWord[] ANY = {SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST};
     private static final Mist NO_MIST = new Mist(null, null, List.of());
-    /** Without a wish any light will do that a picture can be metered in. */
+    /** Least light for a picture without a wish. */
     private static final double DARK_EV = -2;
 
     /**
      * The light that a picture finds in its visit.
      *
-     * @param light  the mean of the skies that may be, under each the best of its times
-     * @param most   under the sky that suits it best
-     * @param moment of that light; null where the visit has none
+     * @param light  the mean over the possible skies of the best light under each
+     * @param most   the best light under the best sky
+     * @param moment of that light; null if the visit has none
      */
-    record Best(double light, double most, Moment moment) {
+    record Best(double light, double most, @Nullable Moment moment) {
     }
 
     private final Trip trip;
@@ -80,7 +81,7 @@ final class DayLights {
         return weather;
     }
 
-    /** The best light that a picture finds at its place; a pinned one is not asked at another time. */
+    /** The best light that a picture finds at its place; a picture with a fixed time has only that time. */
     Best best(Shot shot, Standpoint place) {
         Moment[][] skies = moments.computeIfAbsent(place, this::at);
         Moment best = null;
@@ -131,7 +132,7 @@ final class DayLights {
         return skies;
     }
 
-    /** Where each spot of the trip's pictures stands; worked out once and moved from day to day. */
+    /** Skyline and canopy at each spot of the trip's pictures, computed once and moved from day to day. */
     static final class Places {
 
         private final Trip trip;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
 import understorey.plan.Shot;
@@ -11,17 +12,17 @@ import understorey.plan.Subject;
 import understorey.plan.Trip;
 
 /**
- * The days that a trip may choose from, by what they promise.
+ * Ranking of the days of a trip.
  *
- * @param windows  of the subjects, in the order of their pictures; more than one of a subject where the days reach into
- *                 two of its seasons
+ * @param windows  of the subjects, in the order of their pictures; more than one per subject if the days are in two of
+ *                 its seasons
  * @param days     in order of date
  * @param best     the day to go
- * @param findings what the author should know of the choice
+ * @param findings what the author should know about the choice
  */
 public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, LocalDate best, List<Advice> findings) {
 
-    /** Days are alike that fall into the same fiftieth of the best score. */
+    /** Days within the same fiftieth of the best score count as equal. */
     private static final double STEPS = 50;
 
     /** Ranks at least one day of a trip. */
@@ -58,8 +59,8 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         }
     }
 
-    /** The window of a subject that a day belongs to; null when there is none. */
-    static FloweringWindow window(List<FloweringWindow> windows, Subject subject, LocalDate date) {
+    /** The window of a subject that a day belongs to; null if there is none. */
+    static @Nullable FloweringWindow window(List<FloweringWindow> windows, Subject subject, LocalDate date) {
         for (FloweringWindow window : windows) {
             if (window.subject().key().equals(subject.key()) && window.covers(date)) {
                 return window;
@@ -70,7 +71,7 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
 
     /**
      * The best first: days with any chance of flowers before hopeless ones, wanted days before others, then by score,
-     * flowers and date. Where every wanted day is hopeless, a wanted day is still the best.
+     * flowers and date. If every wanted day is hopeless, a wanted day is still the best.
      */
     private static DayRanking ranked(List<FloweringWindow> windows, List<RankedDay> days) {
         double most = 0;
@@ -99,7 +100,7 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         return new DayRanking(List.copyOf(windows), List.copyOf(ranked), best.date(), List.copyOf(findings));
     }
 
-    /** The best day's reasons, with one more where the next is as good. */
+    /** The best day's reasons, with one more if the next day is as good. */
     private static List<Advice> tied(List<RankedDay> order, double step) {
         RankedDay best = order.get(0);
         RankedDay next = order.size() < 2 ? null : order.get(1);
@@ -108,13 +109,14 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
             return best.reasons();
         }
         List<Advice> reasons = new ArrayList<>(best.reasons());
-        boolean flowers = best.flower() != null && Math.round(best.flower() * 100) > Math.round(next.flower() * 100);
+        boolean flowers = best.flower() != null && next.flower() != null
+                && Math.round(best.flower() * 100) > Math.round(next.flower() * 100);
         reasons.add(flowers ? new DayAdvice.DayAsGoodMoreFlowers(next.date()) : new DayAdvice.DayAsGoodEarlier(next.date()));
         return List.copyOf(reasons);
     }
 
-    /** What was found of a day; null when it was not among them. */
-    public RankedDay day(LocalDate date) {
+    /** The result of a day; null if it is not among the days. */
+    public @Nullable RankedDay day(LocalDate date) {
         for (RankedDay day : days) {
             if (day.date().equals(date)) {
                 return day;

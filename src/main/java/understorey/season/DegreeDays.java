@@ -1,7 +1,9 @@
 package understorey.season;
 
+import org.jspecify.annotations.Nullable;
+
 /**
- * Warmth summed up from a day on, °C·d: thermal time (Cannell and Smith 1983; Chuine 2000; from memory). Usual choices
+ * Sum of warmth from a day on, °C·d: thermal time (Cannell and Smith 1983; Chuine 2000; from memory). Usual choices
  * are 1 January and 0 or 5 °C (common practice, no source).
  *
  * @param rule     what a day adds
@@ -11,7 +13,7 @@ package understorey.season;
 public record DegreeDays(Rule rule, double startDay, double baseC) {
 
     /**
-     * What a day of mean temperature T adds. The two are not the same model: a sum fitted by one is out by weeks under
+     * Contribution of a day of mean temperature T. The two are not the same model: a sum fitted by one is out by weeks under
      * the other.
      */
     public enum Rule {
@@ -22,7 +24,7 @@ public record DegreeDays(Rule rule, double startDay, double baseC) {
                 return Math.max(celsius - baseC, 0);
             }
         },
-        /** T itself once T reaches the base, which is then a threshold: as the phenology package pyPhenology reckons. */
+        /** T itself once T reaches the base, which is then a threshold: as in the phenology package pyPhenology. */
         WHOLE_FROM_THRESHOLD {
             @Override
             double adds(double celsius, double baseC) {
@@ -33,7 +35,7 @@ public record DegreeDays(Rule rule, double startDay, double baseC) {
         abstract double adds(double celsius, double baseC);
     }
 
-    /** The sum up to a day, itself included; not a number where a day is missing. */
+    /** The sum up to a day, itself included; not a number if a day is missing. */
     double sumTo(int day, DailyMeans means) {
         double sum = 0;
         for (int d = first(); d <= day; d++) {
@@ -42,8 +44,8 @@ public record DegreeDays(Rule rule, double startDay, double baseC) {
         return sum;
     }
 
-    /** The first day on which the sum is reached; null when the row ends, or has a gap, before it is. */
-    Integer dayReaching(double required, DailyMeans means) {
+    /** The first day on which the sum is reached; null if the row ends, or has a gap, before that. */
+    @Nullable Integer dayReaching(double required, DailyMeans means) {
         double sum = 0;
         for (int d = first(); d <= means.lastDay(); d++) {
             sum += adds(d, means);

@@ -2,23 +2,24 @@ package understorey.season;
 
 import java.time.LocalDate;
 import java.time.Month;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 
 /**
- * Whether a day lies in a subject's months of flower.
+ * Flowering months of a subject at a site, and whether a day is within them.
  *
  * @param first    month of the site's own hemisphere
  * @param last     month of the site's own hemisphere; may lie before the first, over the turn of the year
  * @param inSeason whether the day lies within them
- * @param shifted  true when the months were moved by six, for a stand in the other hemisphere
+ * @param shifted  true if the months are moved by six, for a site in the other hemisphere
  */
 public record Flowering(Subject subject, Month first, Month last, boolean inSeason, boolean shifted) {
 
     /**
-     * By the catalogue's months, moved by six where the site lies in the other hemisphere than the home range.
-     * Null when nobody knows the subject's months.
+     * The months of the catalogue, moved by six if the site is in the other hemisphere than the home range; null if the
+     * subject's months are unknown.
      */
-    public static Flowering of(Subject subject, double latitude, LocalDate date) {
+    public static @Nullable Flowering of(Subject subject, double latitude, LocalDate date) {
         if (subject.monthFirst() == null || subject.monthLast() == null) {
             return null;
         }

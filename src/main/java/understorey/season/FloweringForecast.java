@@ -3,46 +3,49 @@ package understorey.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.plan.Temperatures;
 
-/** Finds a flowering window: a first estimate of the peak from records or catalogue, then what was seen this year. */
+/** Computes a flowering window: a first estimate of the peak from records or catalogue, then the sightings of this year. */
 final class FloweringForecast {
 
     /** Records that say where in a season the peak falls, standard error of one more year in days, where they are too few to tell (from memory; Tullgarn 6, Kyoto 6). */
     private static final double YEARS_DIFFER_D = 10;
-    /** Where only this year's sightings speak. */
+    /** Standard error of the peak, days, if there are only sightings of this year. */
     private static final double UNKNOWN_D = 30;
-    /** Years that happened to be alike foretell no better than days are read off a stand. */
+    /** Least standard error, days: years that happen to be alike do not make the dates of a stand more exact. */
     static final double LEAST_ERROR_D = 1;
-    /** First and last flowers keep their distance from the peak to some days. */
+    /** Standard error, days, of the distance of first and last flowers from the peak. */
     private static final double COURSE_ERROR_D = 3;
 
     private final Site site;
     private final Subject subject;
     private final LocalDate near;
-    private final Double springWarmerC;
+    private final @Nullable Double springWarmerC;
     private final List<Season.Flowering> records;
     private final List<Season.Sighting> sightings;
-    private final Season known;
+    private final @Nullable Temperatures temperatures;
     private final List<Advice> reasons = new ArrayList<>();
     private final List<Advice> findings = new ArrayList<>();
-    private FloweringWindow.Method method;
+    private FloweringWindow.Method method = FloweringWindow.Method.SIGHTINGS;
 
-    FloweringForecast(Site site, Subject subject, LocalDate near, Double springWarmerC) {
+    FloweringForecast(Site site, Subject subject, LocalDate near, @Nullable Double springWarmerC) {
         this.site = site;
         this.subject = subject;
         this.near = near;
         this.springWarmerC = springWarmerC;
-        this.known = known();
+        Season known = known(site, subject);
         this.records = known == null ? List.of() : known.records();
         this.sightings = known == null ? List.of() : known.seen();
+        this.temperatures = known == null ? null : known.temperatures();
     }
 
-    private Season known() {
+    private static @Nullable Season known(Site site, Subject subject) {
         for (Season season : site.seasons()) {
             if (season.subject().equals(subject.key())) {
                 return season;
@@ -51,7 +54,8 @@ final class FloweringForecast {
         return null;
     }
 
-    FloweringWindow window() {
+    /** The window; null if nothing is known about the subject's season. */
+    @Nullable FloweringWindow window() {
         CatalogueSeason catalogue = CatalogueSeason.of(subject, site);
         SeasonScale scale = !records.isEmpty() ? null : catalogue != null ? catalogue.scale()
                 : sightings.isEmpty() ? null : SeasonScale.around(List.of(sightings.get(0).date()));
@@ -72,8 +76,7 @@ final class FloweringForecast {
         List<Season.Sighting> seen = seen(own, season);
         Prediction peak = past.n() > 0 ? byRecords(past, season) : catalogue != null ? byCatalogue(catalogue)
                 : Prediction.assumed(own.day(season, seen.isEmpty() ? near : seen.get(0).date()), UNKNOWN_D);
-        if (method == null) {
-            method = FloweringWindow.Method.SIGHTINGS;
+        if (method == FloweringWindow.Method.SIGHTINGS) {
             reasons.add(new SeasonAdvice.BySightingsAlone());
         }
         return window(own, season, past, seen, PeakChances.of(peak));
@@ -94,8 +97,8 @@ final class FloweringForecast {
             reasons.add(new SeasonAdvice.ByFewRecords(past.n(), halfWidth(mean)));
             return shift.moved(mean, reasons);
         }
-        if (known.temperatures() != null) {
-            SpringForecast spring = new SpringForecast(past, known.temperatures(), season, springWarmerC, site);
+        if (temperatures != null) {
+            SpringForecast spring = new SpringForecast(past, temperatures, season, springWarmerC, site);
             Prediction peak = spring.peak();
             reasons.addAll(spring.reasons());
             if (peak != null) {
@@ -114,7 +117,7 @@ final class FloweringForecast {
         return (likely.high() - likely.low()) / 2;
     }
 
-    /** What was seen this season, in order of date; a record of this season counts as seen too. */
+    /** The sightings of this season, in order of date; a record of this season counts too. */
     private List<Season.Sighting> seen(SeasonScale scale, int season) {
         List<Season.Sighting> seen = new ArrayList<>();
         for (Season.Sighting sighting : sightings) {
@@ -129,7 +132,7 @@ final class FloweringForecast {
         return seen;
     }
 
-    private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, LocalDate date,
+    private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, @Nullable LocalDate date,
                             Season.Stage stage) {
         if (date != null && scale.seasonOf(date) == season && !seen.contains(new Season.Sighting(date, stage))) {
             int at = 0;
@@ -192,7 +195,7 @@ final class FloweringForecast {
                 scale.date(season, day + after));
     }
 
-    /** The day with the highest chance, the middle one of several alike. */
+    /** The day with the highest chance; the middle one of several equal days. */
     private static LocalDate best(SeasonScale scale, int season, PeakChances chances, Course course,
                                   List<Season.Sighting> seen) {
         double most = -1;
@@ -228,7 +231,7 @@ final class FloweringForecast {
         return List.copyOf(past);
     }
 
-    private static LocalDate moved(SeasonScale scale, int from, int to, LocalDate date) {
+    private static @Nullable LocalDate moved(SeasonScale scale, int from, int to, @Nullable LocalDate date) {
         return date == null ? null : scale.date(to, scale.day(from, date));
     }
 }

@@ -2,13 +2,14 @@ package understorey.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 
 /**
- * When a subject flowers at a site in one of its seasons.
+ * Flowering of a subject at a site in one of its seasons.
  *
  * @param first     flowers
  * @param peak      of the stand
@@ -16,12 +17,12 @@ import understorey.plan.Subject;
  * @param fullFrom  expected first day in full flower
  * @param fullTo    expected last day in full flower
  * @param best      the day with the highest chance of full flower
- * @param method    what it rests on
- * @param seen      this season, and counted in, in order of date
+ * @param method    of the estimate
+ * @param seen      sightings of this season, all counted, in order of date
  * @param errorD    half of the peak's likely span, days
- * @param past      the seasons on record that went into it, in order
+ * @param past      the seasons on record that were used, in order
  * @param reasons   in the order of telling
- * @param findings  what the author should look into
+ * @param findings  what the author should check
  * @param chances   of the peak's day
  * @param scale     of the days that they count
  * @param season    the year in which its middle usually falls
@@ -40,31 +41,31 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
     }
 
     /**
-     * A past year laid over this one's calendar: null where nobody saw it.
+     * A past year, moved to this season; a date is null if it was not recorded.
      *
      * @param record as written
      * @param first  moved to this season
      * @param full   moved to this season
      * @param over   moved to this season
      */
-    public record Past(Season.Flowering record, LocalDate first, LocalDate full, LocalDate over) {
+    public record Past(Season.Flowering record, @Nullable LocalDate first, @Nullable LocalDate full, @Nullable LocalDate over) {
     }
 
     /** The best method that the data allow. */
     public enum Method { CATALOGUE, FEW_RECORDS, MEAN, TEMPERATURE_WINDOW, THERMAL_TIME, SIGHTINGS }
 
-    /** The same without the seasons on record. */
+    /** This window without the seasons on record. */
     public FloweringWindow withoutRecords() {
         return new FloweringWindow(subject, first, peak, over, fullFrom, fullTo, best, method, seen, errorD, List.of(),
                 reasons, findings, chances, scale, season, course);
     }
 
     /**
-     * The window nearest to a day; null when nobody knows anything of the subject's season.
+     * The window nearest to a day; null if nothing is known about the subject's season.
      *
-     * @param springWarmerC by how much this spring is warmer than usual; null when nobody said
+     * @param springWarmerC difference of this spring from a usual one; null if it is not given
      */
-    public static FloweringWindow of(Site site, Subject subject, LocalDate near, Double springWarmerC) {
+    public static @Nullable FloweringWindow of(Site site, Subject subject, LocalDate near, @Nullable Double springWarmerC) {
         return new FloweringForecast(site, subject, near, springWarmerC).window();
     }
 
@@ -79,8 +80,8 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
     }
 
     /**
-     * From a day on which it was seen full only the end is open, and up to such a day only the beginning, unless the
-     * sightings contradict each other.
+     * Chance of full flower on a day. After a sighting in full flower only the end is open, and before one only the beginning,
+     * unless the sightings contradict each other.
      */
     static double fullOn(PeakChances chances, Course course, List<Season.Sighting> seen, int day, LocalDate date) {
         boolean agree = true;

@@ -1,10 +1,10 @@
 package understorey.season;
 
 /**
- * How far a model misses a year that it was not shown, over all its years (divided by n).
+ * Errors of a model for years left out of its fit (leave-one-out cross-validation), over all n years.
  *
- * @param rmseD root of the mean square, days
- * @param maeD  mean of what it misses by, days
+ * @param rmseD root mean square error, days
+ * @param maeD  mean absolute error, days
  */
 public record LeaveOneOut(double rmseD, double maeD) {
 

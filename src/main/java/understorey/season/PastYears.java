@@ -4,27 +4,29 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
 
 /**
  * The years on record, on the scale of their season.
  *
- * @param scale   round the middle of all of them
+ * @param scale   around the middle of all of them
  * @param seasons in order, each once
- * @param peakD   of each, from first or over where nobody saw the peak itself
- * @param course  the mean of those that tell
- * @param twice   a season that was recorded more than once; null when there is none
+ * @param peakD   peak of each; from the other dates if the peak is not recorded
+ * @param course  mean of the years that show it
+ * @param twice   a season with more than one record; null if there is none
  */
-record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course, Integer twice) {
+record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course, @Nullable Integer twice) {
 
     /**
-     * The years of some records but one season's own.
+     * The years of some records, without one season.
      *
      * @param scale   null to take it from the records
-     * @param without a season that is not past; null for none
+     * @param without a season to leave out; null for none
      */
-    static PastYears of(List<Season.Flowering> records, SeasonScale scale, Integer without) {
+    static PastYears of(List<Season.Flowering> records, @Nullable SeasonScale scale, @Nullable Integer without) {
         Course course = course(records);
         SeasonScale own = scale != null ? scale : SeasonScale.around(dates(records, course));
         TreeMap<Integer, double[]> peaks = new TreeMap<>();
@@ -54,7 +56,7 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
         return seasons.length;
     }
 
-    /** The others of these years, on the same scale. */
+    /** These years without one, on the same scale. */
     PastYears without(int one) {
         int[] others = new int[n() - 1];
         double[] days = new double[n() - 1];
@@ -65,7 +67,7 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
         return new PastYears(scale, others, days, course, twice);
     }
 
-    /** The day of the peak; worked out from the other dates where nobody saw it. */
+    /** The day of the peak; computed from the other dates if it is not recorded. */
     static LocalDate peak(Season.Flowering record, Course course) {
         if (record.full() != null) {
             return record.full();
@@ -75,7 +77,7 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
             return record.first().plusDays(Math.round(days * course.riseD() / (course.riseD() + course.fallD())));
         }
         return record.first() != null ? record.first().plusDays(Math.round(course.riseD()))
-                : record.over().minusDays(Math.round(course.fallD()));
+                : Objects.requireNonNull(record.over()).minusDays(Math.round(course.fallD()));
     }
 
     private static List<LocalDate> dates(List<Season.Flowering> records, Course course) {

@@ -1,8 +1,8 @@
 package understorey.season;
 
 /**
- * How likely each day of a season is the peak: shares of whole days, half a year to either side of the anchor, which
- * sum to 1. What a model lays outside is folded into the days within.
+ * Probability of each day of a season to be the peak: shares of whole days, half a year to either side of the anchor, with
+ * the sum 1. The probability outside that range is scaled into it.
  */
 final class PeakChances {
 
@@ -41,7 +41,7 @@ final class PeakChances {
         return new PeakChances(share);
     }
 
-    /** What they are once the year itself speaks: one year in fifty is unlike all those on record (ours). */
+    /** These chances before sightings count: one year in 50 is unlike all on record (an assumption). */
     PeakChances doubted() {
         double[] mixed = of(Prediction.assumed(quantile(0.5), UNLIKE_D)).share;
         for (int i = 0; i < DAYS; i++) {
@@ -50,7 +50,7 @@ final class PeakChances {
         return new PeakChances(mixed);
     }
 
-    /** What they become once a stage was seen on a day: Bayes' rule, day by day. */
+    /** These chances after a sighting of a stage on a day: Bayes' rule, day by day. */
     PeakChances seen(Course course, understorey.plan.Season.Stage stage, int day) {
         double[] updated = new double[DAYS];
         for (int i = 0; i < DAYS; i++) {

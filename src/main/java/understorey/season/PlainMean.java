@@ -1,7 +1,7 @@
 package understorey.season;
 
 /**
- * The mean of past years, as the forecast of the next.
+ * The mean of past years, as the prediction of the next.
  *
  * @param n         years, at least 2
  * @param mean      ȳ, days

@@ -1,11 +1,11 @@
 package understorey.season;
 
 /**
- * A day expected of a year not yet seen: Student's t round a middle.
+ * Predicted day of an event in a new year: Student's t around a middle.
  *
- * @param day     the middle, in days of whatever scale the model was given
+ * @param day     the middle, on the scale of days of the model
  * @param errorD  standard error of a new year, days
- * @param freedom degrees of freedom; infinite where the error is assumed and not estimated
+ * @param freedom degrees of freedom; infinite if the error is assumed and not estimated
  */
 public record Prediction(double day, double errorD, double freedom) {
 
@@ -13,7 +13,7 @@ public record Prediction(double day, double errorD, double freedom) {
     public record Range(double low, double high) {
     }
 
-    /** An error that nobody measured: the normal law. */
+    /** A prediction with an assumed error: the normal distribution. */
     static Prediction assumed(double day, double errorD) {
         return new Prediction(day, errorD, Double.POSITIVE_INFINITY);
     }
@@ -34,17 +34,17 @@ public record Prediction(double day, double errorD, double freedom) {
         return chances;
     }
 
-    /** The same day some days later; earlier where that is below 0. */
+    /** This prediction some days later; earlier if {@code days} is below 0. */
     Prediction later(double days) {
         return new Prediction(day + days, errorD, freedom);
     }
 
-    /** The same with an error of no less than that, days. */
+    /** This prediction with at least that error, days. */
     Prediction noSurerThan(double leastErrorD) {
         return new Prediction(day, Math.max(errorD, leastErrorD), freedom);
     }
 
-    /** The same with one more source of error that does not hang together with the first, days. */
+    /** This prediction with one more, independent error, days. */
     Prediction with(double moreErrorD) {
         return new Prediction(day, Math.hypot(errorD, moreErrorD), freedom);
     }

@@ -6,8 +6,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
- * Days counted from a flower's own time of the year, so that its season may cross the turn of the calendar's. Day 0 is
- * the anchor; a season bears the year in which its anchor falls, and reaches half a year to either side.
+ * Scale of days around a flower's own time of the year, so that its season can cross the new year. Day 0 is the anchor; a
+ * season has the year of its anchor, and reaches half a year to either side.
  *
  * @param anchor never 29 February
  */
@@ -17,7 +17,7 @@ record SeasonScale(MonthDay anchor) {
     /** Any common year will do to name a day of the year. */
     private static final int COMMON_YEAR = 2027;
 
-    /** Round the middle of some dates: their mean on the circle of the year. */
+    /** The scale around the middle of some dates: their mean on the circle of the year. */
     static SeasonScale around(List<LocalDate> dates) {
         double sine = 0;
         double cosine = 0;

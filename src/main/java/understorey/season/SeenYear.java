@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
 
 /**
@@ -11,7 +12,7 @@ import understorey.plan.Season;
  * days in full flower, the first on which it was over. Buds and fading flowers date nothing.
  *
  * @param subject its key
- * @param records one for each season that was seen and has none yet, in order; empty when there is nothing to add
+ * @param records one for each season with sightings and without a record, in order; empty if there is nothing to add
  */
 public record SeenYear(String subject, List<Season.Flowering> records) {
 
@@ -47,7 +48,7 @@ public record SeenYear(String subject, List<Season.Flowering> records) {
         return List.copyOf(records);
     }
 
-    private static LocalDate day(List<Season.Sighting> seen, Season.Stage stage, boolean middle) {
+    private static @Nullable LocalDate day(List<Season.Sighting> seen, Season.Stage stage, boolean middle) {
         List<LocalDate> days = new ArrayList<>();
         for (Season.Sighting sighting : seen) {
             if (sighting.stage() == stage) {

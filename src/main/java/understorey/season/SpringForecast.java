@@ -2,26 +2,27 @@ package understorey.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
 import understorey.plan.Temperatures;
 
-/** Foretells a peak by temperatures where they are of use, and says why not where they are not. */
+/** Predicts a peak from temperatures if they help; otherwise its reasons say why they do not. */
 final class SpringForecast {
 
-    /** What an author says of a spring in a word is right to about so much, °C (ours). */
+    /** Error of the author's figure for a spring, °C: an assumption. */
     private static final double WORD_ERROR_C = 0.5;
 
     private final PastYears past;
     private final Springs springs;
     private final int season;
-    private final Double warmerC;
+    private final @Nullable Double warmerC;
     private final SumStart start;
     private final List<Advice> reasons = new ArrayList<>();
-    private FloweringWindow.Method method;
+    private FloweringWindow.Method method = FloweringWindow.Method.MEAN;
 
-    SpringForecast(PastYears past, Temperatures temperatures, int season, Double warmerC, Site site) {
+    SpringForecast(PastYears past, Temperatures temperatures, int season, @Nullable Double warmerC, Site site) {
         this.past = past;
         this.springs = new Springs(past.scale(), temperatures);
         this.season = season;
@@ -37,8 +38,8 @@ final class SpringForecast {
         return method;
     }
 
-    /** Null where the mean of the years is the better guide; the reasons then say why. */
-    Prediction peak() {
+    /** The peak; null if the mean of the years is better, and the reasons then say why. */
+    @Nullable Prediction peak() {
         SpringModels models = new SpringModels(past, springs, start);
         SpringModels.Trial best = models.best();
         if (best == null) {
@@ -69,15 +70,15 @@ final class SpringForecast {
                 : new SeasonAdvice.TemperatureDidNotHelp(trial.n(), missD, trial.rmseOfMeanD());
     }
 
-    private Prediction byWindow(SpringModel.Window window, int years, double leastErrorD) {
+    private @Nullable Prediction byWindow(SpringModel.Window window, int years, double leastErrorD) {
         DailyMeans spring = expected(window, 0);
         double celsius = spring.mean(window.from(), window.to());
-        if (Double.isNaN(celsius)) {
+        Prediction expected = window.peak(season, spring);
+        if (expected == null) {
             return null;
         }
         double open = openC(window.from(), window.to());
-        Prediction peak = window.peak(season, spring).noSurerThan(leastErrorD)
-                .with(Math.abs(window.line().slope()) * open);
+        Prediction peak = expected.noSurerThan(leastErrorD).with(Math.abs(window.line().slope()) * open);
         method = FloweringWindow.Method.TEMPERATURE_WINDOW;
         reasons.add(new SeasonAdvice.ByWindow(years, past.scale().date(season, window.from()),
                 past.scale().date(season, window.to()), celsius, FloweringForecast.halfWidth(peak)));
@@ -88,7 +89,7 @@ final class SpringForecast {
         return peak;
     }
 
-    private Prediction byThermalTime(SpringModel.Thermal thermal, int years, double leastErrorD) {
+    private @Nullable Prediction byThermalTime(SpringModel.Thermal thermal, int years, double leastErrorD) {
         Prediction expected = thermal.peak(season, expected(thermal, 0));
         if (expected == null) {
             return null;
@@ -111,7 +112,7 @@ final class SpringForecast {
         return peak;
     }
 
-    /** The spring expected, warmer by so much on the days that nobody measured yet. */
+    /** The expected spring, warmer by a difference on the days without a measurement. */
     private DailyMeans expected(SpringModel model, double moreC) {
         return springs.expected(season, model.from(season), model.to(), warmth() + moreC);
     }
@@ -120,13 +121,13 @@ final class SpringForecast {
         return warmerC == null ? 0 : warmerC;
     }
 
-    /** What is still open in the mean of a stretch, °C: an author's word on the spring closes most of it. */
+    /** Uncertainty of the mean of a stretch, °C: the author's figure for the spring removes most of it. */
     private double openC(int from, int to) {
         double open = springs.openC(season, from, to);
         return warmerC == null ? open : Math.min(open, WORD_ERROR_C * (1 - known(from, to)));
     }
 
-    /** The share of a stretch that was measured. */
+    /** Share of the days of a stretch with a measurement. */
     private double known(int from, int to) {
         DailyMeans spring = springs.of(season);
         int known = 0;

@@ -1,6 +1,8 @@
 package understorey.season;
 
-/** A model that foretells a season's peak from its temperatures. */
+import org.jspecify.annotations.Nullable;
+
+/** A model that predicts a season's peak from its temperatures. */
 sealed interface SpringModel {
 
     /** The first day of a season that it looks at. */
@@ -9,8 +11,8 @@ sealed interface SpringModel {
     /** The last day that it looks at. */
     int to();
 
-    /** The peak of a season with such a spring, on the season's scale; null where a day is missing or the sum is not reached. */
-    Prediction peak(int season, DailyMeans spring);
+    /** The peak of a season with such a spring, on the season's scale; null if a day is missing or the sum is not reached. */
+    @Nullable Prediction peak(int season, DailyMeans spring);
 
     /** The mean of some days, the same in each season. */
     record Window(WindowModel line, int from, int to) implements SpringModel {
@@ -20,7 +22,7 @@ sealed interface SpringModel {
         }
 
         @Override
-        public Prediction peak(int season, DailyMeans spring) {
+        public @Nullable Prediction peak(int season, DailyMeans spring) {
             double celsius = spring.mean(from, to);
             return Double.isNaN(celsius) ? null : line.at(celsius);
         }
@@ -34,7 +36,7 @@ sealed interface SpringModel {
         }
 
         @Override
-        public Prediction peak(int season, DailyMeans spring) {
+        public @Nullable Prediction peak(int season, DailyMeans spring) {
             Prediction sinceStart = sum.next(spring.from(from(season)));
             return sinceStart == null ? null : sinceStart.later(from(season));
         }

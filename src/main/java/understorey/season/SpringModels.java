@@ -2,11 +2,12 @@ package understorey.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The models that know temperatures, tried on the years on record and held against those years' plain mean: each year
- * is foretold from the others, and the model that misses least is taken, if it beats the mean by a twentieth at least.
- * The margin is ours: the best of four is better than the mean by luck alone now and then. So the choice itself must beat
+ * Models with temperatures, compared with the plain mean of the years on record: each year is predicted from the others, and
+ * the model with the smallest error is taken if it beats the mean by at least 5 %. The margin is an assumption: the best of
+ * four models sometimes beats the mean by luck alone. So the choice itself must beat
  * the mean as well, by {@link #rmseOfChoiceD()}.
  */
 final class SpringModels {
@@ -21,7 +22,7 @@ final class SpringModels {
     /** A late year may take so many days more than the usual one. */
     private static final int LATEST_D = 90;
 
-    /** A model at work: what it misses by, what the mean of the same years does, and what it foretells. */
+    /** A model with its error and that of the mean of the same years. */
     record Trial(int n, double rmseD, double rmseOfMeanD, SpringModel model) {
 
         double share() {
@@ -60,8 +61,8 @@ final class SpringModels {
         }
     }
 
-    /** The best of them; null when too few years have temperatures. */
-    Trial best() {
+    /** The best model; null if too few years have temperatures. */
+    @Nullable Trial best() {
         Trial best = null;
         for (Trial trial : trials) {
             best = best == null || trial.share() < best.share() ? trial : best;
@@ -69,14 +70,14 @@ final class SpringModels {
         return best;
     }
 
-    /** The most years that any of them found temperatures for. */
+    /** The most years with temperatures that any model found. */
     int mostYears() {
         return mostYears;
     }
 
     /**
-     * By how much the choice itself misses a year: each year is foretold by the model that the others alone would have
-     * chosen, their plain mean where none helps them. The error of the model chosen is too small for that, since it was
+     * Error of the choice itself: each year is predicted by the model that the others alone would choose, or by their plain
+     * mean if no model helps them. The error of the model chosen is too small for that, since it was
      * chosen for being small: M. Stone, Journal of the Royal Statistical Society B 36, 1974 (double cross-validation,
      * from memory). Root of the mean square, days.
      */

@@ -41,7 +41,7 @@ final class Springs {
         return new DailyMeans(first, celsius);
     }
 
-    /** A season as it was measured; days that nobody measured are not numbers. */
+    /** A season as measured; days without a measurement are not numbers. */
     DailyMeans of(int season) {
         return means.from((int) scale.anchor().atYear(season).toEpochDay());
     }
@@ -57,7 +57,7 @@ final class Springs {
         return false;
     }
 
-    /** A season to come: as measured so far, and from there on the mean of all other seasons, warmer by so much. */
+    /** A coming season: as measured so far, then the mean of all other seasons, warmer by a difference. */
     DailyMeans expected(int season, int from, int to, double warmerC) {
         DailyMeans spring = of(season);
         double[] celsius = new double[to - from + 1];
@@ -69,8 +69,8 @@ final class Springs {
     }
 
     /**
-     * By how much the mean of a stretch may still differ from what is expected: what the days not yet measured there
-     * differ by from one season to another, standard deviation in °C over the whole stretch.
+     * Uncertainty of the mean of a stretch: how much its days without a measurement differ between seasons, standard
+     * deviation in °C over the whole stretch.
      */
     double openC(int season, int from, int to) {
         DailyMeans spring = of(season);

@@ -5,8 +5,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
- * Student's t (W. S. Gosset, Biometrika 1908), by Apache Commons Statistics; the normal law for endless degrees of
- * freedom. Quantiles agree with printed tables to their last digit.
+ * Student's t (W. S. Gosset, Biometrika 1908), by Apache Commons Statistics; the normal distribution for infinite
+ * degrees of freedom. Quantiles agree with printed tables to their last digit.
  */
 final class StudentT {
 

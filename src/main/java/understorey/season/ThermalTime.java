@@ -1,7 +1,9 @@
 package understorey.season;
 
+import org.jspecify.annotations.Nullable;
+
 /**
- * An event that comes once the warmth since a fixed day is enough.
+ * Model of an event that comes when the sum of warmth since a fixed day is large enough.
  *
  * @param n        years
  * @param required the mean over years of the sum reached on the day of the event, °C·d
@@ -11,12 +13,12 @@ package understorey.season;
 public record ThermalTime(DegreeDays degreeDays, int n, double required, double rmseD, LeaveOneOut leftOut) {
 
     /**
-     * Fitted to past years; null where one of them lacks the days that it needs, or would never reach the sum.
+     * The model fitted to past years; null if one of them lacks days that it needs, or never reaches the sum.
      *
      * @param means the temperatures of each year, on the scale of its event
      * @param days  of the event; the sum is read on the nearest whole day, half rounded up
      */
-    static ThermalTime of(DegreeDays degreeDays, DailyMeans[] means, double[] days) {
+    static @Nullable ThermalTime of(DegreeDays degreeDays, DailyMeans[] means, double[] days) {
         int n = days.length;
         double[] sums = new double[n];
         for (int i = 0; i < n; i++) {
@@ -46,11 +48,11 @@ public record ThermalTime(DegreeDays degreeDays, int n, double required, double 
     }
 
     /**
-     * A new year whose temperatures are known or expected: the first day that reaches the sum. The error is that of
-     * the years left out, √(Σe²/(n − 1)), with n − 1 degrees of freedom; ours, since the model has no closed form.
-     * Null when the sum is not reached.
+     * Prediction for a new year with known or expected temperatures: the first day that reaches the sum; null if no day
+     * does. The error is that of the years left out, √(Σe²/(n − 1)), with n − 1 degrees of freedom: an assumption, because
+     * the model has no closed form.
      */
-    Prediction next(DailyMeans means) {
+    @Nullable Prediction next(DailyMeans means) {
         Integer day = degreeDays.dayReaching(required, means);
         return day == null ? null
                 : new Prediction(day, leftOut.rmseD() * Math.sqrt(n / (n - 1.0)), n - 1);

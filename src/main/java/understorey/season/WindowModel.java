@@ -1,5 +1,7 @@
 package understorey.season;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A straight line from the mean temperature of a fixed window of the year to the day of an event: y = a + b·x.
  * Least squares; standard theory (Draper and Smith, <em>Applied Regression Analysis</em>, from memory). Good within
@@ -21,12 +23,12 @@ public record WindowModel(int n, double slope, double intercept, double deviatio
                           LeaveOneOut leftOut, double meanX, double sxx, double lowX, double highX) {
 
     /**
-     * The line through at least three years that differ in temperature; null where they do not.
+     * The line through at least three years that differ in temperature; null if they do not.
      *
      * @param temperatures x, °C
      * @param days         y
      */
-    static WindowModel of(double[] temperatures, double[] days) {
+    static @Nullable WindowModel of(double[] temperatures, double[] days) {
         int n = days.length;
         double meanX = PlainMean.mean(temperatures);
         double meanY = PlainMean.mean(days);
@@ -61,13 +63,13 @@ public record WindowModel(int n, double slope, double intercept, double deviatio
                 deviation / Math.sqrt(sxx), LeaveOneOut.of(errors), meanX, sxx, low, high);
     }
 
-    /** A new year with a window of x °C: s·√(1 + 1/n + (x − x̄)²/Sxx), n − 2 degrees of freedom. */
+    /** Prediction for a new year with a window of x °C: s·√(1 + 1/n + (x − x̄)²/Sxx), n − 2 degrees of freedom. */
     Prediction at(double x) {
         double off = x - meanX;
         return new Prediction(intercept + slope * x, deviation * Math.sqrt(1 + 1.0 / n + off * off / sxx), n - 2);
     }
 
-    /** Whether a window lies within those it was fitted to. */
+    /** Whether a temperature is within the range of the fit. */
     boolean covers(double x) {
         return x >= lowX && x <= highX;
     }

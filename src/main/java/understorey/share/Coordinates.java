@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -12,7 +13,7 @@ import understorey.plan.Position;
  */
 final class Coordinates {
 
-    /** As far as an eye goes over words between two numbers. */
+    /** Most characters between two numbers that belong together. */
     private static final int GAP = 40;
     private static final double NEAR_DEG = 1;
     private static final double NEAR_SEXAGESIMAL_DEG = 0.1;
@@ -29,7 +30,7 @@ final class Coordinates {
     private final double latitude;
     private final double longitude;
 
-    /** A number and where it stands. */
+    /** A number and its place in the text. */
     private record Num(String digits, int from, int to) {
 
         double value() {
@@ -51,8 +52,8 @@ final class Coordinates {
         this.longitude = Math.abs(site.longitude());
     }
 
-    /** The words from the first number to the last; null where none are such. */
-    String in(String text) {
+    /** The words from the first number to the last; null if the text has no such numbers. */
+    @Nullable String in(String text) {
         String whole = MIXED.matcher(text).replaceAll(mixed -> String.valueOf(Double.parseDouble(mixed.group(1))
                 + Double.parseDouble(mixed.group(2)) / Math.max(1, Double.parseDouble(mixed.group(3)))));
         String joined = PARTED.matcher(whole).replaceAll("$1.$2");
@@ -70,7 +71,7 @@ final class Coordinates {
         return numbers;
     }
 
-    private String among(List<Num> numbers, String text) {
+    private @Nullable String among(List<Num> numbers, String text) {
         for (int i = 0; i < numbers.size(); i++) {
             if (alone(numbers.get(i))) {
                 return text.substring(numbers.get(i).from(), numbers.get(i).to());
@@ -94,7 +95,7 @@ final class Coordinates {
                 || Math.abs(one.deg() - longitude) < near && Math.abs(other.deg() - latitude) < near;
     }
 
-    /** Three decimals or more, and half of the site's position: the other half may stand elsewhere. */
+    /** Whether a number alone gives half of the position: three decimals or more, near the site. */
     private boolean alone(Num number) {
         if (number.decimals() < 3) {
             return false;

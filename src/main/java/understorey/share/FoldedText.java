@@ -8,17 +8,17 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Words without what does not change a name: case, accents, look-alike letters of other alphabets, figures that stand
- * for letters.
+ * Splits a text into words, and folds what does not change a name: case, accents, look-alike letters of other alphabets,
+ * figures instead of letters.
  */
 final class FoldedText {
 
-    /** Greek and Cyrillic letters that look like Latin ones, above those. */
+    /** Greek and Cyrillic letters, each with the Latin letter of the same index that it looks like. */
     private static final String LOOK_ALIKE = "авеікмнорстухүјѕһԁԛԝґьαβεικνορτυχγηωσςμ";
     private static final String LATIN = "abeikmhopctyxyjshdqwrbabeikvoptuxynwssm";
     private static final String FIGURES = "0134578@$!|";
     private static final String LETTERS = "oleastbasil";
-    /** Written in two ways, by accent and by two letters. */
+    /** Letters written in two ways: with an accent, or as two letters. */
     private static final String[][] DOUBLED = {{"ä", "ae"}, {"ö", "oe"}, {"ü", "ue"}, {"å", "aa"}, {"ø", "oe"}, {"æ", "ae"}};
     private static final String[][] SINGLE = {{"æ", "ae"}, {"œ", "oe"}, {"ø", "o"}, {"ß", "ss"}, {"ł", "l"}, {"đ", "d"},
         {"ð", "d"}, {"þ", "th"}, {"ı", "i"}, {"ħ", "h"}, {"ŋ", "n"}};
@@ -26,12 +26,12 @@ final class FoldedText {
     private FoldedText() {
     }
 
-    /** Accents dropped. */
+    /** Words without accents. */
     static List<String> words(String text) {
         return split(text);
     }
 
-    /** A text by each custom of writing its accents. */
+    /** Words of a text, for each way to write its accents. */
     static Set<List<String>> readings(String text) {
         Set<List<String>> readings = new LinkedHashSet<>();
         readings.add(split(text));
@@ -40,7 +40,7 @@ final class FoldedText {
         return readings;
     }
 
-    /** A name in one word, by each custom of writing its accents. */
+    /** A name as one word, for each way to write its accents. */
     static Set<String> joined(String name) {
         Set<String> joined = new LinkedHashSet<>();
         for (List<String> words : readings(name)) {
@@ -58,7 +58,7 @@ final class FoldedText {
         return doubled;
     }
 
-    /** Runs of letters and figures, parted where a capital stands within a word. */
+    /** Runs of letters and figures, split at a capital within a word. */
     private static List<String> split(String text) {
         String parted = text.replaceAll("(?<=\\p{Ll})(?=\\p{Lu}\\p{Ll})", " ").replaceAll("(?<=\\p{L})['’ʼ](?=\\p{L})", "");
         String small = Normalizer.normalize(parted, Normalizer.Form.NFKD).replaceAll("\\p{M}+", "").toLowerCase(Locale.ROOT);

@@ -2,6 +2,7 @@ package understorey.share;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Share;
 
@@ -40,11 +41,11 @@ enum Grid {
 
     /** The centre of the cell that holds a position. */
     Position round(Position position) {
-        return this == EXACT || position == null ? position
+        return this == EXACT ? position
                 : new Position(round(position.latitude(), decimals), round(position.longitude(), decimals));
     }
 
-    Double elevationM(Double elevationM) {
+    @Nullable Double elevationM(@Nullable Double elevationM) {
         return this == EXACT || elevationM == null ? elevationM : Double.valueOf(round(elevationM, HUNDREDS));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -41,8 +42,8 @@ final class GridReferences {
         irish = MapGrid.IRISH.of(site);
     }
 
-    /** The words of the reference; null where there is none. */
-    String in(String text) {
+    /** The words of the reference; null if there is none. */
+    @Nullable String in(String text) {
         String found = metres(text);
         found = found == null ? metres(GROUPED.matcher(text).replaceAll("")) : found;
         String upper = text.toUpperCase(Locale.ROOT);
@@ -51,7 +52,7 @@ final class GridReferences {
         return found == null ? irish(text) : found;
     }
 
-    private String metres(String text) {
+    private @Nullable String metres(String text) {
         Matcher number = METRES.matcher(text);
         double last = Double.NaN;
         int from = 0;
@@ -72,7 +73,7 @@ final class GridReferences {
         return Math.abs(one - other) < NEAR_M;
     }
 
-    private String british(String text) {
+    private @Nullable String british(String text) {
         Matcher found = BRITISH.matcher(text);
         while (found.find()) {
             int first = LETTERS.indexOf(found.group(1));
@@ -86,7 +87,7 @@ final class GridReferences {
         return null;
     }
 
-    private String irish(String text) {
+    private @Nullable String irish(String text) {
         Matcher found = IRISH.matcher(text);
         while (found.find()) {
             int letter = LETTERS.indexOf(found.group(1));
@@ -109,7 +110,7 @@ final class GridReferences {
                 && at[1] > north - SQUARE_M && at[1] < north + 2 * SQUARE_M;
     }
 
-    private String military(String text) {
+    private @Nullable String military(String text) {
         int zone = (int) Math.floor((site.longitude() + 180) / 6) + 1;
         int band = Math.max(0, Math.min(BANDS.length() - 1, (int) Math.floor((site.latitude() + 80) / 8)));
         Matcher found = MILITARY.matcher(text);

@@ -10,13 +10,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 
 /**
- * The names that public pages of a sensitive site hide, and what comes near them: accents, plurals, joined or parted
- * words, look-alike letters, and from six letters on a slip of the pen. Of a name in several words each one counts that
- * is not just a kind of landscape; of what is withheld as a whole, such as the way there, the words with a capital.
+ * The names that public pages of a sensitive site hide, and texts that come near them: accents, plurals, joined or parted
+ * words, look-alike letters and, from six letters on, one typing error. In a name of several words, each word counts that
+ * is not a kind of landscape. In texts that are withheld, such as the access, words with a capital count.
  */
 final class HiddenNames {
 
@@ -43,7 +44,9 @@ final class HiddenNames {
             names.add(spot.name());
             names.mentioned(spot.notes());
         }
-        names.host(site.reports());
+        if (site.reports() != null) {
+            names.host(site.reports());
+        }
         for (String word : reviewed) {
             names.reviewed.addAll(FoldedText.joined(word));
         }
@@ -51,8 +54,8 @@ final class HiddenNames {
     }
 
     private void add(String name) {
-        List<String> words = name == null ? List.of() : FoldedText.words(name);
-        for (String joined : name == null ? Set.<String>of() : FoldedText.joined(name)) {
+        List<String> words = FoldedText.words(name);
+        for (String joined : FoldedText.joined(name)) {
             if (joined.codePoints().filter(Character::isLetter).count() >= 1 && joined.length() >= 2) {
                 whole.add(joined);
                 if (words.size() == 1 && Landscape.isKind(joined)) {
@@ -67,8 +70,8 @@ final class HiddenNames {
         }
     }
 
-    /** Proper names, as far as capitals within a sentence tell. */
-    private void mentioned(String text) {
+    /** Adds the proper names of a text: words with a capital within a sentence. */
+    private void mentioned(@Nullable String text) {
         Matcher proper = PROPER.matcher(text == null ? "" : text);
         while (proper.find()) {
             String word = FoldedText.words(proper.group()).get(0);
@@ -80,7 +83,7 @@ final class HiddenNames {
 
     private void host(String address) {
         try {
-            String host = address == null ? null : URI.create(address).getHost();
+            String host = URI.create(address).getHost();
             if (host != null) {
                 whole.add(host.toLowerCase(Locale.ROOT).replaceAll("^www\\.", "").replaceAll("[^a-z0-9]", ""));
             }

@@ -3,10 +3,7 @@ package understorey.share;
 import java.util.Arrays;
 import java.util.Set;
 
-/**
- * Words that name a kind of landscape, of way or of thing in a wood, and so no place in particular: of a name in several
- * words they alone do not tell it.
- */
+/** Words for a kind of landscape, path or thing in a wood: alone they do not identify a place. */
 final class Landscape {
 
     private static final Set<String> KINDS = Set.copyOf(Arrays.asList(("wood woods woodland woodlands forest forests copse coppice spinney "

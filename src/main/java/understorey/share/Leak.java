@@ -1,10 +1,10 @@
 package understorey.share;
 
 /**
- * A text that gives a place away.
+ * A text that gives a sensitive place away.
  *
- * @param path key path of the value in the trip's file; empty for the file's own name
- * @param what it is
+ * @param path key path of the value in the trip's file; empty for the file name
+ * @param what kind of leak
  * @param text the words themselves, on one line
  */
 public record Leak(String path, What what, String text) {
@@ -15,7 +15,7 @@ public record Leak(String path, What what, String text) {
         POSITION,
         /** Comes near a name that public pages hide. */
         NAME,
-        /** Leads away from the page, to where nobody can judge. */
+        /** Links away from the page, to content that is not checked. */
         LINK
     }
 }

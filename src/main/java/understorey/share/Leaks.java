@@ -6,10 +6,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
+import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -17,9 +19,9 @@ import understorey.plan.Support;
 import understorey.plan.Trip;
 
 /**
- * Every text of a public trip to a sensitive site that reads as a position, comes near a hidden name, or links away.
- * It errs on the side of the place: the author rewords, or lists a name or a link as reviewed. Not found: the name of a
- * village near by, a way described in words, a name in another script or language.
+ * Finds the texts of a public trip to a sensitive site that read as a position, come near a hidden name, or hold a link.
+ * In doubt it reports: the author rewords, or lists a name or a link as reviewed. Not found: the name of a village near
+ * by, a route described in words, a name in another script or language.
  */
 public final class Leaks {
 
@@ -36,12 +38,13 @@ public final class Leaks {
         this.reviewed = reviewed;
     }
 
-    /** In a trip; none unless it is for the public and its site is sensitive. */
+    /** The leaks of a trip; none unless it is public and its site is sensitive. */
     public static List<Leak> of(Trip trip) {
-        if (!trip.sparesThePlace()) {
+        Share share = trip.share();
+        if (share == null || !trip.sparesThePlace()) {
             return List.of();
         }
-        Leaks leaks = new Leaks(trip.site(), trip.share().reviewed());
+        Leaks leaks = new Leaks(trip.site(), share.reviewed());
         leaks.check("", trip.slug());
         leaks.check("trip", trip.title());
         leaks.check("series", trip.series());
@@ -57,7 +60,7 @@ public final class Leaks {
         return List.copyOf(leaks.found);
     }
 
-    /** In the public page of a sensitive site that no trip goes to; none of any other site. */
+    /** The leaks of a site's own page; none unless the site is sensitive. */
     public static List<Leak> of(Site site) {
         if (!site.sensitive()) {
             return List.of();
@@ -122,7 +125,7 @@ public final class Leaks {
         }
     }
 
-    private void check(String path, String text) {
+    private void check(String path, @Nullable String text) {
         if (text == null) {
             return;
         }
@@ -143,7 +146,7 @@ public final class Leaks {
         }
     }
 
-    private void add(String path, Leak.What what, String text) {
+    private void add(String path, Leak.What what, @Nullable String text) {
         if (text != null) {
             found.add(new Leak(path, what, text.strip()));
         }

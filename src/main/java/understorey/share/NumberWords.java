@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** English numbers in words, up to 999, with their decimals: "fifty-two point three" reads 52.3. */
 final class NumberWords {
@@ -29,7 +30,7 @@ final class NumberWords {
         return values;
     }
 
-    /** The text with numbers in digits; the text itself where it has none in words. */
+    /** The text with numbers in digits; the same text if it has no numbers in words. */
     static String inDigits(String text) {
         String[] words = text.split("(?<=[ ,;:-])|(?=[ ,;:-])");
         StringBuilder out = new StringBuilder();
@@ -46,7 +47,7 @@ final class NumberWords {
         return any ? out.toString() : text;
     }
 
-    /** Appends the number that begins at a word, and gives the word after it; that word itself where none begins. */
+    /** Appends the number that begins at a word. Returns the index after it, or {@code from} if no number begins there. */
     private static int number(String[] words, int from, StringBuilder out) {
         int whole = 0;
         int end = from;
@@ -88,7 +89,7 @@ final class NumberWords {
         return digits.length() == 0 ? from : end;
     }
 
-    private static Integer value(String word) {
+    private static @Nullable Integer value(String word) {
         return VALUES.get(word.toLowerCase(Locale.ROOT).replaceAll("\\.$", ""));
     }
 }

@@ -3,6 +3,7 @@ package understorey.share;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -37,8 +38,8 @@ final class PlaceCodes {
         this.site = site;
     }
 
-    /** The code; null where there is none. */
-    String in(String text) {
+    /** The code; null if there is none. */
+    @Nullable String in(String text) {
         String upper = text.toUpperCase(Locale.ROOT);
         String lower = text.toLowerCase(Locale.ROOT);
         Matcher plus = WITH_PLUS.matcher(upper);
@@ -61,7 +62,7 @@ final class PlaceCodes {
                 && Math.abs(Math.IEEEremainder(longitude - site.longitude(), 360)) < nearDeg;
     }
 
-    private String geohash(String text) {
+    private @Nullable String geohash(String text) {
         Matcher found = GEOHASH.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -80,7 +81,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String openLocation(String text) {
+    private @Nullable String openLocation(String text) {
         Matcher found = WITHOUT_PLUS.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -93,7 +94,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String locator(String text) {
+    private @Nullable String locator(String text) {
         Matcher found = LOCATOR.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -109,7 +110,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String georef(String text) {
+    private @Nullable String georef(String text) {
         Matcher found = WORLD.matcher(text);
         while (found.find()) {
             String code = found.group();
@@ -122,7 +123,7 @@ final class PlaceCodes {
         return null;
     }
 
-    private String tile(String text) {
+    private @Nullable String tile(String text) {
         Matcher found = TILE.matcher(text);
         while (found.find()) {
             double tiles = Math.pow(2, Integer.parseInt(found.group(1)));

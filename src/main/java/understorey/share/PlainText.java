@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A text as a reader, or a browser, comes to see it: codes undone, marks and tags taken off, one kind of blank, dash,
- * quote, degree sign and digit.
+ * A text as a reader or a browser sees it: codes decoded, marks and tags removed, one kind of blank, dash, quote, degree
+ * sign and digit.
  */
 final class PlainText {
 
@@ -34,7 +34,7 @@ final class PlainText {
     private PlainText() {
     }
 
-    /** With marks and tags taken out, and with blanks in their stead: either may join or part what they stand between. */
+    /** The text with marks and tags removed, and with blanks instead of them: they can join or part the text around them. */
     static Set<String> forms(String text) {
         String decoded = decoded(decoded(text));
         Set<String> forms = new LinkedHashSet<>();
@@ -71,7 +71,7 @@ final class PlainText {
         return accented.matches() ? accented.group(1) : ENTITIES.getOrDefault(code.group(3), code.group());
     }
 
-    /** One kind of each sign; what has no width is gone. */
+    /** One kind of each sign, without characters of no width. */
     private static String even(String text) {
         String apart = text.replaceAll("(?<=\\d)[\u00b7\u2027\u22c5](?=\\d)", ".")
                 .replaceAll("(?<=\\d)(?=[\u00bc-\u00be\u2150-\u215e])", " ")

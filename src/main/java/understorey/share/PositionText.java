@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
- * Whether a text holds a position, in any of the ways in which people write one. What is no position to anybody else,
- * such as two bare numbers, counts only where it leads near the site, so that other figures pass.
+ * Finds a position in a text, in any of the ways in which people write one. What could be something else, such as two
+ * bare numbers, counts only near the site, so that other figures pass.
  */
 final class PositionText {
 
@@ -20,7 +21,7 @@ final class PositionText {
     private static final String MINUTES = "(?:'|\"|min\\b|mins\\b|minutes?\\b|minuten?\\b|minutos?\\b|m(?![\\p{L}\\d]))";
     private static final String NUMBER = "\\d{1,3}(?:[.,]\\d+)?";
 
-    /** A position to whoever reads them. */
+    /** Always a position. */
     private static final List<Pattern> PLAIN = List.of(
             Pattern.compile("(?i)" + NUMBER + "\\s*" + DEGREES + "[\\s,]*" + NUMBER + "\\s*" + MINUTES),
             Pattern.compile("(?<!\\d)\\d{1,3}[.,]\\d{2,}\\s*(?:°|deg\\b|degrees?\\b)?\\s*" + HEMISPHERE),
@@ -41,7 +42,7 @@ final class PositionText {
             Pattern.compile("(?<![\\p{L}\\d])[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[ABD-HJLNP-UW-Z]{2}(?![\\p{L}\\d])"),
             Pattern.compile("(?<![-+\\d.,])[-+]?\\d{1,3}[.,]\\d{3,}[^\\p{L}\\d]{1,4}\\d{1,3}[.,]\\d{3,}(?!\\d|\\s?\\p{L})"));
 
-    /** Tells a latitude or a longitude, if the number beside it is near the site's. */
+    /** A latitude or a longitude, if the number beside it is near the site's. */
     private static final Pattern LABELLED = Pattern.compile("(?iu)(?<!\\p{L})(?:lat|lon|lng|long|breite|länge|bredde|"
             + "lengde|længde|φ|λ)[^\\p{L}\\d]{0,4}(\\d{1,3}(?:[.,]\\d+)?)");
     private static final Pattern WHOLE_DEGREES = Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:[.,]\\d)?)\\s*(?:" + DEGREES + "\\s*"
@@ -59,8 +60,8 @@ final class PositionText {
         this.codes = new PlaceCodes(site);
     }
 
-    /** The words that read as a position in any form of a text; null where none do. */
-    String in(Set<String> forms) {
+    /** The words that read as a position in any form of a text; null if there are none. */
+    @Nullable String in(Set<String> forms) {
         List<String> all = new ArrayList<>(forms);
         for (String form : forms) {
             String counted = NumberWords.inDigits(form);
@@ -77,7 +78,7 @@ final class PositionText {
         return null;
     }
 
-    private String in(String text) {
+    private @Nullable String in(String text) {
         for (Pattern pattern : PLAIN) {
             Matcher found = pattern.matcher(text);
             if (found.find()) {
@@ -91,7 +92,7 @@ final class PositionText {
         return near == null ? codes.in(text) : near;
     }
 
-    private String near(Pattern pattern, String text) {
+    private @Nullable String near(Pattern pattern, String text) {
         Matcher found = pattern.matcher(text);
         while (found.find()) {
             double degrees = Double.parseDouble(found.group(1).replace(',', '.'));

@@ -4,9 +4,10 @@ import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Site;
 
-/** The names that stand on a page instead of those of a sensitive site and its spots. */
+/** Names on a page that replace those of a sensitive site and its spots. */
 final class PublicNames {
 
     private static final String UNNAMED = "A wood";
@@ -15,8 +16,8 @@ final class PublicNames {
     private final Map<String, String> spots = new LinkedHashMap<>();
 
     private PublicNames(Site site) {
-        boolean named = site.publicName() != null && !site.publicName().isBlank();
-        siteName = named ? site.publicName() : UNNAMED;
+        String publicName = site.publicName();
+        siteName = publicName == null || publicName.isBlank() ? UNNAMED : publicName;
         for (int i = 0; i < site.spots().size(); i++) {
             spots.putIfAbsent(site.spots().get(i).name(), "Spot " + (i + 1));
         }
@@ -37,8 +38,8 @@ final class PublicNames {
         return slug.isEmpty() ? "a-wood" : slug;
     }
 
-    /** Replacement for the name of a spot; null for null. */
-    String spot(String name) {
+    /** Replacement for the name of a spot; null for the site itself. */
+    @Nullable String spot(@Nullable String name) {
         return name == null ? null : spots.get(name);
     }
 }

@@ -9,8 +9,8 @@ import understorey.plan.Spot;
 import understorey.plan.Trip;
 
 /**
- * The plan as its audience may have it; the table is in the documentation of this package. Free text goes through as
- * it is: what it may not tell, {@link Leaks} finds.
+ * Turns a plan into the plan for its audience; the table is in the documentation of this package. Free text stays as it
+ * is: {@link Leaks} finds what it must not give away.
  */
 public final class Sharing {
 
@@ -19,9 +19,8 @@ public final class Sharing {
 
     /**
      * The trip for its own audience. A public trip loses the contact and the names of companions; with a sensitive
-     * site it becomes a trip to nowhere in particular in the cell that holds it. The result's {@link Trip#share}
-     * carries the precision that is left; a trip that says nothing of sharing is private and exact, and goes through
-     * as it is.
+     * site it has only the cell that holds the site. The result's {@link Trip#share} has the precision that is left. A
+     * trip without {@code share} is private and exact, and does not change.
      */
     public static Trip forAudience(Trip trip) {
         Share.Audience audience = trip.audience();
@@ -36,7 +35,7 @@ public final class Sharing {
     }
 
     /**
-     * The site for an audience, as the trips and the site's own page may tell it. With a position less than exact,
+     * The site for an audience, on the pages of trips and on its own page. With a position less than exact,
      * spots have no position or height of their own: one spot would give the place away.
      */
     public static Site forAudience(Site site, Share.Audience audience, Share.Precision asked) {

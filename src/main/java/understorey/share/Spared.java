@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
 import understorey.plan.DayWishes;
 import understorey.plan.ForecastHour;
@@ -16,12 +18,12 @@ import understorey.plan.Trip;
 import understorey.plan.When;
 
 /**
- * A sensitive site, and a trip to it, as the public may have them. What is left is the same for every place in the
- * cell that stands at the same hundred metres, so that no page computed from it can lead nearer than the cell.
+ * A sensitive site, and a trip to it, as the public gets them. The result is the same for every place in the cell at the
+ * same elevation to 100 m, so that no page computed from it can lead nearer than the cell.
  */
 final class Spared {
 
-    /** A record of one wood could be looked up by its days; in weeks it is like many. */
+    /** The exact days of a record could identify the wood; weeks fit many woods. */
     private static final int WEEK_D = 7;
     private static final int MID_MONTH = 15;
     private static final double CANOPY_STEP_M = 5;
@@ -40,20 +42,20 @@ final class Spared {
         this.hidden = precision == Share.Precision.HIDDEN;
     }
 
-    /** Without skyline, ground, walks, hours, parking, or anything that only a visitor needs. */
+    /** The site without skyline, ground, walks, hours, parking, or anything that only a visitor needs. */
     Site site() {
         return site(site.zone());
     }
 
     private Site site(ZoneId zone) {
-        return new Site(cover.siteName(), site.slug() == null ? null : cover.slug(), site.publicName(),
+        return new Site(cover.siteName(), cover.slug(), site.publicName(),
                 grid.round(site.position()), grid.elevationM(site.elevationM()), zone, List.of(),
                 canopy(site.canopy()), site.spots().stream().map(this::spot).toList(), List.of(), null, null,
                 hidden ? List.of() : site.seasons().stream().map(Spared::inWeeks).toList(), site.subjects(), null, null,
                 true, site.cautions(), null);
     }
 
-    /** A hidden trip has no day: it is planned for the middle of its month, at the offset that holds there then. */
+    /** The trip for the public. A hidden trip has no day: it is the middle of its month, at the UTC offset of that date. */
     Trip trip(Trip trip) {
         List<LocalDate> days = trip.when().days();
         LocalDate middle = days.get(days.size() / 2).withDayOfMonth(MID_MONTH);
@@ -66,12 +68,12 @@ final class Spared {
     }
 
     private Spot spot(Spot spot) {
-        return new Spot(cover.spot(spot.name()), null, null, canopy(spot.canopy()), null, null, null, null);
+        return new Spot(Objects.requireNonNull(cover.spot(spot.name())), null, null, canopy(spot.canopy()), null, null, null, null);
     }
 
-    private static Canopy canopy(Canopy canopy) {
+    private static @Nullable Canopy canopy(@Nullable Canopy canopy) {
         return canopy == null || canopy.heightM() == null ? canopy : new Canopy(canopy.trees(), canopy.foliage(),
-                Math.max(CANOPY_STEP_M, step(canopy.heightM(), CANOPY_STEP_M)));
+                Math.max(CANOPY_STEP_M, nearest(canopy.heightM(), CANOPY_STEP_M)));
     }
 
     private Shot shot(Shot shot) {
@@ -81,8 +83,8 @@ final class Spared {
                 clock(shot.start()), shot.after(), shot.printWidthM());
     }
 
-    /** To the step of the pages' own times; the last step of a day is not rounded up into the next. */
-    private LocalTime clock(LocalTime time) {
+    /** Rounds to the step of the times on pages; the last step of a day is not rounded up into the next day. */
+    private @Nullable LocalTime clock(@Nullable LocalTime time) {
         if (time == null) {
             return null;
         }
@@ -97,11 +99,11 @@ final class Spared {
                 null, List.of());
     }
 
-    private static LocalDate week(LocalDate date) {
+    private static @Nullable LocalDate week(@Nullable LocalDate date) {
         return date == null ? null : date.plusDays(WEEK_D / 2 - Math.floorMod(date.toEpochDay() + WEEK_D / 2, WEEK_D));
     }
 
-    /** A forecast to the digit belongs to one point of its model's grid. */
+    /** Rounds a forecast: exact figures would identify one point of the model's grid. */
     private static ForecastHour rounded(ForecastHour h) {
         return new ForecastHour(h.date(), h.time(), step(h.temperatureC(), 1),
                 step(h.dewPointC(), 1), step(h.humidity(), SHARE_STEP), step(h.windMs(), 1), step(h.gustMs(), 1),
@@ -109,7 +111,11 @@ final class Spared {
                 step(h.temperature850C(), 1), step(h.wind850Ms(), 1));
     }
 
-    private static Double step(Double value, double step) {
-        return value == null ? null : Double.valueOf(Math.round(value / step) * step);
+    private static @Nullable Double step(@Nullable Double value, double step) {
+        return value == null ? null : Double.valueOf(nearest(value, step));
+    }
+
+    private static double nearest(double value, double step) {
+        return Math.round(value / step) * step;
     }
 }

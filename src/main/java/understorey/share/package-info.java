@@ -1,7 +1,7 @@
 /**
- * What of a plan its audience may see. {@link understorey.share.Sharing Sharing} turns a plan into the plan for its
- * audience before anything is computed, so that nothing behind it ever holds the rest.
- * {@link understorey.share.Leaks Leaks} finds what an author's own words tell of a sensitive place; nothing is rewritten.
+ * The part of a plan that its audience may see. {@link understorey.share.Sharing Sharing} turns a plan into the plan for
+ * its audience before anything is computed, so that no later room ever has the rest.
+ * {@link understorey.share.Leaks Leaks} finds what the author's texts give away of a sensitive place; it rewrites nothing.
  *
  * <table>
  * <caption>What each audience gets; "public" is of a sensitive site. Other public pages follow the first column, but for
@@ -33,4 +33,7 @@
  * Generalizing Sensitive Species Occurrence Data</cite>, GBIF, 2020, Table 7, categories 2 (0.1°) and 3 (0.01°).
  * Rounding is decimal, half away from zero. The other steps are common practice, no source.
  */
+@NullMarked
 package understorey.share;
+
+import org.jspecify.annotations.NullMarked;

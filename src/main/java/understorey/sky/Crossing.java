@@ -2,10 +2,10 @@ package understorey.sky;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Where a curve over time passes zero, and where it turns. Times are epoch seconds. */
+/** Zeros and turning points of a curve over time. Times are epoch seconds. */
 final class Crossing {
 
-    /** Well under what the positions are good for, which is some seconds. */
+    /** Well under the error of the positions, which is a few seconds. */
     private static final double TOLERANCE_S = 0.2;
 
     private Crossing() {

@@ -24,12 +24,12 @@ public record Interval(ZonedDateTime from, ZonedDateTime to) {
         return !time.isBefore(from) && time.isBefore(to);
     }
 
-    /** Time passed between the ends, on no clock's terms: a night of clock change loses or gains nothing. */
+    /** Elapsed time between the ends; a clock change does not alter it. */
     public Duration length() {
         return Duration.between(from, to);
     }
 
-    /** What two lists of stretches have in common; both in order and without overlap. */
+    /** Intersection of two lists of stretches, both in order and without overlap. */
     public static List<Interval> common(List<Interval> some, List<Interval> others) {
         List<Interval> common = new ArrayList<>();
         for (Interval one : some) {

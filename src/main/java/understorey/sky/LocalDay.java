@@ -4,10 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 
-/**
- * The first instant of a date and of the one after it: 23, 24 or 25 hours, and right where a zone skips its
- * own midnight.
- */
+/** A local date from its first instant to that of the next: 23, 24 or 25 hours, also where a zone skips midnight. */
 record LocalDay(ZonedDateTime start, ZonedDateTime end) {
 
     static LocalDay of(LocalDate date, ZoneId zone) {

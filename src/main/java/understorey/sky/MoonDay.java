@@ -4,25 +4,26 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 import org.shredzone.commons.suncalc.MoonIllumination;
 import org.shredzone.commons.suncalc.MoonTimes;
 import understorey.plan.Position;
 
 /**
- * What the moon does at a place on a local date. Rise and set are the first of the date, within about two
- * minutes at middle latitudes, and null when there is none, which happens about once a month each.
+ * Rise, set and phase of the moon at a place on a local date. Rise and set are the first of the date, within about
+ * 2 minutes at middle latitudes. About once a month a date has no rise, or no set.
  *
- * @param rise                upper edge on a flat sea-level horizon, rising
- * @param set                 the same, sinking
+ * @param rise                the upper edge rises over a flat sea-level horizon
+ * @param set                 the upper edge sinks below it
  * @param illuminatedFraction lit share of the disc at 12:00 local time, 0 to 1, within 0.01
  * @param phaseDeg            at 12:00 local time: 0 new, 90 first quarter, 180 full, 270 last quarter; below 360
  * @param upAllDay            neither rise nor set, and the moon up
  * @param downAllDay          neither rise nor set, and the moon down
  */
-public record MoonDay(ZonedDateTime rise, ZonedDateTime set, double illuminatedFraction, double phaseDeg,
+public record MoonDay(@Nullable ZonedDateTime rise, @Nullable ZonedDateTime set, double illuminatedFraction, double phaseDeg,
         boolean upAllDay, boolean downAllDay) {
 
-    /** The moon's day at a place on a date as its zone counts it. */
+    /** The moon at a place on a date of its time zone. */
     public static MoonDay of(Position place, LocalDate date, ZoneId zone) {
         LocalDay day = LocalDay.of(date, zone);
         MoonTimes times = MoonTimes.compute().on(day.start()).at(place.latitude(), place.longitude())
@@ -35,8 +36,8 @@ public record MoonDay(ZonedDateTime rise, ZonedDateTime set, double illuminatedF
                 still && times.isAlwaysUp(), still && times.isAlwaysDown());
     }
 
-    /** The library rounds its window up to whole hours of search, so an event may lie just behind the date. */
-    private static ZonedDateTime onDate(ZonedDateTime event, LocalDay day) {
+    /** Drops an event after the date: the library searches whole hours and can find one just behind the end. */
+    private static @Nullable ZonedDateTime onDate(@Nullable ZonedDateTime event, LocalDay day) {
         return event != null && day.contains(event.toEpochSecond()) ? event : null;
     }
 }

@@ -1,6 +1,6 @@
 package understorey.sky;
 
-/** How far the air lifts what stands in the sky. */
+/** Atmospheric refraction: how far the air lifts an object in the sky. */
 final class Refraction {
 
     /** Lowest altitude at which the formula is used; its pole at −5.11° is near. */

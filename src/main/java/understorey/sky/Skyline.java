@@ -6,13 +6,14 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
 
 /**
- * The land's own horizon around a place: straight lines between the bearings given, all the way round; and on a
- * bank the bank itself, which hides the sun behind its back.
+ * Skyline around a place: straight lines between the bearings given, all the way round. Seen from a slope, the slope
+ * itself hides the sun behind it.
  */
 public final class Skyline {
 
@@ -20,20 +21,20 @@ public final class Skyline {
     private static final Duration STEP = Duration.ofMinutes(15);
 
     private final List<SkylinePoint> points;
-    private final Slope slope;
+    private final @Nullable Slope slope;
 
-    private Skyline(List<SkylinePoint> points, Slope slope) {
+    private Skyline(List<SkylinePoint> points, @Nullable Slope slope) {
         this.points = points;
         this.slope = slope;
     }
 
     /**
-     * The skyline seen from the ground of a bank.
+     * Skyline seen from a slope.
      *
      * @param points in any order; none is a level horizon
      * @param slope  null for level ground
      */
-    public static Skyline of(List<SkylinePoint> points, Slope slope) {
+    public static Skyline of(List<SkylinePoint> points, @Nullable Slope slope) {
         List<SkylinePoint> sorted = new ArrayList<>();
         for (SkylinePoint point : points) {
             sorted.add(new SkylinePoint(wrap(point.bearingDeg()), point.angleDeg()));
@@ -42,19 +43,19 @@ public final class Skyline {
         return new Skyline(List.copyOf(sorted), slope);
     }
 
-    /** The same height all the way round: the tree tops about a clearing. */
+    /** Skyline of one height all the way round, such as the tree tops around a clearing. */
     public static Skyline ring(double angleDeg) {
         return new Skyline(List.of(new SkylinePoint(0, angleDeg)), null);
     }
 
-    /** The bank that the ground is; null for level ground. */
-    public Slope slope() {
+    /** Slope of the ground; null for level ground. */
+    public @Nullable Slope slope() {
         return slope;
     }
 
-    /** Angle of the land above the level horizon at a bearing, degrees; 0 where nothing was given. */
+    /** Angle of the skyline above the level horizon at a bearing, degrees; 0 without points. */
     public double angleDeg(double bearingDeg) {
-        return slope == null ? landDeg(bearingDeg) : Math.max(landDeg(bearingDeg), bankDeg(bearingDeg));
+        return slope == null ? landDeg(bearingDeg) : Math.max(landDeg(bearingDeg), bankDeg(slope, bearingDeg));
     }
 
     private double landDeg(double bearingDeg) {
@@ -77,16 +78,16 @@ public final class Skyline {
         return left.angleDeg() + share * (right.angleDeg() - left.angleDeg());
     }
 
-    /** Where the plane of the bank cuts the sky: as steep as the bank itself uphill, below the horizon downhill. */
-    private double bankDeg(double bearingDeg) {
+    /** Angle at which the plane of the slope meets the sky: as steep as the slope uphill, below the horizon downhill. */
+    private static double bankDeg(Slope slope, double bearingDeg) {
         double downhill = Math.cos(Math.toRadians(bearingDeg - slope.facesDeg()));
         return Math.toDegrees(Math.atan(-Math.tan(Math.toRadians(slope.angleDeg())) * downhill));
     }
 
     /**
      * Altitude of a level ring that hides as much of an evenly bright sky from level ground as this skyline does,
-     * degrees: the mean of cos² of its angle over all bearings is the share of light that is left. A bank is not
-     * counted, since it is the ground itself that leans.
+     * degrees: the mean of cos² of its angle over all bearings is the share of light that is left. The slope is not
+     * counted, because it is the ground itself that leans.
      */
     public double evenDeg() {
         double sum = 0;
@@ -97,26 +98,27 @@ public final class Skyline {
         return Math.toDegrees(Math.acos(Math.min(1, Math.sqrt(sum * VIEW_STEP_DEG / 360))));
     }
 
-    /** True when the centre of the sun is seen above both the land and the level horizon. */
+    /** True if the centre of the sun is above both the skyline and the level horizon. */
     public boolean clears(SunAt sun) {
         return Sunlit.clearanceDeg(sun, this::angleDeg) > 0;
     }
 
     /**
-     * The stretches of a local date in which the sun's centre stands clear of the land, each end to within 5 s
-     * of the position's own error; several a day where the skyline is broken. Stretches end with the date.
+     * Stretches of a local date in which the centre of the sun is above the skyline; each end is within 5 s, plus the
+     * error of the sun's position. A broken skyline gives several a day. Stretches end with the date.
      */
     public List<Interval> sunlit(Position place, LocalDate date, ZoneId zone) {
         return sunlit(place, SunTrack.of(place, date, zone, STEP));
     }
 
-    /** The same for a date whose track is known, by steps of a quarter of an hour or less, from a place near by. */
+    /** Stretches with the sun above the skyline, from the track of a date by steps of 15 minutes or less, at a place near by. */
     public List<Interval> sunlit(Position place, List<SunAt> track) {
         List<SunAt> whole = new ArrayList<>(track);
         ZonedDateTime first = track.get(0).time();
         whole.add(SunAt.of(place, first.toLocalDate().plusDays(1).atStartOfDay(first.getZone())));
         List<Interval> overLand = Sunlit.over(place, whole, points, this::landDeg);
-        return slope == null ? overLand : Interval.common(overLand, Sunlit.over(place, whole, List.of(), this::bankDeg));
+        return slope == null ? overLand
+                : Interval.common(overLand, Sunlit.over(place, whole, List.of(), bearing -> bankDeg(slope, bearing)));
     }
 
     private static double wrap(double bearingDeg) {
@@ -124,7 +126,7 @@ public final class Skyline {
         return turns < 0 ? turns + 360 : turns;
     }
 
-    /** A difference of bearings as the shorter turn, −180 to 180. */
+    /** Difference of two bearings as the shorter turn, −180 to 180. */
     static double turned(double deg) {
         return wrap(deg + 180) - 180;
     }

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
@@ -87,8 +88,8 @@ final class SunArc {
         return branches;
     }
 
-    /** First time on the local date at which the sun passes an altitude on its way up, or down; else null. */
-    ZonedDateTime passes(double altitudeDeg, boolean rising) {
+    /** First time on the local date at which the sun passes an altitude on its way up, or down; null if it does not. */
+    @Nullable ZonedDateTime passes(double altitudeDeg, boolean rising) {
         for (Branch branch : branches) {
             if (branch.rising() == rising) {
                 Double second = passes(branch, altitudeDeg);
@@ -103,9 +104,9 @@ final class SunArc {
     /**
      * The passage between two altitudes on the way up, or down, whose daylight end (the upper altitude, or the
      * peak where that is not reached) falls on the local date. Where the lower altitude is not reached it runs
-     * from, or to, the low of the night; that end may lie on the neighbouring date. Null when there is none.
+     * from, or to, the low of the night; that end may lie on the neighbouring date. Null if the date has no such passage.
      */
-    Interval passage(double lowerDeg, double upperDeg, boolean rising) {
+    @Nullable Interval passage(double lowerDeg, double upperDeg, boolean rising) {
         for (Branch branch : branches) {
             Knot low = rising ? branch.first() : branch.last();
             Knot peak = rising ? branch.last() : branch.first();
@@ -120,11 +121,11 @@ final class SunArc {
         return null;
     }
 
-    private static double orElse(Double found, double other) {
+    private static double orElse(@Nullable Double found, double other) {
         return found != null ? found : other;
     }
 
-    private Double passes(Branch branch, double altitudeDeg) {
+    private @Nullable Double passes(Branch branch, double altitudeDeg) {
         for (int i = 1; i < branch.knots.size(); i++) {
             Knot from = branch.knots.get(i - 1);
             Knot to = branch.knots.get(i);
@@ -159,7 +160,7 @@ final class SunArc {
         return Math.toDegrees(Math.atan2(west, south));
     }
 
-    /** True where the sun keeps above (or below) an altitude through the whole local date. */
+    /** True if the sun stays above (or below) an altitude for the whole local date. */
     boolean keeps(boolean above, double altitudeDeg) {
         return passes(altitudeDeg, true) == null && passes(altitudeDeg, false) == null
                 && (altitude(day.startSecond()) > altitudeDeg) == above;

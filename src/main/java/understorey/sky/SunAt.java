@@ -6,7 +6,7 @@ import org.shredzone.commons.suncalc.SunPosition;
 import understorey.plan.Position;
 
 /**
- * Where the sun stands at an instant.
+ * Position of the sun at an instant.
  *
  * @param time        the instant
  * @param azimuthDeg  bearing of the sun from true north, clockwise, 0 to 360
@@ -14,23 +14,23 @@ import understorey.plan.Position;
  */
 public record SunAt(ZonedDateTime time, double azimuthDeg, double altitudeDeg) {
 
-    /** The sun seen from a place; right to about 0.02° from 1900 to 2100. */
+    /** Position of the sun from a place, within about 0.02° from 1900 to 2100. */
     public static SunAt of(Position place, ZonedDateTime time) {
         SunPosition sun = SunPosition.compute().on(time).at(place.latitude(), place.longitude()).execute();
         return new SunAt(time, sun.getAzimuth(), sun.getTrueAltitude());
     }
 
     /**
-     * Altitude at which the centre is seen, lifted by the air: 29′ above the true one when that is zero, 5′ at
-     * 10°, under 1′ above 45°.
+     * Apparent altitude of the centre, lifted by refraction: 29′ above a true altitude of zero, 5′ at 10°, under 1′
+     * above 45°.
      */
     public double apparentAltitudeDeg() {
         return altitudeDeg + Refraction.liftDeg(altitudeDeg);
     }
 
     /**
-     * Between two places of the sun, a share of 0 to 1 of the way, straight in altitude and in azimuth the shorter way
-     * round: within 0.05° over a quarter of an hour, but for a sun near the zenith.
+     * Position between two others, at a share of 0 to 1 of the way: linear in altitude and, the shorter way round, in
+     * azimuth. Within 0.05° over 15 minutes, except for a sun near the zenith.
      */
     public static SunAt between(SunAt from, SunAt to, double share) {
         long millis = Math.round(share * Duration.between(from.time, to.time).toMillis());

@@ -3,12 +3,12 @@ package understorey.sky;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
- * What the sun does at a place on a local date. An event is the first of its kind between the date's first and
- * last instant and {@code null} when there is none: an event of the evening before or of the night after never
- * stands in for it. Rise and set assume a flat sea-level horizon and keep within a minute of published tables
+ * Events of the sun at a place on a local date. An event is the first of its kind within the date, {@code null} if the
+ * date has none: an event of the evening before or of the night after never replaces it. Rise and set assume a flat sea-level horizon and keep within a minute of published tables
  * between 60° S and 60° N.
  *
  * <p>Low sun and deep twilight are spans between two altitudes of the centre, without refraction (common
@@ -19,7 +19,7 @@ import understorey.plan.Position;
  *
  * @param sunrise              centre 50′ below the horizon, rising
  * @param sunset               centre 50′ below the horizon, sinking
- * @param solarNoon            upper transit; null only where a zone is so far from its meridian that none falls on the date
+ * @param solarNoon            upper transit; null only if the zone is so far from its meridian that none falls on the date
  * @param noonAltitudeDeg      true altitude of the centre at the transit nearest the middle of the date; negative in polar night
  * @param civilDawn            centre at −6°
  * @param civilDusk            centre at −6°
@@ -34,15 +34,15 @@ import understorey.plan.Position;
  * @param upAllDay             neither rise nor set, and the sun up
  * @param downAllDay           neither rise nor set, and the sun down
  */
-public record SunDay(ZonedDateTime sunrise, ZonedDateTime sunset, ZonedDateTime solarNoon, double noonAltitudeDeg,
-        ZonedDateTime civilDawn, ZonedDateTime civilDusk, ZonedDateTime nauticalDawn, ZonedDateTime nauticalDusk,
-        ZonedDateTime astronomicalDawn, ZonedDateTime astronomicalDusk,
-        Interval lowSunMorning, Interval lowSunEvening, Interval deepTwilightMorning, Interval deepTwilightEvening,
+public record SunDay(@Nullable ZonedDateTime sunrise, @Nullable ZonedDateTime sunset, @Nullable ZonedDateTime solarNoon, double noonAltitudeDeg,
+        @Nullable ZonedDateTime civilDawn, @Nullable ZonedDateTime civilDusk, @Nullable ZonedDateTime nauticalDawn, @Nullable ZonedDateTime nauticalDusk,
+        @Nullable ZonedDateTime astronomicalDawn, @Nullable ZonedDateTime astronomicalDusk,
+        @Nullable Interval lowSunMorning, @Nullable Interval lowSunEvening, @Nullable Interval deepTwilightMorning, @Nullable Interval deepTwilightEvening,
         boolean upAllDay, boolean downAllDay) {
 
     /** Centre of the sun when its upper edge touches a flat horizon: 34′ of refraction and 16′ of radius. */
     public static final double RISE_DEG = -50.0 / 60;
-    /** The same at the ends of civil twilight. */
+    /** Centre of the sun at the ends of civil twilight. */
     public static final double CIVIL_DEG = -6;
     private static final double NAUTICAL_DEG = -12;
     private static final double ASTRONOMICAL_DEG = -18;
@@ -51,7 +51,7 @@ public record SunDay(ZonedDateTime sunrise, ZonedDateTime sunset, ZonedDateTime 
     private static final boolean UP = true;
     private static final boolean DOWN = false;
 
-    /** The sun's day at a place on a date as its zone counts it. */
+    /** The sun at a place on a date of its time zone. */
     public static SunDay of(Position place, LocalDate date, ZoneId zone) {
         LocalDay day = LocalDay.of(date, zone);
         SunArc arc = new SunArc(place, day, zone);

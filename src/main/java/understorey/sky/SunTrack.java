@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.Position;
 
-/** The sun's way over a whole local day, by even steps. */
+/** Positions of the sun over a whole local day, by even steps. */
 public final class SunTrack {
 
     private SunTrack() {

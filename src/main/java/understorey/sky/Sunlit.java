@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
 
-/** Finds when the sun stands above an outline of the land: a slow curve over bearings with corners here and there. */
+/** Finds when the sun is above an outline of the land: a slow curve over bearings with a few corners. */
 final class Sunlit {
 
     /** The sun's path bends away from a straight outline by less than this within a step. */
@@ -39,7 +39,7 @@ final class Sunlit {
         return new Sunlit(place, track, corners, outlineDeg).search();
     }
 
-    /** Degrees by which the sun's centre is seen above the outline. */
+    /** Apparent altitude of the sun's centre above the outline, degrees. */
     static double clearanceDeg(SunAt sun, DoubleUnaryOperator outlineDeg) {
         return sun.apparentAltitudeDeg() - Math.max(0, outlineDeg.applyAsDouble(sun.azimuthDeg()));
     }

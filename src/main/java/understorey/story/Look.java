@@ -1,5 +1,6 @@
 package understorey.story;
 
+import org.jspecify.annotations.Nullable;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.plan.Frame;
@@ -7,21 +8,18 @@ import understorey.plan.Orientation;
 import understorey.plan.Viewpoint;
 
 /**
- * What makes one picture look unlike another: from how far and how high it is taken, how much the lens takes in, which way
- * it faces and which way up it is. The limits between the words are common practice, no source.
- *
- * @param distance null if unknown
- * @param view     null if unknown
+ * The look of a picture, to compare it with others: distance, height and angle of view, orientation and facing. The limits
+ * between the words are common practice, no source. A component is null if it is unknown.
  */
-record Look(Distance distance, Height height, View view, Orientation orientation, Double facingDeg) {
+record Look(@Nullable Distance distance, Height height, @Nullable View view, Orientation orientation, @Nullable Double facingDeg) {
 
-    /** From the lens to what is framed: up to 1 m, up to 4 m, beyond. */
+    /** Distance from the lens to the subject: up to 1 m, up to 4 m, beyond. */
     enum Distance { CLOSE_UP, FROM_NEARBY, FROM_AFAR }
 
-    /** Of the lens axis: up to 0.4 m, up to 1.1 m, above. */
+    /** Height of the lens axis: up to 0.4 m, up to 1.1 m, above. */
     enum Height { FROM_THE_GROUND, FROM_KNEE_HEIGHT, FROM_EYE_LEVEL }
 
-    /** Full-frame equivalent: up to 35 mm, up to 70 mm, above. */
+    /** Angle of view by full-frame equivalent: up to 35 mm, up to 70 mm, above. */
     enum View { WIDE, NORMAL, LONG }
 
     private static final double CLOSE_M = 1;
@@ -30,11 +28,11 @@ record Look(Distance distance, Height height, View view, Orientation orientation
     private static final double KNEE_M = 1.1;
     private static final double WIDE_MM = 35;
     private static final double NORMAL_MM = 70;
-    /** Facings nearer to each other than this look one way. */
+    /** Facings nearer to each other than this count as one direction. */
     static final double ONE_WAY_DEG = 45;
 
-    /** As the lens found would take it; as the author means it when there is none. */
-    static Look of(Intent intent, LensFit fit) {
+    /** The look of a picture with its lens; without a lens, from what the author wrote. */
+    static Look of(Intent intent, @Nullable LensFit fit) {
         Frame frame = intent.frame();
         Double distanceM = fit != null ? Double.valueOf(fit.distanceM()) : frame == null ? null : frame.distanceM();
         Double equivalentMm = fit != null ? Double.valueOf(fit.equivalentMm()) : intent.focalEquivalentMm();
@@ -65,7 +63,7 @@ record Look(Distance distance, Height height, View view, Orientation orientation
         return equivalentMm <= WIDE_MM ? View.WIDE : equivalentMm <= NORMAL_MM ? View.NORMAL : View.LONG;
     }
 
-    /** In how many of the five ways they differ. */
+    /** Number of components in which two looks differ, 0 to 5. */
     int unlike(Look other) {
         return (distance != other.distance ? 1 : 0) + (height != other.height ? 1 : 0) + (view != other.view ? 1 : 0)
                 + (orientation != other.orientation ? 1 : 0) + (facesAsWell(other) ? 0 : 1);

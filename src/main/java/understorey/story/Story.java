@@ -9,11 +9,11 @@ import understorey.kit.ShotFit;
 import understorey.plan.Role;
 
 /**
- * The pictures in the order in which they are told: from the wide floor to one flower, extras last; of one role the one
- * first that is least like the picture told before it, else as the author wrote them.
+ * The pictures in the order of the story: by role, extras last. Within a role the picture comes first that is least like
+ * the one before it; ties keep the order of the file.
  *
  * @param sequence of all pictures
- * @param gaps     roles that no picture plays, and what is told more than twice in one way
+ * @param gaps     roles without a picture, and looks that come more than twice
  */
 public record Story(List<Intent> sequence, List<Advice> gaps) {
 

@@ -1,24 +1,24 @@
 package understorey.story;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.plan.Orientation;
 
-/** Where pictures of one story look too much alike. */
+/** Finds pictures of one story that look too much alike. */
 final class Variety {
 
-    /** So many alike, and none of another kind, are a repetition: common practice, no source. */
+    /** Number of pictures alike, with none of another kind, that is a repetition: common practice, no source. */
     private static final int MANY = 3;
 
     private static final double FULL_TURN_DEG = 360;
 
-    /** A record for what is repeated, how often, and what is missing for it. */
+    /** Makes the advice for what is repeated, how often, and what is missing. */
     private interface Alike {
         Advice of(int count, Enum<?> alike, Enum<?> missing);
     }
@@ -26,7 +26,7 @@ final class Variety {
     private Variety() {
     }
 
-    /** What is repeated and what is missing for it, and pairs that differ in nothing. */
+    /** What is repeated and what is missing, and pairs that do not differ at all. */
     static List<Advice> of(List<Intent> intents, List<Look> looks) {
         List<Advice> reasons = new ArrayList<>();
         repeated(StoryAdvice.HeightsAlike::new, looks, Look::height, Look.Height.values(), reasons);
@@ -50,21 +50,15 @@ final class Variety {
     }
 
     /**
-     * Every picture known to look nearer than {@link Look#ONE_WAY_DEG} to one common direction: the middle of the least arc
-     * that holds all facings, which is the circle without its widest gap.
+     * Reports that every picture faces within {@link Look#ONE_WAY_DEG} of one direction: the middle of the smallest arc that
+     * holds all facings, which is the circle without its widest gap.
      */
     private static void oneWay(List<Look> looks, List<Advice> reasons) {
-        double[] facings = new double[looks.size()];
-        for (int i = 0; i < facings.length; i++) {
-            if (looks.get(i).facingDeg() == null) {
-                return;
-            }
-            facings[i] = looks.get(i).facingDeg();
-        }
-        if (facings.length < MANY) {
+        double[] facings = looks.stream().map(Look::facingDeg).filter(Objects::nonNull).mapToDouble(Double::doubleValue).sorted()
+                .toArray();
+        if (facings.length < Math.max(MANY, looks.size())) {
             return;
         }
-        Arrays.sort(facings);
         double from = facings[0];
         double arc = facings[facings.length - 1] - from;
         for (int i = 1; i < facings.length; i++) {
@@ -79,8 +73,8 @@ final class Variety {
         }
     }
 
-    /** The commonest kind of at least three, and the end of the scale that no picture is of; the farther one of both. */
-    private static <K extends Enum<K>> void repeated(Alike alike, List<Look> looks, Function<Look, K> of, K[] kinds,
+    /** Reports the most frequent kind of at least three, and the end of the scale without a picture, the farther one if both. */
+    private static <K extends Enum<K>> void repeated(Alike alike, List<Look> looks, Function<Look, @Nullable K> of, K[] kinds,
                                                      List<Advice> reasons) {
         int[] count = new int[kinds.length];
         int most = 0;

@@ -13,13 +13,13 @@ import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 
 /**
- * A trip on its date: all that is known of the day before any picture is placed in it. Worked out once and handed on.
+ * A trip on its date: sun, light, hours, walks and weather, before any picture has a time.
  *
- * @param trip      as its audience may see it
+ * @param trip      as its audience gets it
  * @param hours     of the visit
  * @param light     at the site itself, over the whole local day, every 15 minutes
- * @param places    where the pictures are taken, each with its own light; the site itself when there are no spots
- * @param darkest   sun and light over the day at the darkest of those, for the way
+ * @param places    where the pictures are taken, each with its own light; the site itself if there are no spots
+ * @param darkest   sun and light over the day at the darkest place, for the walk
  * @param headTorch when the way in and the way out need one
  * @param walks     between the spots of the pictures and the car park
  * @param sky       the weather to expect
@@ -32,7 +32,7 @@ public record Day(Trip trip, LocalDate date, SunDay sun, MoonDay moon, Hours hou
     public static Day of(Trip trip, LocalDate date) {
         Site site = trip.site();
         SunDay sun = SunDay.of(site.position(), date, site.zone());
-        Hours hours = Hours.of(trip, date, sun);
+        Hours hours = Hours.of(trip, date, () -> sun);
         List<LightAt> light = LightTable.of(site, null, date);
         List<Place> places = Places.of(trip, date, sun, light);
         DayCurve darkest = new DayCurve(darkest(light, places));
@@ -41,7 +41,7 @@ public record Day(Trip trip, LocalDate date, SunDay sun, MoonDay moon, Hours hou
                 Drops.of(date, site.zone(), trip.forecast(), trip.sky()));
     }
 
-    /** Row by row, the light of the place that is darkest under an overcast sky. */
+    /** The light of the place that is darkest under an overcast sky, row by row. */
     private static List<LightAt> darkest(List<LightAt> light, List<Place> places) {
         List<LightAt> darkest = new ArrayList<>(light);
         for (Place place : places) {
@@ -53,7 +53,7 @@ public record Day(Trip trip, LocalDate date, SunDay sun, MoonDay moon, Hours hou
         return List.copyOf(darkest);
     }
 
-    /** Where one of its pictures is taken. */
+    /** The place where a picture of the trip is taken. */
     public Place place(Shot shot) {
         return places.stream().filter(place -> place.holds(shot.spot())).findFirst().orElseThrow();
     }

@@ -3,13 +3,14 @@ package understorey.visit;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.sky.SunDay;
 
 /**
- * The sun's height and the light on the floor at any time of a day, on straight lines between rows at even steps; the sun to
- * 0.03° up to 45° over or under the horizon with rows a quarter of an hour apart, and coarser only where it passes nearer to
- * zenith or nadir. Before the first and after the last row both stay as they are there.
+ * Altitude of the sun and light on the ground at any time of a day, linear between rows at even steps. With rows every 15
+ * minutes the sun is within 0.03° up to 45° above or below the horizon, and coarser nearer to zenith or nadir. Before the
+ * first row and after the last, both keep their values.
  */
 public final class DayCurve {
 
@@ -26,7 +27,7 @@ public final class DayCurve {
         this.stepSeconds = Duration.between(first, light.get(1).sun().time()).toSeconds();
     }
 
-    /** Of the sun's centre, degrees. */
+    /** Altitude of the sun's centre, degrees. */
     public double altitudeDeg(ZonedDateTime time) {
         double row = row(time);
         int before = before(row);
@@ -38,8 +39,8 @@ public final class DayCurve {
     }
 
     /**
-     * A lamp is wanted: the floor under an overcast sky is darker than open ground at the end of civil twilight, sun at
-     * −6°, where outdoor work wants a light. Under leaves that comes earlier in the evening than in the open.
+     * Whether a head torch is needed: the ground under an overcast sky is darker than open ground at the end of civil
+     * twilight, sun at −6°, when outdoor work needs a light. Under leaves that is earlier in the evening than in the open.
      */
     public boolean dim(ZonedDateTime time) {
         double row = row(time);
@@ -47,15 +48,15 @@ public final class DayCurve {
         return mix(floorEv(before), floorEv(before + 1), row - before) < DIM_EV;
     }
 
-    /** The last time of the day at which no lamp is wanted; null when none is to the end of it, or one is all day. */
-    public ZonedDateTime lastLight() {
+    /** Last time of the day without a head torch; null if the day ends without one, or needs one all day. */
+    public @Nullable ZonedDateTime lastLight() {
         ZonedDateTime end = light.get(light.size() - 1).sun().time();
         ZonedDateTime last = lastLight(end);
         return end.equals(last) ? null : last;
     }
 
-    /** The first time from then on at which no lamp is wanted; null when none comes. */
-    public ZonedDateTime firstLight(ZonedDateTime then) {
+    /** First time from {@code then} on without a head torch; null if there is none. */
+    public @Nullable ZonedDateTime firstLight(ZonedDateTime then) {
         if (!dim(then)) {
             return then;
         }
@@ -67,8 +68,8 @@ public final class DayCurve {
         return null;
     }
 
-    /** The last time up to then at which no lamp is wanted; null when there was none. */
-    public ZonedDateTime lastLight(ZonedDateTime then) {
+    /** Last time up to {@code then} without a head torch; null if there is none. */
+    public @Nullable ZonedDateTime lastLight(ZonedDateTime then) {
         if (!dim(then)) {
             return then;
         }

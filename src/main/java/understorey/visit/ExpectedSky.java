@@ -4,15 +4,16 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.Weather;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 
-/** What the author expects of the weather: the forecast, else a word for the sky, else nothing. */
+/** The weather that the author expects: the forecast, or a word for the sky, or nothing. */
 public final class ExpectedSky {
 
-    /** The middle of all skies, to begin with where nobody said. */
+    /** The middle of all skies, assumed if the sky is unknown. */
     public static final SkyWord MIDDLE = SkyWord.BROKEN;
 
     private static final int HOURS = 24;
@@ -38,12 +39,12 @@ public final class ExpectedSky {
         return List.copyOf(hours);
     }
 
-    /** Cloud cover, 0 to 8 okta; null when nobody said. */
-    public Double okta(ZonedDateTime time) {
+    /** Cloud cover, 0 to 8 okta; null if unknown. */
+    public @Nullable Double okta(ZonedDateTime time) {
         return weather(time).okta();
     }
 
-    /** Some hour of that day nobody told the clouds of. */
+    /** Whether the cloud cover of any hour of the day is unknown. */
     public boolean silentOn(ZonedDateTime start) {
         boolean silent = false;
         for (ZonedDateTime hour = start; hour.isBefore(start.plusDays(1)); hour = hour.plusHours(1)) {
@@ -52,7 +53,7 @@ public final class ExpectedSky {
         return silent;
     }
 
-    /** Some hour of the forecast tells a wind. */
+    /** Whether any hour of the forecast has a wind. */
     public boolean tellsWind() {
         boolean tells = false;
         for (ForecastHour hour : trip.forecast()) {
@@ -61,7 +62,7 @@ public final class ExpectedSky {
         return tells;
     }
 
-    /** Of the hour nearest to a time whose wind the forecast tells: beyond its rows it blows on. Of the time itself where it tells none. */
+    /** Weather of the nearest hour with a wind in the forecast; of the time itself if the forecast has no wind. */
     public Weather nearestWind(ZonedDateTime time) {
         Weather there = weather(time);
         if (tells(there) || !tellsWind()) {
@@ -82,7 +83,7 @@ public final class ExpectedSky {
         return weather.windMs() != null || weather.gustMs() != null;
     }
 
-    /** Neither a word nor any hour of a forecast tells the clouds. */
+    /** Whether neither a word nor any hour of the forecast gives the cloud cover. */
     public boolean unknown() {
         boolean unknown = trip.sky() == null;
         for (ForecastHour hour : trip.forecast()) {

@@ -3,6 +3,8 @@ package understorey.visit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Share;
 import understorey.plan.Site;
@@ -10,11 +12,10 @@ import understorey.plan.Spot;
 import understorey.plan.Trip;
 
 /**
- * Where the spots of a visit lie to each other, on flat ground with north up: over the few kilometres of a wood the Earth's
- * curve shifts nothing by a metre.
+ * Map of the spots of a visit, flat, north up: over the few kilometres of a wood the Earth's curve shifts nothing by 1 m.
  *
  * @param places with a position of their own, in file order
- * @param ways   walked, one after another, each pair of places once
+ * @param ways   walked, in order, each pair of places once
  */
 public record GroundPlan(List<Place> places, List<Way> ways) {
 
@@ -32,11 +33,11 @@ public record GroundPlan(List<Place> places, List<Way> ways) {
     }
 
     /**
-     * For a visit; null where positions are not exact or fewer than two spots have one.
+     * The plan of a visit; null if positions are not exact or fewer than two spots have one.
      *
-     * @param route the spots in the order walked, where the walk begins first; null is the site itself
+     * @param route the spots in the order walked, first where the walk begins; null is the site itself
      */
-    public static GroundPlan of(Trip trip, List<String> route) {
+    public static @Nullable GroundPlan of(Trip trip, List<@Nullable String> route) {
         List<Place> places = new ArrayList<>();
         Position origin = null;
         for (Spot spot : trip.precision() == Share.Precision.EXACT ? trip.site().spots() : List.<Spot>of()) {
@@ -58,16 +59,16 @@ public record GroundPlan(List<Place> places, List<Way> ways) {
         return Math.IEEEremainder(at.longitude() - origin.longitude(), 360) < 0 ? -metres : metres;
     }
 
-    private static List<Way> ways(Site site, List<String> route, List<Place> places) {
+    private static List<Way> ways(Site site, List<@Nullable String> route, List<Place> places) {
         Walking walking = new Walking(site);
         List<Way> ways = new ArrayList<>();
         Place here = null;
         for (String spot : route) {
             Place there = place(places, spot);
             if (here != null && there != null && here != there && !joined(ways, here, there)) {
+                double metres = Walking.metres(site.positionOf(site.spot(here.name())), site.positionOf(site.spot(there.name())));
                 Duration duration = walking.between(here.name(), there.name(), false);
-                ways.add(new Way(here, there, Walking.metres(site.spot(here.name()).at(), site.spot(there.name()).at()),
-                        (int) duration.toMinutes()));
+                ways.add(new Way(here, there, metres, (int) Objects.requireNonNull(duration, "both have positions").toMinutes()));
             }
             here = there == null ? here : there;
         }
@@ -83,7 +84,7 @@ public record GroundPlan(List<Place> places, List<Way> ways) {
         return false;
     }
 
-    private static Place place(List<Place> places, String name) {
+    private static @Nullable Place place(List<Place> places, @Nullable String name) {
         for (Place place : places) {
             if (place.name().equals(name)) {
                 return place;

@@ -2,31 +2,34 @@ package understorey.visit;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
+import org.jspecify.annotations.Nullable;
 
 /**
- * When the way in and the way out want a lamp, by {@link DayCurve#dim}.
+ * Hours in which the way in and the way out need a head torch, by {@link DayCurve#dim}.
  *
- * @param until  the way in is dark before this; null when it is light
- * @param from   the way out is dark from this on; null when it is light
- * @param allDay it stays dark from arriving to leaving
+ * @param until  the way in is dark before this; null if it is light, and if it is dark all day
+ * @param from   the way out is dark from this on; null if it is light, and if it is dark all day
+ * @param allDay dark from arriving to leaving
  */
-public record HeadTorchHours(ZonedDateTime arrive, ZonedDateTime until, ZonedDateTime from, ZonedDateTime leave, boolean allDay) {
+public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until, @Nullable ZonedDateTime from,
+                             ZonedDateTime leave, boolean allDay) {
 
     /** The hours of a visit, from the light on the ground. */
     static HeadTorchHours of(DayCurve curve, ZonedDateTime arrive, ZonedDateTime leave) {
         ZonedDateTime until = curve.firstLight(arrive);
         ZonedDateTime from = curve.lastLight(leave);
-        boolean allDay = until == null || from == null || !until.isBefore(leave) || !from.isAfter(arrive);
-        return new HeadTorchHours(arrive, allDay || until.equals(arrive) ? null : until,
-                allDay || from.equals(leave) ? null : from, leave, allDay);
+        if (until == null || from == null || !until.isBefore(leave) || !from.isAfter(arrive)) {
+            return new HeadTorchHours(arrive, null, null, leave, true);
+        }
+        return new HeadTorchHours(arrive, until.equals(arrive) ? null : until, from.equals(leave) ? null : from, leave, false);
     }
 
-    /** How many minutes after arriving a lamp is needed, to the minute of the clock. */
+    /** Minutes after arriving in which a head torch is needed. */
     public long minutesIn() {
         return until == null ? 0 : minutes(arrive, until);
     }
 
-    /** How many minutes before leaving it is needed again. */
+    /** Minutes before leaving in which a head torch is needed. */
     public long minutesOut() {
         return from == null ? 0 : minutes(from, leave);
     }

@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
 import understorey.plan.Contact;
@@ -20,15 +22,15 @@ import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /**
- * The hours of a visit, and how much of them gate and car park leave.
+ * The hours of a visit, and the part of them in which gate and car park are open.
  *
  * @param start   of the local day, from which minutes are counted
- * @param arrive  as given or assumed, whatever the gates
- * @param leave   likewise
- * @param opens   the first minute on the site
- * @param closes  the last one
+ * @param arrive  as given or assumed, without regard to gates
+ * @param leave   as given or assumed, without regard to gates
+ * @param opens   first minute in which the site is open
+ * @param closes  last minute in which the site and its car park are open
  * @param remarks on gates that are shut
- * @param assumed the names, as in the plan's format, of what the author left out
+ * @param assumed keys of the plan that the author left out
  */
 public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Advice> remarks,
                     Set<String> assumed) {
@@ -40,20 +42,20 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     /** The hours of a trip on a date. */
     public static Hours of(Trip trip, LocalDate date) {
         Site site = trip.site();
-        return of(trip, date, trip.arrive() == null ? SunDay.of(site.position(), date, site.zone()) : null);
+        return of(trip, date, () -> SunDay.of(site.position(), date, site.zone()));
     }
 
     /**
-     * The hours of a trip on a date. An arrival not given is civil dawn, to the minute; where there is none, two hours before
-     * solar noon; four hours before a given leave that is earlier. A leave not given is four hours later, but not past midnight.
-     * Of a clock time that comes twice, the leave is the first after the arrival.
+     * The hours of a trip on a date. The default arrival is civil dawn, to the minute; without one, 2 h before solar noon;
+     * 4 h before a given leave that is earlier. The default leave is 4 h later, but not past midnight. Of a clock time that
+     * comes twice, the leave is the first after the arrival.
      *
-     * @param sun not asked, and may be null, where the trip gives the arrival
+     * @param sun computed only if the trip does not give the arrival
      */
-    static Hours of(Trip trip, LocalDate date, SunDay sun) {
+    static Hours of(Trip trip, LocalDate date, Supplier<SunDay> sun) {
         Site site = trip.site();
         ZonedDateTime start = date.atStartOfDay(site.zone());
-        ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun) : at(trip, date, trip.arrive());
+        ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun.get()) : at(trip, date, trip.arrive());
         ZonedDateTime first = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
         ZonedDateTime later = first.isBefore(arrive) ? first.withLaterOffsetAtOverlap() : first;
         ZonedDateTime leave = later.isBefore(arrive) ? arrive : later;
@@ -93,27 +95,27 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
         return leaving.isAfter(late) ? late : leaving;
     }
 
-    /** From arriving to leaving, whatever the gates. */
+    /** From arriving to leaving, without regard to gates. */
     public Interval visit() {
         return new Interval(arrive, leave);
     }
 
-    /** What gate and car park leave of the visit; null when nothing is left. */
-    public Interval usable() {
+    /** Part of the visit in which gate and car park are open; null if there is none. */
+    public @Nullable Interval usable() {
         return from() < to() ? new Interval(at(from()), at(to())) : null;
     }
 
-    /** The first minute of the visit on which anybody can walk. */
+    /** First minute of the visit with the site open. */
     public int from() {
         return Math.max(opens, minute(arrive));
     }
 
-    /** The minute by which one is back. */
+    /** Minute by which the walk is over. */
     public int to() {
         return Math.min(closes, minute(leave));
     }
 
-    /** When word is due: on leaving where no time is given, on the next day where that time is not after arriving. */
+    /** Check-in time: the leave if the contact has no time, the next day if that time is not after the arrival. */
     public ZonedDateTime wordDue(Contact contact) {
         if (contact.backBy() == null) {
             return leave;
@@ -124,15 +126,15 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     }
 
     /**
-     * The minute by which one is back and can send the word.
+     * Minute by which the walk is over, and not after the check-in time.
      *
-     * @param contact null where nobody waits for it
+     * @param contact null if nobody waits for a check-in
      */
-    public int home(Contact contact) {
+    public int home(@Nullable Contact contact) {
         return contact == null ? to() : Math.min(to(), minute(wordDue(contact)));
     }
 
-    /** The end of the visit: the author's own where no gate shuts before. */
+    /** End of the visit: the leave, or a gate that shuts before it. */
     public ZonedDateTime end() {
         return closes < minute(leave) && at(closes).isAfter(arrive) ? at(closes) : leave;
     }

@@ -1,7 +1,7 @@
 package understorey.visit;
 
 /**
- * How fast people walk on a path with nothing on their backs, by published functions of the slope S, rise over
+ * Walking speed on a path without a load, by published functions of the slope S, rise over
  * horizontal run, positive uphill, −0.5 to 0.5. Speeds are km/h along the map. The functions differ by about a fifth
  * on one route, so a walk is a range; Irmischer and Clarke found their own within a tenth on wooded ground.
  */
@@ -24,7 +24,7 @@ public enum Pace {
     },
 
     /**
-     * The same with 2 s a metre saved on descents of 5° to 12° and lost on steeper ones (Langmuir 1984, as in the same
+     * Naismith with 2 s per metre saved on descents of 5° to 12° and lost on steeper ones (Langmuir 1984, as in the same
      * manual). A rule for whole legs: on a short one it is faster than anyone walks, see {@link #capped}.
      */
     LANGMUIR {
@@ -68,20 +68,20 @@ public enum Pace {
 
     private static final double FIVE_DEG = 5;
     private static final double TWELVE_DEG = 12;
-    /** Nobody strolls faster on a path; the top of Tobler's function. */
+    /** Fastest walk on a path: the maximum of Tobler's function. */
     private static final double FASTEST_KM_H = 6;
     private static final double[] SWISS_TERMS = {14.271, 3.6991, 2.5922, -1.4384, 0.32105, 0.81542, -0.090261, -0.20757, 0.010192,
         0.028588, -0.00057466, -0.0021842, 1.5176e-5, 8.6894e-5, -1.3584e-7, -1.4026e-6};
 
-    /** On that slope. */
+    /** Speed on a slope, km/h. */
     abstract double kmH(double slope);
 
-    /** The same, at most 6 km/h. */
+    /** Speed on a slope, at most 6 km/h. */
     double capped(double slope) {
         return Math.min(FASTEST_KM_H, kmH(slope));
     }
 
-    /** Naismith's. */
+    /** Naismith's time per kilometre, seconds. */
     private static double secondsPerKm(double slope) {
         return 1000 * (0.72 + 6 * Math.max(0, slope));
     }

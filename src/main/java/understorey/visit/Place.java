@@ -1,6 +1,7 @@
 package understorey.visit;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.Mist;
 import understorey.light.Standpoint;
@@ -8,22 +9,22 @@ import understorey.sky.Interval;
 import understorey.sky.SunAt;
 
 /**
- * The light where pictures are taken. Spots with the same skyline under the same trees share one place.
+ * A place where pictures are taken, with its light. Spots with the same skyline under the same trees share one place.
  *
  * @param spots     their names; empty for the site itself
  * @param likeSite  the light is the site's own
- * @param stand     what surrounds it and is above it
+ * @param stand     its skyline and its trees
  * @param light     over the whole local day, every 15 minutes
  * @param track     the sun, row by row
  * @param sunlit    stretches in which the sun is above the skyline
- * @param overTrees stretches in which it is also above the treetops around a clearing; null without one
+ * @param overTrees stretches in which the sun is also above the treetops around a clearing; null without a clearing
  * @param mist      how likely it is there at dawn
  */
 public record Place(List<String> spots, boolean likeSite, Standpoint stand, List<LightAt> light, List<SunAt> track,
-                    List<Interval> sunlit, List<Interval> overTrees, Mist mist) {
+                    List<Interval> sunlit, @Nullable List<Interval> overTrees, Mist mist) {
 
-    /** True for the place of that spot; null names the site itself. */
-    boolean holds(String spot) {
+    /** True for the place of that spot; null is the site itself. */
+    boolean holds(@Nullable String spot) {
         return spot == null ? likeSite : spots.contains(spot);
     }
 }

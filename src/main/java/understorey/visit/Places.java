@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.light.Mist;
@@ -39,14 +40,14 @@ final class Places {
     }
 
     /**
-     * The places of a trip's pictures, in file order; the site itself where there are none.
+     * The places of a trip's pictures, in file order; the site itself if there are no pictures.
      *
      * @param siteLight of the site itself, over the whole date
      */
     static List<Place> of(Trip trip, LocalDate date, SunDay sun, List<LightAt> siteLight) {
         Places places = new Places(trip, date, sun, siteLight);
         // Spots that share the site's light are under the null key.
-        Map<Spot, List<String>> names = new LinkedHashMap<>();
+        Map<@Nullable Spot, List<String>> names = new LinkedHashMap<>();
         for (Shot shot : trip.shots()) {
             Spot spot = trip.site().spot(shot.spot());
             List<String> here = names.computeIfAbsent(places.likeSite(spot) ? null : spot, key -> new ArrayList<>());
@@ -63,7 +64,7 @@ final class Places {
     }
 
     /** A nearby spot without canopy, skyline, slope or clearing of its own has the site's own light. */
-    private boolean likeSite(Spot spot) {
+    private boolean likeSite(@Nullable Spot spot) {
         return spot == null || near(spot) && spot.canopy() == null && spot.skyline() == null && spot.slope() == null
                 && spot.clearingRadiusM() == null;
     }
@@ -75,7 +76,7 @@ final class Places {
                 && Math.abs(at.longitude() - site.position().longitude()) < NEAR_DEG;
     }
 
-    private Place place(Spot spot, List<String> names) {
+    private Place place(@Nullable Spot spot, List<String> names) {
         List<LightAt> light = spot == null ? siteLight : near(spot)
                 ? LightTable.near(siteLight, Standpoint.of(site, spot, date)) : LightTable.of(site, spot, date);
         Standpoint stand = light.get(0).place();
@@ -91,8 +92,8 @@ final class Places {
         return rows.stream().map(LightAt::sun).toList();
     }
 
-    /** When the sun first reaches the ground after sunrise; null when it does not, or never sets. */
-    private static ZonedDateTime morningSun(SunDay sun, List<Interval> sunlit) {
+    /** Time at which the sun first reaches the ground after sunrise; null if it does not, or never sets. */
+    private static @Nullable ZonedDateTime morningSun(SunDay sun, List<Interval> sunlit) {
         for (Interval stretch : sunlit) {
             if (sun.sunrise() != null && !stretch.from().isBefore(sun.sunrise().minusMinutes(5))) {
                 return stretch.from();

@@ -8,75 +8,80 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
+import understorey.plan.Contact;
+import understorey.plan.Parking;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 
 /**
- * Out of the wood in time.
+ * What gets the photographer out of the wood in time: last light, walk out, closing time, check-in.
  *
- * @param back           when the plan has one back where the walk began
- * @param lastLight      when the floor grows too dark to see the path without a lamp; null when it does not on that date, or
- *                       is dark all day
- * @param daylightMargin minutes from being back to the last light, negative when one is back after it; null likewise
- * @param walkOut        from the farthest spot visited; null when no picture is taken, and where no parking is given
- * @param closing        the first gate to shut on that date; null when none does
- * @param message        for whoever knows where one is; null when nobody is named
- * @param remarks        what does not fit together
+ * @param back           when the plan is back where the walk began
+ * @param lastLight      when the path becomes too dark without a head torch; null if it does not on that date, or is dark
+ *                       all day
+ * @param daylightMargin minutes from {@code back} to the last light, negative after it; null without a last light
+ * @param walkOut        from the farthest spot visited; null without pictures, and without parking
+ * @param closing        the first gate to shut on that date; null if none does
+ * @param message        for the contact; null without one
+ * @param remarks        times that do not fit together
  */
-public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDateTime lastLight, Long daylightMargin,
-                     WalkOut walkOut, Closing closing, Message message, List<Advice> remarks) {
+public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, @Nullable ZonedDateTime lastLight,
+                     @Nullable Long daylightMargin, @Nullable WalkOut walkOut, @Nullable Closing closing,
+                     @Nullable Message message, List<Advice> remarks) {
 
-    /** After this nobody waits any longer: common practice, no source. */
+    /** How long the contact waits after the check-in time: common practice, no source. */
     private static final Duration GRACE = Duration.ofMinutes(30);
 
     /**
      * A gate that shuts.
      *
-     * @param carPark     the car park's; else the site's
-     * @param afterSunset minutes from sunset to its shutting, negative when it shuts by day; null without a sunset
+     * @param carPark     the gate of the car park; else of the site
+     * @param afterSunset minutes from sunset to closing, negative if it closes by day; null without a sunset
      */
-    public record Closing(boolean carPark, ZonedDateTime at, Long afterSunset) {
+    public record Closing(boolean carPark, ZonedDateTime at, @Nullable Long afterSunset) {
     }
 
     /**
-     * To leave with somebody; never shown to anybody else.
+     * Message to leave with the contact; never shown to anyone else.
      *
      * @param tell     who, and how
      * @param site     the wood
      * @param position of the car park, else of the site
-     * @param base     the car park's name; null where none is given
+     * @param base     name of the car park; null without one
      * @param arrive   when the visit begins
-     * @param route    spots in the order visited, to look along; empty when no picture is taken at a spot
-     * @param back     when the plan has one back
-     * @param backBy   when word is due
-     * @param actFrom  without word by then, ring, then raise the alarm
+     * @param route    spots in the order visited; empty if no picture is taken at a spot
+     * @param back     when the plan is back
+     * @param backBy   check-in time
+     * @param actFrom  time to ring, then to raise the alarm, without a check-in
      */
-    public record Message(String tell, String site, Position position, String base, ZonedDateTime arrive, List<String> route,
-                          ZonedDateTime back, ZonedDateTime backBy, ZonedDateTime actFrom) {
+    public record Message(String tell, String site, Position position, @Nullable String base, ZonedDateTime arrive,
+                          List<String> route, ZonedDateTime back, ZonedDateTime backBy, ZonedDateTime actFrom) {
     }
 
     /**
-     * For a visit as planned.
+     * The safety of a visit as planned.
      *
-     * @param back            when one is back where the walk began
+     * @param back            when the walk is back where it began
      * @param leaveLastSpotBy when to turn back at the latest
      * @param visited         the spots at which pictures are taken, in order; null is the site itself
      */
-    public static Safety of(Day day, ZonedDateTime back, ZonedDateTime leaveLastSpotBy, List<String> visited) {
+    public static Safety of(Day day, ZonedDateTime back, ZonedDateTime leaveLastSpotBy,
+                            List<@Nullable String> visited) {
         Trip trip = day.trip();
-        Set<String> spots = new LinkedHashSet<>(visited);
+        Set<@Nullable String> spots = new LinkedHashSet<>(visited);
         ZonedDateTime lastLight = day.darkest().lastLight();
-        Message message = trip.contact() == null ? null : message(day, spots, back);
+        Message message = trip.contact() == null ? null : message(day, trip.contact(), spots, back);
         Long margin = lastLight == null ? null : Duration.between(back, lastLight).toMinutes();
         return new Safety(back, leaveLastSpotBy, lastLight, margin, walkOut(day, spots),
                 closing(trip.site(), day.hours().arrive(), day.sun().sunset()), message,
                 remarks(message, back, day.hours().end(), margin));
     }
 
-    private static List<Advice> remarks(Message message, ZonedDateTime back, ZonedDateTime end, Long margin) {
+    private static List<Advice> remarks(@Nullable Message message, ZonedDateTime back, ZonedDateTime end, @Nullable Long margin) {
         List<Advice> remarks = new ArrayList<>();
         if (margin != null && margin < 0) {
             remarks.add(new VisitAdvice.BackInTheDark(-margin));
@@ -89,12 +94,12 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDat
         return List.copyOf(remarks);
     }
 
-    private static WalkOut walkOut(Day day, Set<String> spots) {
-        if (day.trip().site().parking() == null) {
+    private static @Nullable WalkOut walkOut(Day day, Set<@Nullable String> spots) {
+        Parking parking = day.trip().site().parking();
+        if (parking == null) {
             return null;
         }
         SpotWalks walks = day.walks();
-        String base = day.trip().site().parking().spot();
         WalkOut farthest = null;
         int home = day.hours().home(day.trip().contact());
         for (String spot : spots) {
@@ -102,8 +107,9 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDat
             int minutes = home - leaveBy;
             boolean dark = walks.times().night(leaveBy) || walks.times().night(home - 1);
             long longest = minutes;
-            for (Pace pace : walks.walking().between(spot, base, dark) == null ? new Pace[0] : Pace.values()) {
-                longest = Math.max(longest, walks.walking().between(spot, base, dark, pace).toMinutes());
+            for (Pace pace : Pace.values()) {
+                Duration walk = walks.walking().between(spot, parking.spot(), dark, pace);
+                longest = walk == null ? longest : Math.max(longest, walk.toMinutes());
             }
             if (farthest == null || minutes > farthest.minutes()) {
                 farthest = new WalkOut(spot, minutes, (int) longest, dark);
@@ -112,22 +118,23 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, ZonedDat
         return farthest;
     }
 
-    private static Closing closing(Site site, ZonedDateTime day, ZonedDateTime sunset) {
+    private static @Nullable Closing closing(Site site, ZonedDateTime day, @Nullable ZonedDateTime sunset) {
         LocalTime gate = site.opening() == null ? null : site.opening().to();
         LocalTime park = site.parking() == null ? null : site.parking().closes();
-        if (gate == null && park == null) {
+        boolean carPark = gate == null || park != null && !park.isAfter(gate);
+        LocalTime first = carPark ? park : gate;
+        if (first == null) {
             return null;
         }
-        boolean carPark = gate == null || park != null && !park.isAfter(gate);
-        ZonedDateTime at = day.toLocalDate().atTime(carPark ? park : gate).atZone(day.getZone());
+        ZonedDateTime at = day.toLocalDate().atTime(first).atZone(day.getZone());
         return new Closing(carPark, at, sunset == null ? null : Math.round(Duration.between(sunset, at).toSeconds() / 60.0));
     }
 
-    private static Message message(Day day, Set<String> spots, ZonedDateTime back) {
+    private static Message message(Day day, Contact contact, Set<@Nullable String> spots, ZonedDateTime back) {
         Site site = day.trip().site();
         String base = site.parking() == null ? null : site.parking().spot();
-        ZonedDateTime backBy = day.hours().wordDue(day.trip().contact());
-        return new Message(day.trip().contact().tell(), site.name(), site.positionOf(site.spot(base)), base, day.hours().arrive(),
+        ZonedDateTime backBy = day.hours().wordDue(contact);
+        return new Message(contact.tell(), site.name(), site.positionOf(site.spot(base)), base, day.hours().arrive(),
                 spots.stream().filter(Objects::nonNull).toList(), back, backBy, backBy.plus(GRACE));
     }
 }

@@ -5,44 +5,36 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.light.Drops;
 import understorey.light.LightDay;
 import understorey.light.Moment;
 import understorey.plan.SkyWord;
 
-/** The days of the places under the sky expected (no word) and under each other one, as far as anybody asks. */
+/** The light of the day at each place, under the expected sky and under any other; computed once each. */
 public final class SkyDays {
 
     private final ExpectedSky sky;
     private final Drops drops;
-    private final Map<SkyWord, Map<Place, List<Moment>>> known = new HashMap<>();
+    private final Map<@Nullable SkyWord, Map<Place, List<Moment>>> known = new HashMap<>();
 
     public SkyDays(ExpectedSky sky, Drops drops) {
         this.sky = sky;
         this.drops = drops;
     }
 
-    /** Under the sky expected when {@code word} is null. */
-    public LightDay day(SkyWord word, Place place) {
+    /** The light of the day at a place; under the expected sky if {@code word} is null. */
+    public LightDay day(@Nullable SkyWord word, Place place) {
         return new LightDay(word == null ? this::expected : time -> word.okta(), place.mist(), drops);
     }
 
-    /** Every five minutes; hours of which nobody told the clouds are left out when {@code word} is null. */
-    public List<Moment> moments(SkyWord word, Place place) {
-        Map<Place, List<Moment>> under = known.get(word);
-        if (under == null) {
-            under = new IdentityHashMap<>();
-            known.put(word, under);
-        }
-        List<Moment> moments = under.get(place);
-        if (moments == null) {
-            moments = day(word, place).over(place.light());
-            under.put(place, moments);
-        }
-        return moments;
+    /** Moments every 5 minutes. Under the expected sky (null) hours with an unknown cloud cover are left out. */
+    public List<Moment> moments(@Nullable SkyWord word, Place place) {
+        return known.computeIfAbsent(word, key -> new IdentityHashMap<>())
+                .computeIfAbsent(place, key -> day(word, place).over(place.light()));
     }
 
-    /** The sky expected is not told for the whole day. */
+    /** Whether the expected sky is unknown for a part of the day. */
     public boolean silentOn(ZonedDateTime start) {
         return sky.silentOn(start);
     }

@@ -3,25 +3,26 @@ package understorey.visit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 
 /**
- * The places of a visit and the walks between them.
+ * The spots of a visit and the walks between them.
  *
- * @param spots by index; a null name is the site itself. The first is where the walk begins and ends: the car park; where
- *              none is given, nowhere in particular and no way from anywhere
+ * @param spots by index; a null name is the site itself. The first is the car park, where the walk begins and ends; without
+ *              parking it is no place and all its walks take no time
  */
-public record SpotWalks(Site site, Walking walking, List<String> spots, TravelTimes times) {
+public record SpotWalks(Site site, Walking walking, List<@Nullable String> spots, TravelTimes times) {
 
-    /** What a walk takes that nobody timed and no positions give, minutes: common practice, no source. */
+    /** An untimed walk without positions, minutes: common practice, no source. */
     static final int UNKNOWN_WALK = 5;
 
-    /** Between the spots of a trip's pictures. */
+    /** The walks between the spots of a trip's pictures. */
     static SpotWalks of(Trip trip, Hours hours, DayCurve light) {
         Site site = trip.site();
-        List<String> spots = new ArrayList<>();
+        List<@Nullable String> spots = new ArrayList<>();
         spots.add(site.parking() == null ? null : site.parking().spot());
         int first = site.parking() == null ? 1 : 0;
         for (Shot shot : trip.shots()) {
@@ -30,11 +31,11 @@ public record SpotWalks(Site site, Walking walking, List<String> spots, TravelTi
             }
         }
         Walking walking = new Walking(site);
-        return new SpotWalks(site, walking, spots, new TravelTimes(minutes(walking, spots, first, false), minutes(walking, spots, first, true),
-                night(light, hours)));
+        return new SpotWalks(site, walking, spots, new TravelTimes(minutes(walking, spots, first, false),
+                minutes(walking, spots, first, true), night(light, hours)));
     }
 
-    private static int[][] minutes(Walking walking, List<String> spots, int first, boolean dark) {
+    private static int[][] minutes(Walking walking, List<@Nullable String> spots, int first, boolean dark) {
         int[][] minutes = new int[spots.size()][spots.size()];
         for (int a = first; a < minutes.length; a++) {
             for (int b = first; b < minutes.length; b++) {
@@ -53,17 +54,18 @@ public record SpotWalks(Site site, Walking walking, List<String> spots, TravelTi
         return night;
     }
 
-    /** As the author calls it. */
+    /** Name of a spot, or of the site. */
     public String name(int spot) {
-        return spots.get(spot) == null ? site.name() : spots.get(spot);
+        String name = spots.get(spot);
+        return name == null ? site.name() : name;
     }
 
-    /** The index of a spot that is not only the car park. */
-    public int index(String spot) {
+    /** Index of a spot with pictures. */
+    public int index(@Nullable String spot) {
         return spots.lastIndexOf(spot);
     }
 
-    /** True when the walk's length is a guess. */
+    /** True if the time of a walk is a guess. */
     public boolean guessed(int from, int to) {
         return walking.between(spots.get(from), spots.get(to), false) == null;
     }

@@ -1,8 +1,8 @@
 package understorey.visit;
 
 /**
- * When a walk ends that begins at some minute, by day, by lamp, or into dawn or dusk: each minute of it covers the share
- * of the way that its light allows. Who sets out later never arrives earlier.
+ * Time-dependent travel times: when a walk ends that begins at some minute, by day, by head torch, or through dawn or dusk.
+ * Each minute covers the share of the way that its light allows. A later start never arrives earlier.
  */
 public final class TravelTimes {
 
@@ -13,10 +13,10 @@ public final class TravelTimes {
     private final int[] nightBefore;
 
     /**
-     * Walks among some places.
+     * Travel times between some places.
      *
      * @param lit   minutes from place to place by day
-     * @param dark  minutes by lamp, no fewer
+     * @param dark  minutes by head torch, no fewer
      * @param night of every minute of the day, whether it is dark
      */
     public TravelTimes(int[][] lit, int[][] dark, boolean[] night) {
@@ -29,7 +29,7 @@ public final class TravelTimes {
         }
     }
 
-    /** The minute of arriving. */
+    /** Minute of arriving. */
     public int arrive(int from, int to, int leaving) {
         int byDay = lit[from][to];
         int byNight = dark[from][to];
@@ -45,7 +45,7 @@ public final class TravelTimes {
         return minute;
     }
 
-    /** The last minute at which one may set out and arrive by a given one. */
+    /** Last minute to leave and still arrive by a given minute. */
     public int leaveBy(int from, int to, int arriving) {
         int leaving = arriving - lit[from][to];
         while (arrive(from, to, leaving) > arriving) {
@@ -54,12 +54,12 @@ public final class TravelTimes {
         return leaving;
     }
 
-    /** It is dark at that minute. */
+    /** Whether it is dark at a minute. */
     public boolean night(int minute) {
         return night[Math.max(0, Math.min(night.length - 1, minute))];
     }
 
-    /** Beyond the ends of the day it stays as it is there. */
+    /** Dark minutes before a minute; beyond the ends of the day the light does not change. */
     private int nightsBefore(int minute) {
         if (minute < 0) {
             return night[0] ? minute : 0;

@@ -3,15 +3,14 @@ package understorey.visit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Walk;
 
-/**
- * How long the walks take: as the author timed them, by way of other spots where need be; else from the
- * positions. Times are seconds.
- */
+/** Times of walks: as the author timed them, by way of other spots if necessary; else estimated from positions. */
 public final class Walking {
 
     /** Mean radius of the Earth, m (WGS 84, R1). */
@@ -33,16 +32,17 @@ public final class Walking {
     }
 
     /**
-     * Seconds from one spot to another, rounded up to whole minutes; null names the site itself, and a null
-     * answer means that neither a timed walk nor two positions are there.
+     * Time from one spot to another, rounded up to whole minutes; a null name is the site itself.
+     *
+     * @return null if there is neither a timed walk nor a position of both
      */
-    public Duration between(String from, String to, boolean dark) {
+    public @Nullable Duration between(@Nullable String from, @Nullable String to, boolean dark) {
         return between(from, to, dark, Pace.TOBLER);
     }
 
-    /** The same at the pace of that function, where nobody timed the walk. */
-    public Duration between(String from, String to, boolean dark, Pace pace) {
-        if (from == null ? to == null : from.equals(to)) {
+    /** Time from one spot to another; an untimed walk has the pace of that function. */
+    public @Nullable Duration between(@Nullable String from, @Nullable String to, boolean dark, Pace pace) {
+        if (Objects.equals(from, to)) {
             return Duration.ZERO;
         }
         Duration timed = timed(from, to);
@@ -53,8 +53,8 @@ public final class Walking {
         return Duration.ofMinutes((long) Math.ceil(seconds / 60 / (dark ? IN_THE_DARK : 1) - 1e-9));
     }
 
-    /** The shortest chain of timed walks, or null. */
-    private Duration timed(String from, String to) {
+    /** The shortest chain of timed walks; null if there is none. */
+    private @Nullable Duration timed(@Nullable String from, @Nullable String to) {
         List<String> open = new ArrayList<>();
         for (Spot spot : site.spots()) {
             open.add(spot.name());
@@ -91,7 +91,7 @@ public final class Walking {
         return nearest;
     }
 
-    private Double estimated(Spot from, Spot to, Pace pace) {
+    private @Nullable Double estimated(@Nullable Spot from, @Nullable Spot to, Pace pace) {
         Position a = site.positionOf(from);
         Position b = site.positionOf(to);
         if (from != null && from.at() == null || to != null && to.at() == null) {
@@ -102,20 +102,20 @@ public final class Walking {
         return metres == 0 ? 0 : metres / (pace.capped(rise / metres) * LADEN / 3.6);
     }
 
-    /** Level where either height is unknown. */
-    private double riseM(Spot from, Spot to) {
+    /** Rise from one spot to another; 0 if either elevation is unknown. */
+    private double riseM(@Nullable Spot from, @Nullable Spot to) {
         Double a = elevationM(from);
         Double b = elevationM(to);
         return a == null || b == null ? 0 : b - a;
     }
 
-    private Double elevationM(Spot spot) {
+    private @Nullable Double elevationM(@Nullable Spot spot) {
         return spot == null || spot.elevationM() == null ? site.elevationM() : spot.elevationM();
     }
 
     /**
      * Great-circle distance, m, by the haversine. Within 0.4 % of geodesics on the ellipsoid (Karney 2013, Vincenty 1975):
-     * far less than the way winds.
+     * far less than paths wind.
      */
     public static double metres(Position a, Position b) {
         double dLat = Math.toRadians(b.latitude() - a.latitude());

@@ -3,6 +3,6 @@ package understorey.visit;
 import java.time.ZonedDateTime;
 import understorey.light.Weather;
 
-/** The weather at a full hour, as far as the forecast tells. */
+/** The weather at a full hour, as far as the forecast goes. */
 public record WeatherHour(ZonedDateTime time, Weather weather) {
 }

@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import understorey.reading.Finding;
 import understorey.reading.Plans;
+import understorey.yaml.Finding;
 
 class TerminalTest {
 

@@ -84,7 +84,7 @@ class WeatherPropertiesTest {
             assertTrue(mist.at(time) >= 0 && mist.at(time) <= 1, time.toString());
             Weather weather = Weather.at(time, MAY_DAY, forecast, null);
             assertTrue(weather.humidity() == null || weather.humidity() >= 0 && weather.humidity() <= 1);
-            assertTrue(weather.spreadC() == null || weather.spreadC() >= 0);
+            assertTrue(weather.damp() == null || weather.damp().spreadC() >= 0);
         }
     }
 

@@ -99,10 +99,10 @@ class WeatherTest {
         List<ForecastHour> rows = List.of(air("05:00", 10.0, null, 0.9), air("06:00", 10.0, 8.0, null));
         Weather five = Weather.at(at("05:00"), rows, null);
         assertEquals(8.435, five.dewPointC(), 0.002);
-        assertEquals(1.565, five.spreadC(), 0.002);
+        assertEquals(1.565, five.damp().spreadC(), 0.002);
         Weather six = Weather.at(at("06:00"), rows, null);
         assertEquals(0.8738, six.humidity(), 0.0002);
-        assertEquals(2, six.spreadC(), NEAR);
+        assertEquals(2, six.damp().spreadC(), NEAR);
         Weather between = Weather.at(at("05:30"), rows, null);
         assertEquals((five.dewPointC() + 8) / 2, between.dewPointC(), NEAR);
         assertEquals((0.9 + six.humidity()) / 2, between.humidity(), NEAR);
@@ -110,10 +110,10 @@ class WeatherTest {
 
     @Test
     void knowsNoSpreadWhereTemperatureOrDampIsMissing() {
-        assertNull(Weather.at(at("05:00"), List.of(air("05:00", null, null, 0.9)), null).spreadC());
-        assertNull(Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, null)), null).spreadC());
-        assertNull(Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, 0.0)), null).spreadC());
-        assertEquals(0, Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, 1.0)), null).spreadC(), NEAR);
+        assertNull(Weather.at(at("05:00"), List.of(air("05:00", null, null, 0.9)), null).damp());
+        assertNull(Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, null)), null).damp());
+        assertNull(Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, 0.0)), null).damp());
+        assertEquals(0, Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, 1.0)), null).damp().spreadC(), NEAR);
     }
 
     @Test

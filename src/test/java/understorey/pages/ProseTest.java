@@ -19,7 +19,7 @@ import org.commonmark.renderer.html.HtmlRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import understorey.plan.ProseLimit;
+import understorey.advice.ProseLimit;
 
 class ProseTest {
 

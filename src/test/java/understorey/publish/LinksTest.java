@@ -59,12 +59,11 @@ class LinksTest {
     @Test
     void leavesTheFoldersOfOtherBuildsAlone() {
         assertEquals(List.of(new Links.Broken("trip/index.html", "../wood/index.html")),
-                Links.broken(site("<a href=\"../glade/index.html#x\">x</a><a href=\"../wood/index.html\">x</a>"),
-                        Set.of("glade")));
+                broken(site("<a href=\"../glade/index.html#x\">x</a><a href=\"../wood/index.html\">x</a>"), "glade"));
     }
 
-    private static List<Links.Broken> broken(List<Page> pages) {
-        return Links.broken(pages, Set.of());
+    private static List<Links.Broken> broken(List<Page> pages, String... elsewhere) {
+        return Links.broken(pages.stream().map(Links.Seen::of).toList(), Set.of(elsewhere));
     }
 
     private static List<Page> site(String body) {

@@ -41,7 +41,7 @@ class PublisherTest {
         assertEquals(new Publisher.Outcome(2, 0, 0), publish("index.html", "wood/index.html"));
         assertEquals(List.of(".understorey-files", "index.html", "wood/index.html"), files(site));
         Path empty = Files.createDirectory(home.resolve("empty"));
-        Publisher.publish(pages("index.html"), empty, "private", NOTHING);
+        published(pages("index.html"), empty, "private", NOTHING);
         assertEquals("of index.html", Files.readString(empty.resolve("index.html")));
     }
 
@@ -58,7 +58,7 @@ class PublisherTest {
             Files.setLastModifiedTime(site.resolve(file), LONG_AGO);
         }
         List<Page> pages = List.of(page("index.html"), new Page("wood/index.html", "other"));
-        assertEquals(new Publisher.Outcome(1, 1, 0), Publisher.publish(pages, site, "private", NOTHING));
+        assertEquals(new Publisher.Outcome(1, 1, 0), published(pages, site, "private", NOTHING));
         assertEquals(LONG_AGO, Files.getLastModifiedTime(site.resolve("index.html")));
         assertEquals(LONG_AGO, Files.getLastModifiedTime(site.resolve(Publisher.LIST)));
         assertTrue(Files.getLastModifiedTime(site.resolve("wood/index.html")).compareTo(LONG_AGO) > 0);
@@ -80,7 +80,7 @@ class PublisherTest {
     void keepsAndListsWhatItIsAskedToKeep() throws Exception {
         publish("index.html", "faulty/index.html", "gone/index.html");
         List<String> asked = new ArrayList<>();
-        Publisher.Outcome outcome = Publisher.publish(pages("index.html"), site, "public", (file, audience) -> {
+        Publisher.Outcome outcome = published(pages("index.html"), site, "public", (file, audience) -> {
             asked.add(file + " for " + audience);
             return file.startsWith("faulty/");
         });
@@ -94,7 +94,7 @@ class PublisherTest {
     void doesNotListWhatTheUserTookAway() throws Exception {
         publish("index.html", "faulty/index.html");
         Files.delete(site.resolve("faulty/index.html"));
-        Publisher.publish(pages("index.html"), site, "private", (file, audience) -> true);
+        published(pages("index.html"), site, "private", (file, audience) -> true);
         assertEquals("# for private\nindex.html\n", list());
     }
 
@@ -209,7 +209,7 @@ class PublisherTest {
     @Test
     void forgetsNothingOfARunThatWasCutOff() throws Exception {
         publish("index.html", "old/index.html");
-        assertThrows(IOException.class, () -> Publisher.publish(pages("index.html", "new/index.html", UNWRITABLE), site,
+        assertThrows(IOException.class, () -> published(pages("index.html", "new/index.html", UNWRITABLE), site,
                 "public", NOTHING));
         assertTrue(Files.exists(site.resolve("new/index.html")));
         assertEquals("index.html\nnew/index.html\n" + UNWRITABLE + "\nold/index.html\n", list(),
@@ -227,7 +227,7 @@ class PublisherTest {
     }
 
     private Publisher.Outcome publish(String... paths) throws Refusal, IOException {
-        return Publisher.publish(pages(paths), site, "private", NOTHING);
+        return published(pages(paths), site, "private", NOTHING);
     }
 
     private void refuses(String says, String... paths) throws IOException {
@@ -239,6 +239,20 @@ class PublisherTest {
 
     private String list() throws IOException {
         return Files.readString(site.resolve(Publisher.LIST));
+    }
+
+    /** Publishes a whole site at once. */
+    static Publisher.Outcome published(List<Page> pages, Path site, String audience, BiPredicate<String, String> keepOld)
+            throws Refusal, IOException {
+        return published(pages, Publisher.open(site, audience, null), keepOld);
+    }
+
+    static Publisher.Outcome published(List<Page> pages, Publisher site, BiPredicate<String, String> keepOld)
+            throws Refusal, IOException {
+        try (site) {
+            site.stage(0, pages);
+            return site.publish(keepOld);
+        }
     }
 
     static List<Page> pages(String... paths) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.publish.PublisherTest.files;
 import static understorey.publish.PublisherTest.page;
 import static understorey.publish.PublisherTest.pages;
+import static understorey.publish.PublisherTest.published;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -44,8 +45,37 @@ class SafePublishingTest {
         publish("index.html", "old/index.html");
         List<Page> pages = List.of(new Page("index.html", "other"), page("glade/index.html"), new Page("wood/index.html", null));
         var before = Tree.withTimes(site);
-        assertThrows(NullPointerException.class, () -> Publisher.publish(pages, site, "public", NOTHING));
+        assertThrows(NullPointerException.class, () -> published(pages, site, "public", NOTHING));
         assertEquals(before, Tree.withTimes(site));
+    }
+
+    @Test
+    void showsNoPageBeforeAllAreStagedAndLeavesNothingOfABuildThatStops() throws Exception {
+        publish("index.html");
+        var before = Tree.withTimes(site);
+        try (Publisher half = Publisher.open(site, "private", null)) {
+            half.stage(1, List.of(new Page("wood/index.html", "new")));
+            half.stage(0, List.of(new Page("index.html", "new")));
+            assertEquals("of index.html", Files.readString(site.resolve("index.html")));
+            assertFalse(Files.exists(site.resolve("wood")));
+        }
+        assertEquals(before, Tree.withTimes(site));
+        try (Publisher half = Publisher.open(home.resolve("deep/new"), "private", null)) {
+            half.stage(0, pages("index.html"));
+        }
+        assertFalse(Files.exists(home.resolve("deep")), "nor a folder that was made for it");
+    }
+
+    @Test
+    void saysTheFirstFaultInTheOrderOfThePages() throws Exception {
+        try (Publisher faulty = Publisher.open(site, "private", null)) {
+            assertFalse(faulty.stage(2, pages("../two.html")));
+            assertFalse(faulty.stage(1, pages("../one.html")));
+            assertTrue(faulty.stage(0, pages("index.html")));
+            assertEquals("'../one.html' is not a valid page name",
+                    assertThrows(Refusal.class, () -> faulty.publish(NOTHING)).getMessage());
+        }
+        assertFalse(Files.exists(site));
     }
 
     @Test
@@ -79,7 +109,7 @@ class SafePublishingTest {
         holder.start();
         taken.await();
         Refusal refusal = assertThrows(Refusal.class,
-                () -> new Publisher(site, 0).publish(pages("index.html", "wood/index.html"), "private", NOTHING));
+                () -> Publisher.open(site, 0, "private", null));
         assertEquals("another build is writing into '" + site + "': try again when it has ended", refusal.getMessage());
         assertFalse(Files.exists(site.resolve("wood")));
         done.countDown();
@@ -97,9 +127,9 @@ class SafePublishingTest {
             two.add(new Page("a" + i % 5 + "/p" + i + ".html", "two"));
         }
         for (int round = 0; round < 10; round++) {
-            Thread other = new Thread(() -> assertDoesNotThrow(() -> Publisher.publish(two, site, "private", NOTHING)));
+            Thread other = new Thread(() -> assertDoesNotThrow(() -> published(two, site, "private", NOTHING)));
             other.start();
-            Publisher.publish(one, site, "private", NOTHING);
+            published(one, site, "private", NOTHING);
             other.join();
             List<String> found = files(site);
             String text = Files.readString(site.resolve("a0/p0.html"));
@@ -116,17 +146,17 @@ class SafePublishingTest {
     void writesTheTripThatIsAskedForAndLeavesTheRest() throws Exception {
         publish("index.html", "wood/index.html", "glade/index.html", "sites/a.html");
         List<Page> pages = List.of(new Page("index.html", "small"), new Page("wood/index.html", "new"), page("sites/b.html"));
-        assertEquals(new Publisher.Outcome(2, 0, 0), Publisher.publishTrip(pages, site, "private", "wood"));
+        assertEquals(new Publisher.Outcome(2, 0, 0), published(pages, Publisher.open(site, "private", "wood"), NOTHING));
         assertEquals("new", Files.readString(site.resolve("wood/index.html")));
         assertEquals("of index.html", Files.readString(site.resolve("index.html")));
         assertEquals("# for private\nglade/index.html\nindex.html\nsites/a.html\nsites/b.html\nwood/index.html\n", Files.readString(site.resolve(Publisher.LIST)));
-        Refusal refusal = assertThrows(Refusal.class, () -> Publisher.publishTrip(pages, site, "public", "wood"));
+        Refusal refusal = assertThrows(Refusal.class, () -> published(pages, Publisher.open(site, "public", "wood"), NOTHING));
         assertTrue(refusal.getMessage().contains("holds pages for another audience"), refusal.getMessage());
     }
 
     @Test
     void makesAWholeSiteOfOneTripWhereThereIsNone() throws Exception {
-        Publisher.publishTrip(pages("index.html", "wood/index.html"), site, "private", "wood");
+        published(pages("index.html", "wood/index.html"), Publisher.open(site, "private", "wood"), NOTHING);
         assertEquals(List.of(".understorey-files", "index.html", "wood/index.html"), files(site));
     }
 
@@ -134,7 +164,7 @@ class SafePublishingTest {
     void namesTheFolderThatCannotBeWritten() throws Exception {
         Path file = Files.writeString(home.resolve("file"), "mine");
         FileSystemException fault = assertThrows(FileSystemException.class,
-                () -> Publisher.publish(pages("index.html"), file.resolve("site"), "private", NOTHING));
+                () -> published(pages("index.html"), file.resolve("site"), "private", NOTHING));
         assertEquals(file.resolve("site").toString(), fault.getFile());
         IOException denied = new OutFolder(site).fault(new AccessDeniedException(site.resolve(FolderLock.FILE).toString()));
         assertEquals(site.toString(), ((AccessDeniedException) denied).getFile());
@@ -151,6 +181,6 @@ class SafePublishingTest {
     }
 
     private Publisher.Outcome publish(String... paths) throws Refusal, IOException {
-        return Publisher.publish(pages(paths), site, "private", NOTHING);
+        return published(pages(paths), site, "private", NOTHING);
     }
 }

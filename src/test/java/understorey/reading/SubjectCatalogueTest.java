@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Subject;
+import understorey.yaml.Findings;
+import understorey.yaml.TextFile;
 
 class SubjectCatalogueTest {
 

@@ -1,0 +1,267 @@
+package understorey.yaml;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Keys and values of one record, for its reader. A value that is absent or faulty is null; {@link #done()} reports each
+ * key that was not read.
+ */
+public final class Fields {
+
+    private final Node.Mapping node;
+    private final String what;
+    private final Findings findings;
+    private final Scalars scalars;
+    private final TreeSet<String> asked = new TreeSet<>();
+    /** Keys that are required and absent. */
+    private final TreeSet<String> missing = new TreeSet<>();
+
+    /**
+     * @param what name of the record in sentences, for example "this lens"
+     */
+    public Fields(Node.Mapping node, String what, Findings findings) {
+        this.node = node;
+        this.what = what;
+        this.findings = findings;
+        this.scalars = new Scalars(findings);
+    }
+
+    /** Names required keys; {@link #done()} reports those that are missing. */
+    public Fields require(String... keys) {
+        for (String key : keys) {
+            asked.add(key);
+            if (!has(key)) {
+                missing.add(key);
+            }
+        }
+        return this;
+    }
+
+    public boolean has(String key) {
+        return node.entries().containsKey(key);
+    }
+
+    /** Place of the value of a key; of the whole record if the key is absent. */
+    public Pos at(String key) {
+        Node.Entry entry = node.entries().get(key);
+        return entry == null ? node.pos() : entry.value() == null ? entry.key() : entry.value().pos();
+    }
+
+    /** Place of the key itself; of the whole record if it is absent. */
+    public Pos atKey(String key) {
+        Node.Entry entry = node.entries().get(key);
+        return entry == null ? node.pos() : entry.key();
+    }
+
+    public Pos pos() {
+        return node.pos();
+    }
+
+    public Findings findings() {
+        return findings;
+    }
+
+    /** An error at the value of a key. */
+    public void refuse(String key, String text, String help) {
+        Node.Entry entry = node.entries().get(key);
+        findings.error(at(key), text, entry == null ? help : Quotes.straightened(entry.value(), help));
+    }
+
+    /** Value of a key; null if it is absent, or if it is empty, which is reported. */
+    public Node take(String key) {
+        asked.add(key);
+        Node.Entry entry = node.entries().get(key);
+        if (entry == null) {
+            return null;
+        }
+        if (entry.value() instanceof Node.Scalar scalar && scalar.empty()) {
+            String line = findings.source().line(entry.key().line());
+            findings.error(entry.key(), "'" + key + "' has no value", line != null && line.contains(" #")
+                    ? "what follows '#' is a comment: put quotes around the text" : "add a value, or delete the key");
+            return null;
+        }
+        return entry.value();
+    }
+
+    public String text(String key) {
+        return scalars.text(take(key), named(key));
+    }
+
+    /** An address or a text of at most so many characters. */
+    public String text(String key, int longest) {
+        return scalars.text(take(key), named(key), longest);
+    }
+
+    /** Free text: Markdown. */
+    public String prose(String key) {
+        return scalars.prose(take(key), named(key));
+    }
+
+    public Double number(String key, double least, double most) {
+        return scalars.number(take(key), named(key), least, most);
+    }
+
+    public Integer whole(String key, int least, int most) {
+        return scalars.whole(take(key), named(key), least, most);
+    }
+
+    public Double quantity(String key, Dimension dimension, double least, double most) {
+        return scalars.quantity(take(key), named(key), dimension, least, most);
+    }
+
+    public Double angle(String key, double least, double most) {
+        return scalars.angle(take(key), named(key), least, most);
+    }
+
+    public Double bearing(String key) {
+        return scalars.bearing(take(key), named(key));
+    }
+
+    public Span focal(String key) {
+        return scalars.focal(take(key), named(key));
+    }
+
+    public Span aperture(String key, double most) {
+        return scalars.aperture(take(key), named(key), most);
+    }
+
+    public <E extends Enum<E>> E word(String key, E[] constants) {
+        return scalars.word(take(key), named(key), constants);
+    }
+
+    /** Words of the list under a key, each once. */
+    public <E extends Enum<E>> List<E> words(String key, E[] constants) {
+        Node value = take(key);
+        String help = value instanceof Node.Scalar scalar
+                ? Suggestion.list(Words.of(constants), scalar.text()) : null;
+        LinkedHashSet<E> words = new LinkedHashSet<>();
+        for (Node item : items(key, value, help)) {
+            E word = scalars.word(item, named(key), constants);
+            if (word != null) {
+                words.add(word);
+            }
+        }
+        return List.copyOf(words);
+    }
+
+    public Boolean yesNo(String key) {
+        return scalars.yesNo(take(key), named(key));
+    }
+
+    public LocalTime clock(String key) {
+        return scalars.clock(take(key), named(key));
+    }
+
+    public LocalDate date(String key) {
+        return scalars.date(take(key), named(key));
+    }
+
+    public Scalars scalars() {
+        return scalars;
+    }
+
+    /** Keys and values under a key, named after that key; null if there are none. */
+    public Fields block(String key) {
+        return block(key, named(key));
+    }
+
+    /** Keys and values under a key; null if there are none. */
+    public Fields block(String key, String called) {
+        return block(take(key), named(key), called);
+    }
+
+    /** A node as keys and values; null, with a finding, if it is something else. */
+    public Fields block(Node value, String name, String called) {
+        if (value instanceof Node.Mapping mapping) {
+            return new Fields(mapping, called, findings);
+        }
+        if (value != null) {
+            findings.error(value.pos(), name + " must be keys and values, not " + value.described(),
+                    "write it as {key: value}, or as indented lines of 'key: value'");
+        }
+        return null;
+    }
+
+    /** Values of the list under a key; empty if it is absent or no list. */
+    public List<Node> items(String key) {
+        Node value = take(key);
+        return items(key, value, value instanceof Node.Scalar scalar ? "write it as [" + Node.clip(scalar.text()) + "]"
+                : null);
+    }
+
+    private List<Node> items(String key, Node value, String help) {
+        if (value instanceof Node.Seq list) {
+            return list.items();
+        }
+        if (value != null) {
+            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(), help);
+        }
+        return List.of();
+    }
+
+    /** Entries of the list under a key, each with keys and values. */
+    public List<Fields> blocks(String key, String called) {
+        List<Fields> blocks = new ArrayList<>();
+        for (Node item : items(key, take(key), "begin each entry with '- '")) {
+            Fields block = block(item, "each entry of " + named(key), called);
+            if (block != null) {
+                blocks.add(block);
+            }
+        }
+        return blocks;
+    }
+
+    /** Refuses a list of more entries than can be planned in a minute. */
+    public void atMost(int most, String... keys) {
+        for (String key : keys) {
+            Node.Entry entry = node.entries().get(key);
+            if (entry != null && entry.value() instanceof Node.Seq list && list.items().size() > most) {
+                findings.error(entry.key(), named(key) + " has " + list.items().size() + " entries; at most " + most
+                        + " are allowed", "split it into several plans");
+            }
+        }
+    }
+
+    /** Free texts of the list under a key: Markdown each. */
+    public List<String> texts(String key) {
+        List<String> texts = new ArrayList<>();
+        for (Node item : items(key)) {
+            String text = scalars.prose(item, "each entry of " + named(key));
+            if (text != null) {
+                texts.add(text);
+            }
+        }
+        return List.copyOf(texts);
+    }
+
+    /** Reports each key that was not read, and each required key that is missing. */
+    public void done() {
+        for (var entry : node.entries().entrySet()) {
+            String key = entry.getKey();
+            if (!asked.contains(key)) {
+                String help = Suggestion.among(asked, key, "known keys");
+                if (key.length() > 0 && Character.isDigit(key.charAt(0))) {
+                    help = "write decimals with a point, because a comma ends a value";
+                }
+                findings.error(entry.getValue().key(), "unknown key '" + Node.clip(key) + "' in " + what, help);
+                // A misspelt key is not reported as missing as well.
+                String meant = Suggestion.nearest(asked, key);
+                if (meant != null) {
+                    missing.remove(meant);
+                }
+            }
+        }
+        for (String key : missing) {
+            findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key, what));
+        }
+    }
+
+    private static String named(String key) {
+        return "'" + key + "'";
+    }
+}

@@ -1,0 +1,121 @@
+package understorey.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.CountDownLatch;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.brief.Brief;
+import understorey.brief.Planner;
+import understorey.pages.Page;
+import understorey.plan.Share;
+import understorey.plan.Trip;
+import understorey.yaml.Finding;
+import understorey.reading.PlansReader;
+
+/** Trips made by several threads: what comes of them is as if one thread made them in their order. */
+class SiteBuildTest {
+
+    private static final String QUICK = """
+            trip: Trip %s
+            site: {site: Wood %s, latitude: 52.337, longitude: -3.548, time_zone: Europe/London}
+            date: 2027-05-08
+            gear: phone
+            shots:
+              - {name: The floor, subject: ramsons}
+            """;
+
+    @TempDir
+    private Path home;
+    private Path templates;
+    private final Terminal terminal = new Terminal(System.out, new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8), false);
+    /** The first trip is planned last of the first four. */
+    private final CountDownLatch fourth = new CountDownLatch(1);
+
+    private record Built(SiteBuild.Made made, List<Finding> findings, SortedMap<Integer, List<Page>> pages) {
+    }
+
+    @BeforeEach
+    void writeTrips() throws IOException {
+        templates = Files.createDirectory(home.resolve("templates"));
+        for (char trip = 'a'; trip <= 'k'; trip++) {
+            Files.writeString(home.resolve(trip + ".yaml"), QUICK.formatted(trip, trip > 'h' ? "h" : trip));
+        }
+    }
+
+    @Test
+    void isTheSameWithOneThreadAndWithFour() throws IOException {
+        Files.writeString(templates.resolve("plan.md.ftl"), "<#ftl output_format=\"plainText\"><#if page.title == \"Trip e\">${page.nothing}</#if>");
+        Built one = build(1, (turn, pages) -> true);
+        Built four = build(4, (turn, pages) -> true);
+        assertEquals(one, four);
+        assertEquals(List.of("a", "c", "d", "f", "g", "h", "i", "j", "k"),
+                one.made().trips().stream().map(trip -> trip.card().slug()).toList());
+        assertEquals(List.of("b", "e"), one.made().failed().stream().map(Trip::slug).toList());
+        assertEquals(2, one.findings().size());
+        assertTrue(one.findings().get(0).file().endsWith("b.yaml") && one.findings().get(1).file().endsWith("plan.md.ftl"));
+    }
+
+    @Test
+    void namesTheSameEndlessTemplateWithOneThreadAndWithFour() throws IOException {
+        Files.writeString(templates.resolve("plan.ftlh"), "<#if page.title == \"Trip c\">\n<#list 1.. as x></#list><#elseif page.title == \"Trip d\"><#list 1.. as x></#list></#if>");
+        Built one = build(1, (turn, pages) -> true);
+        assertEquals(2, one.findings().get(1).line());
+        assertFalse(one.made().whole());
+        Built four = build(4, (turn, pages) -> true);
+        assertEquals(one.made(), four.made());
+        assertEquals(one.findings(), four.findings());
+    }
+
+    @Test
+    void stopsAtTheFirstTripThatCannotBeStored() {
+        for (int threads : new int[] {1, 4}) {
+            Built built = build(threads, (turn, pages) -> turn < 3);
+            assertEquals(List.of("a", "c", "d"), built.made().trips().stream().map(trip -> trip.card().slug()).toList());
+            assertTrue(built.made().whole(), "what stopped it is for the publisher to say");
+            assertFalse(built.pages().containsKey(10));
+        }
+    }
+
+    private Built build(int threads, SiteBuild.Sink sink) {
+        SortedMap<Integer, List<Page>> pages = new ConcurrentSkipListMap<>(Map.of());
+        SiteBuild.Made made = new SiteBuild(terminal, trip -> plan(trip, threads), threads)
+                .make(PlansReader.read(home), Share.Audience.PRIVATE, templates, (turn, these) -> {
+                    pages.put(turn, these);
+                    return sink.stage(turn, these);
+                });
+        return new Built(made, new ArrayList<>(made.findings()), pages);
+    }
+
+    private Brief plan(Trip trip, int threads) {
+        if (trip.slug().equals("a") && threads > 1) {
+            try {
+                fourth.await();
+            } catch (InterruptedException stop) {
+                throw new IllegalStateException(stop);
+            }
+        }
+        if (trip.slug().equals("b")) {
+            throw new ArithmeticException("/ by zero");
+        }
+        Brief brief = Planner.brief(trip);
+        if (trip.slug().equals("d")) {
+            fourth.countDown();
+        }
+        return brief;
+    }
+}
