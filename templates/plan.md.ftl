@@ -26,7 +26,7 @@ ${prose(page.story)}
 <#list page.places as place>
 ### ${place.name}
 
-<#if place.sunlit??>The sun is above the skyline ${place.sunlit}<#if place.overTrees??>; above the treetops around the clearing: ${place.overTrees}</#if>.<#else>The sun stays behind the skyline on this day.</#if>
+<#if place.sunlit??>The sun is above ${place.horizon} ${place.sunlit}<#if place.overTrees??>; above the treetops around the clearing: ${place.overTrees}</#if>.<#else>The sun does not rise above ${place.horizon} on this day.</#if>
 
 ${place.dayLightSays}
 
@@ -72,7 +72,7 @@ ${place.skylineSays}
 
 Light on level ground at the site, EV at ISO 100, every 15 min during the visit, else hourly. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. All times are in plan.json.
 
-| Time | Sun at | Height | Shadow | Skyline | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
+| Time | Sun at | Height | Shadow | <#if page.horizon == "the skyline">Skyline<#else>Horizon</#if> | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
 |---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
 <#list page.light.table as row>
 | ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |

@@ -54,6 +54,10 @@ public sealed interface TripAdvice extends Advice {
     record SkyUnknown() implements TripAdvice {
     }
 
+    /** The forecast of a day would tell the day. */
+    record ForecastWithheld() implements TripAdvice {
+    }
+
     record ForecastSilent(String shot) implements TripAdvice {
     }
 

@@ -2,6 +2,7 @@ package understorey.brief;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
@@ -11,6 +12,8 @@ import java.util.Set;
 import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
+import understorey.advice.WaitAdvice;
+import understorey.light.SunDirection;
 import understorey.order.Leg;
 import understorey.plan.Trip;
 
@@ -58,19 +61,29 @@ final class ClockGrid {
         return hour.plusMinutes(steps(seconds / 60.0));
     }
 
-    /** A leg that shrinks to nothing is gone, unless a picture is taken in it. */
+    /** Drops a leg or a side of the light that shrinks to nothing, but no leg with a picture. */
     private List<?> rounded(List<?> list) {
         List<Object> rounded = new ArrayList<>();
         boolean changed = false;
         for (Object item : list) {
             Object other = rounded(item);
             changed |= other != item;
-            boolean nothing = other instanceof Leg leg && leg.what() != Leg.What.SHOOT && leg.from().isEqual(leg.to());
-            if (!nothing) {
-                rounded.add(other);
+            if (!empty(other)) {
+                rounded.add(other instanceof Leg leg ? withItsLength(leg) : other);
             }
         }
         return changed ? List.copyOf(rounded) : list;
+    }
+
+    private static boolean empty(Object stretch) {
+        return stretch instanceof Leg leg && leg.what() != Leg.What.SHOOT && leg.from().isEqual(leg.to())
+                || stretch instanceof SunDirection.Stretch side && side.time().length().isZero();
+    }
+
+    /** A rounded length differs from the time between rounded ends. */
+    private static Leg withItsLength(Leg leg) {
+        return !(leg.why() instanceof WaitAdvice.WaitWithRoom room) ? leg : new Leg(leg.from(), leg.to(), leg.what(), leg.spot(),
+                leg.shot(), new WaitAdvice.WaitWithRoom(Duration.between(leg.from(), leg.to()).toMinutes(), room.why()));
     }
 
     /** Advice tells clock times without a date and spans in minutes, too. */

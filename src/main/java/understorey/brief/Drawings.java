@@ -65,7 +65,7 @@ final class Drawings {
             here.add(shot.fitted().place() == place ? shot.intent().shot().name() : null);
         }
         return DayLightChart.of(place.light(), day.sun(), place.sunlit(), this::expected, order, here,
-                "The day’s light at " + name(place));
+                place.levelHorizon(), "The day’s light at " + name(place));
     }
 
     /** On the ground under the sky expected; not a number where the sky is unknown. */
@@ -84,7 +84,7 @@ final class Drawings {
         }
         List<Shot> written = day.trip().shots();
         return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site, written, fields,
-                "The sun over the skyline at " + name(place));
+                "The sun over " + (place.levelHorizon() ? "a level horizon at " : "the skyline at ") + name(place));
     }
 
     private String name(Place place) {

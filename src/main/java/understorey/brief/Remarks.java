@@ -95,7 +95,7 @@ final class Remarks {
 
     void sky(List<TimedShot> shots) {
         if (day.sky().unknown()) {
-            findings.add(new TripAdvice.SkyUnknown());
+            findings.add(trip.hidesTheDay() ? new TripAdvice.ForecastWithheld() : new TripAdvice.SkyUnknown());
             return;
         }
         for (TimedShot shot : shots) {

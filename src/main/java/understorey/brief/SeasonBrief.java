@@ -35,7 +35,7 @@ public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Dr
     /** Years on record are not told of a place to be protected: who knows the days knows the wood. */
     private static SeasonBrief of(Trip trip, LocalDate date, List<FloweringWindow> found, DayRanking ranking) {
         List<FloweringWindow> windows = trip.sparesThePlace() ? found.stream().map(FloweringWindow::withoutRecords).toList() : found;
-        return new SeasonBrief(date, windows, windows.stream().map(window -> SeasonChart.of(window, date)).toList(), ranking);
+        return new SeasonBrief(date, windows, windows.stream().map(window -> SeasonChart.of(window, date, trip.hidesTheDay())).toList(), ranking);
     }
 
     /** Of the first picture whose subject's season is known; null when none is. */

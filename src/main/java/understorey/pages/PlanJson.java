@@ -127,7 +127,7 @@ final class PlanJson {
         json.text("title", trip.title())
                 .text("slug", trip.slug())
                 .text("site", trip.site().name())
-                .text("date", Words.hidden(trip) ? YearMonth.from(brief.date()).toString() : brief.date().toString())
+                .text("date", trip.hidesTheDay() ? YearMonth.from(brief.date()).toString() : brief.date().toString())
                 .text("time_zone", trip.site().zone().getId())
                 .word("audience", trip.audience())
                 .word("position", trip.precision())

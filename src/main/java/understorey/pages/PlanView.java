@@ -23,6 +23,7 @@ import understorey.plan.Trip;
  * @param siteHref   of the site's page, seen from the trip's folder
  * @param gearHref   of the bag's page; null for a bag written inside the trip
  * @param sky        expected; null without a forecast or a word for the sky
+ * @param horizon    what the sun must clear there
  * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
  * @param shortCautions their first sentences, for the field sheet
@@ -34,7 +35,7 @@ import understorey.plan.Trip;
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
-                       List<Row> essentials, LightView light, String sky, List<SpotView> places, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       List<Row> essentials, LightView light, String sky, List<SpotView> places, String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings,
@@ -65,6 +66,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief, sentences);
         List<SpotView> places = SpotView.of(brief, sentences);
+        String horizon = horizon(places);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
@@ -73,12 +75,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
-                essentials(brief, sunlit, kit, sentences), light, sky(brief),
-                places, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
+                essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
+                places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,
-                SeasonView.of(brief, sentences), !Words.hidden(trip));
+                SeasonView.of(brief, sentences), !trip.hidesTheDay());
     }
 
     private static String sky(Brief brief) {
@@ -86,6 +88,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             return null;
         }
         return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the forecast sky";
+    }
+
+    private static String horizon(List<SpotView> places) {
+        Set<String> horizons = new LinkedHashSet<>();
+        places.forEach(place -> horizons.add(place.horizon()));
+        return horizons.size() == 1 ? horizons.iterator().next() : "the skyline";
     }
 
     /** By place, those together that have the same hours. */
@@ -147,7 +155,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
-                + Words.clock(brief.order().leave()) + "; sun above the skyline: " + sunlit));
+                + Words.clock(brief.order().leave()) + "; sun above " + sunlit));
         Set<String> spots = new LinkedHashSet<>();
         for (TimedShot shot : brief.timed()) {
             if (shot.intent().shot().spot() != null) {
@@ -155,7 +163,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
             }
         }
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
-        rows.add(new Row("Why this day", SeasonView.why(brief, sentences)));
+        rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
         List<String> carried = new ArrayList<>();
         for (Item item : kit.take()) {
             carried.add(item.name());

@@ -18,9 +18,10 @@ import understorey.season.RankedDay;
  * @param windows of the subjects whose season is known
  * @param weeks   of the days compared; empty where the author chose the day
  * @param best    the most promising of them, the best first
+ * @param monthAlone the day is not told
  * @param reports where to ask for the state of the flowers, and when; null without an address
  */
-public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, String reports) {
+public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, boolean monthAlone, String reports) {
 
     private static final int MOST_DAYS = 5;
     /** An estimate less sure than this is asked about earlier. */
@@ -55,21 +56,23 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         List<Window> windows = new ArrayList<>();
         for (int i = 0; i < season.windows().size(); i++) {
             FloweringWindow window = season.windows().get(i);
-            windows.add(new Window(window.subject().name(), rows(window, brief.date()),
+            windows.add(new Window(window.subject().name(), rows(window, brief),
                     sentences.of(window.reasons()),
                     Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
-        return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences), reports(brief));
+        return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),
+                brief.trip().hidesTheDay(), reports(brief));
     }
 
-    private static List<Row> rows(FloweringWindow window, LocalDate date) {
+    private static List<Row> rows(FloweringWindow window, Brief brief) {
         return List.of(new Row("First flowers", expected(window.first())),
                 new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo())
                         + ", most likely on " + Words.dayMonth(window.best()) + "; its peak "
                         + expected(window.peak())),
                 new Row("Over", expected(window.over())),
-                new Row("On " + Words.dayMonth(date), Words.percent(window.chanceOn(date)) + " chance of full flower"));
+                new Row(brief.trip().hidesTheDay() ? "In mid " + Words.name(brief.date().getMonth()) : "On " + Words.dayMonth(brief.date()),
+                        Words.percent(window.chanceOn(brief.date())) + " chance of full flower"));
     }
 
     private static String expected(FloweringWindow.Expected expected) {

@@ -93,7 +93,7 @@ public final class SitePages {
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
                 new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
                 new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
-        if (!Words.hidden(brief.trip())) {
+        if (!brief.trip().hidesTheDay()) {
             pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));
             pages.add(new Page(folder + "spots.gpx", Waypoints.of(brief)));
         }

@@ -12,11 +12,12 @@ import understorey.sky.Interval;
  * The light at one place of pictures, in words and drawings.
  *
  * @param name      of its spots, or of the site
- * @param sunlit    when the sun is above the skyline there
+ * @param horizon   what the sun must clear: the skyline, or a level horizon where no skyline is known
+ * @param sunlit    when the sun is above it
  * @param overTrees when it is above the treetops of the clearing; null without one
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
-public record SpotView(String name, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
+public record SpotView(String name, String horizon, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
                        TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
 
     static List<SpotView> of(Brief brief, Sentences sentences) {
@@ -35,7 +36,8 @@ public record SpotView(String name, String sunlit, String overTrees, List<String
         for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
             mist.add(sentences.of(reason));
         }
-        return new SpotView(name(brief, spot), spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
+        return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
+                spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
                 Templates.html(Svg.of(spot.dayLight(), "day" + number)),
                 Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());

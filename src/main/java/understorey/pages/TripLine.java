@@ -22,7 +22,7 @@ public record TripLine(Card card, LocalDate date, String series, String site, St
         int pictures = brief.timed().size();
         Card card = new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.trip(), brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
-                Words.audience(brief.trip().audience()), !Words.hidden(brief.trip()));
+                Words.audience(brief.trip().audience()), !brief.trip().hidesTheDay());
         return new TripLine(card, brief.date(), brief.trip().series(), brief.trip().site().slug(), brief.trip().gear().slug(),
                 findings);
     }

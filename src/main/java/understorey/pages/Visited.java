@@ -10,13 +10,13 @@ import understorey.plan.Trip;
  * A site as a trip shows it.
  *
  * @param spared a public page of a sensitive site
- * @param date   of the light
+ * @param date   of the light, as a sentence begins
  */
 public record Visited(Site site, Share.Audience audience, Share.Precision precision, boolean spared, List<SpotView> light, String date) {
 
     static Visited of(Brief brief, List<SpotView> light) {
         Trip trip = brief.trip();
-        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light, Words.day(trip, brief.date()));
+        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light, Words.onDay(trip, brief.date()));
     }
 
     /** Whether more people may see this than another. */

@@ -123,13 +123,14 @@ final class Words {
                 + date.getYear();
     }
 
-    /** The day of a trip; the month alone where the place is hidden, since a day and its times tell a longitude. */
+    /** The day of a trip; where the public learns the month alone, that. */
     static String day(Trip trip, LocalDate date) {
-        return hidden(trip) ? month(date) + ", with the times of the middle of the month" : day(date);
+        return trip.hidesTheDay() ? month(date) + ", with the times of the middle of the month" : day(date);
     }
 
-    static boolean hidden(Trip trip) {
-        return trip.sparesThePlace() && trip.precision() == Share.Precision.HIDDEN;
+    /** The day of a trip, or the middle of its month, as a sentence begins. */
+    static String onDay(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? "In mid " + month(date) : "On " + day(date);
     }
 
     private static String month(LocalDate date) {

@@ -37,6 +37,11 @@ public record Trip(String title, String slug, @Nullable String series, Site site
         return audience() == Share.Audience.PUBLIC && site.sensitive();
     }
 
+    /** True where the public learns the month alone, since a day and its times tell a longitude. */
+    public boolean hidesTheDay() {
+        return sparesThePlace() && precision() == Share.Precision.HIDDEN;
+    }
+
     /** Minutes to which pages that spare a place give their times; a time to the minute tells a longitude. */
     public static int clockStepMin(Share.Precision precision) {
         return precision == Share.Precision.HIDDEN ? 15 : 5;

@@ -42,7 +42,7 @@ public final class Publisher implements AutoCloseable {
      * A page that is ready.
      *
      * @param due   whether this build may write it
-     * @param fresh its new file; null where the old one stays
+     * @param fresh its new file; null if the old one stays
      */
     private record Ready(String page, boolean due, @Nullable Path fresh) {
     }

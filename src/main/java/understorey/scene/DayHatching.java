@@ -21,7 +21,6 @@ import understorey.sky.SunDay;
 final class DayHatching {
 
     private static final String LOW_SUN = "low sun";
-    private static final String OVER_THE_LAND = "sun above the skyline";
     private static final Duration NO_GAP = Duration.ofMinutes(5);
     private static final double ROW = 20;
     /** Half the height of a hatched strip, and of the ticks that end a measure line. */
@@ -37,11 +36,13 @@ final class DayHatching {
     private static final double LEAST_STRIPS = 48;
 
     private final DayFrame frame;
+    private final String sunlitSays;
     private final List<Interval> lowSun = new ArrayList<>();
     private final List<Interval> overLand = new ArrayList<>();
 
-    DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit) {
+    DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit, boolean level) {
         this.frame = frame;
+        this.sunlitSays = level ? "sun above a level horizon" : "sun above the skyline";
         Interval morning = sun.lowSunMorning();
         Interval evening = sun.lowSunEvening();
         boolean oneStretch = morning != null && evening != null && !evening.from().isAfter(morning.to().plus(NO_GAP))
@@ -206,8 +207,8 @@ final class DayHatching {
                 tick(column.right(), middle, ends);
             }
             Label label = new Label("line-words", Anchor.MIDDLE,
-                    new Point((column.left() + column.right()) / 2, middle + 5), OVER_THE_LAND);
-            if (column.right() - column.left() > Lanes.textWidth(OVER_THE_LAND) + 4 * ASIDE && lettering.place(label)) {
+                    new Point((column.left() + column.right()) / 2, middle + 5), sunlitSays);
+            if (column.right() - column.left() > Lanes.textWidth(sunlitSays) + 4 * ASIDE && lettering.place(label)) {
                 words.add(label);
             }
         }

@@ -27,12 +27,14 @@ public final class DayLightChart {
     private final List<LightAt> light;
     private final SunDay sun;
     private final List<Interval> sunlit;
+    private final boolean level;
     private final DayFrame frame;
     private final DayRibbon ribbon;
     private final List<Mark> marks = new ArrayList<>();
 
     private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                          RunningOrder order) {
+                          RunningOrder order, boolean level) {
+        this.level = level;
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
@@ -43,18 +45,19 @@ public final class DayLightChart {
     /**
      * The chart.
      *
-     * @param expected EV on the floor under the sky that is expected then; NaN where nobody said what it will be
+     * @param expected EV on the floor under the sky that is expected then; NaN without a forecast
      * @param names    names of the pictures in the order of their numbers; null for one at another place
-     * @param title    what it is the chart of, for whoever does not see it
+     * @param level    no skyline is known
+     * @param title    what it is the chart of, for those who cannot see it
      */
     public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                             RunningOrder order, List<String> names, String title) {
-        return new DayLightChart(light, sun, sunlit, expected, order).draw(order, names, title);
+                             RunningOrder order, List<String> names, boolean level, String title) {
+        return new DayLightChart(light, sun, sunlit, expected, order, level).draw(order, names, title);
     }
 
     private Drawing draw(RunningOrder order, List<String> names, String title) {
         Signs signs = events();
-        DayHatching hatching = new DayHatching(frame, sun, sunlit);
+        DayHatching hatching = new DayHatching(frame, sun, sunlit, level);
         frame.lay(signs.bottom() + 10, hatching.foot());
         frame.figures(marks);
         List<Mark> events = signs.marks(frame.bottom());

@@ -39,14 +39,16 @@ public final class SeasonChart {
 
     private final FloweringWindow window;
     private final LocalDate chosen;
+    private final String chosenSays;
     private final List<FloweringWindow.Past> past;
     private final LocalDate from;
     private final LocalDate to;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SeasonChart(FloweringWindow window, LocalDate chosen) {
+    private SeasonChart(FloweringWindow window, LocalDate chosen, boolean monthAlone) {
         this.window = window;
         this.chosen = chosen;
+        this.chosenSays = monthAlone ? "mid " + month(chosen) : "your day: " + date(chosen);
         int n = window.past().size();
         this.past = window.past().subList(Math.max(0, n - MOST_YEARS), n);
         LocalDate first = earlier(window.first().from(), chosen);
@@ -61,9 +63,13 @@ public final class SeasonChart {
         this.to = last.plusDays(BESIDE_D);
     }
 
-    /** The chart of a window and the day planned. */
-    public static Drawing of(FloweringWindow window, LocalDate chosen) {
-        return new SeasonChart(window, chosen).draw();
+    /**
+     * The chart of a window and the day planned.
+     *
+     * @param monthAlone names the month of the day only
+     */
+    public static Drawing of(FloweringWindow window, LocalDate chosen, boolean monthAlone) {
+        return new SeasonChart(window, chosen, monthAlone).draw();
     }
 
     private Drawing draw() {
@@ -167,10 +173,9 @@ public final class SeasonChart {
         List<Point> line = List.of(new Point(x(chosen), TOP - 10), new Point(x(chosen), floor));
         marks.add(new Line("season-halo", line));
         marks.add(new Line("season-day", line));
-        String words = "your day: " + date(chosen);
-        double half = Lanes.textWidth(words) / 2;
+        double half = Lanes.textWidth(chosenSays) / 2;
         marks.add(new Label("words", Anchor.MIDDLE,
-                new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), words));
+                new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), chosenSays));
     }
 
     private String says() {
@@ -190,7 +195,7 @@ public final class SeasonChart {
                     .append(seen.stage().name().toLowerCase(Locale.ROOT).replace('_', ' ')).append(". ");
         }
         double chance = window.chanceOn(chosen);
-        return says.append("Your day: ").append(date(chosen)).append(", ")
+        return says.append(Character.toUpperCase(chosenSays.charAt(0))).append(chosenSays.substring(1)).append(", ")
                 .append(chance > 0 && chance < 0.01 ? "under 1" : Math.round(chance * 100)).append(" % chance of full flower.").toString();
     }
 
@@ -224,8 +229,12 @@ public final class SeasonChart {
     }
 
     private static String date(LocalDate date) {
+        return date.getDayOfMonth() + " " + month(date);
+    }
+
+    private static String month(LocalDate date) {
         String month = date.getMonth().name();
-        return date.getDayOfMonth() + " " + month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
+        return month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
     }
 
     private double perDay() {

@@ -224,9 +224,9 @@ public final class SkylineChart {
     private String says() {
         List<LightAt> land = path.ends(true);
         if (land == null) {
-            return "The sun stays behind the skyline on this day.";
+            return skyline.isLevel() ? "The sun stays below a level horizon on this day." : "The sun stays behind the skyline on this day.";
         }
-        String overLand = "The sun is above the skyline " + fromTo(land) + ", highest at about "
+        String overLand = "The sun is above " + (skyline.isLevel() ? "a level horizon " : "the skyline ") + fromTo(land) + ", highest at about "
                 + DayFrame.clock(land.get(2).sun().time()) + " ("
                 + Math.round(land.get(2).sun().apparentAltitudeDeg()) + "° above the horizon).";
         if (treeTopDeg == null) {

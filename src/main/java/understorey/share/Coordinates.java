@@ -25,6 +25,7 @@ final class Coordinates {
     private static final Pattern COMMA = Pattern.compile("\\d+(?:[.,]\\d+)?");
     /** A decimal whose point is a space. */
     private static final Pattern PARTED = Pattern.compile("(?<!\\d)(\\d{1,3}) (\\d{3,6})(?!\\d)");
+    private static final Pattern DOTTED = Pattern.compile("(?<![\\d.])(\\d{1,3})\\.([0-5]?\\d)\\.([0-5]?\\d)(?![\\d.]\\d|\\d)");
     private static final Pattern MIXED = Pattern.compile("(\\d{1,3}) (\\d)/(\\d{1,2})");
 
     private final double latitude;
@@ -59,6 +60,8 @@ final class Coordinates {
         String joined = PARTED.matcher(whole).replaceAll("$1.$2");
         String found = among(numbers(POINT, whole), whole);
         found = found == null ? among(numbers(COMMA, whole), whole) : found;
+        String sixtieths = DOTTED.matcher(whole).replaceAll("$1 $2 $3");
+        found = found == null ? among(numbers(POINT, sixtieths), sixtieths) : found;
         return found == null ? among(numbers(POINT, joined), joined) : found;
     }
 

@@ -10,12 +10,13 @@ import understorey.plan.Position;
 
 /**
  * Whether a text names a square of a map's grid near the site: easting and northing in metres, of any of the grids
- * that {@link MapGrid} knows, or the letters and digits of the British, the Irish or the military grid.
+ * that {@link MapGrid} knows, or the British, the Irish or the military grid, with or without the letters of the square.
  */
 final class GridReferences {
 
     private static final double NEAR_M = 30_000;
     private static final double SQUARE_M = 100_000;
+    private static final double NEAR_IN_SQUARE_KM = 2;
     /** Letters of the British and the Irish grid, from the north-west. */
     private static final String LETTERS = "ABCDEFGHJKLMNOPQRSTUVWXYZ";
     private static final String BANDS = "CDEFGHJKLMNPQRSTUVWX";
@@ -27,9 +28,18 @@ final class GridReferences {
             + "(\\d{0,5})(?!\\d)");
     private static final Pattern MILITARY = Pattern.compile("(?<![\\p{L}\\d])(\\d{1,2})\\s?([C-HJ-NP-X])\\s?[A-HJ-NP-Z]"
             + "[A-HJ-NP-V](?:\\s?\\d{1,5}\\s?\\d{1,5})?(?![\\p{L}\\d])");
+    /** An easting and a northing of as many digits. */
+    private static final String SPLIT = "(?:(\\d{3}) ?(\\d{3})|(\\d{4}) ?(\\d{4})|(\\d{5}) ?(\\d{5}))(?!\\d|[.,]\\d)";
+    private static final Pattern DIGITS = Pattern.compile("(?<!\\d|\\d[.,])" + SPLIT);
+    private static final Pattern ANNOUNCED = Pattern.compile("(?i)(?<!\\p{L})(?:gr|ngr|grid|refs?|references?|maps?|sheet|os|square)"
+            + "(?!\\p{L})[^\\p{L}\\d]{0,4}(?:\\d{1,3}[ ,;/]{1,2})?" + SPLIT.replaceAll(" \\?", "[ /,-]{0,2}"));
+    private static final Pattern KILOMETRES = Pattern.compile("(?i)(?<![\\d.])(\\d{1,3}(?:[.,]\\d+)?) ?km(?!\\p{L}|/)[^\\d]{1,20}"
+            + "(\\d{1,3}(?:[.,]\\d+)?) ?km(?!\\p{L}|/)");
 
     private final Position site;
     private final List<double[]> here = new ArrayList<>();
+    /** The site in the grids whose squares have letters, those that cover it. */
+    private final List<double[]> squares = new ArrayList<>();
     private final double[] british;
     private final double[] irish;
 
@@ -38,8 +48,17 @@ final class GridReferences {
         for (MapGrid grid : MapGrid.around(site)) {
             here.add(grid.of(site));
         }
+        double[] web = MapGrid.web(site);
+        here.add(new double[] {Math.abs(web[0]), Math.abs(web[1])});
         british = MapGrid.BRITISH.of(site);
         irish = MapGrid.IRISH.of(site);
+        squares.add(MapGrid.military(site));
+        if (british[0] > 0 && british[0] < 7 * SQUARE_M && british[1] > 0 && british[1] < 13 * SQUARE_M) {
+            squares.add(british);
+        }
+        if (irish[0] > 0 && irish[0] < 5 * SQUARE_M && irish[1] > 0 && irish[1] < 5 * SQUARE_M) {
+            squares.add(irish);
+        }
     }
 
     /** The words of the reference; null if there is none. */
@@ -49,7 +68,46 @@ final class GridReferences {
         String upper = text.toUpperCase(Locale.ROOT);
         found = found == null ? military(upper) : found;
         found = found == null ? british(upper) : found;
-        return found == null ? irish(text) : found;
+        found = found == null ? irish(text) : found;
+        found = found == null ? inSquare(text) : found;
+        return found == null ? announced(text) : found;
+    }
+
+    /** After a word such as "map" or "sheet", wherever it leads. */
+    private static @Nullable String announced(String text) {
+        Matcher found = ANNOUNCED.matcher(text);
+        return found.find() ? found.group() : null;
+    }
+
+    /** A pair without the letters of its square, near the site in any such square. */
+    private @Nullable String inSquare(String text) {
+        for (Pattern pattern : List.of(DIGITS, KILOMETRES)) {
+            Matcher found = pattern.matcher(text);
+            while (found.find()) {
+                int first = 1;
+                while (found.group(first) == null) {
+                    first += 2;
+                }
+                if (nearInSquare(km(found.group(first)), km(found.group(first + 1)))) {
+                    return found.group();
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Of digits without a point, the first two are kilometres. */
+    private static double km(String digits) {
+        double value = Double.parseDouble(digits.replace(',', '.'));
+        return digits.matches("\\d{3,5}") ? value / Math.pow(10, digits.length() - 2) : value;
+    }
+
+    private boolean nearInSquare(double eastKm, double northKm) {
+        return squares.stream().anyMatch(at -> away(at[0], eastKm) < NEAR_IN_SQUARE_KM && away(at[1], northKm) < NEAR_IN_SQUARE_KM);
+    }
+
+    private static double away(double m, double km) {
+        return Math.abs(Math.IEEEremainder(m / 1000 - km, SQUARE_M / 1000));
     }
 
     private @Nullable String metres(String text) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -21,21 +19,19 @@ import understorey.plan.Trip;
 /**
  * Finds the texts of a public trip to a sensitive site that read as a position, come near a hidden name, or hold a link.
  * In doubt it reports: the author rewords, or lists a name or a link as reviewed. Not found: the name of a village near
- * by, a route described in words, a name in another script or language.
+ * by, a postcode of digits alone, a route described in words, a name in another script or language.
  */
 public final class Leaks {
 
-    private static final Pattern LINK = Pattern.compile("(?i)(?:\\bhttps?:|\\bwww\\.)[^\\s)>\\]\"']+");
-
     private final PositionText positions;
     private final HiddenNames names;
-    private final List<String> reviewed;
+    private final Links links;
     private final List<Leak> found = new ArrayList<>();
 
     private Leaks(Site site, List<String> reviewed) {
         this.positions = new PositionText(site.position());
         this.names = HiddenNames.of(site, reviewed);
-        this.reviewed = reviewed;
+        this.links = new Links(reviewed);
     }
 
     /** The leaks of a trip; none unless it is public and its site is sensitive. */
@@ -138,11 +134,8 @@ public final class Leaks {
         for (String name : near) {
             add(path, Leak.What.NAME, name);
         }
-        Matcher link = LINK.matcher(text);
-        while (link.find()) {
-            if (!reviewed.contains(link.group())) {
-                add(path, Leak.What.LINK, link.group());
-            }
+        for (String link : links.in(text)) {
+            add(path, Leak.What.LINK, link);
         }
     }
 

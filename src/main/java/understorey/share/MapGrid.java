@@ -56,6 +56,11 @@ record MapGrid(double meridianDeg, double originDeg, double scale, double eastM,
         return grids;
     }
 
+    /** Easting and northing in the zone of the military grid. */
+    static double[] military(Position at) {
+        return new MapGrid(Math.floor(at.longitude() / 6) * 6 + 3, 0, UTM_SCALE, 500_000, at.latitude() < 0 ? 10_000_000 : 0).of(at);
+    }
+
     /** Easting and northing of a position, m; not a number where nobody uses the grid. */
     double[] of(Position at) {
         double away = Math.IEEEremainder(at.longitude() - meridianDeg, 360);
@@ -73,6 +78,12 @@ record MapGrid(double meridianDeg, double originDeg, double scale, double eastM,
         double north = scale * (meridianM(lat) - meridianM(Math.toRadians(originDeg)) + n * Math.tan(lat)
                 * (a * a / 2 + (5 - t + 9 * c + 4 * c * c) * Math.pow(a, 4) / 24));
         return new double[] {east + eastM, north + northM};
+    }
+
+    /** Easting and northing on the spherical Mercator plane of web maps, m (Snyder 7-1 and 7-2 with the radius of GRS 80). */
+    static double[] web(Position at) {
+        return new double[] {A * Math.toRadians(at.longitude()),
+            A * Math.log(Math.tan(Math.PI / 4 + Math.toRadians(at.latitude()) / 2))};
     }
 
     /** Along the meridian from the equator, m (Snyder 3-21, to the fourth power of the eccentricity). */

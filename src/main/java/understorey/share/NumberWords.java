@@ -76,7 +76,7 @@ final class NumberWords {
 
     private static int decimals(String[] words, int from, StringBuilder out) {
         int point = from + 1;
-        if (point >= words.length || !words[point].equalsIgnoreCase("point")) {
+        if (point >= words.length || !words[point].matches("(?i)point|dot|comma|decimal")) {
             return from;
         }
         StringBuilder digits = new StringBuilder();

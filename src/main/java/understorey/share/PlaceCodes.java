@@ -23,6 +23,9 @@ final class PlaceCodes {
     private static final String ENDS = "(?![\\p{L}\\d])";
     private static final Pattern WITH_PLUS = Pattern.compile(ALONE + "(?:[" + OPEN + "]{4,8}\\+[" + OPEN + "]{2,7}|["
             + OPEN + "]{2,6}0{2,6}\\+)" + ENDS);
+    /** With a letter before the plus, which a sum has not. */
+    private static final Pattern SPACED_PLUS = Pattern.compile(ALONE + "(?=[2-9 ]*[C-X])(?:[" + OPEN + "]{4} )?[" + OPEN + "]{2,8} ?\\+ ?["
+            + OPEN + "]{2,7}" + ENDS);
     private static final Pattern WITHOUT_PLUS = Pattern.compile(ALONE + "[" + OPEN + "]{8,11}" + ENDS);
     private static final Pattern GEOHASH = Pattern.compile(ALONE + "[0-9b-hjkmnp-z]{5,12}" + ENDS);
     private static final Pattern LOCATOR = Pattern.compile(ALONE + "[A-R]{2}\\d{2}(?:[A-X]{2}(?:\\d{2}(?:[A-X]{2})?)?)?"
@@ -42,19 +45,19 @@ final class PlaceCodes {
     @Nullable String in(String text) {
         String upper = text.toUpperCase(Locale.ROOT);
         String lower = text.toLowerCase(Locale.ROOT);
-        Matcher plus = WITH_PLUS.matcher(upper);
-        if (plus.find()) {
-            return plus.group();
-        }
-        Matcher cell = CELL.matcher(lower);
-        if (cell.find()) {
-            return cell.group();
-        }
-        String code = geohash(lower);
+        String code = first(WITH_PLUS, upper);
+        code = code == null ? first(SPACED_PLUS, upper) : code;
+        code = code == null ? first(CELL, lower) : code;
+        code = code == null ? geohash(lower) : code;
         code = code == null ? tile(text) : code;
         code = code == null ? openLocation(upper) : code;
         code = code == null ? locator(upper) : code;
         return code == null ? georef(upper) : code;
+    }
+
+    private static @Nullable String first(Pattern pattern, String text) {
+        Matcher found = pattern.matcher(text);
+        return found.find() ? found.group() : null;
     }
 
     private boolean near(double latitude, double longitude, double nearDeg) {

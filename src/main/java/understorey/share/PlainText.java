@@ -21,6 +21,9 @@ final class PlainText {
     private static final Pattern ACCENTED = Pattern.compile("([a-zA-Z])(?:acute|grave|circ|uml|tilde|cedil|ring|caron|slash)");
     private static final Pattern TAG = Pattern.compile("(?s)<!--.*?-->|</?[a-zA-Z][^>]*>");
     private static final Pattern MARKS = Pattern.compile("[*_`~\\\\\\[\\]]");
+    private static final Pattern SPELT_POINT = Pattern.compile("(?i)(?<=\\d) ?\\(?"
+            + "(?:dot|point|comma|punkt|komma|punto|virgule)\\)? ?(?=\\d)");
+    private static final String RAISED = "\u00b2\u00b3\u00b9\u2070\u2074-\u2079";
     private static final Map<String, String> ENTITIES = Map.ofEntries(Map.entry("nbsp", " "), Map.entry("ensp", " "),
             Map.entry("emsp", " "), Map.entry("thinsp", " "), Map.entry("amp", "&"), Map.entry("deg", "°"),
             Map.entry("prime", "'"), Map.entry("Prime", "\""), Map.entry("quot", "\""), Map.entry("apos", "'"),
@@ -44,6 +47,17 @@ final class PlainText {
             forms.add(even(decoded));
         }
         return forms;
+    }
+
+    /** As a link follows it: codes undone, and the backslashes that Markdown drops; other marks belong to an address. */
+    static String address(String text) {
+        return even(decoded(decoded(text)).replaceAll("\\\\(?=\\p{Punct})", ""));
+    }
+
+    /** With digits joined that stand apart, and a point in place of its name. */
+    static String joined(String text) {
+        return SPELT_POINT.matcher(text).replaceAll(".").replaceAll("(?<=\\d)(?: ([.,]) ?|(\\.) )(?=\\d)", "$1$2")
+                .replaceAll("(?<=(?<!\\d)\\d) (?=\\d(?!\\d))", "");
     }
 
     private static String decoded(String text) {
@@ -73,17 +87,21 @@ final class PlainText {
 
     /** One kind of each sign, without characters of no width. */
     private static String even(String text) {
-        String apart = text.replaceAll("(?<=\\d)[\u00b7\u2027\u22c5](?=\\d)", ".")
+        String apart = text.replaceAll("(?<=[" + RAISED + "])\u2070|\u2070(?=[" + RAISED + "])", "0").replace('\u02d9', '\u00b7')
                 .replaceAll("(?<=\\d)(?=[\u00bc-\u00be\u2150-\u215e])", " ")
                 .replaceAll("[\u00ba\u2070\u02da\u2218\u1d52\u00b0]", "°")
                 .replaceAll("[\u2032\u2018\u2019\u02b9\u02bc\u00b4\u201b]", "'")
                 .replaceAll("[\u2033\u201c\u201d\u201f\u02ba\u3003]", "\"");
-        String composed = Normalizer.normalize(apart, Normalizer.Form.NFKC);
+        String composed = Normalizer.normalize(apart, Normalizer.Form.NFKC)
+                .replaceAll("(?<!\\p{L})\\p{M}+", "")
+                .replaceAll("(?<=\\p{Nd})[\u00b7\u2027\u22c5\u066b](?=\\p{Nd})", ".");
         StringBuilder even = new StringBuilder(composed.length());
         composed.codePoints().forEach(point -> {
             int type = Character.getType(point);
             if (Character.digit(point, 10) >= 0 && Character.isDigit(point)) {
                 even.append(Character.digit(point, 10));
+            } else if (type == Character.OTHER_NUMBER && Character.getNumericValue(point) >= 0) {
+                even.append(Character.getNumericValue(point));
             } else if (type == Character.DASH_PUNCTUATION || point == '\u2212') {
                 even.append('-');
             } else if (Character.isWhitespace(point) || Character.isSpaceChar(point)) {

@@ -1,6 +1,6 @@
 package understorey.share;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -19,6 +19,10 @@ final class PositionText {
     private static final String HEMISPHERE = "(?:[NSEWO]|" + HEMISPHERE_WORD + ")(?![\\p{L}\\d])";
     private static final String DEGREES = "(?:°|deg\\b|degs\\b|degrees?\\b|grader?\\b|degrés?\\b|grados?\\b|gradi\\b)";
     private static final String MINUTES = "(?:'|\"|min\\b|mins\\b|minutes?\\b|minuten?\\b|minutos?\\b|m(?![\\p{L}\\d]))";
+    private static final String WORD = "[\\p{L}\\p{M}]{3,}";
+    /** What a dotted name ends in that is no triple of words. */
+    private static final String FILE_OR_HOST = "com|org|net|info|edu|gov|test|example|yaml|yml|json|jpe?g|png|gif|tiff?|dng|raw|"
+            + "xmp|psd|txt|html?|css|pdf|gpx|svg|csv|zip|docx?|java|xml";
     private static final String NUMBER = "\\d{1,3}(?:[.,]\\d+)?";
 
     /** Always a position. */
@@ -39,7 +43,12 @@ final class PositionText {
                     + "latitude|longitude|point|pos|loc|coords?|marker|at)=|#map=|#\\d+/)[^\\s]*\\d[.,]\\d"),
             Pattern.compile("/{2,3}\\s?\\p{L}{2,}[.·。]\\p{L}{2,}[.·。]\\p{L}{2,}(?![\\p{L}/.])"),
             Pattern.compile("(?i)\\bT\\.?\\s?\\d+\\s?[NS]\\.?,?\\s?R\\.?\\s?\\d+\\s?[EW]\\b"),
-            Pattern.compile("(?<![\\p{L}\\d])[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[ABD-HJLNP-UW-Z]{2}(?![\\p{L}\\d])"),
+            Pattern.compile("(?i)(?<![\\p{L}\\d])[A-Z]{1,2}\\d[A-Z\\d]? ?(?!1st|2nd|3rd|\\dth)\\d[ABD-HJLNP-UW-Z]{2}(?![\\p{L}\\d])"),
+            Pattern.compile("(?i)(?<![\\p{L}\\d])[ABCEGHJ-NPR-TVXY]\\d[A-Z] \\d[A-Z]\\d(?![\\p{L}\\d])"),
+            Pattern.compile("(?iu)(?<!\\p{L})(?:post ?codes?|postal ?codes?|zip ?codes?|zip|plz|postleitzahl|postnummer|eircode)"
+                    + "[^\\p{L}\\d]{0,4}(?:\\p{L}{1,2}-?)?\\d{2,}(?! ?\\p{L}?m)"),
+            Pattern.compile("(?iu)(?<![\\p{L}\\d.@-])(?<!//)" + WORD + "[.·]" + WORD + "[.·](?!(?:" + FILE_OR_HOST + ")(?!\\p{L}))" + WORD
+                    + "(?![\\p{L}\\d@-]|\\.\\p{L})"),
             Pattern.compile("(?<![-+\\d.,])[-+]?\\d{1,3}[.,]\\d{3,}[^\\p{L}\\d]{1,4}\\d{1,3}[.,]\\d{3,}(?!\\d|\\s?\\p{L})"));
 
     /** A latitude or a longitude, if the number beside it is near the site's. */
@@ -62,12 +71,10 @@ final class PositionText {
 
     /** The words that read as a position in any form of a text; null if there are none. */
     @Nullable String in(Set<String> forms) {
-        List<String> all = new ArrayList<>(forms);
+        Set<String> all = new LinkedHashSet<>(forms);
         for (String form : forms) {
             String counted = NumberWords.inDigits(form);
-            if (!counted.equals(form)) {
-                all.add(counted);
-            }
+            all.addAll(List.of(counted, PlainText.joined(counted)));
         }
         for (String form : all) {
             String found = in(form);

@@ -48,6 +48,11 @@ public final class Skyline {
         return new Skyline(List.of(new SkylinePoint(0, angleDeg)), null);
     }
 
+    /** True where nothing is given that rises above a level horizon. */
+    public boolean isLevel() {
+        return points.isEmpty() && slope == null;
+    }
+
     /** Slope of the ground; null for level ground. */
     public @Nullable Slope slope() {
         return slope;

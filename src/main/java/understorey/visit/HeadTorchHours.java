@@ -14,6 +14,12 @@ import org.jspecify.annotations.Nullable;
 public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until, @Nullable ZonedDateTime from,
                              ZonedDateTime leave, boolean allDay) {
 
+    /** Darkness that ends on arriving, or begins on leaving, is none: after rounding, too. */
+    public HeadTorchHours {
+        until = until != null && until.isEqual(arrive) ? null : until;
+        from = from != null && from.isEqual(leave) ? null : from;
+    }
+
     /** The hours of a visit, from the light on the ground. */
     static HeadTorchHours of(DayCurve curve, ZonedDateTime arrive, ZonedDateTime leave) {
         ZonedDateTime until = curve.firstLight(arrive);
@@ -21,7 +27,7 @@ public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until
         if (until == null || from == null || !until.isBefore(leave) || !from.isAfter(arrive)) {
             return new HeadTorchHours(arrive, null, null, leave, true);
         }
-        return new HeadTorchHours(arrive, until.equals(arrive) ? null : until, from.equals(leave) ? null : from, leave, false);
+        return new HeadTorchHours(arrive, until, from, leave, false);
     }
 
     /** Minutes after arriving in which a head torch is needed. */

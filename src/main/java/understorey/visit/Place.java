@@ -23,6 +23,11 @@ import understorey.sky.SunAt;
 public record Place(List<String> spots, boolean likeSite, Standpoint stand, List<LightAt> light, List<SunAt> track,
                     List<Interval> sunlit, @Nullable List<Interval> overTrees, Mist mist) {
 
+    /** True where no skyline is known. */
+    public boolean levelHorizon() {
+        return stand.skyline().isLevel();
+    }
+
     /** True for the place of that spot; null is the site itself. */
     boolean holds(@Nullable String spot) {
         return spot == null ? likeSite : spots.contains(spot);

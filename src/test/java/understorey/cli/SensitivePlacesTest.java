@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a build for the public may not give away. */
 class SensitivePlacesTest {
@@ -88,7 +90,7 @@ class SensitivePlacesTest {
                   to 52.337\u00a0N, 3.548 W.
                 shots:
                   - {name: The floor, subject: ramsons, spot: Footbridge}
-                  - {name: One head, subject: ramsons, notes: From the foot bridge, otherwise: "see https://example.org/x"}
+                  - {name: One head, subject: ramsons, notes: From the foot bridge, otherwise: "see [map](https&#58;//example.org/x)"}
                 share: {audience: public%s}
                 """.formatted(reviewed));
     }
@@ -148,6 +150,34 @@ class SensitivePlacesTest {
         assertTrue(index.contains("May 2027, with the times of the middle of the month"), index);
         assertFalse(index.contains("8 May") || index.contains("trip.ics"), index);
         assertTrue(Files.readString(home.resolve("site/one/plan.json")).contains("\"date\": \"2027-05\""));
+    }
+
+    /** The day, the forecast and the skyline are withheld: no page may tell of others as if they were the author's. */
+    @ParameterizedTest
+    @ValueSource(strings = {"coarse", "hidden"})
+    void claimsNothingOfWhatIsWithheld(String position) throws IOException {
+        boolean hidden = position.equals("hidden");
+        trip("one", "Tawny Spur", 52, "phone", "public");
+        Path trip = home.resolve("plans/one.yaml");
+        Files.writeString(trip, Files.readString(trip).replace("audience: public", "audience: public, position: " + position)
+                .replace("sensitive: yes", "sensitive: yes, skyline: [{bearing: E, angle: 9}]")
+                + "forecast: [{time: \"05:00\", temperature: 6 °C, dew_point: 5 °C, wind: 1 m/s, cloud: 2, rain: 0 mm}]\n");
+        assertEquals(0, build("public").exit());
+        StringBuilder all = new StringBuilder();
+        for (String page : List.of("one/index.html", "one/plan.md", "one/plan.json", "one/field-sheet.html", "sites/a-wood.html")) {
+            String text = Files.readString(home.resolve("site").resolve(page));
+            assertTrue(page.endsWith("json") || text.replace('\u00a0', ' ').contains("a level horizon"), page);
+            all.append(text.replace('\u00a0', ' '));
+        }
+        for (String claim : List.of("above the skyline", "over the skyline", "behind the skyline", "Sun and skyline", "On May")) {
+            assertFalse(all.toString().contains(claim), claim);
+        }
+        for (String claim : List.of("15 May", "our day:", "your day", "No forecast and no", "no forecast and no", "8 May")) {
+            assertFalse(hidden && all.toString().contains(claim), claim);
+        }
+        for (String told : List.of("Vertical line: the middle of the month", "Mid May, ", "In mid May 2027. ", "A forecast is not shown")) {
+            assertEquals(hidden, all.toString().contains(told), told);
+        }
     }
 
     @Test

@@ -151,7 +151,7 @@ class DayLightChartTest {
 
     private static Drawing drawn(ToDoubleFunction<LightAt> expected) {
         return DayLightChart.of(MAY.day().light(), MAY.day().sun(), MAY.day().places().get(0).sunlit(), expected, MAY.order(),
-                MAY.trip().shots().stream().map(Shot::name).toList(), "The day’s light at Footbridge");
+                MAY.trip().shots().stream().map(Shot::name).toList(), false, "The day’s light at Footbridge");
     }
 
     private static Point last(Drawing.Line line) {

@@ -135,7 +135,7 @@ class DrawingsTest {
                     drawing.title());
         }
         assertTrue(brief.places().get(0).dayLight().says().startsWith("The sun does not rise on this day. "));
-        assertEquals("The sun stays behind the skyline on this day.", brief.places().get(0).skyline().says());
+        assertEquals("The sun stays below a level horizon on this day.", brief.places().get(0).skyline().says());
         assertTrue(brief.places().get(0).dayLight().marks().stream().anyMatch(mark -> mark.style().equals("night")));
     }
 

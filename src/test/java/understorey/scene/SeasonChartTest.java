@@ -34,7 +34,7 @@ class SeasonChartTest {
     }
 
     private static Drawing chart(Site site, LocalDate chosen) {
-        return SeasonChart.of(FloweringWindow.of(site, FLOWER, chosen, null), chosen);
+        return SeasonChart.of(FloweringWindow.of(site, FLOWER, chosen, null), chosen, false);
     }
 
     private static final List<Season.Flowering> PAST = List.of(year("2023-05-04"), year("2024-05-01"),

@@ -155,7 +155,6 @@ class ViewfinderSketchTest {
         assertTrue(drawing.marks().stream().anyMatch(mark -> mark.style().equals("disc")));
     }
 
-    /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
     /** A density below one is told as what it is, and one that is not known not at all. */
     @Test
     void tellsTheDensityOfFlowersTruly() {
@@ -171,6 +170,7 @@ class ViewfinderSketchTest {
         assertTrue(ViewfinderSketch.of(carpet).says().contains("Flowers: 100 stems per m²"));
     }
 
+    /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
     @Test
     void moreStemsNeverGiveFewerFlowers() {
         for (double mm : new double[] {20, 50, 135}) {

@@ -7,8 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import understorey.plan.Position;
 import understorey.plan.Share;
 import understorey.plan.Share.Audience;
@@ -62,5 +65,29 @@ class LeaksTest {
             }
         }
         assertTrue(texts.size() > 30 && taken <= places * texts.size() / 1000, taken + " of " + places * texts.size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[map](https&#58;//maps.example.test/abc)", "[map](https&colon;//maps.example.test/abc)",
+        "[map][1]\n\n[1]: https&colon;&sol;&sol;maps.example.test/abc", "[map](&#x68;ttps://maps.example.test/abc)", "[map](https\\://maps.example.test/abc)",
+        "<https://maps.example.test/abc>", "[map](https&amp;colon;//maps.example.test/abc)", "https://maps.example.test/abc", "HTTP://maps.example.test/abc",
+        "maps.example.test/abc", "on maps.example.test/go/eu6abc--", "maps.example.test:8080/abc", "maps.example.test?id=abc", "maps.example.test#abc",
+        "www.example.test", "maps&period;example&period;test&sol;abc"})
+    void findsALinkInEveryDress(String text) {
+        assertEquals(1, new Links(List.of()).in(text).size(), text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"f/2.8", "1/60 s at f/5.6", "e.g. ferns and/or moss", "i.e./e.g.", "plan.final.yaml", "photos/one.jpg", "![](one.jpg)",
+        "10.5281/zenodo.123", "24-70 mm f/2.8-4.0", "6.9 mm f/1.8/2.2", "images.example.org", "8.5.2027/9.5.2027", "Wait... and/or shoot.", "#bluebells"})
+    void takesNoOtherTextForALink(String text) {
+        assertEquals(Set.of(), new Links(List.of()).in(text), text);
+    }
+
+    @Test
+    void letsAReviewedLinkPassAsWrittenAndAsDecoded() {
+        Links links = new Links(List.of("https://example.org/a%20b", "https://example.org/c"));
+        assertEquals(Set.of(), links.in("https://example.org/a%20b and [x](https&#58;//example.org/c)"));
+        assertEquals(Set.of("https://example.org/d"), links.in("https://example.org/a%20b https&colon;//example.org/d"));
     }
 }

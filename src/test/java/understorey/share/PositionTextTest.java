@@ -43,7 +43,17 @@ class PositionTextTest {
         // grids and codes
         "SN 945 721", "SN945721", "sn 94542 72161", "S N 94 72", "30U 462662 5798662", "462663 5798663", "462 663, 5 798 663", "E 462663 N 5798663",
         "30UVC6266298662", "30U VC 626 986", "UTM 30 4626", "294542, 272161", "grid reference 94 72", "easting 94542", "gcm3xr8mj", "GCM3XR", "gcm3x",
-        "9C4R8FP2+QQ", "8FP2+QQ", "9C4R0000+", "9c4r8fp2qq", "IO82fi", "io82", "MKMH2720", "8928308280fffff", "T12N R3W", "SY18 6QE"})
+        "9C4R8FP2+QQ", "8FP2+QQ", "9C4R0000+", "9c4r8fp2qq", "IO82fi", "io82", "MKMH2720", "8928308280fffff", "T12N R3W", "SY18 6QE",
+        // digits in other dress
+        "٥٢٫٣٣٧١٩ ٣٫٥٤٨٢٣", "⁵²·³³⁷¹⁹ ⁻³·⁵⁴⁸²³", "⁵².³³⁷⁰⁹", "5\ufe0f\u20e32\ufe0f\u20e3.3\ufe0f\u20e33\ufe0f\u20e37\ufe0f\u20e3", "➄➁.➂➂➆",
+        "52 . 33719 , -3 . 54823", "5 2 . 3 3 7 1 9", "52 dot 33719", "52 comma 33719", "52 point 3 3 7", "fifty-two dot three three seven",
+        "52 (dot) 33719", "52.20.14, 3.32.54",
+        // without the letters of the square; metres of a web map, by the spherical Mercator formulas
+        "GR 945727", "map ref 945727", "OS 945 727", "sheet 136 945727", "Sheet 136, 945-727", "945727", "9454 7216", "94542 72161", "ref: 123456",
+        "-394987 6861000", "94.5 km, 72.7 km in SN", "94.5 km east, 72.1 km north",
+        // words, codes with blanks, postcodes
+        "filled.count.soap", "Filled.count.soap.", "see filled.count.soap", "filled·count·soap", "9C4R 8FP2 + V5", "8fp2 + v5", "9C4R 8FP2+V5",
+        "sy18 6qq", "Sy18 6qq", "k1a 0b1", "postcode 12345", "PLZ D-12345"})
     void findsWhatReadsAsAPosition(String text) {
         assertNotNull(in(text), text);
     }
@@ -59,7 +69,12 @@ class PositionTextTest {
         "6 °C at 05:00, 11 °C at 09:00", "wind 12 km/h, gusts 24 km/h", "Stay 20 min", "10 stops, 6 stops, 3 stops", "16:9 or 3:2",
         "Day 1 of 3", "2 h 30 min", "450 g + 1.35 kg", "100 % crop", "Papery flowers on red sand", "9.8 x 7.3 mm, 6.9 mm f/1.8",
         "ND 64 and CPL", "Green leaves and dress gloves", "bluebells", "A3+ print", "CR2032", "B+W 72 mm", "west of the stream, north light",
-        "step 2.25 m back", "4K at 25 fps", "10.5281/zenodo.123"})
+        "step 2.25 m back", "4K at 25 fps", "10.5281/zenodo.123",
+        "plan.final.yaml", "bluebells.final.jpg", "e.g. ferns, i.e. green", "version 2.3.34", "1.2.0", "05.30.00", "05.30.00 to 09.15.00", "12.05.2027",
+        "8.5.27", "Wait...then...shoot", "from 12. 5 pictures", "01632 960 983", "(01632) 960983", "400 ISO", "ISO 100 200 400", "2 + 3 frames",
+        "5600 + 250", "the 2nd of 3", "x5 2nd edition", "f4 2nd try", "map 1:25 000", "a map of 2027", "OS map, 1:50 000", "2 km, then 3 km",
+        "0.5 km and 1.5 km", "sheet 2", "ref 12", "1 2 3 4", "images.example.org", "zip 2.5 m", "100 000 steps", "frames 1234 to 1260",
+        "2 x 3 m", "frame 250 000", "20270508"})
     void letsEverydayFiguresPass(String text) {
         assertNull(in(text), text);
     }
