@@ -279,7 +279,7 @@ public final class Samples {
         }
 
         public Intent intent() {
-            return Intent.of(List.of(shot())).get(0);
+            return Intent.of(List.of(shot()), null).get(0);
         }
     }
 

@@ -6,7 +6,7 @@ import static understorey.advice.Measure.SHUTTER_SECONDS;
 /** Why something stays at home, and what the whole bag lacks. */
 public sealed interface BagAdvice extends Advice {
 
-    /** Why a thing stays at home: no body takes it, it suits no picture, a lighter one does, it weighs too much. */
+    /** Why a thing stays at home: no body takes it, it suits no picture, a lighter one does. */
     record LeftNoBody(String mount) implements BagAdvice {
     }
 
@@ -20,9 +20,6 @@ public sealed interface BagAdvice extends Advice {
     }
 
     record LeftSpared(String shot, String instead) implements BagAdvice {
-    }
-
-    record LeftTooHeavy(String shot) implements BagAdvice {
     }
 
     /** The only picture that it is for cannot be taken in the light there will be. */

@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.TripLine;
@@ -19,14 +21,24 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
 /** Builds the pages of a folder of plans. */
-final class BuildCommand implements Command {
-
-    static final String NAME = "build";
+@Command(name = "build", description = "Build pages from the plans in a folder, or from one plan. "
+        + "Plans with errors are skipped; their earlier pages stay.")
+final class BuildCommand implements Callable<Integer> {
 
     private final Terminal terminal;
     private final Function<Trip, Brief> planner;
+
+    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans", converter = Folders.class,
+            description = "folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})")
+    private Path plansFolder;
+    @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "site-out", converter = Folders.class,
+            description = "output folder: new, empty, or made by an earlier build (default: ${DEFAULT-VALUE})")
     private Path out;
+    @Option(names = "--templates", paramLabel = "FOLDER", converter = Folders.class,
+            description = "your own templates; missing files fall back to the built-in ones")
     private Path templates;
+    @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
+            description = "skip trips meant for a smaller audience: private, party or public (default: skip none)")
     private Share.Audience audience;
 
     BuildCommand(Terminal terminal) {
@@ -39,31 +51,7 @@ final class BuildCommand implements Command {
     }
 
     @Override
-    public CommandSpec spec() {
-        return Command.spec(NAME, "Build pages from the plans in a folder, or from one plan. Plans with errors are skipped; "
-                        + "their earlier pages stay.")
-                .addPositional(Command.plansFolder())
-                .addOption(OptionSpec.builder("--out").paramLabel("FOLDER").type(Path.class).converters(new Folders()).defaultValue("site-out")
-                        .description("output folder: new, empty, or made by an earlier build "
-                                + "(default: ${DEFAULT-VALUE})").build())
-                .addOption(OptionSpec.builder("--templates").paramLabel("FOLDER").type(Path.class).converters(new Folders())
-                        .description("your own templates; missing files fall back to the built-in ones")
-                        .build())
-                .addOption(OptionSpec.builder("--audience").paramLabel("WHO").type(Share.Audience.class)
-                        .converters(new Audiences()).defaultValue("private")
-                        .description("skip trips meant for a smaller audience: private, party or public "
-                                + "(default: skip none)").build());
-    }
-
-    @Override
-    public int run(CommandSpec parsed) throws IOException {
-        out = parsed.findOption("--out").getValue();
-        templates = parsed.findOption("--templates").getValue();
-        audience = parsed.findOption("--audience").getValue();
-        return build(parsed.positionalParameters().get(0).getValue());
-    }
-
-    private int build(Path plansFolder) throws IOException {
+    public Integer call() throws IOException {
         if (templates != null && !Files.isDirectory(templates)) {
             terminal.say("'" + templates + "' is not a folder of templates");
             return 2;

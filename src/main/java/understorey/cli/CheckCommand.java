@@ -1,20 +1,17 @@
 package understorey.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.pages.Json;
 import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
@@ -23,12 +20,17 @@ import understorey.reading.PlansReader;
 import understorey.yaml.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
-final class CheckCommand implements Command {
-
-    static final String NAME = "check";
+@Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.")
+final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
     private final Function<Trip, Brief> planner;
+
+    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans", converter = Folders.class,
+            description = "folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})")
+    private Path plansFolder;
+    @Option(names = "--json", description = "the findings as a JSON array on standard output")
+    private boolean json;
 
     CheckCommand(Terminal terminal) {
         this(terminal, Planner::brief);
@@ -40,17 +42,7 @@ final class CheckCommand implements Command {
     }
 
     @Override
-    public CommandSpec spec() {
-        return Command.spec(NAME, "Check the plans in a folder, or one plan. Writes nothing.")
-                .addPositional(Command.plansFolder())
-                .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
-                        .description("the findings as a JSON array on standard output").build());
-    }
-
-    @Override
-    public int run(CommandSpec parsed) throws IOException {
-        Path plansFolder = parsed.positionalParameters().get(0).getValue();
-        boolean json = parsed.findOption("--json").getValue();
+    public Integer call() throws IOException {
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, (turn, pages) -> true);
         List<Finding> findings = new ArrayList<>(plans.findings());
@@ -78,27 +70,12 @@ final class CheckCommand implements Command {
     }
 
     private static String json(List<Finding> findings) throws IOException {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-            printer.indentArraysWith(lines);
-            printer.indentObjectsWith(lines);
-            json.setPrettyPrinter(printer);
-            json.writeStartArray();
-            for (Finding finding : findings) {
-                json.writeStartObject();
-                json.writeStringField("level", finding.level().name().toLowerCase(Locale.ROOT));
-                json.writeStringField("file", finding.file());
-                json.writeNumberField("line", finding.line());
-                json.writeNumberField("column", finding.column());
-                json.writeNumberField("length", finding.length());
-                json.writeStringField("text", finding.text());
-                json.writeStringField("help", finding.help());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
+        Json json = Json.beginList();
+        for (Finding finding : findings) {
+            json.item().word("level", finding.level()).text("file", finding.file()).count("line", finding.line())
+                    .count("column", finding.column()).count("length", finding.length()).text("text", finding.text())
+                    .text("help", finding.help()).end();
         }
-        return text.toString();
+        return json.document();
     }
 }

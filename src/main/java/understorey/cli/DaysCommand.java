@@ -7,9 +7,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import understorey.pages.DaysList;
 import understorey.plan.ForecastHour;
 import understorey.plan.Trip;
@@ -19,52 +20,46 @@ import understorey.reading.PlansReader;
 import understorey.season.DayRanking;
 
 /** Ranks the days that a trip could go. */
-final class DaysCommand implements Command {
-
-    static final String NAME = "days";
+@Command(name = "days", description = "Rank the days of a trip by flowers, light, hours, weather and your wishes, the best "
+        + "first. For a trip with one date, it ranks the two weeks before and after. Writes nothing.")
+final class DaysCommand implements Callable<Integer> {
 
     /** Days before and after the date of a trip with one date. */
     private static final int AROUND_D = 14;
     private static final int MOST_DAYS = 366;
+    /** Folder in which a trip is looked for by its name. */
+    private static final String PLANS = "plans";
 
     private final Terminal terminal;
+
+    @Parameters(paramLabel = "TRIP", description = "trip file, or its name in plans/")
+    private Path asked;
+    @Option(names = "--from", paramLabel = "DATE",
+            description = "first day, for example 2027-04-20, instead of the trip's own days")
+    private String first;
+    @Option(names = "--to", paramLabel = "DATE", description = "last day")
+    private String last;
+    @Option(names = "--json", description = "the days as JSON")
+    private boolean json;
+    @Option(names = "--csv", description = "the days as CSV")
+    private boolean csv;
 
     DaysCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public CommandSpec spec() {
-        return Command.spec(NAME, "Rank the days of a trip by flowers, light, hours, weather and your wishes, the best "
-                        + "first. For a trip with one date, it ranks the two weeks before and after. Writes nothing.")
-                .addPositional(PositionalParamSpec.builder().arity("1").required(true).paramLabel("TRIP").type(Path.class)
-                        .description("trip file, or its name in plans/").build())
-                .addOption(OptionSpec.builder("--from").paramLabel("DATE").type(String.class)
-                        .description("first day, for example 2027-04-20, instead of the trip's own days").build())
-                .addOption(OptionSpec.builder("--to").paramLabel("DATE").type(String.class)
-                        .description("last day").build())
-                .addOption(OptionSpec.builder("--json").type(boolean.class).defaultValue("false")
-                        .description("the days as JSON").build())
-                .addOption(OptionSpec.builder("--csv").type(boolean.class).defaultValue("false")
-                        .description("the days as CSV").build());
-    }
-
-    @Override
-    public int run(CommandSpec parsed) throws IOException {
-        boolean json = parsed.findOption("--json").getValue();
-        boolean csv = parsed.findOption("--csv").getValue();
+    public Integer call() throws IOException {
         if (json && csv) {
             return wrong("give --json or --csv, not both");
         }
-        Path asked = parsed.positionalParameters().get(0).getValue();
-        Path file = asked.toString().endsWith(".yaml") ? asked
-                : Path.of(PLANS).resolve(asked + ".yaml");
+        Path file = asked.toString().endsWith(".yaml") ? asked : Path.of(PLANS).resolve(asked + ".yaml");
         if (!Files.isRegularFile(file)) {
             return wrong("no such trip: " + file + "; give a trip file, or its name in " + PLANS);
         }
-        LocalDate from = date(parsed, "--from");
-        LocalDate to = date(parsed, "--to");
-        if (given(parsed, "--from") != (from != null) || given(parsed, "--to") != (to != null)) {
+        LocalDate from = date(first);
+        LocalDate to = date(last);
+        if ((first == null) != (from == null) || (last == null) != (to == null)) {
             return wrong("write dates as 2027-05-08");
         }
         if ((from == null) != (to == null) || from != null && (to.isBefore(from)
@@ -80,7 +75,7 @@ final class DaysCommand implements Command {
                 if (days.isEmpty()) {
                     return wrong("there is no " + from + " in " + trip.site().zone().getId());
                 }
-                rank(trip, days, json, csv);
+                rank(trip, days);
                 return 0;
             }
         }
@@ -93,7 +88,7 @@ final class DaysCommand implements Command {
         return 2;
     }
 
-    private void rank(Trip trip, List<LocalDate> days, boolean json, boolean csv) {
+    private void rank(Trip trip, List<LocalDate> days) {
         DayRanking ranking = DayRanking.of(dated(trip), days);
         DaysList list = DaysList.open();
         list.warnings(ranking).forEach(terminal::say);
@@ -132,12 +127,7 @@ final class DaysCommand implements Command {
         return name.substring(0, name.lastIndexOf('.'));
     }
 
-    private static boolean given(CommandSpec parsed, String option) {
-        return parsed.findOption(option).getValue() != null;
-    }
-
-    private static LocalDate date(CommandSpec parsed, String option) {
-        String text = parsed.findOption(option).getValue();
+    private static LocalDate date(String text) {
         try {
             return text == null || text.length() > "2027-05-08".length() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException fault) {

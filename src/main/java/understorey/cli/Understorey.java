@@ -1,48 +1,37 @@
 package understorey.cli;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code understorey}: finds the command that the command line names and runs it. */
-public final class Understorey {
+@Command(name = "understorey", description = "Turns a YAML trip plan into pages for photographing woodland flowers.",
+        footer = {"", "Exit status: 0 done, 1 errors that stop the build, 2 wrong command line."})
+public final class Understorey implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final Map<String, Command> commands = new LinkedHashMap<>();
-    private final CommandLine line;
 
-    private Understorey(String[] arguments, PrintStream out, PrintStream err, boolean colour) {
-        terminal = new Terminal(out, err, colour);
-        commands.put(BuildCommand.NAME, new BuildCommand(terminal));
-        commands.put(CheckCommand.NAME, new CheckCommand(terminal));
-        commands.put(DaysCommand.NAME, new DaysCommand(terminal));
-        CommandSpec spec = Command.spec("understorey",
-                "Turns a YAML trip plan into pages for photographing woodland flowers.");
-        spec.version("understorey " + version());
-        spec.addOption(OptionSpec.builder("-V", "--version").versionHelp(true).description("show the version").build());
-        spec.usageMessage().footer("", "Exit status: 0 done, 1 errors that stop the build, 2 wrong command line.");
-        String asked = arguments.length == 0 ? "" : arguments[0];
-        for (Map.Entry<String, Command> command : commands.entrySet()) {
-            if (!commands.containsKey(asked) || command.getKey().equals(asked)) {
-                spec.addSubcommand(command.getKey(), new CommandLine(command.getValue().spec()));
-            }
-        }
-        line = new CommandLine(spec).setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
-                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
-                .setColorScheme(CommandLine.Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
-                .setParameterExceptionHandler(this::refuse).setExecutionStrategy(this::execute);
+    @Spec
+    private CommandSpec spec;
+    @Option(names = {"-h", "--help"}, usageHelp = true, scope = ScopeType.INHERIT, description = "show this help")
+    private boolean help;
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "show the version")
+    private boolean version;
+
+    private Understorey(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     /** Starts the tool and ends the process with its exit status. */
@@ -54,7 +43,25 @@ public final class Understorey {
 
     /** Runs one command line; the exit status. Both streams take UTF-8. */
     static int run(String[] arguments, PrintStream out, PrintStream err, boolean colour) {
-        return new Understorey(arguments, out, err, colour).line.execute(arguments);
+        Understorey tool = new Understorey(new Terminal(out, err, colour));
+        CommandLine line = new CommandLine(tool).addSubcommand(new BuildCommand(tool.terminal))
+                .addSubcommand(new CheckCommand(tool.terminal)).addSubcommand(new DaysCommand(tool.terminal))
+                .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
+                .setParameterExceptionHandler(tool::refuse)
+                .setExecutionExceptionHandler((fault, command, parsed) -> tool.say(fault));
+        line.getCommandSpec().version("understorey " + version());
+        try {
+            return line.execute(arguments);
+        } catch (StackOverflowError fault) {
+            return tool.say(fault);
+        }
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "Give a command: build, check or days.");
     }
 
     /** Answers a wrong command line with what is wrong, then with what may be meant or how the command is used. */
@@ -65,32 +72,16 @@ public final class Understorey {
             terminal.lines(meant.toString());
         } else {
             CommandLine asked = fault.getCommandLine();
-            asked.usage(asked.getErr(), line.getColorScheme());
+            asked.usage(asked.getErr(), asked.getColorScheme());
         }
         return ExitCode.USAGE;
     }
 
-    private int execute(ParseResult parsed) {
-        Integer helped = CommandLine.executeHelpRequest(parsed);
-        if (helped != null) {
-            return helped;
-        }
-        if (!parsed.hasSubcommand()) {
-            throw new ParameterException(line, "Give a command: build, check or days.");
-        }
-        CommandSpec asked = parsed.subcommand().commandSpec();
-        try {
-            return commands.get(asked.name()).run(asked);
-        } catch (IOException | RuntimeException | StackOverflowError fault) {
-            say(fault);
-            return 1;
-        }
-    }
-
     /** Prints one line for an unforeseen failure, and the whole trace if it is asked for. */
-    private void say(Throwable fault) {
+    private int say(Throwable fault) {
         terminal.say("understorey: " + FaultMessage.says(fault));
         terminal.trace(fault);
+        return ExitCode.SOFTWARE;
     }
 
     private static String version() {

@@ -1,5 +1,5 @@
 /**
- * The commands, one class each. Progress and findings go to standard error, results to standard output. Exit
+ * The commands, one annotated class each. Progress and findings go to standard error, results to standard output. Exit
  * status: 0 done, 1 errors that stop the build, 2 wrong command line. Start at {@code Understorey}; everything that
  * is printed goes through {@code Terminal}.
  */

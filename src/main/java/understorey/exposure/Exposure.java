@@ -51,17 +51,6 @@ public final class Exposure {
         this.why = new MotionReasons(fit, conditions, motion);
     }
 
-    /**
-     * The settings where no sun gets into the frame, and of the wind only the mean is known.
-     *
-     * @param ev100         of the light that the picture is metered for
-     * @param contrastStops between a fleck of sun and the shade; 0 when no sun reaches the floor
-     * @param flowerWindMs  mean wind at flower height; null if unknown
-     */
-    public static Settings of(LensFit fit, double ev100, double contrastStops, @Nullable Double flowerWindMs) {
-        return of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs, null, null));
-    }
-
     /** The settings for a light and a wind, with no neutral density filter to hand. */
     public static Settings of(LensFit fit, Conditions conditions) {
         return of(fit, List.of(), conditions);

@@ -5,37 +5,24 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the best set of things to carry: it keeps the most pictures, by priority and then by count; of such sets the
- * lightest; then with the fewest changes of lens, the pictures taken in file order; then with the fewest things; then
- * with the thing that comes first in the file. The search is exhaustive; a branch is cut only where what it could
- * still keep, or what it already weighs, rules it out.
+ * Finds the best set of things to carry: of the sets that keep every picture the lightest; then with the fewest changes
+ * of lens, the pictures taken in file order; then with the fewest things; then with the thing that comes first in the
+ * file. The search is exhaustive; a branch is cut only where it cannot keep a picture, or is too heavy already.
  */
 final class BagSearch {
 
-    /** A picture of one priority counts more than any number of the next lower. */
-    private static final int DIGITS = 20;
-
     private final ItemSet bits;
     private final Candidate[][] candidates;
-    private final long[] worth;
-    private final long mostMg;
     private final int[] heaviestFirst;
     private final int[] mounted;
 
     private int best;
-    private long bestWorth = -1;
-    private long bestMg;
+    private long bestMg = Long.MAX_VALUE;
     private int bestChanges;
 
-    private BagSearch(ItemSet bits, List<Picture> pictures, long mostMg) {
+    private BagSearch(ItemSet bits, List<Picture> pictures) {
         this.bits = bits;
-        this.mostMg = mostMg;
-        candidates = new Candidate[pictures.size()][];
-        worth = new long[pictures.size()];
-        for (int i = 0; i < worth.length; i++) {
-            candidates[i] = Candidate.of(pictures.get(i), bits);
-            worth[i] = 1L << DIGITS * (pictures.get(i).intent().priority() - 1);
-        }
+        candidates = pictures.stream().map(picture -> Candidate.of(picture, bits)).toArray(Candidate[][]::new);
         mounted = new int[bits.count()];
         heaviestFirst = new int[bits.size()];
         for (int i = 0; i < heaviestFirst.length; i++) {
@@ -47,17 +34,14 @@ final class BagSearch {
         }
     }
 
-    /**
-     * The set to carry.
-     *
-     * @param mostMg it may not weigh more; where even what is always taken weighs more, nothing is carried
-     */
-    static int of(ItemSet bits, List<Picture> pictures, long mostMg) {
-        BagSearch search = new BagSearch(bits, pictures, mostMg);
+    /** The set to carry; at most what the whole bag's own choices take together. */
+    static int of(ItemSet bits, List<Picture> pictures) {
+        BagSearch search = new BagSearch(bits, pictures);
         int chosen = ItemSet.ALWAYS;
         for (Picture picture : pictures) {
             chosen |= bits.of(picture.chosen());
         }
+        search.best = chosen;
         search.judge(chosen, search.weightMg(chosen));
         search.branch(0, ItemSet.ALWAYS, (1 << bits.size()) - 1, bits.alwaysMg());
         return search.best;
@@ -72,11 +56,7 @@ final class BagSearch {
     }
 
     private void branch(int depth, int carried, int open, long mg) {
-        if (mg > mostMg) {
-            return;
-        }
-        long hope = hope(carried | open);
-        if (hope < bestWorth || hope == bestWorth && mg > bestMg) {
+        if (mg > bestMg || !couldKeepAll(carried | open)) {
             return;
         }
         if (open == 0) {
@@ -88,48 +68,43 @@ final class BagSearch {
         branch(depth + 1, carried | bit, open & ~bit, mg + bits.weightMg(heaviestFirst[depth]));
     }
 
-    /** No part of these things keeps more. */
-    private long hope(int things) {
-        long sum = 0;
-        for (int i = 0; i < worth.length; i++) {
-            for (Candidate candidate : candidates[i]) {
-                if (candidate.couldKeep(things)) {
-                    sum += worth[i];
-                    break;
-                }
+    private boolean couldKeepAll(int things) {
+        for (Candidate[] ways : candidates) {
+            if (!couldKeep(ways, things)) {
+                return false;
             }
         }
-        return sum;
+        return true;
+    }
+
+    private static boolean couldKeep(Candidate[] ways, int things) {
+        for (Candidate way : ways) {
+            if (way.couldKeep(things)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void judge(int carried, long mg) {
-        if (mg > mostMg) {
-            return;
-        }
         Arrays.fill(mounted, 0);
-        long sum = 0;
         int changes = 0;
-        for (int i = 0; i < worth.length; i++) {
-            Candidate way = first(candidates[i], carried);
+        for (Candidate[] ways : candidates) {
+            Candidate way = first(ways, carried);
             if (way == null || !way.keeps(carried)) {
-                continue;
+                return;
             }
-            sum += worth[i];
             changes += mounted[way.body()] != 0 && mounted[way.body()] != way.mounted() ? 1 : 0;
             mounted[way.body()] = way.mounted();
         }
-        if (better(carried, sum, mg, changes)) {
+        if (better(carried, mg, changes)) {
             best = carried;
-            bestWorth = sum;
             bestMg = mg;
             bestChanges = changes;
         }
     }
 
-    private boolean better(int carried, long sum, long mg, int changes) {
-        if (sum != bestWorth) {
-            return sum > bestWorth;
-        }
+    private boolean better(int carried, long mg, int changes) {
         if (mg != bestMg) {
             return mg < bestMg;
         }

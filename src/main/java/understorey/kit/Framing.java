@@ -9,7 +9,6 @@ import understorey.optics.ThinLens;
 import understorey.plan.Filter;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
-import understorey.plan.Orientation;
 import understorey.plan.Role;
 import understorey.plan.Sharp;
 
@@ -211,12 +210,9 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private double magnification(Frame frame) {
-            boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-            double across = landscape ? camera.sensor().widthMm() : camera.sensor().heightMm();
-            double up = landscape ? camera.sensor().heightMm() : camera.sensor().widthMm();
             return frame.widthM() != null
-                    ? across / (frame.widthM() * 1000)
-                    : up / (Intent.heightM(frame, intent.shot().subject()) * 1000);
+                    ? camera.sensor().acrossMm(intent.orientation()) / (frame.widthM() * 1000)
+                    : camera.sensor().upMm(intent.orientation()) / (Intent.heightM(frame, intent.shot().subject()) * 1000);
         }
 
         private double freeFocalMm(double magnification) {

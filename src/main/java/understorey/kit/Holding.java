@@ -23,10 +23,6 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
 
-    static Holding of(Bag bag, Camera camera, Intent intent) {
-        return of(bag, bag, camera, intent);
-    }
-
     /**
      * What holds the camera, of the supports that are carried.
      *

@@ -13,6 +13,7 @@ import understorey.optics.DepthOfField;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
+import understorey.plan.Sensor;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -48,11 +49,6 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double HEAD_FILLS = 0.6;
     private static final double UNKNOWN_HEAD_M = 0.04;
     static final double UNKNOWN_PLANT_M = 0.3;
-
-    /** The intents of all shots on level ground; as {@link #of(List, Site)}. */
-    public static List<Intent> of(List<Shot> shots) {
-        return of(shots, null);
-    }
 
     /**
      * The intents of all shots; a first shot without a role opens the story, any other is an extra.
@@ -164,8 +160,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
 
     /** Width of the picture at the subject on a 3:2 frame, metres; {@code LensTrial} uses the true sensor. */
     private static double widthM(Frame frame, Subject subject, Orientation orientation) {
-        double aspect = orientation == Orientation.LANDSCAPE ? 1.5 : 1 / 1.5;
-        return frame.widthM() != null ? frame.widthM() : heightM(frame, subject) * aspect;
+        return frame.widthM() != null ? frame.widthM()
+                : heightM(frame, subject) * Sensor.FULL_FRAME.acrossMm(orientation) / Sensor.FULL_FRAME.upMm(orientation);
     }
 
     /** Height of the picture at the subject, metres, for a frame that is not given by its width. */

@@ -19,7 +19,6 @@ final class ItemSet {
     private final List<Object> all;
     private final List<Object> free = new ArrayList<>();
     private final List<Object> always = new ArrayList<>();
-    private final boolean exact;
 
     ItemSet(Bag bag, List<Picture> pictures) {
         all = Things.of(bag);
@@ -30,8 +29,7 @@ final class ItemSet {
             chosen.addAll(picture.chosen());
         }
         take(useful);
-        exact = free.size() <= MOST;
-        if (!exact) {
+        if (free.size() > MOST) {
             take(chosen);
             while (free.size() > MOST) {
                 Object lightest = lightest();
@@ -64,10 +62,6 @@ final class ItemSet {
     static long weightMg(Object thing) {
         Double grams = Things.weightG(thing);
         return grams == null ? 0 : Math.round(grams * 1000);
-    }
-
-    boolean exact() {
-        return exact;
     }
 
     /** How many bits are free. */

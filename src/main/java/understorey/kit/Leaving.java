@@ -16,13 +16,11 @@ final class Leaving {
     private final Bag bag;
     private final List<Picture> pictures;
     private final List<ShotFit> fits;
-    private final List<Intent> lost;
 
-    private Leaving(Bag bag, List<Picture> pictures, List<ShotFit> fits, List<Intent> lost) {
+    private Leaving(Bag bag, List<Picture> pictures, List<ShotFit> fits) {
         this.bag = bag;
         this.pictures = pictures;
         this.fits = fits;
-        this.lost = lost;
     }
 
     /**
@@ -32,9 +30,8 @@ final class Leaving {
      * @param pictures that the whole bag takes
      * @param fits     of all pictures, with what is carried
      */
-    static List<SmallestBag.Left> of(Bag bag, List<Object> carried, List<Picture> pictures, List<ShotFit> fits,
-                                     List<Intent> lost) {
-        Leaving leaving = new Leaving(bag, pictures, fits, lost);
+    static List<SmallestBag.Left> of(Bag bag, List<Object> carried, List<Picture> pictures, List<ShotFit> fits) {
+        Leaving leaving = new Leaving(bag, pictures, fits);
         List<SmallestBag.Left> left = new ArrayList<>();
         for (Object thing : Things.of(bag)) {
             if (!Things.among(carried, thing)) {
@@ -51,8 +48,7 @@ final class Leaving {
         for (Picture picture : pictures) {
             if (Things.among(picture.chosen(), thing)) {
                 String shot = picture.intent().shot().name();
-                return Things.among(lost, picture.intent()) ? new BagAdvice.LeftTooHeavy(shot)
-                        : new BagAdvice.LeftSpared(shot, instead(thing, picture));
+                return new BagAdvice.LeftSpared(shot, instead(thing, picture));
             }
         }
         return spare(thing);
@@ -63,7 +59,7 @@ final class Leaving {
         Verdict best = Verdict.CANNOT;
         Picture served = null;
         for (Picture picture : pictures) {
-            for (Way way : Things.among(lost, picture.intent()) ? List.<Way>of() : picture.ways()) {
+            for (Way way : picture.ways()) {
                 if (way.verdict().compareTo(best) < 0 && picture.couldUse(thing, way)) {
                     best = way.verdict();
                     served = picture;

@@ -16,7 +16,6 @@ import understorey.optics.GroundView;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Filter;
-import understorey.plan.Orientation;
 import understorey.plan.Sharp;
 import understorey.plan.Support;
 
@@ -98,12 +97,12 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** Of the part of the sensor that is used, the picture's own width, mm. */
     public double usedWidthMm() {
-        return (landscape() ? camera.sensor().widthMm() : camera.sensor().heightMm()) / cropTimes;
+        return camera.sensor().acrossMm(intent.orientation()) / cropTimes;
     }
 
     /** Of the part of the sensor that is used, the picture's own height, mm. */
     public double usedHeightMm() {
-        return (landscape() ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
+        return camera.sensor().upMm(intent.orientation()) / cropTimes;
     }
 
     /** What the picture takes in, focused where it is framed: close up less than at infinity. */
@@ -207,9 +206,8 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     }
 
     static double circleOfConfusionMm(Intent intent, Camera camera, double cropTimes) {
-        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-        double widthMm = (landscape ? camera.sensor().widthMm() : camera.sensor().heightMm()) / cropTimes;
-        double heightMm = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / cropTimes;
+        double widthMm = camera.sensor().acrossMm(intent.orientation()) / cropTimes;
+        double heightMm = camera.sensor().upMm(intent.orientation()) / cropTimes;
         Double printM = intent.shot().printWidthM();
         return printM == null ? CircleOfConfusion.mm(widthMm, heightMm)
                 : CircleOfConfusion.mm(widthMm, heightMm, printM * 1000);
@@ -223,9 +221,5 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     /** True when something keeps the camera still for seconds; a monopod does not. */
     public boolean steady() {
         return Holding.steady(support);
-    }
-
-    private boolean landscape() {
-        return intent.orientation() == Orientation.LANDSCAPE;
     }
 }

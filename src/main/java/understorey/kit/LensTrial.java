@@ -9,7 +9,6 @@ import understorey.optics.Diffraction;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
 import understorey.plan.Bag;
-import understorey.plan.Orientation;
 import understorey.plan.Sharp;
 
 /** Tries one camera on one picture. */
@@ -160,10 +159,7 @@ final class LensTrial {
         if (widthM == null) {
             return;
         }
-        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-        double aspect = landscape
-                ? camera.sensor().widthMm() / camera.sensor().heightMm()
-                : camera.sensor().heightMm() / camera.sensor().widthMm();
+        double aspect = camera.sensor().acrossMm(intent.orientation()) / camera.sensor().upMm(intent.orientation());
         double neededAcross = widthM / 0.0254 * PRINT_DPI;
         double neededMpx = neededAcross * neededAcross / aspect / 1e6;
         double leftMpx = camera.body().pixelsMpx() / (framing.cropTimes() * framing.cropTimes());

@@ -36,16 +36,6 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
         return standard != null;
     }
 
-    /** Whether the lens that is best of those carried, as it is then held, keeps the picture. */
-    boolean keptBy(LensFit best) {
-        for (Way way : best.verdict() == Verdict.CANNOT ? List.<Way>of() : ways) {
-            if (way.trial().camera() == best.camera() && way.polarised() == !best.filters().isEmpty()) {
-                return toKeep().metBy(way) && toKeep().heldBy(best.support(), best.heightM());
-            }
-        }
-        return false;
-    }
-
     /**
      * The lenses that are carried, with what is carried of the rest, best first; then those that stay at home. Where
      * none is carried for a picture that the whole bag takes, each stays at home as one that cannot; where the whole

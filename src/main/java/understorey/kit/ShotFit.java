@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.plan.Bag;
 import understorey.plan.Companion;
 
 /**
@@ -19,10 +18,6 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
 
     private static final Comparator<LensFit> BEST_FIRST = (one, other) ->
             LensFit.compare(one.verdict(), one.penalty(), other.verdict(), other.penalty());
-
-    public static ShotFit of(Intent intent, Bag bag) {
-        return Picture.of(bag, Camera.of(bag), intent).carrying(bag, Things.of(bag), List.of());
-    }
 
     /** The lenses that are carried, then those that stay at home; what companions could lend. */
     static ShotFit of(Picture picture, List<LensFit> carried, List<LensFit> home, List<Companion> companions) {

@@ -1,6 +1,5 @@
 package understorey.kit;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -12,61 +11,35 @@ import understorey.plan.Companion;
  * filters are chosen from; extras, release, cards and batteries are the author's and stay.
  *
  * <p>A picture is kept when the best that the smaller bag does for it matches the best of the whole bag: no worse a
- * verdict (a compromise no more than half a stop worse), the polariser on, held as steadily and as high. Without a limit
- * on the weight every picture that the whole bag takes is kept. Within a limit the must-haves come first, then the
- * most of the rest, by priority. Of equal bags the lightest, then the one with the fewest changes of lens in file
- * order, then with the fewest things, then with the thing that comes first in the file. What nobody weighed counts
- * nothing.
+ * verdict (a compromise no more than half a stop worse), the polariser on, held as steadily and as high. Every
+ * picture that the whole bag takes is kept. Of the bags that do so it is the lightest, then the one with the fewest
+ * changes of lens in file order, then with the fewest things, then with the thing that comes first in the file. What
+ * has no weight counts nothing. Of a bag with more than twenty things of use, something lighter may be missed.
  *
  * @param whole as the author packed it
  * @param kept  to carry
  * @param fits  a picture each, in file order: first the lenses that are carried, then those that stay at home
- * @param lost  pictures that the whole bag takes and this one, for its weight's sake, takes worse or not at all
  * @param left  what stays at home, in file order
- * @param exact false for a bag of more than twenty things of use, where something lighter may have been missed
  */
-public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Intent> lost, List<Left> left,
-                          boolean exact) {
+public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Left> left) {
 
     /** A thing that stays at home; the weight is null when not given. */
     public record Left(String name, @Nullable Double weightG, Advice why) {
     }
 
-    /** The smallest bag, whatever it weighs. */
-    public static SmallestBag of(Bag bag, List<Companion> companions, List<Intent> intents) {
-        return within(Double.POSITIVE_INFINITY, bag, companions, intents);
-    }
-
     /**
-     * The smallest bag that weighs no more than so many grams, extras not counted.
+     * The smallest bag.
      *
      * @param companions from whom to borrow what takes a picture better than the whole bag does
      */
-    public static SmallestBag within(double mostG, Bag bag, List<Companion> companions, List<Intent> intents) {
-        List<Picture> pictures = new ArrayList<>();
-        List<Picture> takeable = new ArrayList<>();
+    public static SmallestBag of(Bag bag, List<Companion> companions, List<Intent> intents) {
         List<Camera> cameras = Camera.of(bag);
-        for (Intent intent : intents) {
-            Picture picture = Picture.of(bag, cameras, intent);
-            pictures.add(picture);
-            if (picture.takeable()) {
-                takeable.add(picture);
-            }
-        }
+        List<Picture> pictures = intents.stream().map(intent -> Picture.of(bag, cameras, intent)).toList();
+        List<Picture> takeable = pictures.stream().filter(Picture::takeable).toList();
         ItemSet bits = new ItemSet(bag, takeable);
-        List<Object> things = bits.things(BagSearch.of(bits, takeable, (long) (mostG * 1000)));
+        List<Object> things = bits.things(BagSearch.of(bits, takeable));
         Bag kept = Things.only(bag, things);
-        List<ShotFit> fits = new ArrayList<>();
-        List<Intent> lost = new ArrayList<>();
-        for (Picture picture : pictures) {
-            ShotFit fit = picture.carrying(kept, things, companions);
-            fits.add(fit);
-            LensFit best = fit.best();
-            if (picture.takeable() && (best == null || !picture.keptBy(best))) {
-                lost.add(picture.intent());
-            }
-        }
-        return new SmallestBag(bag, kept, List.copyOf(fits), List.copyOf(lost),
-                Leaving.of(bag, things, takeable, fits, lost), bits.exact());
+        List<ShotFit> fits = pictures.stream().map(picture -> picture.carrying(kept, things, companions)).toList();
+        return new SmallestBag(bag, kept, fits, Leaving.of(bag, things, takeable, fits));
     }
 }

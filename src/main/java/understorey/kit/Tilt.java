@@ -2,7 +2,6 @@ package understorey.kit;
 
 import understorey.optics.AngleOfView;
 import understorey.optics.ThinLens;
-import understorey.plan.Orientation;
 import understorey.plan.Sharp;
 
 /** Angle of a lens axis below the horizontal, degrees; negative looks up. It changes evenly with every input. */
@@ -20,8 +19,7 @@ final class Tilt {
     private Tilt(Intent intent, Framing framing, Camera camera) {
         this.intent = intent;
         this.framing = framing;
-        boolean landscape = intent.orientation() == Orientation.LANDSCAPE;
-        upMm = (landscape ? camera.sensor().heightMm() : camera.sensor().widthMm()) / framing.cropTimes();
+        upMm = camera.sensor().upMm(intent.orientation()) / framing.cropTimes();
     }
 
     /** The tilt as written; else on the plant of a framed picture, or for the far edge of a view. */

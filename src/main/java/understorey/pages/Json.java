@@ -18,33 +18,35 @@ import java.util.function.Function;
 import understorey.advice.Advice;
 import understorey.sky.Interval;
 
-/** Members of JSON objects, one a call; whatever is null is written as {@code null}. Two spaces, line feeds. */
-final class Json {
+/** One JSON document: members of objects, one a call; whatever is null is written as {@code null}. Two spaces, line feeds. */
+public final class Json {
 
     private static final DateTimeFormatter INSTANT =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ssxxx", Locale.ROOT);
 
     private final JsonGenerator generator;
-    private final StringWriter text;
+    private final StringWriter text = new StringWriter();
 
-    private Json(JsonGenerator generator, StringWriter text) {
-        this.generator = generator;
-        this.text = text;
+    private Json() throws IOException {
+        generator = new JsonFactory().createGenerator(text);
+        generator.setPrettyPrinter(printer());
+        generator.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
     }
 
     /** A document that is one object; {@link #document()} ends it. */
     static Json begin() throws IOException {
-        StringWriter text = new StringWriter();
-        JsonGenerator generator = new JsonFactory().createGenerator(text);
-        generator.setPrettyPrinter(printer());
-        generator.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
-        generator.writeStartObject();
-        return new Json(generator, text);
+        return new Json().item();
+    }
+
+    /** A document that is one list; {@link #document()} ends it. */
+    public static Json beginList() throws IOException {
+        Json json = new Json();
+        json.generator.writeStartArray();
+        return json;
     }
 
     /** The text of the whole document, with a line feed at its end. */
-    String document() throws IOException {
-        generator.writeEndObject();
+    public String document() throws IOException {
         generator.close();
         return text.append('\n').toString();
     }
@@ -59,13 +61,13 @@ final class Json {
         return printer;
     }
 
-    Json text(String key, String value) throws IOException {
+    public Json text(String key, String value) throws IOException {
         generator.writeStringField(key, value);
         return this;
     }
 
     /** An enum constant as the plan's format words it. */
-    Json word(String key, Enum<?> value) throws IOException {
+    public Json word(String key, Enum<?> value) throws IOException {
         return text(key, value == null ? null : Words.word(value));
     }
 
@@ -74,7 +76,7 @@ final class Json {
         return this;
     }
 
-    Json count(String key, Integer value) throws IOException {
+    public Json count(String key, Integer value) throws IOException {
         return number(key, value == null ? null : BigDecimal.valueOf(value));
     }
 
@@ -154,13 +156,13 @@ final class Json {
     }
 
     /** Begins an object of the list, until {@link #end}. */
-    Json item() throws IOException {
+    public Json item() throws IOException {
         generator.writeStartObject();
         return this;
     }
 
     /** Ends the innermost object. */
-    Json end() throws IOException {
+    public Json end() throws IOException {
         generator.writeEndObject();
         return this;
     }

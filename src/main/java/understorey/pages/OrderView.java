@@ -29,7 +29,7 @@ import understorey.visit.Safety;
  * @param spotPlan null where positions are not known exactly
  */
 public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
-                        Message message, TemplateHTMLOutputModel timeLine, String timeLineSays, TemplateHTMLOutputModel spotPlan,
+                        Message message, TemplateHTMLOutputModel timeLine, TemplateHTMLOutputModel spotPlan,
                         String spotPlanSays) {
 
     /**
@@ -81,7 +81,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         }
         return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
-                svg(brief.timeLine(), "order-line"), says(brief.timeLine()), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
+                svg(brief.timeLine(), "order-line"), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
     }
 
     private static TemplateHTMLOutputModel svg(Drawing drawing, String id) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
 import understorey.packing.CompanionBag;
@@ -36,8 +35,7 @@ import understorey.plan.Trip;
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
                        String arrive, String leave, String arriveDefault, boolean leaveAssumed,
                        String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
-                       List<Row> essentials, LightView light, String sky, boolean shaded,
-                       List<SpotView> places, String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       List<Row> essentials, LightView light, String sky, List<SpotView> places, String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
                        String story, TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, String contact, List<Remark> findings,
@@ -59,11 +57,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         Trip trip = brief.trip();
         List<ShotView> shots = new ArrayList<>();
-        boolean underTrees = false;
-        for (PlannedShot shot : brief.shots()) {
-            shots.add(ShotView.of(brief, shot, sentences, prose));
-            underTrees |= shot.timed().light().plantAreaIndex() > 0;
-        }
+        brief.shots().forEach(shot -> shots.add(ShotView.of(brief, shot, sentences, prose)));
         List<ShotView> storyboard = new ArrayList<>();
         for (Intent intent : brief.story().sequence()) {
             storyboard.add(shots.get(brief.shot(intent.shot().name()).number() - 1));
@@ -82,7 +76,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 "../sites/" + trip.site().slug() + ".html",
                 trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
                 essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
-                underTrees, places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
+                places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,

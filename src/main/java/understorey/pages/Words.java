@@ -137,11 +137,6 @@ final class Words {
         return name(date.getMonth()) + " " + date.getYear();
     }
 
-    /** Without the day of the week. */
-    static String date(LocalDate date) {
-        return date.getDayOfMonth() + " " + name(date.getMonth()) + " " + date.getYear();
-    }
-
     /** {@code 8 May}. */
     static String dayMonth(LocalDate date) {
         return date.getDayOfMonth() + " " + name(date.getMonth());

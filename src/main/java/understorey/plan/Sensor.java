@@ -13,6 +13,16 @@ public record Sensor(double widthMm, double heightMm) {
     public static final Sensor FOUR_THIRDS = new Sensor(17.3, 13.0);
     public static final Sensor ONE_INCH = new Sensor(13.2, 8.8);
 
+    /** The level side of a picture, mm. */
+    public double acrossMm(Orientation orientation) {
+        return orientation == Orientation.LANDSCAPE ? widthMm : heightMm;
+    }
+
+    /** The upright side of a picture, mm. */
+    public double upMm(Orientation orientation) {
+        return orientation == Orientation.LANDSCAPE ? heightMm : widthMm;
+    }
+
     /** Diagonal, mm. */
     public double diagonalMm() {
         return Math.hypot(widthMm, heightMm);

@@ -1,17 +1,28 @@
 package understorey.reading;
 
+import com.vladsch.flexmark.ast.AutoLink;
+import com.vladsch.flexmark.ast.Link;
+import com.vladsch.flexmark.ast.LinkRef;
+import com.vladsch.flexmark.ast.Reference;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
+import com.vladsch.flexmark.util.data.DataHolder;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.commonmark.node.Link;
-import org.commonmark.parser.Parser;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import understorey.advice.ProseLimit;
 import understorey.yaml.Findings;
 import understorey.yaml.Node;
 import understorey.yaml.Pos;
@@ -28,6 +39,7 @@ final class AuthorLinks {
     private static final List<String> SCHEMES = List.of("http", "https", "mailto", "tel");
     /** RFC 3986, 3.1. */
     private static final Pattern SCHEME = Pattern.compile("([A-Za-z][A-Za-z0-9+.-]*):.*", Pattern.DOTALL);
+    private static final DataHolder OPTIONS = new MutableDataSet().set(Parser.SPACE_IN_LINK_URLS, true).toImmutable();
     /** Stands for the folder of a text that several pages show. */
     private static final String ANY = "-";
 
@@ -79,26 +91,23 @@ final class AuthorLinks {
         }
     }
 
-    /** The parser is slow to start, and few texts have links. */
+    /** Most texts have no links; a text that passes a limit is an error already. */
     private static boolean mayLink(String text) {
-        return text.contains("](") || text.contains("]:") || text.indexOf('<') >= 0;
+        return (text.contains("](") || text.contains("]:") || text.indexOf('<') >= 0) && ProseLimit.passed(text).isEmpty();
     }
 
     private static Set<String> targets(String markdown) {
-        Set<String> targets = new LinkedHashSet<>();
-        org.commonmark.node.Node node = Parser.builder().build().parse(markdown);
-        // Step by step, not by recursion: quotes may stand in quotes a thousand deep.
-        while (node != null) {
-            if (node instanceof Link link) {
-                targets.add(link.getDestination());
-            }
-            org.commonmark.node.Node next = node.getFirstChild();
-            for (; next == null && node != null; node = node.getParent()) {
-                next = node.getNext();
-            }
-            node = next;
+        Document document = Parser.builder(OPTIONS).build().parse(markdown);
+        return StreamSupport.stream(document.getDescendants().spliterator(), false).map(node -> target(node, document))
+                .filter(Objects::nonNull).map(BasedSequence::unescape).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static BasedSequence target(com.vladsch.flexmark.util.ast.Node node, Document document) {
+        if (node instanceof LinkRef link) {
+            Reference reference = link.getReferenceNode(document);
+            return reference == null ? null : reference.getUrl();
         }
-        return targets;
+        return node instanceof Link link ? link.getUrl() : node instanceof AutoLink link ? link.getUrl() : null;
     }
 
     private void check(String target, String folder, Pos place, Findings findings) {

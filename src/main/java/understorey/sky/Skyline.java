@@ -28,12 +28,12 @@ public final class Skyline {
         this.slope = slope;
     }
 
-    /** Skyline of points in any order; without points it is the level horizon. */
-    public static Skyline of(List<SkylinePoint> points) {
-        return of(points, null);
-    }
-
-    /** Skyline seen from a slope; null is level ground. */
+    /**
+     * Skyline seen from a slope.
+     *
+     * @param points in any order; none is a level horizon
+     * @param slope  null for level ground
+     */
     public static Skyline of(List<SkylinePoint> points, @Nullable Slope slope) {
         List<SkylinePoint> sorted = new ArrayList<>();
         for (SkylinePoint point : points) {

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.SortedMap;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -154,18 +155,14 @@ class OddTripTest {
         return run(new CheckCommand(terminal(), planner), options.length == 0 ? new Object[] {plans} : new Object[] {plans, options[0]});
     }
 
-    private Run run(Command command, Object... arguments) {
+    private Run run(Callable<Integer> command, Object... arguments) {
         out.reset();
         err.reset();
         String[] words = new String[arguments.length];
         for (int i = 0; i < words.length; i++) {
             words[i] = arguments[i].toString();
         }
-        try {
-            int exit = command.run(new CommandLine(command.spec()).parseArgs(words).commandSpec());
-            return new Run(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-        } catch (IOException fault) {
-            throw new IllegalStateException(fault);
-        }
+        int exit = new CommandLine(command).execute(words);
+        return new Run(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -26,7 +26,7 @@ class UnderstoreyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "build --help", "check --help"})
+    @ValueSource(strings = {"--help", "build --help", "check --help", "days --help"})
     void explainsItself(String line) {
         Run run = Run.of((Object[]) line.split(" "));
         assertEquals(0, run.exit());

@@ -36,18 +36,18 @@ class BackgroundTest {
 
     @Test
     void meltsCloseUpAndShowsBehindAPlant() {
-        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains(DepthAdvice.BackgroundMelts.class));
-        Settings plant = Exposure.of(plantOnLegs(), 9, 0, null);
+        assertTrue(kinds(Fits.settings(starOnLegs(), 9, 0, null).reasons()).contains(DepthAdvice.BackgroundMelts.class));
+        Settings plant = Fits.settings(plantOnLegs(), 9, 0, null);
         assertTrue(kinds(plant.reasons()).contains(DepthAdvice.BackgroundShows.class));
         assertTrue(plant.background().near() < 0.03);
         Lens slow = new Lens("Slow", "A", null, 50, 50, 8, 8, 16.0, 0.5, null, null, 0, null);
         LensFit open = fit(picture("Plant").wide(0.72).deep(0.05), with(bag(fullFrame(24), slow), LEGS));
-        assertTrue(kinds(Exposure.of(open, 9, 0, null).reasons()).contains(DepthAdvice.BackgroundShowsWideOpen.class));
+        assertTrue(kinds(Fits.settings(open, 9, 0, null).reasons()).contains(DepthAdvice.BackgroundShowsWideOpen.class));
     }
 
     @Test
     void isNoMatterOfAView() {
-        assertNull(Exposure.of(fit(viewAt(8), with(Fits.PRIME, LEGS)), 9, 0, null).background());
+        assertNull(Fits.settings(fit(viewAt(8), with(Fits.PRIME, LEGS)), 9, 0, null).background());
     }
 
     /** What the advice says: wider open, longer for the same frame, and nearer, it melts more. */

@@ -67,7 +67,7 @@ class BracketTest {
     @Test
     void holdsTwoStopsLessWithoutRaw() {
         LensFit phone = fit(picture("a").equivalent(25), bag(Samples.phone()));
-        Settings settings = Exposure.of(phone, 9, 3, null);
+        Settings settings = Fits.settings(phone, 9, 3, null);
         assertEquals(List.of(-2, 0), settings.bracketStops());
         assertTrue(kinds(settings.reasons()).contains(ToneAdvice.NoRaw.class));
         assertFalse(kinds(in(3, 0.0, null).reasons()).contains(ToneAdvice.NoRaw.class));

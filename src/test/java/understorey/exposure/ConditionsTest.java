@@ -25,7 +25,7 @@ class ConditionsTest {
 
     private static LightAt light(double altitudeDeg, double plantArea) {
         return LightAt.of(new SunAt(Samples.MAY_DAY.atTime(6, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg),
-                Standpoint.of(Skyline.of(List.of()), new CanopyLight(plantArea, null), Samples.MAY_DAY));
+                Standpoint.of(Skyline.of(List.of(), null), new CanopyLight(plantArea, null), Samples.MAY_DAY));
     }
 
     /** NWCG Firefighter Math 8.2: a tenth of the wind under a dense stand; gusts by the same share. */

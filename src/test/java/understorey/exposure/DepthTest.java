@@ -22,19 +22,19 @@ class DepthTest {
     @Test
     void opensPastADepthThatNobodyAskedFor() {
         LensFit left = fit(picture("Dusk floor").equivalent(50), PRIME);
-        Settings dusk = Exposure.of(left, 2, 0, null);
+        Settings dusk = Fits.settings(left, 2, 0, null);
         assertEquals(3200, dusk.iso());
         assertTrue(dusk.fNumber() < left.fNumberNeeded(), dusk.fNumber() + " for " + left.fNumberNeeded());
         assertTrue(kinds(dusk.reasons()).contains(ApertureAdvice.ApertureOpenedOn.class));
         LensFit asked = fit(viewAt(8), PRIME);
-        assertTrue(Exposure.of(asked, 2, 0, null).fNumber() >= asked.fNumberNeeded());
+        assertTrue(Fits.settings(asked, 2, 0, null).fNumber() >= asked.fNumberNeeded());
     }
 
     @Test
     void cannotHoldAHopelesslyDeepViewInOneFrame() {
         Samples.Picture deep = picture("Deep").equivalent(50).sharp(0.6, Double.POSITIVE_INFINITY);
-        assertEquals(Verdict.CANNOT, Exposure.of(fit(deep, PRIME), 12, 0, null).verdict());
-        Settings stacked = Exposure.of(fit(deep, with(PRIME, LEGS)), 12, 0, null);
+        assertEquals(Verdict.CANNOT, Fits.settings(fit(deep, PRIME), 12, 0, null).verdict());
+        Settings stacked = Fits.settings(fit(deep, with(PRIME, LEGS)), 12, 0, null);
         assertTrue(stacked.stackFrames() > 1 && stacked.verdict() != Verdict.CANNOT, () -> stacked.stackFrames() + " frames");
     }
 }

@@ -99,7 +99,7 @@ class DimmingTest {
 
     @Test
     void leavesAPhoneItsOwnTimes() {
-        Settings settings = Exposure.of(fit(picture("a").equivalent(25), bag(Samples.phone())), 17, 0, null);
+        Settings settings = Fits.settings(fit(picture("a").equivalent(25), bag(Samples.phone())), 17, 0, null);
         assertTrue(settings.shutterS() < 1 / 8000.0);
         assertNull(settings.limit());
     }

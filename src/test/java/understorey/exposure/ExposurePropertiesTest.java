@@ -28,8 +28,8 @@ import net.jqwik.api.constraints.IntRange;
 import understorey.Samples;
 import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
-import understorey.kit.ShotFit;
 import understorey.kit.Verdict;
+import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Frame;
@@ -43,7 +43,7 @@ class ExposurePropertiesTest {
     void reproducesTheLight(@ForAll @DoubleRange(min = -4, max = 16) double ev100,
                             @ForAll @DoubleRange(min = 2, max = 22) double fNumber, @ForAll boolean onLegs,
                             @ForAll @DoubleRange(min = 0, max = 4) double windMs) {
-        Settings settings = Exposure.of(fit(viewAt(fNumber), onLegs ? with(PRIME, LEGS) : PRIME), ev100, 0, windMs);
+        Settings settings = Fits.settings(fit(viewAt(fNumber), onLegs ? with(PRIME, LEGS) : PRIME), ev100, 0, windMs);
         double exposed = settings.lossStops() + Math.log(settings.fNumber() * settings.fNumber() * 100
                 / settings.shutterS() / settings.iso()) / Math.log(2);
         assertEquals(ev100, exposed, 1 / 3.0);
@@ -54,7 +54,7 @@ class ExposurePropertiesTest {
     void reachesWhatHandAndStemsAllowOrSaysThatItDoesNot(@ForAll @DoubleRange(min = -2, max = 15) double ev100,
                                                         @ForAll @DoubleRange(min = 0, max = 4) double windMs) {
         LensFit fit = fit(viewAt(8), PRIME);
-        Settings settings = Exposure.of(fit, ev100, 0, windMs);
+        Settings settings = Fits.settings(fit, ev100, 0, windMs);
         double limitS = Math.min(1 / 50.0,
                 StemSway.longestS(CIRCLE_MM, 2, StemSway.amplitudeMm(windMs), Fits.nearMagnification(fit)));
         double aThirdAndItsMarking = Math.pow(2, 0.5);
@@ -75,8 +75,8 @@ class ExposurePropertiesTest {
         double nearerM = Math.max(0.51 * focusM, nearM / deeper);
         Assume.that(nearerM < nearM);
         double fartherM = 1 / (2 / focusM - 1 / nearerM);
-        Settings shallow = Exposure.of(fit(picture("a").equivalent(50).sharp(nearM, nearM * times), bag), 9, 0, null);
-        Settings deep = Exposure.of(fit(picture("a").equivalent(50).sharp(nearerM, fartherM), bag), 9, 0, null);
+        Settings shallow = Fits.settings(fit(picture("a").equivalent(50).sharp(nearM, nearM * times), bag), 9, 0, null);
+        Settings deep = Fits.settings(fit(picture("a").equivalent(50).sharp(nearerM, fartherM), bag), 9, 0, null);
         assertTrue(deep.fNumber() >= shallow.fNumber());
         assertTrue(deep.sharpFromM() <= shallow.sharpFromM() * (1 + 1e-9));
         assertTrue(deep.sharpToM() >= shallow.sharpToM() * (1 - 1e-9));
@@ -89,8 +89,8 @@ class ExposurePropertiesTest {
                                       @ForAll @IntRange(min = 0, max = 2) int attachment) {
         Bag bag = bag(fullFrame(24), ZOOM, MACRO);
         bag = attachment == 0 ? bag : with(bag, attachment == 1 ? Samples.tube(36) : Samples.closeUpLens(72, 10));
-        for (LensFit fit : ShotFit.of(picture("a").framed(new Frame(wideM, null, null, distanceM)).intent(), bag).tried()) {
-            Settings settings = Exposure.of(fit, 9, 0, 1.0);
+        for (LensFit fit : WholeBag.fit(picture("a").framed(new Frame(wideM, null, null, distanceM)).intent(), bag).tried()) {
+            Settings settings = Fits.settings(fit, 9, 0, 1.0);
             assertTrue(settings.sharpFromM() > 0 && settings.sharpFromM() <= fit.focusM() + 1e-12);
             assertTrue(settings.sharpToM() >= fit.focusM() - 1e-12);
             assertTrue(settings.shutterS() > 0);
@@ -130,8 +130,8 @@ class ExposurePropertiesTest {
     @Property(tries = 200)
     void halvesTheTimeAtTwiceTheIso(@ForAll @DoubleRange(min = 0, max = 14) double ev100) {
         Body fast = new Body("Fast body", Sensor.FULL_FRAME, 24, "A", 200, 3200, 0, null, null, null, List.of());
-        double base = Exposure.of(fit(viewAt(8), released(with(PRIME, LEGS))), ev100, 0, null).shutterS();
-        double twice = Exposure.of(fit(viewAt(8), released(with(bag(fast, prime(50)), LEGS))), ev100, 0, null).shutterS();
+        double base = Fits.settings(fit(viewAt(8), released(with(PRIME, LEGS))), ev100, 0, null).shutterS();
+        double twice = Fits.settings(fit(viewAt(8), released(with(bag(fast, prime(50)), LEGS))), ev100, 0, null).shutterS();
         assertEquals(1, Math.log(base / twice) / Math.log(2), 0.2);
     }
 }

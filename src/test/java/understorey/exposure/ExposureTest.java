@@ -38,7 +38,7 @@ class ExposureTest {
     /** Common practice, no source: a wood in leaf is metered at EV 8 to 10; 169 / 2^9 = 0.33 by the equation. */
     @Test
     void takesAThirdOfASecondOnLegsInALeafedWood() {
-        Settings settings = Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), 9, 0, null);
+        Settings settings = Fits.settings(fit(viewAt(8), with(PRIME, LEGS)), 9, 0, null);
         assertEquals(13, settings.fNumber());
         assertEquals(100, settings.iso());
         assertEquals(0.3, settings.shutterS());
@@ -50,7 +50,7 @@ class ExposureTest {
     /** The old f/16 rule, 1/ISO s in full sun, EV 15 by ANSI PH2.7-1973: within a third of a stop. */
     @Test
     void comesNearTheSunnySixteenRule() {
-        Settings settings = Exposure.of(fit(viewAt(16), with(PRIME, LEGS)), 15, 0, null);
+        Settings settings = Fits.settings(fit(viewAt(16), with(PRIME, LEGS)), 15, 0, null);
         assertEquals(18, settings.fNumber());
         assertEquals(0, Math.log(settings.shutterS() * settings.iso()) / Math.log(2), 0.34);
     }
@@ -58,7 +58,7 @@ class ExposureTest {
     /** Common practice, no source: one over the equivalent focal length. */
     @Test
     void raisesIsoUntilTheHandHolds() {
-        Settings settings = Exposure.of(fit(viewAt(8), PRIME), 9, 0, null);
+        Settings settings = Fits.settings(fit(viewAt(8), PRIME), 9, 0, null);
         assertEquals(8, settings.fNumber());
         assertEquals(640, settings.iso());
         assertEquals(1 / 50.0, settings.shutterS());
@@ -68,11 +68,11 @@ class ExposureTest {
     @Test
     void countsTheStabiliserAndTheMonopod() {
         Bag steady = bag(Samples.stabilised(3), prime(50));
-        Settings stabilised = Exposure.of(fit(viewAt(8), steady), 9, 0, null);
+        Settings stabilised = Fits.settings(fit(viewAt(8), steady), 9, 0, null);
         assertEquals(List.of(100, 9.0, 1 / 6.0),
                 List.of(stabilised.iso(), stabilised.fNumber(), stabilised.shutterS()));
         assertTrue(kinds(stabilised.reasons()).contains(ApertureAdvice.ApertureOpened.class));
-        Settings propped = Exposure.of(fit(viewAt(8), with(PRIME, Samples.MONOPOD)), 9, 0, null);
+        Settings propped = Fits.settings(fit(viewAt(8), with(PRIME, Samples.MONOPOD)), 9, 0, null);
         assertEquals(160, propped.iso());
         assertFalse(kinds(propped.reasons()).contains(ShutterAdvice.LetGoByTimer.class));
     }
@@ -80,13 +80,13 @@ class ExposureTest {
     @Test
     void countsTheCropInTheHandsLimit() {
         Bag small = bag(Samples.body("Small body", Sensor.APS_C, 24), prime(50 / Sensor.APS_C.crop()));
-        Settings settings = Exposure.of(fit(picture("a").equivalent(50).sharp(20, 40), small), 6, 0, null);
+        Settings settings = Fits.settings(fit(picture("a").equivalent(50).sharp(20, 40), small), 6, 0, null);
         assertEquals(1 / 50.0, settings.shutterS(), 0.003);
     }
 
     @Test
     void stopsAtTheHighestIsoAndSaysThatItIsTooSlow() {
-        Settings settings = Exposure.of(fit(viewAt(8), PRIME), 4, 0, null);
+        Settings settings = Fits.settings(fit(viewAt(8), PRIME), 4, 0, null);
         assertEquals(3200, settings.iso());
         assertEquals(Verdict.COMPROMISE, settings.verdict());
         assertTrue(kinds(settings.reasons()).contains(MotionAdvice.HandTooSlow.class));
@@ -95,19 +95,19 @@ class ExposureTest {
     /** Common practice, no source: four stops past the hand's limit nothing is sharp. */
     @Test
     void cannotBeHeldByHandFourStopsPastTheLimit() {
-        assertEquals(Verdict.COMPROMISE, Exposure.of(fit(viewAt(8), PRIME), 3, 0, null).verdict());
-        assertEquals(Verdict.CANNOT, Exposure.of(fit(viewAt(8), PRIME), 2, 0, null).verdict());
+        assertEquals(Verdict.COMPROMISE, Fits.settings(fit(viewAt(8), PRIME), 3, 0, null).verdict());
+        assertEquals(Verdict.CANNOT, Fits.settings(fit(viewAt(8), PRIME), 2, 0, null).verdict());
     }
 
     /** Common practice, no source: the light changes before a quarter of an hour is over. */
     @Test
     void isTooDarkPastAQuarterOfAnHour() {
         LensFit fit = fit(viewAt(8), Samples.released(with(PRIME, LEGS)));
-        assertTrue(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains(ShutterAdvice.Bulb.class));
-        assertFalse(kinds(Exposure.of(fit, -2, 0, null).reasons()).contains(ShutterAdvice.SettleFirst.class));
-        assertTrue(kinds(Exposure.of(fit, 9, 0, null).reasons())
+        assertTrue(kinds(Fits.settings(fit, -2, 0, null).reasons()).contains(ShutterAdvice.Bulb.class));
+        assertFalse(kinds(Fits.settings(fit, -2, 0, null).reasons()).contains(ShutterAdvice.SettleFirst.class));
+        assertTrue(kinds(Fits.settings(fit, 9, 0, null).reasons())
                 .containsAll(List.of(ShutterAdvice.LetGoByRemote.class, ShutterAdvice.SettleFirst.class)));
-        Settings dark = Exposure.of(fit, -11, 0, null);
+        Settings dark = Fits.settings(fit, -11, 0, null);
         assertEquals(Verdict.CANNOT, dark.verdict());
         assertTrue(kinds(dark.reasons()).contains(ShutterAdvice.TooDark.class));
     }
@@ -115,7 +115,7 @@ class ExposureTest {
     /** f/8 in EV −4 at ISO 100 is 64 · 16 s; at ISO 500 less than four minutes. Common practice, no source. */
     @Test
     void raisesIsoRatherThanWaitForMoreThanFourMinutes() {
-        Settings dusk = Exposure.of(fit(viewAt(8), Samples.released(with(PRIME, LEGS))), -4, 0, null);
+        Settings dusk = Fits.settings(fit(viewAt(8), Samples.released(with(PRIME, LEGS))), -4, 0, null);
         assertEquals(500, dusk.iso());
         assertTrue(dusk.shutterS() <= 240 && dusk.shutterS() > 180, dusk.shutterS() + " s");
         assertEquals(Verdict.FITS, dusk.verdict());
@@ -124,23 +124,23 @@ class ExposureTest {
 
     @Test
     void waitsForALullInLightAir() {
-        Settings near = Exposure.of(fit(picture("a").wide(0.6).deep(0.03), with(bag(fullFrame(24), ZOOM), LEGS)), 9, 0, 0.3);
+        Settings near = Fits.settings(fit(picture("a").wide(0.6).deep(0.03), with(bag(fullFrame(24), ZOOM), LEGS)), 9, 0, 0.3);
         assertEquals(List.of(100, Verdict.FITS), List.of(near.iso(), near.verdict()));
         assertTrue(kinds(near.reasons()).contains(MotionAdvice.WaitForLull.class));
-        Settings hopeless = Exposure.of(starOnLegs(), 9, 0, 0.4);
+        Settings hopeless = Fits.settings(starOnLegs(), 9, 0, 0.4);
         assertEquals(Verdict.COMPROMISE, hopeless.verdict());
     }
 
     @Test
     void findsStemsStillInACalm() {
-        assertTrue(kinds(Exposure.of(starOnLegs(), 9, 0, 0.0).reasons()).contains(MotionAdvice.StemsStill.class));
-        assertFalse(kinds(Exposure.of(starOnLegs(), 9, 0, null).reasons()).contains(MotionAdvice.StemsStill.class));
+        assertTrue(kinds(Fits.settings(starOnLegs(), 9, 0, 0.0).reasons()).contains(MotionAdvice.StemsStill.class));
+        assertFalse(kinds(Fits.settings(starOnLegs(), 9, 0, null).reasons()).contains(MotionAdvice.StemsStill.class));
     }
 
     @Test
     void raisesIsoUntilTheStemsStand() {
         LensFit fit = fit(picture("Plant").wide(0.72).deep(0.09), with(PRIME, LEGS));
-        Settings settings = Exposure.of(fit, 10, 0, 0.6);
+        Settings settings = Fits.settings(fit, 10, 0, 0.6);
         double longestS = StemSway.longestS(CIRCLE_MM, 2, StemSway.amplitudeMm(0.6), 0.05);
         assertTrue(settings.iso() > 100);
         double halfAThird = Math.pow(2, 1 / 6.0);
@@ -151,12 +151,12 @@ class ExposureTest {
 
     @Test
     void saysThatTheWindIsTooStrong() {
-        Settings onLegs = Exposure.of(starOnLegs(), 9, 0, 3.0);
+        Settings onLegs = Fits.settings(starOnLegs(), 9, 0, 3.0);
         assertEquals(3200, onLegs.iso());
         assertEquals(Verdict.COMPROMISE, onLegs.verdict());
         assertTrue(kinds(onLegs.reasons()).contains(MotionAdvice.WindTooStrong.class));
         LensFit byHand = fit(picture("One star").wide(0.036).deep(0.001), bag(fullFrame(24), MACRO));
-        Settings held = Exposure.of(byHand, 9, 0, 3.0);
+        Settings held = Fits.settings(byHand, 9, 0, 3.0);
         assertTrue(kinds(held.reasons()).contains(MotionAdvice.WindTooStrong.class));
         assertEquals(Verdict.COMPROMISE, held.verdict(), "the hand is not to blame for the wind");
     }
@@ -164,7 +164,7 @@ class ExposureTest {
     /** A teaching text: at life size the factor is 4, two stops (US Army SS0512 for the formula). */
     @Test
     void losesTwoStopsAtLifeSize() {
-        Settings settings = Exposure.of(starOnLegs(), 9, 0, null);
+        Settings settings = Fits.settings(starOnLegs(), 9, 0, null);
         assertEquals(2, settings.lossStops(), 1e-9);
         assertTrue(kinds(settings.reasons()).contains(ShutterAdvice.ClosenessTakes.class));
         double seconds = settings.fNumber() * settings.fNumber() * 4 / 512;
@@ -174,8 +174,8 @@ class ExposureTest {
     @Test
     void lengthensTheTimeBehindAPolariser() {
         Bag bag = with(with(bag(fullFrame(24), ZOOM), LEGS), Samples.POLARISER);
-        Settings bare = Exposure.of(fit(viewAt(8), bag), 9, 0, null);
-        Settings polarised = Exposure.of(fit(viewAt(8).polarised(), bag), 9, 0, null);
+        Settings bare = Fits.settings(fit(viewAt(8), bag), 9, 0, null);
+        Settings polarised = Fits.settings(fit(viewAt(8).polarised(), bag), 9, 0, null);
         assertEquals(1.5, polarised.lossStops() - bare.lossStops(), 1e-9);
         assertEquals(1.5, Math.log(polarised.shutterS() / bare.shutterS()) / Math.log(2), 0.34);
         assertTrue(kinds(polarised.reasons()).contains(ShutterAdvice.FilterTakes.class));
@@ -184,10 +184,10 @@ class ExposureTest {
     @Test
     void goesToBulbBeyondHalfAMinute() {
         LensFit fit = fit(viewAt(8), Samples.released(with(PRIME, LEGS)));
-        Settings half = Exposure.of(fit, 2.5, 0, null);
+        Settings half = Fits.settings(fit, 2.5, 0, null);
         assertEquals(30, half.shutterS());
         assertFalse(kinds(half.reasons()).contains(ShutterAdvice.Bulb.class));
-        Settings longer = Exposure.of(fit, 1.5, 0, null);
+        Settings longer = Fits.settings(fit, 1.5, 0, null);
         assertEquals(60, longer.shutterS());
         assertTrue(kinds(longer.reasons()).contains(ShutterAdvice.Bulb.class));
     }
@@ -196,13 +196,13 @@ class ExposureTest {
     @Test
     void raisesIsoRatherThanAskForBulbWithoutARelease() {
         LensFit untouched = fit(viewAt(8), with(PRIME, LEGS));
-        Settings opened = Exposure.of(untouched, 0.5, 0, null);
+        Settings opened = Fits.settings(untouched, 0.5, 0, null);
         assertEquals(List.of(8.0, 160, 30.0, Verdict.FITS),
                 List.of(opened.fNumber(), opened.iso(), opened.shutterS(), opened.verdict()));
         assertTrue(kinds(opened.reasons()).containsAll(List.of(ApertureAdvice.ApertureOpened.class,
                 MotionAdvice.IsoWithoutRelease.class, ShutterAdvice.LetGoByTimer.class)));
         assertFalse(kinds(opened.reasons()).contains(ShutterAdvice.BulbWithoutRelease.class));
-        Settings dark = Exposure.of(untouched, -6, 0, null);
+        Settings dark = Fits.settings(untouched, -6, 0, null);
         assertEquals(List.of(3200, Verdict.COMPROMISE), List.of(dark.iso(), dark.verdict()));
         assertTrue(dark.shutterS() > 30 && kinds(dark.reasons()).contains(ShutterAdvice.BulbWithoutRelease.class));
         assertFalse(kinds(dark.reasons()).contains(ShutterAdvice.LetGoByTimer.class), "bulb by a self-timer is no advice");
@@ -211,7 +211,7 @@ class ExposureTest {
 
     @Test
     void keepsTheOneApertureOfAPhone() {
-        Settings settings = Exposure.of(fit(picture("a").equivalent(25), bag(Samples.phone())), 9, 0, null);
+        Settings settings = Fits.settings(fit(picture("a").equivalent(25), bag(Samples.phone())), 9, 0, null);
         assertEquals(1.8, settings.fNumber());
         assertEquals(List.of(ApertureAdvice.ApertureFixed.class), kinds(settings.reasons()).subList(0, 1));
     }
@@ -222,7 +222,7 @@ class ExposureTest {
         assertTrue(kinds(limit.reasons()).contains(ApertureAdvice.ApertureAtLimit.class));
         assertEquals(16, limit.fNumber());
         Lens slow = new Lens("Slow zoom", "A", null, 40, 80, 4, 6.3, null, 0.5, 0.2, null, 0, null);
-        Settings open = Exposure.of(fit(picture("a").equivalent(55).sharp(300, 400), bag(fullFrame(24), slow)), 9, 0, null);
+        Settings open = Fits.settings(fit(picture("a").equivalent(55).sharp(300, 400), bag(fullFrame(24), slow)), 9, 0, null);
         assertEquals(List.of(ApertureAdvice.ApertureWideOpen.class), kinds(open.reasons()).subList(0, 1));
         assertEquals(StopScale.snapFNumber(open.fNumber()), open.fNumber());
         assertTrue(open.fNumber() >= slow.widestAt(55));
@@ -233,7 +233,7 @@ class ExposureTest {
     void holdsTheDepthAskedThroughACloseUpLens() {
         Lens plain = new Lens("Plain", "A", null, 50, 50, 2, 2, 22.0, 0.45, 0.15, 62.0, 0, null);
         Bag bag = with(with(bag(fullFrame(24), plain), LEGS), Samples.closeUpLens(62, 10));
-        Settings settings = Exposure.of(fit(picture("Head").wide(0.072).deep(0.003), bag), 9, 0, null);
+        Settings settings = Fits.settings(fit(picture("Head").wide(0.072).deep(0.003), bag), 9, 0, null);
         assertTrue(settings.sharpToM() - settings.sharpFromM() >= 0.003);
         assertTrue(settings.sharpToM() - settings.sharpFromM() <= 0.003 * 1.2);
     }
@@ -270,19 +270,19 @@ class ExposureTest {
     @Test
     void namesTheMonopodThatIsCountedIn() {
         Bag propped = with(PRIME, Samples.MONOPOD);
-        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 9, 0, null).reasons()).contains(MotionAdvice.IsoForMonopod.class));
-        assertTrue(kinds(Exposure.of(fit(viewAt(8), propped), 15, 0, null).reasons()).contains(MotionAdvice.IsoBaseMonopod.class));
-        Settings slow = Exposure.of(fit(viewAt(8), propped), 1, 0, null);
+        assertTrue(kinds(Fits.settings(fit(viewAt(8), propped), 9, 0, null).reasons()).contains(MotionAdvice.IsoForMonopod.class));
+        assertTrue(kinds(Fits.settings(fit(viewAt(8), propped), 15, 0, null).reasons()).contains(MotionAdvice.IsoBaseMonopod.class));
+        Settings slow = Fits.settings(fit(viewAt(8), propped), 1, 0, null);
         assertEquals(Settings.Limit.MONOPOD, slow.limit());
     }
 
     /** A built-in lens with an iris, as in a compact camera. */
     @Test
     void stopsABuiltInLensDownWhereItHasAnIris() {
-        Settings settings = Exposure.of(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(8.0))), 9, 0, null);
+        Settings settings = Fits.settings(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(8.0))), 9, 0, null);
         assertTrue(settings.fNumber() > 2.8, "f/" + settings.fNumber());
         assertTrue(settings.sharpFromM() <= 1);
-        Settings fixed = Exposure.of(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(null))), 9, 0, null);
+        Settings fixed = Fits.settings(fit(picture("a").equivalent(24).sharp(1, 40), bag(Glass.compact(null))), 9, 0, null);
         assertEquals(1.8, fixed.fNumber());
         assertEquals(ApertureAdvice.ApertureFixed.class, kinds(fixed.reasons()).get(0));
     }

@@ -10,13 +10,13 @@ import static understorey.Samples.with;
 
 import understorey.Samples;
 import understorey.kit.LensFit;
-import understorey.kit.ShotFit;
+import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Sharp;
 import understorey.plan.Viewpoint;
 
 /** Lenses on pictures, to find settings for. */
-final class Fits {
+public final class Fits {
 
     static final double CIRCLE_MM = Math.hypot(36, 24) / 1500;
     static final Bag PRIME = bag(fullFrame(24), prime(50));
@@ -25,7 +25,7 @@ final class Fits {
     }
 
     static LensFit fit(Samples.Picture picture, Bag bag) {
-        return ShotFit.of(picture.intent(), bag).best();
+        return WholeBag.fit(picture.intent(), bag).best();
     }
 
     /** A 50 mm view that is sharp to infinity at just under an f-number: N = f² / (c·(2·near − f)). */
@@ -58,5 +58,10 @@ final class Fits {
 
     static Conditions wind(double ev100, Double windMs, Double gustMs) {
         return new Conditions(ev100, 0, null, windMs, gustMs, null);
+    }
+
+    /** Settings where no sun gets into the frame, and only the mean wind is known. */
+    public static Settings settings(LensFit fit, double ev100, double contrastStops, Double flowerWindMs) {
+        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs, null, null));
     }
 }

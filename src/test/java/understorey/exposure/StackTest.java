@@ -90,7 +90,7 @@ class StackTest {
 
     @Test
     void stacksWhenNobodyKnowsTheWind() {
-        assertTrue(Exposure.of(deepStarOnLegs(), 9, 0, null).stackFrames() > 1);
+        assertTrue(Fits.settings(deepStarOnLegs(), 9, 0, null).stackFrames() > 1);
     }
 
     @Test

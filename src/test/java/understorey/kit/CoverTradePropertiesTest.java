@@ -33,7 +33,7 @@ class CoverTradePropertiesTest {
         Shot shot = picture("Any").of(RAMSONS).from(new Viewpoint.Height(heightM)).tilt(tiltDeg).equivalent(mm).shot();
         Shot aimed = new Shot(shot.name(), null, shot.subject(), null, shot.viewpoint(), null, null,
                 shot.focalEquivalentMm(), null, facing, List.of(), null, null, null, null, null, tiltDeg, null, null, null);
-        CoverTrade trade = CoverTrade.of(ShotFit.of(Intent.of(List.of(aimed)).get(0), BAG), new Slope(slopeDeg, 90));
+        CoverTrade trade = CoverTrade.of(WholeBag.fit(Intent.of(List.of(aimed), null).get(0), BAG), new Slope(slopeDeg, 90));
         if (trade == null) {
             return;
         }
@@ -49,7 +49,7 @@ class CoverTradePropertiesTest {
     @Property(tries = 200)
     void aBankThatRisesAheadThinsTheFloorAsPlanned(@ForAll @DoubleRange(min = 1, max = 30) double slopeDeg) {
         Samples.Picture floor = picture("Floor").of(RAMSONS);
-        ShotFit fit = ShotFit.of(floor.intent(), BAG);
+        ShotFit fit = WholeBag.fit(floor.intent(), BAG);
         double rising = CoverTrade.of(facing(fit, 0), new Slope(slopeDeg, 180)).planned().typical().cover();
         double falling = CoverTrade.of(facing(fit, 0), new Slope(Math.min(slopeDeg, 5), 0)).planned().typical().cover();
         double level = CoverTrade.of(fit, null).planned().typical().cover();
@@ -60,6 +60,6 @@ class CoverTradePropertiesTest {
         Shot shot = fit.intent().shot();
         Shot aimed = new Shot(shot.name(), shot.role(), shot.subject(), null, shot.viewpoint(), null, null, null, null,
                 facingDeg, List.of(), null, null, null, null, null, null, null, null, null);
-        return ShotFit.of(Intent.of(List.of(aimed)).get(0), BAG);
+        return WholeBag.fit(Intent.of(List.of(aimed), null).get(0), BAG);
     }
 }

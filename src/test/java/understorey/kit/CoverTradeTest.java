@@ -50,7 +50,7 @@ class CoverTradeTest {
     }
 
     private static CoverTrade trade(Samples.Picture shot, Bag bag) {
-        return CoverTrade.of(ShotFit.of(shot.intent(), bag), null);
+        return CoverTrade.of(WholeBag.fit(shot.intent(), bag), null);
     }
 
     private static CoverChoice at(CoverTrade trade, double focalMm) {
@@ -140,7 +140,7 @@ class CoverTradeTest {
 
     @Test
     void leavesThePlannedLensAsItStands() {
-        ShotFit fit = ShotFit.of(picture("Floor").of(CATALOGUE.find("ramsons")).tilt(12).intent(),
+        ShotFit fit = WholeBag.fit(picture("Floor").of(CATALOGUE.find("ramsons")).tilt(12).intent(),
                 bag(fullFrame(24), Samples.ZOOM));
         CoverChoice planned = CoverTrade.of(fit, null).planned();
         assertSame(fit.best(), planned.fit());

@@ -19,7 +19,7 @@ class DarkeningTest {
     private static List<String> names(Lens lens, boolean polarised, Filter... filters) {
         Bag bag = Samples.with(Samples.bag(Samples.fullFrame(24), lens), filters);
         Samples.Picture picture = Samples.picture("a").wide(0.3);
-        LensFit fit = ShotFit.of((polarised ? picture.polarised() : picture).intent(), bag).best();
+        LensFit fit = WholeBag.fit((polarised ? picture.polarised() : picture).intent(), bag).best();
         return Darkening.of(bag, fit).stream().map(way -> String.join(" + ", way.filters().stream().map(Filter::name).toList()))
                 .toList();
     }
@@ -42,6 +42,6 @@ class DarkeningTest {
     @Test
     void findsNoThreadOnAPhone() {
         Bag bag = Samples.with(Samples.bag(Samples.phone()), neutralDensity(72, 3));
-        assertEquals(List.of(), Darkening.of(bag, ShotFit.of(Samples.picture("a").equivalent(25).intent(), bag).best()));
+        assertEquals(List.of(), Darkening.of(bag, WholeBag.fit(Samples.picture("a").equivalent(25).intent(), bag).best()));
     }
 }

@@ -52,16 +52,16 @@ class FitPropertiesTest {
     @Property(tries = 300)
     void aWiderBagNeverServesWorse(@ForAll("intents") Intent intent, @ForAll("lenses") Lens first,
                                    @ForAll("lenses") Lens more) {
-        ShotFit narrow = ShotFit.of(intent, bag(fullFrame(24), first));
-        ShotFit wide = ShotFit.of(intent, bag(fullFrame(24), first, more));
+        ShotFit narrow = WholeBag.fit(intent, bag(fullFrame(24), first));
+        ShotFit wide = WholeBag.fit(intent, bag(fullFrame(24), first, more));
         assertTrue(wide.best().verdict().compareTo(narrow.best().verdict()) <= 0);
     }
 
     @Property(tries = 300)
     void twiceThePixelsNeverServeWorse(@ForAll("intents") Intent intent, @ForAll("lenses") Lens lens,
                                        @ForAll @DoubleRange(min = 1, max = 60) double pixelsMpx) {
-        Verdict few = ShotFit.of(intent, bag(fullFrame(pixelsMpx), lens)).best().verdict();
-        Verdict many = ShotFit.of(intent, bag(fullFrame(2 * pixelsMpx), lens)).best().verdict();
+        Verdict few = WholeBag.fit(intent, bag(fullFrame(pixelsMpx), lens)).best().verdict();
+        Verdict many = WholeBag.fit(intent, bag(fullFrame(2 * pixelsMpx), lens)).best().verdict();
         assertTrue(many.compareTo(few) <= 0);
     }
 
@@ -69,8 +69,8 @@ class FitPropertiesTest {
     void aLongerLensThanAskedNeverServesBetterNorSeesMore(@ForAll @DoubleRange(min = 14, max = 200) double wishMm,
             @ForAll @DoubleRange(min = 1, max = 3) double longer, @ForAll @DoubleRange(min = 1, max = 3) double longerStill) {
         Intent intent = picture("View").equivalent(wishMm).sharp(50, 200).intent();
-        LensFit near = ShotFit.of(intent, bag(fullFrame(24), prime(wishMm * longer))).best();
-        LensFit far = ShotFit.of(intent, bag(fullFrame(24), prime(wishMm * longer * longerStill))).best();
+        LensFit near = WholeBag.fit(intent, bag(fullFrame(24), prime(wishMm * longer))).best();
+        LensFit far = WholeBag.fit(intent, bag(fullFrame(24), prime(wishMm * longer * longerStill))).best();
         assertTrue(far.verdict().compareTo(near.verdict()) >= 0);
         assertTrue(far.penalty() >= near.penalty() - 1e-9);
         assertTrue(far.view().horizontalDeg() <= near.view().horizontalDeg() + 1e-9);
@@ -80,14 +80,14 @@ class FitPropertiesTest {
     void aBagServesInOneOrderBestFirst(@ForAll("intents") Intent intent,
             @ForAll @Size(min = 1, max = 5) List<@From("lenses") Lens> lenses) {
         Bag bag = bag(fullFrame(24), lenses.toArray(Lens[]::new));
-        List<LensFit> tried = ShotFit.of(intent, bag).tried();
+        List<LensFit> tried = WholeBag.fit(intent, bag).tried();
         assertEquals(lenses.size(), tried.size());
         for (int i = 1; i < tried.size(); i++) {
             int verdicts = tried.get(i - 1).verdict().compareTo(tried.get(i).verdict());
             assertTrue(verdicts < 0
                     || verdicts == 0 && tried.get(i - 1).penalty() <= tried.get(i).penalty() + 0.01);
         }
-        assertEquals(tried, ShotFit.of(intent, bag).tried());
+        assertEquals(tried, WholeBag.fit(intent, bag).tried());
     }
 
     /** Nothing but a lens that is too long, too far or too near for it frames other than asked. */
@@ -97,7 +97,7 @@ class FitPropertiesTest {
         Bag bag = bag(fullFrame(24), lens);
         bag = attachment == 0 ? bag
                 : Samples.with(bag, attachment == 1 ? Samples.tube(20) : Samples.closeUpLens(62, 3));
-        for (LensFit fit : ShotFit.of(intent, bag).tried()) {
+        for (LensFit fit : WholeBag.fit(intent, bag).tried()) {
             assertTrue(fit.magnification() > 0 && fit.distanceM() > 0, () -> "no real image: " + fit);
             assertTrue(fit.focusM() * 1000 > fit.actingFocalMm(), () -> "no image in focus: " + fit);
             List<Class<?>> excuses = new ArrayList<>(kinds(fit.reasons()));

@@ -103,7 +103,7 @@ class FramingTest {
     @Test
     void ranksTheLensThatHasTheFocalLengthAskedBeforeOneThatHasNot() {
         Samples.Picture picture = picture("a").wide(3).equivalent(100).deep(0.5);
-        ShotFit fit = ShotFit.of(picture.intent(), Samples.bag(fullFrame(24), prime(50), prime(100)));
+        ShotFit fit = WholeBag.fit(picture.intent(), Samples.bag(fullFrame(24), prime(50), prime(100)));
         assertEquals(100, fit.best().focalMm());
     }
 

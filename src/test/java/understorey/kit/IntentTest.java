@@ -103,13 +103,13 @@ class IntentTest {
 
     @Test
     void opensTheStoryWithAFirstPictureOfNoRole() {
-        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").shot()));
+        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").shot()), null);
         assertEquals(List.of(Role.OPENING, Role.EXTRA), intents.stream().map(Intent::role).toList());
     }
 
     @Test
     void leavesTheOpeningToThePictureThatClaimsIt() {
-        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").role(Role.OPENING).shot()));
+        List<Intent> intents = Intent.of(List.of(picture("a").shot(), picture("b").role(Role.OPENING).shot()), null);
         assertEquals(List.of(Role.EXTRA, Role.OPENING), intents.stream().map(Intent::role).toList());
     }
 

@@ -23,7 +23,7 @@ class LensFitTest {
             new Lens("Superzoom", "A", null, 28, 300, 3.5, 6.3, 22.0, 0.5, 0.3, 67.0, 0, 500.0);
 
     private static LensFit best(Samples.Picture picture, Bag bag) {
-        return ShotFit.of(picture.intent(), bag).best();
+        return WholeBag.fit(picture.intent(), bag).best();
     }
 
     /** B. Claff, Angle of View Values for Common Focal Lengths, 2006, on 24 × 36 mm. */

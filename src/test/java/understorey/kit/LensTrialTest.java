@@ -20,7 +20,7 @@ import understorey.plan.Sharp;
 class LensTrialTest {
 
     private static LensFit best(Samples.Picture picture, Bag bag) {
-        return ShotFit.of(picture.intent(), bag).best();
+        return WholeBag.fit(picture.intent(), bag).best();
     }
 
     /** US Army SS0507 prints N = f²/(c·H) as H = f²/(N·c): sharp from H/2 on needs the focus at H. */

@@ -29,9 +29,9 @@ class RemediesTest {
     @Test
     void namesTheDistanceFromWhichTheSharpnessWouldDo() {
         for (double far : new double[] {30, Double.POSITIVE_INFINITY}) {
-            ShotFit short1 = ShotFit.of(picture("a").equivalent(70).sharp(2, far).intent(), bag(fullFrame(24), ZOOM));
+            ShotFit short1 = WholeBag.fit(picture("a").equivalent(70).sharp(2, far).intent(), bag(fullFrame(24), ZOOM));
             double near = the(HelpAdvice.HelpSpotClear.class, short1.helps()).near();
-            LensFit there = ShotFit.of(picture("a").equivalent(70).sharp(near, far).intent(), bag(fullFrame(24), ZOOM)).best();
+            LensFit there = WholeBag.fit(picture("a").equivalent(70).sharp(near, far).intent(), bag(fullFrame(24), ZOOM)).best();
             assertEquals(1, there.fNumberNeeded() / there.fNumberUseful(), 0.02);
             assertEquals(Verdict.FITS, there.verdict());
         }
@@ -39,21 +39,21 @@ class RemediesTest {
 
     @Test
     void offersAnotherSpotWhereTheLensIsTooShortOrTooLong() {
-        ShotFit tooShort = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(35)));
+        ShotFit tooShort = WholeBag.fit(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(35)));
         assertEquals(50 / 35.0, the(HelpAdvice.HelpSpotNearer.class, tooShort.helps()).times(), 1e-9);
-        ShotFit tooLong = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(75)));
+        ShotFit tooLong = WholeBag.fit(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(75)));
         assertEquals(1.5, the(HelpAdvice.HelpSpotFarther.class, tooLong.helps()).times(), 1e-9);
-        assertFalse(kinds(ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(54)))
+        assertFalse(kinds(WholeBag.fit(picture("a").equivalent(50).sharp(10, 40).intent(), bag(fullFrame(24), prime(54)))
                 .helps()).contains(HelpAdvice.HelpSpotFarther.class));
     }
 
     @Test
     void stepsBackAndCropsWhereTheDistanceAskedIsTooNear() {
-        ShotFit fit = ShotFit.of(picture("a").framed(new Frame(0.2, null, null, 0.15)).deep(0.002).intent(),
+        ShotFit fit = WholeBag.fit(picture("a").framed(new Frame(0.2, null, null, 0.15)).deep(0.002).intent(),
                 bag(fullFrame(24), prime(50)));
         double distance = the(HelpAdvice.HelpCrop.class, fit.helps()).distance();
         assertEquals(distance / 0.15, the(HelpAdvice.HelpCrop.class, fit.helps()).times(), 1e-9);
-        LensFit there = ShotFit.of(picture("a").framed(new Frame(0.2, null, null, distance)).deep(0.002).intent(),
+        LensFit there = WholeBag.fit(picture("a").framed(new Frame(0.2, null, null, distance)).deep(0.002).intent(),
                 bag(fullFrame(24), prime(50))).best();
         assertFalse(kinds(there.reasons()).contains(FitAdvice.TooNear.class));
     }
@@ -62,7 +62,7 @@ class RemediesTest {
     @Test
     void namesWhatTheBagHoldsBeforeWhatIsToBuy() {
         Samples.Picture close = picture("a").wide(0.025).deep(0.008);
-        ShotFit bare = ShotFit.of(close.intent(), bag(fullFrame(24), Samples.MACRO));
+        ShotFit bare = WholeBag.fit(close.intent(), bag(fullFrame(24), Samples.MACRO));
         assertTrue(kinds(bare.helps()).containsAll(List.of(HelpAdvice.HelpTube.class, HelpAdvice.HelpCloseUpLens.class)),
                 () -> kinds(bare.helps()).toString());
         Bag tubed = with(bag(fullFrame(24), Samples.MACRO), Samples.tube(12));
@@ -74,7 +74,7 @@ class RemediesTest {
 
     @Test
     void namesNoTubeAndNoCloseUpLensThatNobodyMakes() {
-        ShotFit far = ShotFit.of(picture("a").wide(0.004).deep(0.001).intent(), bag(fullFrame(24), Samples.MACRO));
+        ShotFit far = WholeBag.fit(picture("a").wide(0.004).deep(0.001).intent(), bag(fullFrame(24), Samples.MACRO));
         assertFalse(kinds(far.helps()).contains(HelpAdvice.HelpTube.class));
         assertFalse(kinds(far.helps()).contains(HelpAdvice.HelpCloseUpLens.class));
     }
@@ -82,16 +82,16 @@ class RemediesTest {
     @Test
     void namesThePrintThatThePixelsAreEnoughFor() {
         Samples.Picture picture = picture("a").equivalent(50).sharp(10, 40).print(0.6);
-        double print = the(HelpAdvice.HelpSmallerPrint.class, ShotFit.of(picture.intent(), bag(fullFrame(6), ZOOM)).helps()).print();
+        double print = the(HelpAdvice.HelpSmallerPrint.class, WholeBag.fit(picture.intent(), bag(fullFrame(6), ZOOM)).helps()).print();
         assertTrue(print < 0.6);
         Samples.Picture smaller = picture("a").equivalent(50).sharp(10, 40).print(print - 1e-9);
-        assertFalse(kinds(ShotFit.of(smaller.intent(), bag(fullFrame(6), ZOOM)).best().reasons()).contains(FitAdvice.PrintSoft.class));
+        assertFalse(kinds(WholeBag.fit(smaller.intent(), bag(fullFrame(6), ZOOM)).best().reasons()).contains(FitAdvice.PrintSoft.class));
     }
 
     @Test
     void asksForSomethingThatCarriesWhatOverloadsTheLegs() {
         Support frail = new Support("Frail legs", Support.Kind.TRIPOD, 0.1, 1.6, 1.0, 300.0);
-        ShotFit fit = ShotFit.of(picture("a").equivalent(50).sharp(10, 40).intent(), with(bag(fullFrame(24), ZOOM), frail));
+        ShotFit fit = WholeBag.fit(picture("a").equivalent(50).sharp(10, 40).intent(), with(bag(fullFrame(24), ZOOM), frail));
         assertEquals(1.09, the(HelpAdvice.HelpStrongerSupport.class, fit.helps()).load(), 1e-9);
         assertFalse(kinds(fit.helps()).contains(HelpAdvice.HelpSupport.class));
     }
@@ -102,7 +102,7 @@ class RemediesTest {
         Lens small = new Lens("Small zoom", "A", null, 24, 70, 4, 4, 22.0, 0.38, 0.3, 62.0, 0, 430.0);
         Intent intent = picture("a").wide(0.07).deep(0.002).intent();
         Filter closeUp = Samples.closeUpLens(72, 5);
-        ShotFit without = ShotFit.of(intent, with(bag(fullFrame(24), small), closeUp));
+        ShotFit without = WholeBag.fit(intent, with(bag(fullFrame(24), small), closeUp));
         assertEquals(72, the(HelpAdvice.HelpStepUpRing.class, without.helps()).thread());
         SmallestBag packed = SmallestBag.of(with(bag(fullFrame(24), small), closeUp, Samples.RING, Samples.tube(5)),
                 List.of(), List.of(intent));

@@ -39,7 +39,7 @@ class ShotFitTest {
     @ParameterizedTest
     @MethodSource("sensors")
     void reachesFiftyMillimetresWithAZoomOnEverySensor(Sensor sensor) {
-        LensFit best = ShotFit.of(FIFTY.intent(), bag(Samples.body("Some body", sensor, 20), ZOOM)).best();
+        LensFit best = WholeBag.fit(FIFTY.intent(), bag(Samples.body("Some body", sensor, 20), ZOOM)).best();
         assertEquals(Verdict.FITS, best.verdict());
         assertEquals(50, best.equivalentMm(), 1e-9);
         assertEquals(50 / sensor.crop(), best.focalMm(), 1e-9);
@@ -49,29 +49,29 @@ class ShotFitTest {
 
     @Test
     void stepsBackWithALongerPrimeUpToALimit() {
-        ShotFit seventyFive = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(75)));
+        ShotFit seventyFive = WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(75)));
         assertEquals(Verdict.COMPROMISE, seventyFive.best().verdict());
         assertEquals(1.5, Samples.the(FitAdvice.FocalLong.class, seventyFive.best().reasons()).times(), 1e-12);
         assertEquals(50, Samples.the(HelpAdvice.HelpWider.class, seventyFive.helps()).focal(), 1e-12);
-        assertEquals(Verdict.CANNOT, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(85))).best().verdict());
-        assertEquals(Verdict.FITS, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(54))).best().verdict());
+        assertEquals(Verdict.CANNOT, WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(85))).best().verdict());
+        assertEquals(Verdict.FITS, WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(54))).best().verdict());
     }
 
     @Test
     void cropsAShorterPrimeWhileThePixelsLast() {
-        ShotFit fit = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(35)));
+        ShotFit fit = WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(35)));
         assertEquals(Verdict.COMPROMISE, fit.best().verdict());
         assertEquals(50 / 35.0, fit.best().cropTimes(), 1e-12);
         assertEquals(50, fit.best().equivalentMm(), 1e-9);
         assertEquals(24 * 0.49, Samples.the(FitAdvice.FocalShort.class, fit.best().reasons()).left(), 1e-9);
         assertEquals(50, Samples.the(HelpAdvice.HelpLonger.class, fit.helps()).focal(), 1e-9);
-        assertEquals(Verdict.CANNOT, ShotFit.of(FIFTY.intent(), bag(fullFrame(12), prime(16))).best().verdict());
-        assertEquals(Verdict.COMPROMISE, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(16))).best().verdict());
+        assertEquals(Verdict.CANNOT, WholeBag.fit(FIFTY.intent(), bag(fullFrame(12), prime(16))).best().verdict());
+        assertEquals(Verdict.COMPROMISE, WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(16))).best().verdict());
     }
 
     @Test
     void cropsThePhonesMainLensToFifty() {
-        LensFit best = ShotFit.of(picture("The floor").equivalent(50).intent(), bag(Samples.phone())).best();
+        LensFit best = WholeBag.fit(picture("The floor").equivalent(50).intent(), bag(Samples.phone())).best();
         assertEquals("main", best.camera().lens().name());
         assertEquals(Verdict.COMPROMISE, best.verdict());
         assertEquals(50, best.equivalentMm(), 1e-9);
@@ -80,7 +80,7 @@ class ShotFitTest {
 
     @Test
     void takesTheCloseUpPrimeToLifeSize() {
-        LensFit best = ShotFit.of(LIFE_SIZE.intent(), bag(fullFrame(24), ZOOM, MACRO)).best();
+        LensFit best = WholeBag.fit(LIFE_SIZE.intent(), bag(fullFrame(24), ZOOM, MACRO)).best();
         assertSame(MACRO, best.camera().lens());
         assertEquals(Verdict.FITS, best.verdict());
         assertEquals(1, best.magnification(), 1e-12);
@@ -92,18 +92,18 @@ class ShotFitTest {
     @Test
     void coversSeventyTwoByFortyEightMillimetresAtHalfLifeSize() {
         Lens half = new Lens("Half-size prime", "A", null, 60, 60, 2.8, 2.8, 22.0, 0.27, 0.5, null, 0, null);
-        LensFit best = ShotFit.of(picture("a").wide(0.072).deep(0.002).intent(), bag(fullFrame(24), half)).best();
+        LensFit best = WholeBag.fit(picture("a").wide(0.072).deep(0.002).intent(), bag(fullFrame(24), half)).best();
         assertEquals(Verdict.FITS, best.verdict());
         assertEquals(0.5, best.magnification(), 1e-12);
         assertEquals(0.048, best.frameHeightM(), 1e-12);
-        assertTrue(ShotFit.of(picture("a").wide(0.06).deep(0.002).intent(), bag(fullFrame(24), half)).best()
+        assertTrue(WholeBag.fit(picture("a").wide(0.06).deep(0.002).intent(), bag(fullFrame(24), half)).best()
                 .cropTimes() > 1);
     }
 
     /** The tube f·Δm and the power Δm / ((1 + m)·f): thin-lens arithmetic, held by putting both in the bag. */
     @Test
     void saysWhatWouldBringAShortLensToLifeSizeAndUsesItOnceThere() {
-        ShotFit alone = ShotFit.of(LIFE_SIZE.intent(), bag(fullFrame(24), ZOOM));
+        ShotFit alone = WholeBag.fit(LIFE_SIZE.intent(), bag(fullFrame(24), ZOOM));
         assertEquals(Verdict.COMPROMISE, alone.best().verdict());
         assertEquals(1 / 0.3, alone.best().cropTimes(), 1e-9);
         double tubeMm = Samples.the(HelpAdvice.HelpTube.class, alone.helps()).length();
@@ -111,13 +111,13 @@ class ShotFitTest {
         assertEquals(49, tubeMm, 1e-9);
         assertEquals(7.692, dioptres, 0.001);
 
-        LensFit byTube = ShotFit.of(LIFE_SIZE.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(tubeMm + 1e-6)))
+        LensFit byTube = WholeBag.fit(LIFE_SIZE.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(tubeMm + 1e-6)))
                 .best();
         assertEquals(Verdict.FITS, byTube.verdict());
         assertEquals(1, byTube.magnification(), 1e-6);
         assertTrue(kinds(byTube.reasons()).contains(FitAdvice.WithAttachment.class));
 
-        LensFit byLens = ShotFit.of(LIFE_SIZE.intent(),
+        LensFit byLens = WholeBag.fit(LIFE_SIZE.intent(),
                 with(bag(fullFrame(24), ZOOM), Samples.closeUpLens(72, dioptres + 1e-6))).best();
         assertEquals(Verdict.FITS, byLens.verdict());
         assertEquals("Close-up lens", byLens.camera().attachment().name());
@@ -125,41 +125,41 @@ class ShotFitTest {
 
     @Test
     void leavesTheAttachmentOffWhatALensTakesByItself() {
-        LensFit best = ShotFit.of(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(12))).best();
+        LensFit best = WholeBag.fit(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(12))).best();
         assertNull(best.camera().attachment());
-        List<LensFit> tried = ShotFit.of(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(12))).tried();
+        List<LensFit> tried = WholeBag.fit(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.tube(12))).tried();
         assertEquals(Verdict.CANNOT, tried.get(1).verdict());
         assertTrue(kinds(tried.get(1).reasons()).contains(FitAdvice.AttachmentTooClose.class));
     }
 
     @Test
     void asksForTheStepUpRingThatIsMissing() {
-        ShotFit fit = ShotFit.of(LIFE_SIZE.polarised().intent(), with(bag(fullFrame(24), MACRO), Samples.POLARISER));
+        ShotFit fit = WholeBag.fit(LIFE_SIZE.polarised().intent(), with(bag(fullFrame(24), MACRO), Samples.POLARISER));
         assertEquals(Verdict.COMPROMISE, fit.best().verdict());
         assertEquals(72, Samples.the(HelpAdvice.HelpStepUpRing.class, fit.helps()).thread());
     }
 
     @Test
     void asksForASupportWhereNothingHoldsTheCamera() {
-        ShotFit handHeld = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), ZOOM));
+        ShotFit handHeld = WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), ZOOM));
         assertEquals(List.of(HelpAdvice.HelpSupport.class), kinds(handHeld.helps()));
-        assertTrue(ShotFit.of(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.LEGS)).helps().isEmpty());
+        assertTrue(WholeBag.fit(FIFTY.intent(), with(bag(fullFrame(24), ZOOM), Samples.LEGS)).helps().isEmpty());
     }
 
     @Test
     void saysThatThereIsNoCamera() {
         Lens other = new Lens("Other make", "B", null, 50, 50, 2, 2, null, 0.4, null, null, 0, null);
-        ShotFit fit = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), other));
+        ShotFit fit = WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), other));
         assertNull(fit.best());
         assertEquals(List.of(HelpAdvice.NoCamera.class), kinds(fit.helps()));
     }
 
     @Test
     void putsTheBestFirstAndEqualsInTheOrderOfTheBag() {
-        ShotFit fit = ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(85), prime(35), prime(50), ZOOM));
+        ShotFit fit = WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(85), prime(35), prime(50), ZOOM));
         assertEquals(List.of("Prime 50.0", "Short zoom", "Prime 35.0", "Prime 85.0"),
                 fit.tried().stream().map(tried -> tried.camera().lens().name()).toList());
-        assertEquals(fit, ShotFit.of(FIFTY.intent(), bag(fullFrame(24), prime(85), prime(35), prime(50), ZOOM)));
+        assertEquals(fit, WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(85), prime(35), prime(50), ZOOM)));
         assertFalse(fit.best().penalty() > 0);
     }
 }

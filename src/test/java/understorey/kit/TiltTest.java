@@ -30,7 +30,7 @@ class TiltTest {
     private static final Lens ANY = new Lens("Any", "A", null, 14, 300, 4, 4, 22.0, 0.1, null, null, 0, null);
 
     private static LensFit best(Samples.Picture picture) {
-        return ShotFit.of(picture.intent(), bag(fullFrame(24), ZOOM)).best();
+        return WholeBag.fit(picture.intent(), bag(fullFrame(24), ZOOM)).best();
     }
 
     private static LensFit view(double nearM, double farM, double heightM, double focalMm, double riseDeg, boolean upright) {
@@ -40,7 +40,7 @@ class TiltTest {
                 focalMm, null, 0.0, List.of(), null, null, null, null, null, null, null, null, null);
         Site site = Samples.wood(List.of(new Spot("Bank", null, null, null, null,
                 new Slope(Math.abs(riseDeg), riseDeg > 0 ? 180 : 0), null, null)), List.of(), null, null);
-        return ShotFit.of(Intent.of(List.of(facing), site).get(0), bag(fullFrame(24), ANY)).best();
+        return WholeBag.fit(Intent.of(List.of(facing), site).get(0), bag(fullFrame(24), ANY)).best();
     }
 
     /** Height in the frame, −1 to 1, of what lies so far below the horizontal: the tangent against that of half the frame. */

@@ -27,9 +27,9 @@ import understorey.sky.SunAt;
 class LightAtTest {
 
     private static final LocalDate DATE = LocalDate.of(2027, 5, 8);
-    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline LEVEL = Skyline.of(List.of(), null);
     private static final Skyline WALL = Skyline.of(List.of(new SkylinePoint(178, 0), new SkylinePoint(179, 80),
-            new SkylinePoint(181, 80), new SkylinePoint(182, 0)));
+            new SkylinePoint(181, 80), new SkylinePoint(182, 0)), null);
     private static final Canopy FULL_LEAF = new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.FULL_LEAF, 20.0);
 
     private static LightAt light(double altitudeDeg, Skyline skyline, Canopy canopy) {

@@ -19,7 +19,7 @@ import understorey.sky.SunAt;
 /** What no light may do, whatever the place, the day, the leaves and the clouds. */
 class LightPropertiesTest {
 
-    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline LEVEL = Skyline.of(List.of(), null);
     /** The published pieces of the twilight do not quite meet: 1 % at most, which is 0.015 EV. */
     private static final double JOINT_EV = 0.015;
     @Property

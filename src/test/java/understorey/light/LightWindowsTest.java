@@ -28,7 +28,7 @@ class LightWindowsTest {
     private static final Mist NO_MIST = new Mist(null, null, List.of());
 
     private static List<LightAt> rows(double latitude, LocalDate date, double pai, double landDeg) {
-        Skyline skyline = Skyline.of(List.of(new SkylinePoint(0, landDeg), new SkylinePoint(180, landDeg / 2)));
+        Skyline skyline = Skyline.of(List.of(new SkylinePoint(0, landDeg), new SkylinePoint(180, landDeg / 2)), null);
         return LightTable.of(new Position(latitude, 0), ZoneOffset.UTC, Standpoint.of(skyline,
                 new CanopyLight(pai, null), date));
     }

@@ -29,11 +29,11 @@ class SidesOfDayTest {
 
     private static final Duration QUARTER = Duration.ofMinutes(15);
     private static final Duration DENSE = Duration.ofSeconds(20);
-    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline LEVEL = Skyline.of(List.of(), null);
     /** A ridge with gaps, so that the sun clears it several times. */
     private static final Skyline RIDGE = Skyline.of(List.of(new SkylinePoint(0, 25), new SkylinePoint(70, 25),
             new SkylinePoint(75, 2), new SkylinePoint(95, 2), new SkylinePoint(100, 30), new SkylinePoint(180, 12),
-            new SkylinePoint(260, 35)));
+            new SkylinePoint(260, 35)), null);
 
     static Stream<Places> days() {
         Places tropics = Places.TROPICS;

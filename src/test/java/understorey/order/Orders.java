@@ -31,7 +31,7 @@ public final class Orders {
     /** With the same on the support for all, unless it is given shot by shot. */
     static List<Candidate> candidates(List<Shot> shots, Function<Shot, Quality> light, String... mounted) {
         List<Candidate> candidates = new ArrayList<>();
-        for (Intent intent : Intent.of(shots)) {
+        for (Intent intent : Intent.of(shots, null)) {
             candidates.add(new Candidate(intent.shot(), intent.duration(), intent.priority(),
                     mounted.length == 0 ? "" : mounted[candidates.size()], light.apply(intent.shot())));
         }

@@ -25,11 +25,13 @@ import understorey.advice.BagAdvice;
 import understorey.advice.HelpAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
+import understorey.exposure.Fits;
 import understorey.exposure.Settings;
 import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
+import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;
@@ -146,7 +148,7 @@ class PackingTest {
     void countsTheFramesOfAStackWhereTheCameraStands() {
         Samples.Picture deep = picture("Deep star").wide(0.036).deep(0.01).from(Viewpoint.Stance.GROUND);
         Packing stacked = pack(full(), 0, deep);
-        int stack = Exposure.of(ShotFit.of(deep.intent(), full()).best(), 9, 0, null).stackFrames();
+        int stack = Fits.settings(WholeBag.fit(deep.intent(), full()).best(), 9, 0, null).stackFrames();
         assertTrue(stack > 2);
         assertEquals(5 * stack, stacked.frames());
         assertEquals(20, pack(Samples.bag(fullFrame(24), MACRO), 0, deep).frames());

@@ -24,7 +24,7 @@ import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
-import understorey.kit.ShotFit;
+import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Lens;
 import understorey.plan.Trip;
@@ -35,7 +35,7 @@ class FocusWordsTest {
     private static final Samples.Picture DEEP = picture("Deep").wide(0.072).deep(0.02);
 
     private static LensFit fit(Samples.Picture picture, Bag bag) {
-        return ShotFit.of(picture.intent(), bag).best();
+        return WholeBag.fit(picture.intent(), bag).best();
     }
 
     private static Settings in(LensFit fit, double gustMs) {

@@ -35,7 +35,8 @@ class MarkdownSafetyTest {
             "<javascript:alert(1)>", "[x]\n\n[x]: javascript:alert(1)", "[x][y]\n\n[y]: <javascript:alert(1)> 'z'", "[x](data:text/html,<script>)",
             "[x](vbscript:x)", "[x](//evil.example)", "![x](http://evil.example/x.png)", "&lt;script&gt;alert(1)&lt;/script&gt;",
             "\\<script>alert(1)</script>", "\\\\<script>alert(1)</script>", "`<script>`<script>", "``` <script>\n```\n<script>alert(1)</script>",
-            "*<script>*alert(1)", "<scr\nipt>alert(1)</scr\nipt>", "x\n===\ny", "x\n---\ny", "# x", "x\n# y", "x\n\n# y", "> # x", "- # x");
+            "*<script>*alert(1)", "<scr\nipt>alert(1)</scr\nipt>", "x\n===\ny", "x\n---\ny", "# x", "x\n# y", "x\n\n# y", "> # x", "- # x",
+            "<!doctype x>", "x <!doctype x> y", "\\\\<!doctype x>", "x <!-- a -- <script>alert(1)</script> -->");
     private static final List<String> WRAPS = List.of("%s", "a %s b", "a\n\n%s", "a | %s | b\n|---|\n%s");
     private static final Pattern BAD = Pattern.compile("(?i)<(?:script|svg|iframe|b |!|\\?)|<[a-z][^>]*\\s(?:on\\w+=|src=\"[^\"]"
             + "|(?:href|src)=\"?\\s*(?:javascript|vbscript|data|//))");
@@ -51,7 +52,7 @@ class MarkdownSafetyTest {
         assertTrue(texts.size() >= 120);
         List<List<String>> groups = new ArrayList<>();
         for (int i = 0; i < texts.size(); i += AT_ONCE) {
-            groups.add(texts.subList(i, i + AT_ONCE));
+            groups.add(texts.subList(i, Math.min(i + AT_ONCE, texts.size())));
         }
         return groups;
     }

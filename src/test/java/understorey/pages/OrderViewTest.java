@@ -122,7 +122,7 @@ class OrderViewTest {
         Subject named = new Subject("one", name, scientificName, null, false, null, null, null, null, null, null, null, null, null,
                 null, null, null, null, null, null);
         Shot shot = picture("One").of(named).shot();
-        String caption = Caption.of(FULL, Intent.of(List.of(shot)).get(0));
+        String caption = Caption.of(FULL, Intent.of(List.of(shot), null).get(0));
         return caption.substring(0, caption.indexOf(FULL.trip().site().name()));
     }
 

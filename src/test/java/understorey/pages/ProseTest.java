@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -18,6 +19,7 @@ import org.commonmark.renderer.html.HtmlRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import understorey.advice.ProseLimit;
 
 class ProseTest {
 
@@ -56,6 +58,24 @@ class ProseTest {
     void takesMarksInMarksHoweverDeep(String mark) {
         String html = prose.html(mark.repeat(6000) + "end");
         assertTrue(html.contains("end") && html.length() < 500_000, html.length() + " characters");
+    }
+
+    /** The worst texts within the limits, each on a stack of half the usual size. */
+    @ParameterizedTest
+    @ValueSource(strings = {"*a ~b* ", "**a~**", "[~](b)", "![~](b)", "[~]", "(~)", "<a ~b>", "_a __b ~b__ a_ ", "`a ~ a`"})
+    void followsEveryTextWithinTheLimits(String pair) throws InterruptedException {
+        String[] halves = pair.split("~");
+        String text = "";
+        for (int times = 1; times < 1000; times += 9) {
+            String next = halves[0].repeat(times) + "a" + halves[1].repeat(times);
+            text = ProseLimit.passed(next).isEmpty() ? next : text;
+        }
+        String deepest = text;
+        List<String> html = new ArrayList<>();
+        Thread small = new Thread(null, () -> html.add(prose.html(deepest) + new MarkdownProse().of(deepest)), "small", 512 * 1024);
+        small.start();
+        small.join();
+        assertEquals(1, html.size(), pair + " of " + deepest.length() + " characters");
     }
 
     @Test
@@ -115,12 +135,12 @@ class ProseTest {
     }
 
     @Property(tries = 400)
-    void thePlainWayGivesWhatTheParserGives(@ForAll("texts") String text) {
+    void readsPlainTextAsAnotherReaderDoes(@ForAll("texts") String text) {
         assertEquals(parsed(text), String.valueOf(prose.html(text)), text);
     }
 
     @Test
-    void doesNotTakeThePlainWayWhereMarkdownMeansSomething() {
+    void readsMarksAsAnotherReaderDoes() {
         for (String text : List.of("    indented", "a\n===", "1. one", "- one", "> said", "a & b", "a  \nb", "&amp;",
                 "x\ty", "Ünï \"quoted\" 'so'", "é", "a\u000bb", "a\u2028b", "a\u00a0", "two\nlines", "a\n\nb", "a\n---", "To whom: her!\nand me@wood", "a\n 1. b", "a\n    b")) {
             assertEquals(parsed(text), prose.html(text), text);

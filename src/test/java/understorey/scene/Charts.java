@@ -80,7 +80,7 @@ public final class Charts {
         for (Shot shot : brief.trip().shots()) {
             fields.add(new SkylineChart.Field(fields.size() + 1, shot.facingDeg(), 54));
         }
-        return SkylineChart.of(brief.day().light(), Skyline.of(skyline), treeTopDeg, brief.trip().site(), brief.trip().shots(),
+        return SkylineChart.of(brief.day().light(), Skyline.of(skyline, null), treeTopDeg, brief.trip().site(), brief.trip().shots(),
                 fields, title);
     }
 

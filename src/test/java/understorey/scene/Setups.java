@@ -5,7 +5,7 @@ import java.util.List;
 import understorey.Samples;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
-import understorey.kit.ShotFit;
+import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
@@ -29,7 +29,7 @@ public final class Setups {
         Shot facing = new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(),
                 shot.sharp(), shot.focalEquivalentMm(), shot.frame(), 90.0, List.of(), null, null, null, null, null,
                 shot.tiltDeg(), null, null, null);
-        return ShotFit.of(Intent.of(List.of(facing)).get(0), BAG).best();
+        return WholeBag.fit(Intent.of(List.of(facing), null).get(0), BAG).best();
     }
 
     /** Sharp from half the distance framed to twice it; null where no lens takes it. */

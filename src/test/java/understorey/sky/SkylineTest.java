@@ -22,7 +22,7 @@ import understorey.plan.Slope;
 /** The land's own horizon, and the sun that it hides. */
 class SkylineTest {
 
-    private static final Skyline LEVEL = Skyline.of(List.of());
+    private static final Skyline LEVEL = Skyline.of(List.of(), null);
     private static final Skyline DINGLE = skyline(0, 14, 90, 6, 180, 11, 270, 17);
     /** A ridge with a narrow gap in the south-east, given out of order. */
     private static final Skyline GAP = skyline(119, 25, 120, 2, 60, 25, 126, 2, 127, 25, 300, 0, 180, 25);
@@ -32,7 +32,7 @@ class SkylineTest {
         for (int i = 0; i < bearingsAndAngles.length; i += 2) {
             points.add(new SkylinePoint(bearingsAndAngles[i], bearingsAndAngles[i + 1]));
         }
-        return Skyline.of(points);
+        return Skyline.of(points, null);
     }
 
     @Test

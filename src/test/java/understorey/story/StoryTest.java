@@ -14,6 +14,7 @@ import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
+import understorey.kit.WholeBag;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
@@ -24,7 +25,7 @@ class StoryTest {
 
     /** Without a lens for any. */
     private static List<ShotFit> unfitted(List<Shot> shots) {
-        return Intent.of(shots).stream().map(intent -> new ShotFit(intent, List.of(), List.of())).toList();
+        return Intent.of(shots, null).stream().map(intent -> new ShotFit(intent, List.of(), List.of())).toList();
     }
 
     private static List<String> names(Story story) {
@@ -100,7 +101,7 @@ class StoryTest {
     @Test
     void looksAtTheLensThatWasFound() {
         Intent intent = picture("a").role(Role.CLOSING).wide(0.06).intent();
-        LensFit fit = ShotFit.of(intent, Samples.bag(Samples.fullFrame(24), Samples.MACRO)).best();
+        LensFit fit = WholeBag.fit(intent, Samples.bag(Samples.fullFrame(24), Samples.MACRO)).best();
         Look look = Look.of(intent, fit);
         assertEquals(Look.Distance.CLOSE_UP, look.distance());
         assertEquals(Look.View.LONG, look.view());

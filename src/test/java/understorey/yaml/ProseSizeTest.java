@@ -44,4 +44,23 @@ class ProseSizeTest {
         assertEquals("holds a table of more than 10 000 cells",
                 ProseSize.fault(header + String.join("", Collections.nCopies(300, "|\n"))));
     }
+
+    @Test
+    void refusesWhatTheMarkdownReaderCouldNotFollow() {
+        String nested = "has more than 50 quotes or lists inside each other";
+        for (String text : List.of("> ".repeat(51) + "a", ">".repeat(60), "- ".repeat(51) + "a", "a\n" + "1. ".repeat(51) + "a",
+                " ".repeat(201) + "- a")) {
+            assertEquals(nested, ProseSize.fault(text), text);
+        }
+        assertEquals("has more than 1000 of the marks * _ [ ] ` < and &", ProseSize.fault("[a](b) ".repeat(501)));
+        assertEquals("has more than 300 of the mark `", ProseSize.fault("`a` ".repeat(151)));
+        assertEquals("has more than 2000 lines", ProseSize.fault(")\n".repeat(2001)));
+        for (String text : List.of("<" + "a".repeat(1001), "-".repeat(1001), "|---".repeat(251), "[a](b \"" + "\\\"".repeat(501) + "\")", "[a]: /u\n 't\n" + "t".repeat(500))) {
+            assertEquals("has a tag, a link title or a ruled line that is too long", ProseSize.fault(text), text);
+        }
+        for (String text : List.of("> ".repeat(50) + "a", "- a\n".repeat(400), "*a* ".repeat(500), "a < b ".repeat(1000), "`a` ".repeat(150), ")\n".repeat(2000),
+                "a <" + "b ".repeat(300) + ">", "-".repeat(900), "[a](b \"" + "t".repeat(499) + "\")" + "a".repeat(2000))) {
+            assertNull(ProseSize.fault(text), text);
+        }
+    }
 }
