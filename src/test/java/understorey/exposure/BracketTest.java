@@ -51,7 +51,7 @@ class BracketTest {
         assertEquals(2, Samples.the(ToneAdvice.ExposeForFlecks.class, flecked.reasons()).less(), 1e-9);
         assertFalse(kinds(in(1, 0.0, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class));
         assertFalse(kinds(in(3, 2.5, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class), "they are metered almost as they are");
-        assertFalse(kinds(in(3, null, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class), "nobody tells how they are metered");
+        assertFalse(kinds(in(3, null, null).reasons()).contains(ToneAdvice.ExposeForFlecks.class), "the metering of the patches is not known");
     }
 
     @Test

@@ -60,7 +60,7 @@ class MotionTest {
         assertTrue(kinds(Exposure.of(meadow(6), wind(9, 0.0, 0.0)).reasons()).contains(MotionAdvice.StemsStill.class));
     }
 
-    /** A time that smears is told as one, with how wide. */
+    /** A time that smears is named as such, with the width of the smear. */
     @Test
     void advisesNoTimeThatStillSmears() {
         Settings settings = Exposure.of(starOnLegs(), wind(9, 0.0, 0.2));
@@ -96,17 +96,17 @@ class MotionTest {
         assertEquals(Settings.Limit.DARK, dark.limit());
     }
 
-    /** What is decided by and what is told never part. */
+    /** The fact that decisions use always agrees with the advice on the page. */
     @Test
     void holdsAsAFactHowOftenTheFlowersBlur() {
         Set<MotionBlur.Degree> seen = EnumSet.noneOf(MotionBlur.Degree.class);
         for (double ev = -6; ev <= 14; ev += 0.5) {
             for (double meanMs = 0; meanMs <= 3; meanMs += 0.25) {
                 Settings settings = Exposure.of(meadow(6), wind(ev, meanMs, meanMs * 1.5));
-                List<Class<?>> told = kinds(settings.reasons());
-                MotionBlur.Degree expected = told.contains(MotionAdvice.WindTooStrong.class) ? MotionBlur.Degree.ALWAYS
-                        : told.contains(MotionAdvice.WaitOrSmear.class) ? MotionBlur.Degree.UNLESS_IN_LULL
-                        : told.contains(MotionAdvice.WaitForLull.class) || told.contains(MotionAdvice.IsoForLull.class)
+                List<Class<?>> advice = kinds(settings.reasons());
+                MotionBlur.Degree expected = advice.contains(MotionAdvice.WindTooStrong.class) ? MotionBlur.Degree.ALWAYS
+                        : advice.contains(MotionAdvice.WaitOrSmear.class) ? MotionBlur.Degree.UNLESS_IN_LULL
+                        : advice.contains(MotionAdvice.WaitForLull.class) || advice.contains(MotionAdvice.IsoForLull.class)
                                 ? MotionBlur.Degree.IN_GUSTS : null;
                 MotionBlur blur = settings.motionBlur();
                 assertEquals(expected, blur == null ? null : blur.degree(), "EV " + ev + ", " + meanMs + " m/s");

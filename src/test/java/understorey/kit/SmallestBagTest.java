@@ -105,7 +105,7 @@ class SmallestBagTest {
         assertNull(smallest.left().get(1).weightG());
     }
 
-    /** The list of what stays at home and the table of lenses say the same of a lens: it fits, and another does as well. */
+    /** The left-at-home list and the lens table agree about a lens: it fits, and so does another. */
     @Test
     void saysOfAThingThatFitsAPictureThatAnotherDoesItAsWell() {
         SmallestBag smallest = smallest(with(Samples.bag(fullFrame(24), prime(50), Samples.ZOOM), Samples.LEGS,
