@@ -1,11 +1,14 @@
 package understorey.yaml;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** Numbers as an author writes them: digits, a sign, a decimal point; no exponent, no grouping. */
 public final class Numeral {
 
     private static final int LONGEST = 20;
+    /** Digits that a double carries through decimal and back on every Java; JDK 19 changed the 16th and 17th. */
+    private static final MathContext SHOWN = new MathContext(15);
 
     private Numeral() {
     }
@@ -46,7 +49,7 @@ public final class Numeral {
     public static String show(double value) {
         double rounded = Math.rint(value * 10_000) / 10_000;
         return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
-                ? Long.toString((long) rounded) : BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString();
+                ? Long.toString((long) rounded) : new BigDecimal(rounded).round(SHOWN).stripTrailingZeros().toPlainString();
     }
 
     /** The way out for a number that is written in an unusual way; null when it is not. */

@@ -33,6 +33,7 @@ class NumeralTest {
         assertEquals("0.0001", Numeral.show(0.0001));
         assertEquals("0.3333", Numeral.show(1 / 3.0));
         assertEquals("1000000", Numeral.show(1e6));
+        assertEquals("100000000000000000000000", Numeral.show(99999999999999999999.0 * 1000));
     }
 
     @Test
