@@ -64,7 +64,7 @@ class PublicFilesTest {
         }
         Trip party = Trips.full(PLACE, Trips.EXACT);
         assertTrue(Trips.brief(Trips.told(party, due)).order().leaveLastSpotBy()
-                .isBefore(Trips.brief(Trips.told(party, null)).order().leaveLastSpotBy()), "the party is told");
+                .isBefore(Trips.brief(Trips.told(party, null)).order().leaveLastSpotBy()), "the group leaves in time for its contact");
     }
 
     private static List<String> contents(Trip trip) {

@@ -155,7 +155,7 @@ class ViewfinderSketchTest {
         assertTrue(drawing.marks().stream().anyMatch(mark -> mark.style().equals("disc")));
     }
 
-    /** A density below one is told as what it is, and one that is not known not at all. */
+    /** A density below one per square metre is shown as it is; an unknown one is not shown. */
     @Test
     void tellsTheDensityOfFlowersTruly() {
         Setup setup = Setups.inTheWood(floor(1.5, 50, 10), 0);
