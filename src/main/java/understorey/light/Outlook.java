@@ -33,10 +33,12 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
             this.least = least;
         }
 
-        double least() {
+        /** Least quality of the grade. */
+        public double least() {
             return least;
         }
 
+        /** The grade of a quality, 0 to 1. */
         public static Grade of(double quality) {
             return quality >= GOOD.least ? GOOD : quality >= FAIR.least ? FAIR : POOR;
         }

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The best sum of worths by start of the last picture: of a plan whose last picture starts then or earlier, so the sums never
- * fall. Kept from the first possible start to the last that adds something.
+ * The best sum by start of the last picture: of a plan whose last picture starts then or earlier, so the sums never fall. A sum
+ * is the worth of the pictures and what their busy minutes would cost if idle; the whole time is charged once, at the end
+ * ({@link #ended}). Kept from the first possible start to the last that adds something.
  */
 final class BestByStart {
 
@@ -55,11 +56,27 @@ final class BestByStart {
      * Raises the sums of the next picture to the best that follow this one.
      *
      * @param joining for each start of the next picture, the last start of this one that leaves time
+     * @param busy    of the minutes between the two
      */
-    void raise(long[] sums, int[] joining) {
+    void raise(long[] sums, int[] joining, long busy) {
         for (int s = sums.length - 1; s >= 0 && joining[s] >= first; s--) {
-            sums[s] = Math.max(sums[s], best[Math.min(joining[s] - first, best.length - 1)]);
+            sums[s] = Math.max(sums[s], best[Math.min(joining[s] - first, best.length - 1)] + busy);
         }
+    }
+
+    /**
+     * The last start of the best plan that ends with this picture, the earliest of equals; −1 for none.
+     *
+     * @param last latest start that leaves time to walk back
+     */
+    int ended(Transitions transitions, int picture, int last) {
+        int ended = Transitions.NONE;
+        for (int s = first; s <= Math.min(last, first + best.length - 1); s++) {
+            if (ended < 0 || at(s) - transitions.price(picture, s) > at(ended) - transitions.price(picture, ended)) {
+                ended = s;
+            }
+        }
+        return ended;
     }
 
     /** Adds the worth of a picture to sums, and makes them rise: a sum at a start also holds at each later one. */

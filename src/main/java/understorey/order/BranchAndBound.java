@@ -119,7 +119,7 @@ final class BranchAndBound {
         work.spend(sums.length);
         if (taken == 0) {
             for (int s = 0; s < sums.length; s++) {
-                sums[s] = s < transitions.first[next] ? BestByStart.NEVER : 0;
+                sums[s] = s < transitions.first[next] ? BestByStart.NEVER : transitions.setUp[next];
             }
         } else {
             Arrays.fill(sums, BestByStart.NEVER);
@@ -127,7 +127,7 @@ final class BranchAndBound {
             for (int one = 0; one < transitions.size; one++) {
                 if (before[one] != null) {
                     work.spend(sums.length);
-                    before[one].raise(sums, transitions.joining(one, next));
+                    before[one].raise(sums, transitions.joining(one, next), transitions.busy[one][next]);
                 }
             }
         }
@@ -143,7 +143,7 @@ final class BranchAndBound {
             long gain = sum <= most ? 0 : sum + bound.after(picture, s) + prices - known;
             if (gain > 0 && gain > bound.lost(taken, picture, s)) {
                 most = sum;
-                known = s <= transitions.last[picture] ? Math.max(known, sum) : known;
+                known = s <= transitions.last[picture] ? Math.max(known, sum - transitions.price(picture, s)) : known;
             }
             sums[s] = most;
         }
@@ -155,30 +155,28 @@ final class BranchAndBound {
         int back = transitions.visit.from();
         long set = 0;
         int last = Transitions.NONE;
+        int end = Transitions.NONE;
         for (Map.Entry<Long, @Nullable BestByStart[]> entry : best.entrySet()) {
             long taken = entry.getKey();
             for (int i = 0; i < transitions.size; i++) {
                 BestByStart sums = entry.getValue()[i];
-                if (sums == null || transitions.last[i] < 0 || sums.at(transitions.last[i]) < worth) {
+                int ended = sums == null ? Transitions.NONE : sums.ended(transitions, i, transitions.last[i]);
+                if (sums == null || ended < 0 || sums.at(ended) - transitions.price(i, ended) < worth) {
                     continue;
                 }
-                long sum = sums.at(transitions.last[i]);
-                int home = transitions.visit.back(i, transitions.starts[i][sums.reached(transitions.last[i])]);
-                int sooner = steps(home) - steps(back);
+                long sum = sums.at(ended) - transitions.price(i, ended);
+                int home = transitions.visit.back(i, transitions.starts[i][ended]);
+                int sooner = Task.steps(home) - Task.steps(back);
                 if (sum > worth || sooner < 0 || sooner == 0 && (taken == set || comesFirst(taken, set))) {
                     worth = sum;
                     back = home;
                     set = taken;
                     last = i;
+                    end = ended;
                 }
             }
         }
-        return new Schedule(traced(set, last), worth, back);
-    }
-
-    /** Minutes as steps of the grid: a minute is no reason to change the author's order. */
-    static int steps(int minute) {
-        return Math.floorDiv(minute + Task.STEP - 1, Task.STEP);
+        return new Schedule(traced(set, last, end), worth, back);
     }
 
     private static boolean comesFirst(long one, long other) {
@@ -186,11 +184,11 @@ final class BranchAndBound {
     }
 
     /** The pictures of the best plan, found backwards. */
-    private List<Schedule.Take> traced(long set, int last) {
+    private List<Schedule.Take> traced(long set, int last, int end) {
         List<Schedule.Take> takes = new ArrayList<>();
         long taken = set;
         int picture = last;
-        int by = last < 0 ? 0 : transitions.last[last];
+        int by = end;
         while (taken != 0) {
             BestByStart sums = best(taken)[picture];
             int start = sums.reached(by);
@@ -214,7 +212,7 @@ final class BranchAndBound {
             return false;
         }
         int by = transitions.joining(one, next)[start];
-        return by >= 0 && sums.at(by) == rest;
+        return by >= 0 && sums.at(by) + transitions.busy[one][next] == rest;
     }
 
     /** The sums of a set that the search has reached. */

@@ -111,7 +111,7 @@ final class Legs {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
         double light = task.qualityAt(take.start());
-        if (light <= Tasks.SUN_IS_UP) {
+        if (light <= Task.SUN_IS_UP) {
             return new WaitAdvice.WaitForDay(hours.at(take.start()));
         }
         if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {

@@ -43,7 +43,7 @@ final class LocalSearch {
     /** Whether a plan is worth more than another, or as much and is back earlier. */
     private static boolean better(Schedule one, Schedule other) {
         return one.worth() > other.worth()
-                || one.worth() == other.worth() && BranchAndBound.steps(one.back()) < BranchAndBound.steps(other.back());
+                || one.worth() == other.worth() && Task.steps(one.back()) < Task.steps(other.back());
     }
 
     private List<Integer> own() {
@@ -152,61 +152,66 @@ final class LocalSearch {
         @Nullable BestByStart[] sums = new BestByStart[sequence.size()];
         long worth = 0;
         int back = transitions.visit.from();
-        int end = -1;
+        int place = Transitions.NONE;
+        int end = Transitions.NONE;
         for (int p = 0; p < sums.length; p++) {
             int picture = sequence.get(p);
             BestByStart found = sums(transitions, sequence, sums, p);
             sums[p] = found;
-            int by = transitions.last[picture];
-            if (found == null || by < 0 || found.at(by) < worth) {
+            int ended = found == null ? Transitions.NONE : found.ended(transitions, picture, transitions.last[picture]);
+            if (found == null || ended < 0 || found.at(ended) - transitions.price(picture, ended) < worth) {
                 continue;
             }
-            long sum = found.at(by);
-            int home = transitions.visit.back(picture, transitions.starts[picture][found.reached(by)]);
+            long sum = found.at(ended) - transitions.price(picture, ended);
+            int home = transitions.visit.back(picture, transitions.starts[picture][ended]);
             if (sum > worth || home < back) {
                 worth = sum;
                 back = home;
-                end = p;
+                place = p;
+                end = ended;
             }
         }
-        return new Schedule(traced(transitions, sequence, sums, end), worth, back);
+        return new Schedule(traced(transitions, sequence, sums, place, end), worth, back);
     }
 
     private static @Nullable BestByStart sums(Transitions transitions, List<Integer> sequence, @Nullable BestByStart[] before,
                                               int place) {
         int picture = sequence.get(place);
         long[] sums = new long[transitions.starts[picture].length];
+        Arrays.fill(sums, transitions.setUp[picture]);
         Arrays.fill(sums, 0, Math.min(sums.length, transitions.first[picture]), BestByStart.NEVER);
         for (int p = 0; p < place; p++) {
             if (before[p] != null) {
-                before[p].raise(sums, transitions.joining(sequence.get(p), picture));
+                before[p].raise(sums, transitions.joining(sequence.get(p), picture), transitions.busy[sequence.get(p)][picture]);
             }
         }
         return BestByStart.rising(sums, transitions.worth[picture]);
     }
 
+    /** The pictures of the best plan that ends at a place of the sequence with a start, found backwards. */
     private static List<Schedule.Take> traced(Transitions transitions, List<Integer> sequence, @Nullable BestByStart[] sums,
-                       int end) {
+                                              int last, int end) {
         List<Schedule.Take> takes = new ArrayList<>();
-        int place = end;
-        int by = end < 0 ? 0 : transitions.last[sequence.get(end)];
+        int place = last;
+        int by = end;
         while (place >= 0) {
             int picture = sequence.get(place);
             int start = sums[place].reached(by);
             takes.add(new Schedule.Take(picture, transitions.starts[picture][start]));
             long rest = sums[place].at(start) - transitions.worth[picture][start];
-            int one = place - 1;
-            while (rest > 0 && !reaches(transitions.joining(sequence.get(one), picture)[start], sums[one], rest)) {
+            int one = rest == transitions.setUp[picture] ? Transitions.NONE : place - 1;
+            while (one >= 0 && !reaches(transitions, sequence.get(one), picture, start, sums[one], rest)) {
                 one--;
             }
-            by = rest > 0 ? transitions.joining(sequence.get(one), picture)[start] : 0;
-            place = rest > 0 ? one : -1;
+            by = one < 0 ? 0 : transitions.joining(sequence.get(one), picture)[start];
+            place = one;
         }
         Collections.reverse(takes);
         return List.copyOf(takes);
     }
 
-    private static boolean reaches(int by, @Nullable BestByStart sums, long rest) {
-        return by >= 0 && sums != null && sums.at(by) == rest;
+    private static boolean reaches(Transitions transitions, int one, int next, int start, @Nullable BestByStart sums, long rest) {
+        int by = transitions.joining(one, next)[start];
+        return by >= 0 && sums != null && sums.at(by) + transitions.busy[one][next] == rest;
     }
 }

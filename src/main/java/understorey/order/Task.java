@@ -2,6 +2,7 @@ package understorey.order;
 
 import java.util.Arrays;
 import java.util.Set;
+import understorey.light.Outlook.Grade;
 
 /**
  * One picture for the search of the best order. Minutes of the clock count from the start of the local day.
@@ -13,7 +14,7 @@ import java.util.Set;
  * @param after    pictures that must not come later, with all that they wait for; no cycle
  * @param setUp    minutes to set up, once at the spot
  * @param lens     two pictures with different numbers have a change of lens between them
- * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
+ * @param quality  of the picture, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
  *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
  */
 record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality) {
@@ -26,8 +27,32 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     /** One must outweighs all light, and light outweighs the number of pictures. */
     static final long A_MUST = 1L << 44;
-    private static final long A_THOUSANDTH = 1L << 20;
+    static final long A_THOUSANDTH = 1L << 20;
     private static final long A_PICTURE = 1L << 10;
+
+    /**
+     * Price of a minute that is spent neither setting up nor photographing, in worth: 0.002. A grade more of a nice picture
+     * pays for two hours, of a must for six; a gain within one grade for about an hour (common practice, no source).
+     */
+    static final long AN_IDLE_MINUTE = 2 * A_THOUSANDTH;
+
+    /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
+    static final double SUN_IS_UP = 0.02;
+    static final double DUSK = 0.01;
+
+    /** Worth of a picture of priority 1 in the dark, and where each grade begins (common practice, no source). */
+    private static final double DARK = 0.2;
+    private static final double POOR = 0.4;
+    private static final double FAIR = 0.6;
+    private static final double GOOD = 0.85;
+    private static final double WITHIN_POOR = 0.1;
+    private static final double WITHIN_FAIR = 0.2;
+    private static final double WITHIN_GOOD = 0.375;
+
+    /** Minutes as steps of the grid, rounded up. */
+    static int steps(int minute) {
+        return Math.floorDiv(minute + STEP - 1, STEP);
+    }
 
     boolean must() {
         return priority == MUST;
@@ -72,20 +97,22 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     /**
      * Worth of a start. A sum of worths compares plans: first the number of musts, then the sum of priority
-     * × quality, the quality to a thousandth, then the number of pictures, then the sum of priorities.
+     * × {@link #graded} to a thousandth, then the number of pictures, then the sum of priorities.
      */
     long worth(int start) {
-        return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + A_PICTURE + priority;
+        return (must() ? A_MUST : 0) + priority * Math.round(1000 * graded(qualityAt(start))) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
-    /** Number of musts in a sum of worths. */
-    static int musts(long worth) {
-        return (int) (worth / A_MUST);
-    }
-
-    /** Sum of priority × quality in a sum of worths. */
-    static double value(long worth) {
-        return worth % A_MUST / A_THOUSANDTH / 1000.0;
+    /**
+     * Worth of a quality, 0.2 in the dark to 1, never falling. The step to the next grade counts most, so that a wait pays where
+     * it raises the grade; any picture is worth more than none.
+     */
+    static double graded(double quality) {
+        return switch (Grade.of(quality)) {
+            case POOR -> DARK + (POOR - DARK) * Math.min(1, quality / SUN_IS_UP) + WITHIN_POOR * quality;
+            case FAIR -> FAIR + WITHIN_FAIR * (quality - Grade.FAIR.least());
+            case GOOD -> GOOD + WITHIN_GOOD * (quality - Grade.GOOD.least());
+        };
     }
 
     Task shorterBy(int less) {

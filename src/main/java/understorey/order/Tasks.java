@@ -20,10 +20,6 @@ final class Tasks {
     /** Quality is rounded to 1/20: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
 
-    /** No light for the picture, but some to work by; far less than the finest step of quality. */
-    static final double SUN_IS_UP = 0.002;
-    private static final double SEEN_WITHOUT_LAMP = 0.001;
-
     private Tasks() {
     }
 
@@ -81,7 +77,7 @@ final class Tasks {
         double[] daylight = new double[steps(hours)];
         for (int i = 0; i < daylight.length; i++) {
             ZonedDateTime time = hours.at(i * Task.STEP);
-            daylight[i] = curve.up(time) ? SUN_IS_UP : curve.dim(time) ? 0 : SEEN_WITHOUT_LAMP;
+            daylight[i] = curve.up(time) ? Task.SUN_IS_UP : curve.dim(time) ? 0 : Task.DUSK;
         }
         return daylight;
     }

@@ -9,8 +9,12 @@ final class Transitions {
     final int size;
     /** By picture: its possible starts. */
     final int[][] starts;
-    /** By picture and start: its worth. */
+    /** By picture and start: its worth; the time before a fixed start is the author's and costs nothing. */
     final long[][] worth;
+    /** By picture and the next one: what the minutes of taking the one and setting up for the next would cost if idle. */
+    final long[][] busy;
+    /** By picture: what the minutes of setting up for it would cost if idle. */
+    final long[] setUp;
     /** By picture: its first start if it is the first of the visit. */
     final int[] first;
     /** By picture: its last start with a direct way back in time; −1 for none. */
@@ -26,13 +30,15 @@ final class Transitions {
         this.first = new int[size];
         this.last = new int[size];
         this.before = new int[size][size][];
+        this.busy = new long[size][size];
+        this.setUp = new long[size];
         for (int i = 0; i < size; i++) {
             Task task = visit.tasks().get(i);
             starts[i] = task.starts(visit.from(), visit.to());
             worth[i] = new long[starts[i].length];
             int ready = visit.readyFirst(i);
             for (int s = 0; s < starts[i].length; s++) {
-                worth[i][s] = task.worth(starts[i][s]);
+                worth[i][s] = task.worth(starts[i][s]) + (task.pinned() ? price(starts[i][s]) : 0);
                 first[i] = starts[i][s] < ready ? s + 1 : first[i];
             }
             last[i] = starts[i].length - 1;
@@ -43,8 +49,23 @@ final class Transitions {
         for (int i = 0; i < size; i++) {
             for (int j = 0; j < size; j++) {
                 before[i][j] = i == j ? null : before(i, j);
+                busy[i][j] = (visit.tasks().get(i).minutes() + visit.tasks().get(j).setUp()) * Task.AN_IDLE_MINUTE;
             }
+            setUp[i] = visit.tasks().get(i).setUp() * Task.AN_IDLE_MINUTE;
         }
+    }
+
+    /**
+     * What all minutes of a visit that ends with a picture would cost if idle, without the picture itself. Being back counts in
+     * steps of the grid: a minute is no reason to change the author's order.
+     */
+    long price(int task, int start) {
+        int back = Task.steps(visit.back(task, starts[task][start])) * Task.STEP;
+        return price(back - visit.tasks().get(task).minutes());
+    }
+
+    private long price(int minute) {
+        return (minute - visit.from()) * Task.AN_IDLE_MINUTE;
     }
 
     private int[] before(int one, int next) {

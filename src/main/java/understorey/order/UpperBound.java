@@ -128,7 +128,7 @@ final class UpperBound {
         for (Moment moment : moments) {
             int i = moment.picture();
             int s = moment.start();
-            long most = s <= transitions.last[i] ? 0 : NOTHING;
+            long most = s <= transitions.last[i] ? -transitions.price(i, s) : NOTHING;
             for (int j = 0; j < transitions.size; j++) {
                 most = Math.max(most, by(i, s, j));
             }
@@ -137,7 +137,7 @@ final class UpperBound {
         }
         long most = 0;
         for (int i = 0; i < transitions.size; i++) {
-            most = Math.max(most, from[i][Math.min(transitions.first[i], transitions.starts[i].length)]);
+            most = Math.max(most, first(i));
         }
         return most + prices(0);
     }
@@ -145,7 +145,12 @@ final class UpperBound {
     /** The most gained if that picture comes next. */
     private long by(int picture, int start, int other) {
         int first = next[picture][other] == null ? NEVER : next[picture][other][start];
-        return first == NEVER ? NOTHING : from[other][first];
+        return first == NEVER || from[other][first] == NOTHING ? NOTHING : from[other][first] + transitions.busy[picture][other];
+    }
+
+    /** The most gained if that picture is the first. */
+    private long first(int picture) {
+        return from[picture][Math.min(transitions.first[picture], transitions.starts[picture].length)] + transitions.setUp[picture];
     }
 
     /** Prices after a step of that length: higher for pictures that repeat in the best path, lower for those missing. */
@@ -168,7 +173,7 @@ final class UpperBound {
         int picture = Transitions.NONE;
         long most = 0;
         for (int i = 0; i < transitions.size; i++) {
-            long gain = from[i][Math.min(transitions.first[i], transitions.starts[i].length)];
+            long gain = first(i);
             picture = gain > most ? i : picture;
             most = Math.max(most, gain);
         }
@@ -178,7 +183,7 @@ final class UpperBound {
             while (from[picture][start] == from[picture][start + 1]) {
                 start++;
             }
-            boolean home = after[picture][start] == 0 && start <= transitions.last[picture];
+            boolean home = after[picture][start] == -transitions.price(picture, start) && start <= transitions.last[picture];
             int other = home ? Transitions.NONE : transitions.size - 1;
             while (other >= 0 && by(picture, start, other) != after[picture][start]) {
                 other--;

@@ -42,9 +42,9 @@ class AlternativeTest {
     @Test
     void tellsOnlyWhatDiffers() {
         Alternative rain = alternative(Alternative.Day.RAIN, plan(CLEAR), plan(RAIN), RAIN);
-        assertEquals(List.of("b", "a"), rain.changes().stream().map(Alternative.Change::shot).toList());
+        assertEquals(List.of("b"), rain.changes().stream().map(Alternative.Change::shot).toList());
         assertEquals(LocalTime.of(8, 0), rain.changes().get(0).planned().from().toLocalTime());
-        assertEquals(LocalTime.of(6, 5), rain.changes().get(0).then().from().toLocalTime());
+        assertEquals(LocalTime.of(6, 25), rain.changes().get(0).then().from().toLocalTime());
         assertEquals(List.of("b"), rain.instead().stream().map(Shot::name).toList());
     }
 

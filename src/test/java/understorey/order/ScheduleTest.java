@@ -51,6 +51,7 @@ class ScheduleTest {
         Set<Integer> done = new HashSet<>();
         for (Schedule.Take take : schedule.takes()) {
             Task task = visit.tasks().get(take.task());
+            int end = now;
             now = visit.times().arrive(last < 0 ? visit.base() : visit.tasks().get(last).spot(), task.spot(), now) + task.setUp();
             now += last >= 0 && visit.tasks().get(last).lens() != task.lens() ? visit.lensChange() : 0;
             assertTrue(now <= take.start(), "in time");
@@ -59,14 +60,15 @@ class ScheduleTest {
                 assertTrue(!visit.tasks().get(other).after().contains(take.task()), "waits");
             }
             assertTrue(done.add(take.task()), "once");
-            worth += task.worth(take.start());
+            worth += task.worth(take.start()) - Task.AN_IDLE_MINUTE * (take.start() - task.setUp() - end)
+                    + (task.pinned() ? Task.AN_IDLE_MINUTE * (take.start() - visit.from()) : 0);
             now = take.start() + task.minutes();
             last = take.task();
         }
         int home = last < 0 ? now : visit.times().arrive(visit.tasks().get(last).spot(), visit.base(), now);
         assertTrue(home <= visit.to(), "back in time");
         assertEquals(home, schedule.back());
-        return worth;
+        return last < 0 ? 0 : worth - Task.AN_IDLE_MINUTE * (Task.steps(home) * Task.STEP - now);
     }
 
     @Test
@@ -79,8 +81,8 @@ class ScheduleTest {
             Schedule schedule = Schedule.best(visit);
             EveryOrder.Best best = EveryOrder.of(visit);
             assertEquals(schedule.worth(), walked(visit, schedule));
-            assertEquals(best.musts(), Task.musts(schedule.worth()), "musts of trip " + i);
-            assertEquals(best.valueThousandths() / 1000.0, Task.value(schedule.worth()), 1e-12, "value of trip " + i);
+            assertEquals(best.musts(), musts(visit, schedule), "musts of trip " + i);
+            assertEquals(best.valueThousandths(), Math.floorDiv(schedule.worth() - best.musts() * Task.A_MUST, Task.A_THOUSANDTH), "value of trip " + i);
             assertEquals(best.pictures(), schedule.takes().size(), "pictures of trip " + i);
             assertEquals(best.priorities(), schedule.takes().stream().mapToInt(take -> visit.tasks().get(take.task())
                     .priority()).sum(), "priorities of trip " + i);
@@ -163,7 +165,11 @@ class ScheduleTest {
         Schedule without = Schedule.best(more.with(tasks.subList(0, pictures)));
         assertEquals(with.worth(), walked(more.with(tasks), with));
         assertTrue(with.worth() >= without.worth());
-        assertTrue(Task.musts(with.worth()) >= Task.musts(without.worth()));
+        assertTrue(musts(more.with(tasks), with) >= musts(more, without));
+    }
+
+    private static int musts(Visit visit, Schedule schedule) {
+        return (int) schedule.takes().stream().filter(take -> visit.tasks().get(take.task()).must()).count();
     }
 
     /** Whatever plan was known before: none, or a good one. */

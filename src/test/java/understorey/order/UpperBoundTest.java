@@ -21,13 +21,16 @@ class UpperBoundTest {
         UpperBound bound = UpperBound.of(transitions, best.worth());
         long taken = 0;
         long sum = 0;
+        int last = Transitions.NONE;
         for (Schedule.Take take : best.takes()) {
             int start = 0;
             while (transitions.starts[take.task()][start] < take.start()) {
                 start++;
             }
             taken |= 1L << take.task();
-            sum += transitions.worth[take.task()][start];
+            sum += transitions.worth[take.task()][start]
+                    + (last < 0 ? transitions.setUp[take.task()] : transitions.busy[last][take.task()]);
+            last = take.task();
             long most = sum + bound.after(take.task(), start) + bound.prices(taken) - bound.lost(taken, take.task(), start);
             assertTrue(most >= best.worth(), most + " for " + best.worth() + " after " + take);
         }

@@ -12,6 +12,7 @@ import static understorey.order.RunningOrderTest.at;
 import static understorey.order.RunningOrderTest.gated;
 import static understorey.order.RunningOrderTest.told;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -139,16 +140,23 @@ class WaitsTest {
         return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
     }
 
-    private static Advice waitFor(double before, double after) {
-        RunningOrder outing = plan(shot -> time -> time.getHour() < 7 ? before : after, picture("a").at("Footbridge").shot());
-        assertEquals(at("07:00"), outing.timeOf("a").from().toLocalTime());
-        return ((WaitAdvice.WaitWithRoom) outing.legs().get(2).why()).why();
+    private static RunningOrder waiting(int minutes, double before, double after) {
+        LocalTime better = at("06:15").plusMinutes(minutes);
+        return plan(shot -> time -> time.toLocalTime().isBefore(better) ? before : after, picture("a").at("Footbridge").shot());
+    }
+
+    /** Common practice, no source: nobody stands about for three quarters of an hour until poor light is slightly less poor. */
+    @Test
+    void waitsForABetterGradeAndNotFromPoorToPoor() {
+        assertEquals(at("07:00"), waiting(45, 0.1, 0.35).timeOf("a").from().toLocalTime());
+        assertEquals(at("09:15"), waiting(180, 0.5, 0.65).timeOf("a").from().toLocalTime());
+        assertEquals(at("06:15"), waiting(45, 0.1, 0.25).timeOf("a").from().toLocalTime());
     }
 
     @Test
     void claimsNoBetterLightThanThereIs() {
-        assertInstanceOf(WaitAdvice.WaitForLittle.class, waitFor(0.1, 0.25));
-        assertInstanceOf(WaitAdvice.WaitForLight.class, waitFor(0.1, 0.35));
+        assertInstanceOf(WaitAdvice.WaitForLittle.class, waiting(10, 0.05, 0.25).legs().get(2).why());
+        assertInstanceOf(WaitAdvice.WaitForLight.class, waiting(10, 0.1, 0.35).legs().get(2).why());
     }
 
     /** Nothing is to be had but day instead of dusk; the sun rises at about 5:20. */

@@ -65,13 +65,13 @@ class WhyLeftOutTest {
     @Test
     void saysThatAPictureIsLeftOutForTheLightOfOthers() {
         Function<Shot, Quality> quality = shot -> time -> shot.name().equals("b") ? 0.1 : time.getMinute() >= 25 && time.getMinute() < 40 ? 1 : 0.1;
-        RunningOrder outing = inLight(trip(gated(), "06:00", "07:00", here("a").shot(), here("b").shot()), quality);
+        RunningOrder outing = inLight(trip(gated(), "06:00", "07:00", LeftOutTest.must(here("a")), here("b").shot()), quality);
         assertEquals(at("06:25"), outing.timeOf("a").from().toLocalTime());
         assertEquals(new LeftOutAdvice.LeftForLight("b"), only(outing));
-        RunningOrder must = inLight(trip(gated(), "06:00", "07:00", here("a").shot(), LeftOutTest.must(here("b"))), quality);
+        RunningOrder must = inLight(trip(gated(), "06:00", "07:00", LeftOutTest.must(here("a")), LeftOutTest.must(here("b"))), quality);
         assertNotNull(must.timeOf("a"));
         assertNotNull(must.timeOf("b"), "so a must is taken all the same");
-        RunningOrder longer = inLight(trip(gated(), "06:00", "07:00", here("a").shot(), here("b").minutes(20).shot()), quality);
+        RunningOrder longer = inLight(trip(gated(), "06:00", "07:00", LeftOutTest.must(here("a")), here("b").minutes(20).shot()), quality);
         assertInstanceOf(LeftOutAdvice.NoTimeLeft.class, only(longer));
     }
 
