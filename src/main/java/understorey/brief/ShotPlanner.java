@@ -16,7 +16,6 @@ import understorey.light.LightTable;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.optics.Projection;
 import understorey.order.RunningOrder;
@@ -32,6 +31,7 @@ import understorey.visit.Day;
 import understorey.visit.ExpectedSky;
 import understorey.visit.Place;
 import understorey.visit.SkyDays;
+import understorey.weather.Weather;
 
 /** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
 final class ShotPlanner {

@@ -7,11 +7,11 @@ import java.util.Map;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.exposure.MotionBlur;
-import understorey.light.Likelihood;
-import understorey.light.Mist;
-import understorey.light.Weather;
 import understorey.plan.LightWish;
 import understorey.visit.WeatherHour;
+import understorey.weather.Likelihood;
+import understorey.weather.Mist;
+import understorey.weather.Weather;
 
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
 final class WeatherRisks {

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
-import understorey.light.Weather;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.visit.Hours;
+import understorey.weather.Weather;
 
 /** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
 final class DayJudge {

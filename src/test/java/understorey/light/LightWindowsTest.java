@@ -21,6 +21,8 @@ import understorey.plan.SkylinePoint;
 import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
+import understorey.weather.Drops;
+import understorey.weather.Mist;
 
 /** A window of good or fair light is that at each of its minutes: flecks, clouds and the skyline change the light at once. */
 class LightWindowsTest {
