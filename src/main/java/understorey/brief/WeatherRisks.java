@@ -29,8 +29,6 @@ final class WeatherRisks {
     private static final double FROZEN_S = 1 / 250.0;
     /** Not enough to be named beside another risk. */
     private static final double CALM = 0.01;
-    private static final List<LightWish> NEED_SUN = List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT,
-            LightWish.FRONTLIGHT, LightWish.OVERHEAD);
 
     private final Brief brief;
     private final List<Risk> risks = new ArrayList<>();
@@ -164,7 +162,7 @@ final class WeatherRisks {
             return;
         }
         PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.time().from().isBefore(mist.stands().to())
-                && shot.intent().shot().light().stream().anyMatch(NEED_SUN::contains)
+                && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
             add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
 import understorey.light.Moment;
-import understorey.light.Outlook;
 import understorey.light.Standpoint;
+import understorey.light.Wishes;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.plan.SkyWord;
@@ -113,7 +113,7 @@ final class DayLights {
 
     private static double quality(Shot shot, Moment moment) {
         return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? 1 : 0
-                : Outlook.quality(shot.light(), moment, shot.facingDeg());
+                : Wishes.of(shot).quality(moment);
     }
 
     private Moment[][] at(Standpoint place) {
