@@ -38,7 +38,7 @@ class HouseTest {
             Map.entry("yaml", List.of()),
             Map.entry("reading", List.of("plan", "yaml")),
             Map.entry("share", List.of("plan")),
-            Map.entry("sky", List.of("plan")),
+            Map.entry("sky", List.of("plan", "optics")),
             Map.entry("weather", List.of("plan", "sky")),
             Map.entry("light", List.of("plan", "sky", "optics", "weather")),
             Map.entry("visit", List.of("plan", "sky", "light", "weather")),
