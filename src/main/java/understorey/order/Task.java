@@ -78,16 +78,6 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return (must() ? A_MUST : 0) + priority * Math.round(1000 * qualityAt(start)) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
-    /** Number of musts in a sum of worths. */
-    static int musts(long worth) {
-        return (int) (worth / A_MUST);
-    }
-
-    /** Sum of priority × quality in a sum of worths. */
-    static double value(long worth) {
-        return worth % A_MUST / A_THOUSANDTH / 1000.0;
-    }
-
     Task shorterBy(int less) {
         return new Task(spot, minutes - less, priority, pin, after, setUp, lens, quality);
     }
