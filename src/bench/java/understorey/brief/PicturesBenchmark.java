@@ -22,8 +22,8 @@ import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
-import understorey.light.Weather;
 import understorey.plan.Trip;
+import understorey.weather.Weather;
 
 /**
  * What is worked out of six pictures before they are taken: every lens on each, the smallest bag, flower cover lens by

@@ -23,9 +23,8 @@ import understorey.plan.Trip;
  */
 final class ClockGrid {
 
-    /** Rooms whose records hold computed times; what the author wrote and what is drawn stay as they are. */
-    private static final Set<String> ROOMS = Set.of("understorey.sky", "understorey.light", "understorey.visit",
-            "understorey.order", "understorey.advice", "understorey.exposure", "understorey.packing", "understorey.season", "understorey.brief");
+    /** What the author wrote and what is drawn stay as they are; the records of any other package can hold computed times. */
+    private static final Set<String> EXACT = Set.of("understorey.plan", "understorey.scene");
 
     /** 0 for times as they are. */
     private final int stepMin;
@@ -52,7 +51,7 @@ final class ClockGrid {
         if (value instanceof List<?> list) {
             return rounded(list);
         }
-        return value instanceof Record && ROOMS.contains(value.getClass().getPackageName()) ? record(value) : value;
+        return value instanceof Record && !EXACT.contains(value.getClass().getPackageName()) ? record(value) : value;
     }
 
     private ZonedDateTime rounded(ZonedDateTime time) {

@@ -7,7 +7,6 @@ import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
-import understorey.light.Drops;
 import understorey.order.Alternative;
 import understorey.order.Candidate;
 import understorey.order.Quality;
@@ -16,6 +15,7 @@ import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.visit.SkyDays;
+import understorey.weather.Drops;
 
 /** Plans the order of the day by the light, and what changes in it if the day turns out another. */
 final class OrderPlanner {

@@ -16,8 +16,8 @@ import understorey.light.LightTable;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
 import understorey.light.WhiteBalance;
+import understorey.light.Wishes;
 import understorey.optics.Projection;
 import understorey.order.RunningOrder;
 import understorey.plan.LightWish;
@@ -32,6 +32,7 @@ import understorey.visit.Day;
 import understorey.visit.ExpectedSky;
 import understorey.visit.Place;
 import understorey.visit.SkyDays;
+import understorey.weather.Weather;
 
 /** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
 final class ShotPlanner {
@@ -110,20 +111,8 @@ final class ShotPlanner {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();
         }
-        boolean inSun = wantsSun(shot.light()) ? light.flecked() : light.mostlySunlit();
+        boolean inSun = shot.light().stream().anyMatch(LightWish::needsSun) ? light.flecked() : light.mostlySunlit();
         return WhiteBalance.of(light.sun().altitudeDeg(), inSun, okta, light.plantAreaIndex());
-    }
-
-    private static boolean wantsSun(List<LightWish> wishes) {
-        for (LightWish wish : wishes) {
-            switch (wish) {
-                case LOW_SUN, BACKLIGHT, SIDELIGHT, FRONTLIGHT, OVERHEAD -> {
-                    return true;
-                }
-                default -> { }
-            }
-        }
-        return false;
     }
 
     /** Should the picture be taken at another time than planned. */
@@ -171,7 +160,7 @@ final class ShotPlanner {
     /** Under the sky expected when {@code word} is null. */
     private Outlook outlook(Shot shot, Place place, ZonedDateTime planned, SkyWord word) {
         LightDay day = skies.day(word, place);
-        return Outlook.of(shot.light(), shot.facingDeg(), skies.moments(word, place), day.at(place.light(), planned),
+        return Outlook.of(Wishes.of(shot), skies.moments(word, place), day.at(place.light(), planned),
                 time -> day.at(place.light(), time));
     }
 }

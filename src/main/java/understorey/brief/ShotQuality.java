@@ -7,7 +7,7 @@ import understorey.advice.Advice;
 import understorey.advice.WaitAdvice;
 import understorey.kit.Intent;
 import understorey.light.Moment;
-import understorey.light.Outlook;
+import understorey.light.Wishes;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
 import understorey.sky.Interval;
@@ -68,7 +68,7 @@ final class ShotQuality implements Quality {
     @Override
     public double at(ZonedDateTime time) {
         Moment moment = moment(time);
-        return moment == null ? 0 : Outlook.quality(intent.shot().light(), moment, intent.shot().facingDeg());
+        return moment == null ? 0 : Wishes.of(intent.shot()).quality(moment);
     }
 
     /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
@@ -77,8 +77,8 @@ final class ShotQuality implements Quality {
         ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
         Moment before = moment(lately);
         Moment then = moment(shooting.plus(intent.duration().dividedBy(2)));
-        Outlook.Gain gain = before == null || then == null ? null
-                : Outlook.gained(intent.shot().light(), intent.shot().facingDeg(), before, then);
+        Wishes.Gain gain = before == null || then == null ? null
+                : Wishes.of(intent.shot()).gained(before, then);
         if (gain == null) {
             return null;
         }

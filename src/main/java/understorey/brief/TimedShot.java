@@ -15,11 +15,11 @@ import understorey.light.LightAt;
 import understorey.light.Outlook;
 import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
 import understorey.light.WhiteBalance;
 import understorey.plan.Filter;
 import understorey.plan.SkyWord;
 import understorey.sky.Interval;
+import understorey.weather.Weather;
 
 /**
  * A picture with its light, its time and its settings.

@@ -7,11 +7,11 @@ import java.util.Map;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.exposure.MotionBlur;
-import understorey.light.Likelihood;
-import understorey.light.Mist;
-import understorey.light.Weather;
 import understorey.plan.LightWish;
 import understorey.visit.WeatherHour;
+import understorey.weather.Likelihood;
+import understorey.weather.Mist;
+import understorey.weather.Weather;
 
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
 final class WeatherRisks {
@@ -29,8 +29,6 @@ final class WeatherRisks {
     private static final double FROZEN_S = 1 / 250.0;
     /** Not enough to be named beside another risk. */
     private static final double CALM = 0.01;
-    private static final List<LightWish> NEED_SUN = List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT, LightWish.SIDELIGHT,
-            LightWish.FRONTLIGHT, LightWish.OVERHEAD);
 
     private final Brief brief;
     private final List<Risk> risks = new ArrayList<>();
@@ -164,7 +162,7 @@ final class WeatherRisks {
             return;
         }
         PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.time().from().isBefore(mist.stands().to())
-                && shot.intent().shot().light().stream().anyMatch(NEED_SUN::contains)
+                && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
             add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),

@@ -8,10 +8,10 @@ import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
-import understorey.light.Weather;
 import understorey.order.Quality;
 import understorey.visit.Day;
 import understorey.visit.ExpectedSky;
+import understorey.weather.Weather;
 
 /**
  * The quality of the light for a picture, lowered where its flowers would blur: there the camera has no aperture and no ISO

@@ -4,7 +4,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
+import understorey.weather.Weather;
 
 /**
  * The light and the air that a picture is taken in.

@@ -12,6 +12,7 @@ import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
 import understorey.optics.FlowerLayer;
 import understorey.optics.GroundView;
+import understorey.optics.Incline;
 import understorey.plan.Lens;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
@@ -70,12 +71,10 @@ public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @
     }
 
     /**
-     * Rise of a slope along a bearing, degrees: tan = −tan(angle) · cos(facing − faces). Positive rises away; 0 where
-     * there is no slope or nobody said where the lens looks. How the ground leans sideways is left out.
+     * Rise of a slope along a bearing, degrees. Positive rises away; 0 without a slope or a bearing of the lens. How the ground leans sideways is left out.
      */
     public static double alongViewDeg(@Nullable Slope slope, @Nullable Double facingDeg) {
-        return slope == null || facingDeg == null ? 0 : Math.toDegrees(Math.atan(
-                -Math.tan(Math.toRadians(slope.angleDeg())) * Math.cos(Math.toRadians(facingDeg - slope.facesDeg()))));
+        return slope == null || facingDeg == null ? 0 : Incline.riseDeg(slope.angleDeg(), slope.facesDeg(), facingDeg);
     }
 
     /** The lens and focal length that serve the picture best. */

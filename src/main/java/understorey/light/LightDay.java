@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import understorey.weather.Drops;
+import understorey.weather.Mist;
 
 /** The moments of a day at one place, every 5 minutes from first to last light. */
 public final class LightDay {

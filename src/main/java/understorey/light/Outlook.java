@@ -3,11 +3,13 @@ package understorey.light;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.plan.LightWish;
+import understorey.advice.LightAdvice;
 import understorey.sky.Interval;
 
 /**
@@ -48,15 +50,6 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     public record Spoil(Interval when, Advice why) {
     }
 
-    /**
-     * What a later moment has over an earlier one.
-     *
-     * @param sun whether that is the sun itself
-     * @param why the earlier one is worse
-     */
-    public record Gain(boolean sun, Advice why) {
-    }
-
     private static final int MOST_SPOILS = 4;
     /** Moments in half an hour, the shortest stretch of a day that is spoiled throughout. */
     private static final int SHORTEST = 6;
@@ -64,128 +57,67 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
     /**
      * The outlook for one picture.
      *
-     * @param wishes    at least one
-     * @param facingDeg null for a picture without a bearing
-     * @param day       moments at even steps, from the first light to the last
-     * @param planned   the moment for which it is planned
-     * @param at        the moment at a time between those of the day; null if the cloud cover is unknown
+     * @param wishes  at least one
+     * @param day     moments at even steps, from the first light to the last
+     * @param planned the moment for which it is planned
+     * @param at      the moment at a time between those of the day; null if the cloud cover is unknown
      */
-    public static Outlook of(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day,
-                             Moment planned, Function<ZonedDateTime, @Nullable Moment> at) {
+    public static Outlook of(Wishes wishes, List<Moment> day, Moment planned, Function<ZonedDateTime, @Nullable Moment> at) {
         Grade best = Grade.POOR;
         List<Interval> windows = new ArrayList<>();
         List<Spoil> spoils = new ArrayList<>();
         for (Grade grade : List.of(Grade.GOOD, Grade.FAIR)) {
             if (windows.isEmpty()) {
                 spoils.clear();
-                best = split(wishes, facingDeg, day, at, grade, windows, spoils) ? grade : Grade.POOR;
+                best = split(wishes, day, at, grade, windows, spoils) ? grade : Grade.POOR;
             }
         }
         if (best == Grade.POOR) {
-            spoils = throughout(wishes, facingDeg, day);
+            spoils = throughout(wishes, day);
         }
-        double now = quality(wishes, planned, facingDeg);
-        return new Outlook(now, Grade.of(now), because(wishes, planned, facingDeg), List.copyOf(windows), best,
+        double now = wishes.quality(planned);
+        return new Outlook(now, Grade.of(now), wishes.because(planned), List.copyOf(windows), best,
                 List.copyOf(spoils.subList(0, Math.min(MOST_SPOILS, spoils.size()))));
     }
 
     /** Fills in the windows of a grade and what spoils the rest; false when it has none. */
-    private static boolean split(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day,
-                                 Function<ZonedDateTime, @Nullable Moment> at, Grade grade, List<Interval> windows,
-                                 List<Spoil> spoils) {
-        for (LightStretches.Stretch stretch : LightStretches.of(day, moment -> quality(wishes, moment, facingDeg), at, grade)) {
+    private static boolean split(Wishes wishes, List<Moment> day, Function<ZonedDateTime, @Nullable Moment> at, Grade grade,
+                                 List<Interval> windows, List<Spoil> spoils) {
+        for (LightStretches.Stretch stretch : LightStretches.of(day, wishes::quality, at, grade)) {
             if (stretch.good()) {
                 windows.add(stretch.when());
             } else {
-                spoils.add(new Spoil(stretch.when(), spoiler(wishes, facingDeg, day, stretch.from(), stretch.to())));
+                spoils.add(new Spoil(stretch.when(), spoiler(wishes, day, stretch.from(), stretch.to())));
             }
         }
         return !windows.isEmpty();
-    }
-
-    /** How well a moment gives the light wished for, 0 to 1: the product of the wishes; 1 without wishes. */
-    public static double quality(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
-        double product = 1;
-        for (LightWish wish : wishes) {
-            product *= Wish.of(wish, moment, facingDeg).value();
-        }
-        return product;
-    }
-
-    /** What decides each wish at a moment, the weakest first. */
-    public static List<Advice> because(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
-        List<Wish> judged = new ArrayList<>();
-        for (LightWish wish : wishes) {
-            Wish light = Wish.of(wish, moment, facingDeg);
-            int at = 0;
-            while (at < judged.size() && judged.get(at).value() <= light.value()) {
-                at++;
-            }
-            judged.add(at, light);
-        }
-        List<Advice> reasons = new ArrayList<>();
-        for (Wish light : judged) {
-            Advice reason = light.because(moment, facingDeg);
-            if (!reasons.contains(reason)) {
-                reasons.add(reason);
-            }
-        }
-        return List.copyOf(reasons);
-    }
-
-    /** The wish that gains most from an earlier moment to a later one; null if none of them is spoilt earlier. */
-    public static @Nullable Gain gained(List<LightWish> wishes, @Nullable Double facingDeg, Moment before, Moment then) {
-        Wish spoilt = null;
-        Cause lost = null;
-        double most = 0;
-        for (LightWish wish : wishes) {
-            Wish light = Wish.of(wish, before, facingDeg);
-            Wish later = Wish.of(wish, then, facingDeg);
-            if (later.value() - light.value() > most && Grade.of(later.value()) != Grade.POOR) {
-                most = later.value() - light.value();
-                spoilt = light;
-                lost = light.lostAgainst(later);
-            }
-        }
-        return spoilt == null || lost == null || Grade.of(spoilt.least()) == Grade.GOOD ? null
-                : new Gain(lost.sunHidden(), lost.advice(before, facingDeg));
     }
 
     /**
      * What spoils a stretch: at the edge of the better light in the day's first stretch and in the last, so that it is true
      * there; what does so most often where the whole day is spoiled or the middle of it.
      */
-    private static Advice spoiler(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day, int from, int to) {
+    private static Advice spoiler(Wishes wishes, List<Moment> day, int from, int to) {
         if (from == 0 && to < day.size()) {
-            return lost(wishes, day.get(to - 1), day.get(to), facingDeg);
+            return wishes.lost(day.get(to - 1), day.get(to));
         }
         if (from > 0 && to == day.size()) {
-            return lost(wishes, day.get(from), day.get(from - 1), facingDeg);
+            return wishes.lost(day.get(from), day.get(from - 1));
         }
-        Moment moment = day.get(mostFrequent(wishes, facingDeg, day, from, to));
-        return weakest(wishes, moment, facingDeg).against(moment, facingDeg);
+        return mostFrequent(limits(wishes, day.subList(from, to)));
     }
 
-    /** What makes a moment worse than the better one beside it. */
-    private static Advice lost(List<LightWish> wishes, Moment moment, Moment better, @Nullable Double facingDeg) {
-        Cause lost = weakest(wishes, moment, facingDeg).limits();
-        double most = 0;
-        for (LightWish wish : wishes) {
-            Wish light = Wish.of(wish, moment, facingDeg);
-            Wish other = Wish.of(wish, better, facingDeg);
-            if (other.value() - light.value() > most) {
-                most = other.value() - light.value();
-                lost = light.lostAgainst(other);
-            }
-        }
-        return lost.advice(moment, facingDeg);
+    /** What most speaks against the light at each moment. */
+    private static List<LightAdvice> limits(Wishes wishes, List<Moment> moments) {
+        return moments.stream().map(moment -> wishes.weakest(moment).limits()).toList();
     }
 
     /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */
-    private static List<Spoil> throughout(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day) {
+    private static List<Spoil> throughout(Wishes wishes, List<Moment> day) {
+        List<LightAdvice> limits = limits(wishes, day);
         List<Integer> ends = new ArrayList<>();
         for (int i = 1; i <= day.size(); i++) {
-            if (i == day.size() || weakest(wishes, day.get(i), facingDeg).limits() != weakest(wishes, day.get(i - 1), facingDeg).limits()) {
+            if (i == day.size() || limits.get(i).getClass() != limits.get(i - 1).getClass()) {
                 ends.add(i);
             }
         }
@@ -198,9 +130,8 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         for (int run = 0; run < ends.size(); run++) {
             int from = ends.get(run) - length(ends, run);
             int to = ends.get(run);
-            Moment moment = day.get(mostFrequent(wishes, facingDeg, day, from, to));
             spoils.add(new Spoil(new Interval(time(day, from), time(day, Math.min(to, day.size() - 1))),
-                    weakest(wishes, moment, facingDeg).against(moment, facingDeg)));
+                    mostFrequent(limits.subList(from, to))));
         }
         return spoils;
     }
@@ -217,28 +148,17 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return ends.get(run) - (run == 0 ? 0 : ends.get(run - 1));
     }
 
-    private static int mostFrequent(List<LightWish> wishes, @Nullable Double facingDeg, List<Moment> day, int from, int to) {
-        int[] times = new int[Cause.values().length];
-        int[] middle = new int[times.length];
-        int most = 0;
-        for (int i = from; i < to; i++) {
-            int kind = weakest(wishes, day.get(i), facingDeg).limits().ordinal();
-            times[kind]++;
-            middle[kind] += i;
-            most = times[kind] > times[most] ? kind : most;
+    /** The kind of advice that comes most often, with its figures nearest to the middle of the moments that have it. */
+    private static LightAdvice mostFrequent(List<LightAdvice> limits) {
+        Map<Class<?>, List<Integer>> places = new HashMap<>();
+        List<Integer> most = List.of();
+        for (int i = 0; i < limits.size(); i++) {
+            List<Integer> same = places.computeIfAbsent(limits.get(i).getClass(), kind -> new ArrayList<>());
+            same.add(i);
+            most = same.size() > most.size() ? same : most;
         }
-        int near = middle[most] / times[most];
-        for (int away = 0; ; away++) {
-            for (int i : new int[] {near - away, near + away}) {
-                if (i >= from && i < to && weakest(wishes, day.get(i), facingDeg).limits().ordinal() == most) {
-                    return i;
-                }
-            }
-        }
-    }
-
-    private static Wish weakest(List<LightWish> wishes, Moment moment, @Nullable Double facingDeg) {
-        return wishes.stream().map(wish -> Wish.of(wish, moment, facingDeg)).min(Comparator.comparingDouble(Wish::value)).orElseThrow();
+        int middle = most.stream().mapToInt(Integer::intValue).sum() / most.size();
+        return limits.get(most.stream().min(Comparator.comparingInt(i -> Math.abs(i - middle))).orElseThrow());
     }
 
     private static ZonedDateTime time(List<Moment> day, int i) {

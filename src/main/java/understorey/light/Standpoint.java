@@ -2,6 +2,7 @@ package understorey.light;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import understorey.optics.Incline;
 import understorey.plan.Site;
 import understorey.plan.Slope;
 import understorey.plan.Spot;
@@ -22,7 +23,7 @@ public record Standpoint(Skyline skyline, CanopyLight canopy, LocalDate date, do
     public static Standpoint of(Skyline skyline, CanopyLight canopy, LocalDate date) {
         double landDeg = skyline.evenDeg();
         Slope slope = skyline.slope();
-        double leaning = slope == null ? 1 : (1 + Math.cos(Math.toRadians(slope.angleDeg()))) / 2;
+        double leaning = slope == null ? 1 : Incline.skyShare(slope.angleDeg());
         return new Standpoint(skyline, canopy, date, leaning * CanopyLight.NONE.uniformSky(landDeg),
                 leaning * canopy.uniformSky(landDeg), leaning * canopy.overcastSky(landDeg),
                 leaning * CanopyLight.NONE.overcastSky(landDeg));
@@ -43,19 +44,10 @@ public record Standpoint(Skyline skyline, CanopyLight canopy, LocalDate date, do
                 : of(skyline, leaves, other);
     }
 
-    /**
-     * Cosine of the angle between the sun's rays and the upright on the ground, from the sun's bearing and the
-     * altitude at which it is seen; 0 for a sun behind the slope. Spherical cosine rule, as in Reda and Andreas,
-     * NREL/TP-560-34302, eq. 47.
-     */
+    /** Cosine of the angle between the sun's rays and the normal of the ground; 0 for a sun behind it. */
     public double incidence(double azimuthDeg, double altitudeDeg) {
-        double h = Math.toRadians(altitudeDeg);
         Slope slope = skyline.slope();
-        if (slope == null) {
-            return Math.max(0, Math.sin(h));
-        }
-        double s = Math.toRadians(slope.angleDeg());
-        return Math.max(0, Math.sin(h) * Math.cos(s)
-                + Math.cos(h) * Math.sin(s) * Math.cos(Math.toRadians(azimuthDeg - slope.facesDeg())));
+        return slope == null ? Math.max(0, Math.sin(Math.toRadians(altitudeDeg)))
+                : Incline.incidence(slope.angleDeg(), slope.facesDeg(), azimuthDeg, altitudeDeg);
     }
 }

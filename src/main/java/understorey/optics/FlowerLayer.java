@@ -35,25 +35,20 @@ public record FlowerLayer(double headsM, double areaIndex, double farM) {
         return headsM <= mostM ? this : new FlowerLayer(mostM, areaIndex, farM);
     }
 
-    /**
-     * Share of the ground left bare to a look through the whole layer: exp(−G·A / sin ε). Nilson 1971 (from memory);
-     * Campbell and Norman, <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, with the camera in
-     * place of the sun.
-     *
-     * @param projection G, share of its area that a petal shows in that direction: {@link #SPHERICAL} for petals at
-     *                   all angles
-     * @param grazingDeg ε, from the ground up to the look, above 0 to 90
-     */
-    public static double bareShare(double areaIndex, double projection, double grazingDeg) {
-        return bare(projection, areaIndex / Math.sin(Math.toRadians(grazingDeg)));
-    }
-
     /** Petal area that a look meets on each metre of its way through the layer, times the projection, 1/m. */
     double densityPerM(double cosSlope) {
         return SPHERICAL * areaIndex / (headsM * cosSlope);
     }
 
-    /** Share that is bare after so much petal area, square metres a square metre, on the way of a look. */
+    /**
+     * Share of the ground left bare to a look: exp(−G·P), 0 to 1. Nilson 1971 (from memory); Campbell and Norman,
+     * <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, with the camera in place of the sun.
+     *
+     * @param projection G, share of its area that a petal shows in that direction: {@link #SPHERICAL} for petals at
+     *                   all angles
+     * @param passed     P, petal area on the way of the look, square metres per square metre: through the whole layer its
+     *                   area index over the sine of the angle to the ground
+     */
     static double bare(double projection, double passed) {
         return Math.exp(-projection * passed);
     }

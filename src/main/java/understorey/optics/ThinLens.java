@@ -27,16 +27,8 @@ public final class ThinLens {
     }
 
     /**
-     * Distance from the sensor to the subject f·(2 + m + 1/m), as makers state the closest focus. For m above
-     * 0; least, 4f, at m = 1. A real lens adds the gap between its principal planes, which makers do not state.
-     */
-    public static double sensorToSubjectMm(double focalMm, double magnification) {
-        return focalMm * (2 + magnification + 1 / magnification);
-    }
-
-    /**
-     * Magnification at a distance from sensor to subject: the smaller root, 0 to 1, of
-     * f·(2 + m + 1/m) = distance. {@code NaN} when the distance is under 4f, where no thin lens forms an image;
+     * Magnification at a distance from sensor to subject, as makers state the closest focus: the smaller root, 0 to 1, of
+     * f·(2 + m + 1/m) = distance. A real lens adds the gap between its principal planes, which makers do not state. {@code NaN} when the distance is under 4f, where no thin lens forms an image;
      * a real lens that focuses there has shortened its focal length ({@link #focalMmAtSensorDistance}).
      */
     public static double magnificationAtSensorDistance(double focalMm, double sensorToSubjectMm) {

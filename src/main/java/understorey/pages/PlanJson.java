@@ -11,7 +11,6 @@ import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.light.LightAt;
-import understorey.light.Mist;
 import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
@@ -21,6 +20,7 @@ import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 import understorey.visit.Place;
 import understorey.visit.WeatherHour;
+import understorey.weather.Mist;
 
 /**
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are

@@ -7,7 +7,7 @@ import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
+import understorey.weather.Weather;
 
 /** The light on one picture as members of a JSON object. */
 final class ShotLightJson {

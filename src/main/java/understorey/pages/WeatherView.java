@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
-import understorey.light.Weather;
 import understorey.visit.WeatherHour;
+import understorey.weather.Weather;
 
 /** The weather as forecast, by the hour of the visit. */
 public final class WeatherView {

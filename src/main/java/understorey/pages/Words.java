@@ -11,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import understorey.advice.Measure;
-import understorey.light.Beaufort;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
+import understorey.weather.Beaufort;
 
 /**
  * Figures as people read them: each with its unit, rounded to what it is good for, half up. Times are local,

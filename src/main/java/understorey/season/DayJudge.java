@@ -12,11 +12,12 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
-import understorey.light.Weather;
+import understorey.light.Wishes;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.visit.Hours;
+import understorey.weather.Weather;
 
 /** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
 final class DayJudge {
@@ -88,7 +89,7 @@ final class DayJudge {
                 : lights.best(shot, places.of(shot, date));
         return new RankedDay.Promise(shot, flower, best.light(), Outlook.Grade.of(best.most()),
                 best.moment() == null ? null : best.moment().sun().time(),
-                best.moment() == null ? List.of() : Outlook.because(shot.light(), best.moment(), shot.facingDeg()));
+                best.moment() == null ? List.of() : Wishes.of(shot).because(best.moment()));
     }
 
     /** Adds the advice on the flowers of the first picture with a known season. */

@@ -8,14 +8,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
-import understorey.light.Mist;
 import understorey.light.Moment;
-import understorey.light.Outlook;
 import understorey.light.Standpoint;
-import understorey.light.Weather;
+import understorey.light.Wishes;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.plan.SkyWord;
@@ -24,6 +21,9 @@ import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
+import understorey.weather.Drops;
+import understorey.weather.Mist;
+import understorey.weather.Weather;
 
 /**
  * The light of one day's visit, every 20 minutes: enough to compare days, for a fifth of the work of planning one. All
@@ -113,7 +113,7 @@ final class DayLights {
 
     private static double quality(Shot shot, Moment moment) {
         return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? 1 : 0
-                : Outlook.quality(shot.light(), moment, shot.facingDeg());
+                : Wishes.of(shot).quality(moment);
     }
 
     private Moment[][] at(Standpoint place) {

@@ -6,9 +6,9 @@ package understorey.season;
  * @param n         years, at least 2
  * @param mean      ȳ, days
  * @param deviation s = √(Σ(y − ȳ)² / (n − 1)), days
- * @param leftOut   each year against the mean of the others: (y − ȳ)·n/(n − 1)
+ * @param leftOutD  root mean square error, days, of each year against the mean of the others: (y − ȳ)·n/(n − 1)
  */
-public record PlainMean(int n, double mean, double deviation, LeaveOneOut leftOut) {
+public record PlainMean(int n, double mean, double deviation, double leftOutD) {
 
     /**
      * The mean of at least two years; standard theory (Draper and Smith, <em>Applied Regression Analysis</em>, from
@@ -23,12 +23,20 @@ public record PlainMean(int n, double mean, double deviation, LeaveOneOut leftOu
             squares += (days[i] - mean) * (days[i] - mean);
             errors[i] = (days[i] - mean) * n / (n - 1);
         }
-        return new PlainMean(n, mean, Math.sqrt(squares / (n - 1)), LeaveOneOut.of(errors));
+        return new PlainMean(n, mean, Math.sqrt(squares / (n - 1)), rootMeanSquare(errors));
     }
 
     /** A new year: ȳ with the standard error s·√(1 + 1/n), n − 1 degrees of freedom. */
     Prediction next() {
         return new Prediction(mean, deviation * Math.sqrt(1 + 1.0 / n), n - 1);
+    }
+
+    static double rootMeanSquare(double[] errors) {
+        double squares = 0;
+        for (double error : errors) {
+            squares += error * error;
+        }
+        return Math.sqrt(squares / errors.length);
     }
 
     static double mean(double[] values) {

@@ -122,7 +122,7 @@ final class SpringModels {
             double[] days = column(pairs, 1);
             WindowModel line = WindowModel.of(column(pairs, 0), days);
             if (line != null) {
-                trials.add(new Trial(line.n(), line.leftOut().rmseD(), PlainMean.of(days).leftOut().rmseD(),
+                trials.add(new Trial(line.n(), line.leftOutD(), PlainMean.of(days).leftOutD(),
                         new SpringModel.Window(line, from, to)));
             }
         }
@@ -144,7 +144,7 @@ final class SpringModels {
             double[] peaks = column(days, 0);
             ThermalTime sum = ThermalTime.of(degreeDays, means.toArray(new DailyMeans[0]), peaks);
             if (sum != null) {
-                trials.add(new Trial(sum.n(), sum.leftOut().rmseD(), PlainMean.of(peaks).leftOut().rmseD(),
+                trials.add(new Trial(sum.n(), sum.leftOutD(), PlainMean.of(peaks).leftOutD(),
                         new SpringModel.Thermal(sum, start, to)));
             }
         }

@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param n        years
  * @param required the mean over years of the sum reached on the day of the event, °C·d
- * @param rmseD    of the years it was fitted to, days
- * @param leftOut  each year by the mean sum of the others
+ * @param rmseD    root mean square error of the years it was fitted to, days
+ * @param leftOutD of each year by the mean sum of the others, days
  */
-public record ThermalTime(DegreeDays degreeDays, int n, double required, double rmseD, LeaveOneOut leftOut) {
+public record ThermalTime(DegreeDays degreeDays, int n, double required, double rmseD, double leftOutD) {
 
     /**
      * The model fitted to past years; null if one of them lacks days that it needs, or never reaches the sum.
@@ -39,7 +39,7 @@ public record ThermalTime(DegreeDays degreeDays, int n, double required, double 
             errors[i] = days[i] - day;
             leftOut[i] = days[i] - without;
         }
-        return new ThermalTime(degreeDays, n, required, LeaveOneOut.of(errors).rmseD(), LeaveOneOut.of(leftOut));
+        return new ThermalTime(degreeDays, n, required, PlainMean.rootMeanSquare(errors), PlainMean.rootMeanSquare(leftOut));
     }
 
     /** The nearest whole day, half rounded up. */
@@ -55,6 +55,6 @@ public record ThermalTime(DegreeDays degreeDays, int n, double required, double 
     @Nullable Prediction next(DailyMeans means) {
         Integer day = degreeDays.dayReaching(required, means);
         return day == null ? null
-                : new Prediction(day, leftOut.rmseD() * Math.sqrt(n / (n - 1.0)), n - 1);
+                : new Prediction(day, leftOutD * Math.sqrt(n / (n - 1.0)), n - 1);
     }
 }

@@ -11,16 +11,14 @@ import org.jspecify.annotations.Nullable;
  * @param slope      b = Sxy/Sxx, days per °C; negative where warmth brings it forward
  * @param intercept  a = ȳ − b·x̄, days
  * @param deviation  s = √(Σ(y − a − b·x)² / (n − 2)), days
- * @param r2         1 − Σ(y − a − b·x)² / Σ(y − ȳ)²
- * @param slopeError s/√Sxx, days per °C
- * @param leftOut    each year against a line through the others: e/(1 − h), h = 1/n + (x − x̄)²/Sxx
+ * @param leftOutD   root mean square error, days, of each year against a line through the others: e/(1 − h),
+ *                   h = 1/n + (x − x̄)²/Sxx
  * @param meanX      x̄, °C
  * @param sxx        Σ(x − x̄)², °C²
  * @param lowX       coldest window, °C
  * @param highX      warmest window, °C
  */
-public record WindowModel(int n, double slope, double intercept, double deviation, double r2, double slopeError,
-                          LeaveOneOut leftOut, double meanX, double sxx, double lowX, double highX) {
+public record WindowModel(int n, double slope, double intercept, double deviation, double leftOutD, double meanX, double sxx, double lowX, double highX) {
 
     /**
      * The line through at least three years that differ in temperature; null if they do not.
@@ -34,14 +32,12 @@ public record WindowModel(int n, double slope, double intercept, double deviatio
         double meanY = PlainMean.mean(days);
         double sxx = 0;
         double sxy = 0;
-        double syy = 0;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             double x = temperatures[i] - meanX;
             sxx += x * x;
             sxy += x * (days[i] - meanY);
-            syy += (days[i] - meanY) * (days[i] - meanY);
             low = Math.min(low, temperatures[i]);
             high = Math.max(high, temperatures[i]);
         }
@@ -59,8 +55,7 @@ public record WindowModel(int n, double slope, double intercept, double deviatio
             errors[i] = h < 1 - 1e-12 ? e / (1 - h) : Double.POSITIVE_INFINITY;
         }
         double deviation = Math.sqrt(squares / (n - 2));
-        return new WindowModel(n, slope, intercept, deviation, syy == 0 ? 0 : 1 - squares / syy,
-                deviation / Math.sqrt(sxx), LeaveOneOut.of(errors), meanX, sxx, low, high);
+        return new WindowModel(n, slope, intercept, deviation, PlainMean.rootMeanSquare(errors), meanX, sxx, low, high);
     }
 
     /** Prediction for a new year with a window of x °C: s·√(1 + 1/n + (x − x̄)²/Sxx), n − 2 degrees of freedom. */

@@ -7,6 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import understorey.optics.Incline;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
@@ -85,8 +86,7 @@ public final class Skyline {
 
     /** Angle at which the plane of the slope meets the sky: as steep as the slope uphill, below the horizon downhill. */
     private static double bankDeg(Slope slope, double bearingDeg) {
-        double downhill = Math.cos(Math.toRadians(bearingDeg - slope.facesDeg()));
-        return Math.toDegrees(Math.atan(-Math.tan(Math.toRadians(slope.angleDeg())) * downhill));
+        return Incline.riseDeg(slope.angleDeg(), slope.facesDeg(), bearingDeg);
     }
 
     /**

@@ -3,7 +3,6 @@ package understorey.visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import understorey.light.Drops;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.plan.Shot;
@@ -11,6 +10,7 @@ import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
+import understorey.weather.Drops;
 
 /**
  * A trip on its date: sun, light, hours, walks and weather, before any picture has a time.

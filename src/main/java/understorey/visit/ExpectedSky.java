@@ -5,10 +5,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.light.Weather;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
+import understorey.weather.Weather;
 
 /** The weather that the author expects: the forecast, or a word for the sky, or nothing. */
 public final class ExpectedSky {

@@ -3,10 +3,10 @@ package understorey.visit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
-import understorey.light.Mist;
 import understorey.light.Standpoint;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
+import understorey.weather.Mist;
 
 /**
  * A place where pictures are taken, with its light. Spots with the same skyline under the same trees share one place.

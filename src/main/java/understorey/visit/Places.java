@@ -9,7 +9,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
-import understorey.light.Mist;
 import understorey.light.Standpoint;
 import understorey.plan.Position;
 import understorey.plan.Shot;
@@ -20,6 +19,7 @@ import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
+import understorey.weather.Mist;
 
 /** Works out the light at every spot that a picture is taken from. */
 final class Places {

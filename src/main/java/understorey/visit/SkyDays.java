@@ -6,10 +6,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import understorey.light.Drops;
 import understorey.light.LightDay;
 import understorey.light.Moment;
 import understorey.plan.SkyWord;
+import understorey.weather.Drops;
 
 /** The light of the day at each place, under the expected sky and under any other; computed once each. */
 public final class SkyDays {

@@ -1,7 +1,7 @@
 package understorey.visit;
 
 import java.time.ZonedDateTime;
-import understorey.light.Weather;
+import understorey.weather.Weather;
 
 /** The weather at a full hour, as far as the forecast goes. */
 public record WeatherHour(ZonedDateTime time, Weather weather) {

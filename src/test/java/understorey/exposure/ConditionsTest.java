@@ -13,11 +13,11 @@ import understorey.light.CanopyLight;
 import understorey.light.LightAt;
 import understorey.light.Standpoint;
 import understorey.light.SunDirection;
-import understorey.light.Weather;
 import understorey.optics.AngleOfView;
 import understorey.optics.Projection;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
+import understorey.weather.Weather;
 
 class ConditionsTest {
 

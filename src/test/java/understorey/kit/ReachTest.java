@@ -25,6 +25,11 @@ class ReachTest {
         return Reach.of(new Camera(Samples.fullFrame(24), lens, Sensor.FULL_FRAME, attachment), focalMm);
     }
 
+    /** Textbook identity of the thin lens: f·(1 + 1/m) before it and f·(1 + m) behind. */
+    private static double sensorToSubjectMm(double focalMm, double magnification) {
+        return focalMm * (2 + magnification + 1 / magnification);
+    }
+
     /** Identity of the thin lens: at life size the subject lies 2f before the lens and 4f from the sensor. */
     @Test
     void standsTwoFocalLengthsOffAtLifeSize() {
@@ -40,7 +45,7 @@ class ReachTest {
         Reach reach = reach(Samples.MACRO, 90, null);
         assertEquals(1, reach.greatest(), 1e-12);
         assertEquals(70, reach.actingFocalMm(1), 1e-9);
-        assertEquals(280, ThinLens.sensorToSubjectMm(reach.actingFocalMm(1), 1), 1e-9);
+        assertEquals(280, sensorToSubjectMm(reach.actingFocalMm(1), 1), 1e-9);
         assertEquals(140, reach.nearestMm(), 1e-9);
         assertEquals(90, reach.actingFocalMm(0), 1e-9);
     }
@@ -49,7 +54,7 @@ class ReachTest {
     void takesALensOfUnknownMagnificationForAThinOne() {
         Lens lens = new Lens("Plain", "A", null, 50, 50, 2, 2, null, 0.45, null, null, 0, null);
         Reach reach = reach(lens, 50, null);
-        assertEquals(450, ThinLens.sensorToSubjectMm(50, reach.greatest()), 1e-9);
+        assertEquals(450, sensorToSubjectMm(50, reach.greatest()), 1e-9);
     }
 
     /** The short end owes nothing to the magnification of the long end; the closest distance holds there as well. */
@@ -59,7 +64,7 @@ class ReachTest {
         for (double metres : new double[] {0.6, 1, 2, 5, 1000}) {
             assertEquals(28, reach.actingFocalMm(reach.magnificationAt(metres * 1000)), 1e-9);
         }
-        assertEquals(500, ThinLens.sensorToSubjectMm(28, reach.greatest()), 1e-9);
+        assertEquals(500, sensorToSubjectMm(28, reach.greatest()), 1e-9);
     }
 
     /** Its two figures, 0.3 at 0.5 m from the sensor, come out as stated; from 3.3 m on it is a lens of 300 mm. */
@@ -67,7 +72,7 @@ class ReachTest {
     void shortensALongZoomOnlyCloseUp() {
         Reach reach = reach(SUPERZOOM, 300, null);
         assertEquals(0.3, reach.greatest(), 1e-12);
-        assertEquals(500, ThinLens.sensorToSubjectMm(reach.actingFocalMm(0.3), 0.3), 1e-9);
+        assertEquals(500, sensorToSubjectMm(reach.actingFocalMm(0.3), 0.3), 1e-9);
         assertEquals(300, reach.actingFocalMm(0.1), 1e-9);
         assertEquals(300 / 9700.0, reach.magnificationAt(10_000), 1e-9);
     }

@@ -21,6 +21,8 @@ import understorey.plan.SkylinePoint;
 import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
+import understorey.weather.Drops;
+import understorey.weather.Mist;
 
 /** A window of good or fair light is that at each of its minutes: flecks, clouds and the skyline change the light at once. */
 class LightWindowsTest {
@@ -43,21 +45,22 @@ class LightWindowsTest {
             @ForAll @IntRange(min = 1, max = 365) int dayOfYear, @ForAll @DoubleRange(min = 0, max = 6) double pai,
             @ForAll @DoubleRange(min = 0, max = 20) double landDeg, @ForAll @DoubleRange(min = 0, max = 8) double okta,
             @ForAll @DoubleRange(min = -1, max = 1) double perHour,
-            @ForAll @Size(min = 1, max = 2) @UniqueElements List<LightWish> wishes,
+            @ForAll @Size(min = 1, max = 2) @UniqueElements List<LightWish> wanted,
             @ForAll @DoubleRange(min = 0, max = 360) double facingDeg, @ForAll long seed) {
         List<LightAt> rows = rows(latitude, LocalDate.ofYearDay(2027, dayOfYear), pai, landDeg);
         LightDay day = day(okta, perHour);
         List<Moment> moments = day.over(rows);
-        Outlook outlook = Outlook.of(wishes, facingDeg, moments, day.at(rows, rows.get(48).time()), time -> day.at(rows, time));
+        Wishes wishes = new Wishes(wanted, facingDeg);
+        Outlook outlook = Outlook.of(wishes, moments, day.at(rows, rows.get(48).time()), time -> day.at(rows, time));
         Random random = new Random(seed);
         for (Interval window : outlook.windows()) {
             assertTrue(window.length().toMinutes() >= 1);
             for (int minute = 0; minute <= window.length().toMinutes(); minute++) {
                 ZonedDateTime time = window.from().plusMinutes(minute);
                 ZonedDateTime within = time.plusNanos((long) (random.nextDouble() * 60e9));
-                double quality = Outlook.quality(wishes, day.at(rows, time), facingDeg);
+                double quality = wishes.quality(day.at(rows, time));
                 assertTrue(quality >= outlook.best().least() - 1e-9, quality + " at " + time + " in " + window);
-                double between = Outlook.quality(wishes, day.at(rows, within), facingDeg);
+                double between = wishes.quality(day.at(rows, within));
                 assertTrue(between > outlook.best().least() / 2 || !window.contains(within), between + " at " + within + " in " + window);
             }
         }
@@ -71,7 +74,7 @@ class LightWindowsTest {
     void endsBeforeTheFirstFleckOfSun() {
         List<LightAt> rows = rows(52, LocalDate.of(2027, 5, 8), 4, 0);
         LightDay day = day(0, 0);
-        Outlook outlook = Outlook.of(List.of(LightWish.SOFT), null, day.over(rows), day.at(rows, rows.get(20).time()),
+        Outlook outlook = Outlook.of(new Wishes(List.of(LightWish.SOFT), null), day.over(rows), day.at(rows, rows.get(20).time()),
                 time -> day.at(rows, time));
         ZonedDateTime flecks = rows.get(16).time();
         while (!LightAt.of(SunAt.of(new Position(52, 0), flecks), rows.get(0).place()).flecked()) {

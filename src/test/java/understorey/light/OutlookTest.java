@@ -40,7 +40,7 @@ class OutlookTest {
 
     private static Outlook outlook(double okta, int planned, LightWish... wishes) {
         List<Moment> day = morning(okta);
-        return Outlook.of(List.of(wishes), 90.0, day, day.get(planned), time -> moment(okta, time));
+        return Outlook.of(new Wishes(List.of(wishes), 90.0), day, day.get(planned), time -> moment(okta, time));
     }
 
     private static String clock(Interval window) {
@@ -114,12 +114,12 @@ class OutlookTest {
     @Test
     void saysWhatSpoiltTheWishThatGainsMostByAWait() {
         List<Moment> day = morning(0);
-        List<LightWish> wishes = List.of(LightWish.SOFT, LightWish.LOW_SUN);
-        assertEquals(new Outlook.Gain(true, new LightAdvice.SunBehindLand()), Outlook.gained(wishes, null, day.get(8), day.get(12)));
-        assertEquals(new Outlook.Gain(true, new LightAdvice.SunNotYetUp()), Outlook.gained(wishes, null, day.get(2), day.get(12)));
-        assertEquals(new Outlook.Gain(false, new LightAdvice.Harsh(day.get(20).contrastStops())),
-                Outlook.gained(wishes, null, day.get(20), morning(8).get(24)));
-        assertEquals(null, Outlook.gained(wishes, null, day.get(12), day.get(30)), "nothing is gained");
-        assertEquals(null, Outlook.gained(wishes, null, morning(3).get(10), morning(0).get(12)), "it was good before");
+        Wishes wishes = new Wishes(List.of(LightWish.SOFT, LightWish.LOW_SUN), null);
+        assertEquals(new Wishes.Gain(true, new LightAdvice.SunBehindLand()), wishes.gained(day.get(8), day.get(12)));
+        assertEquals(new Wishes.Gain(true, new LightAdvice.SunNotYetUp()), wishes.gained(day.get(2), day.get(12)));
+        assertEquals(new Wishes.Gain(false, new LightAdvice.Harsh(day.get(20).contrastStops())),
+                wishes.gained(day.get(20), morning(8).get(24)));
+        assertEquals(null, wishes.gained(day.get(12), day.get(30)), "nothing is gained");
+        assertEquals(null, wishes.gained(morning(3).get(10), morning(0).get(12)), "it was good before");
     }
 }

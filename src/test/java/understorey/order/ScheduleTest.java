@@ -71,6 +71,10 @@ class ScheduleTest {
         return last < 0 ? 0 : worth - Task.AN_IDLE_MINUTE * (Task.steps(home) * Task.STEP - now);
     }
 
+    private static long musts(Visit visit, Schedule schedule) {
+        return schedule.takes().stream().filter(take -> visit.tasks().get(take.task()).must()).count();
+    }
+
     @Test
     void isWorthAsMuchAsTheBestOfAllOrdersAndStarts() {
         SmallTrips trips = new SmallTrips(20270508);
@@ -165,11 +169,7 @@ class ScheduleTest {
         Schedule without = Schedule.best(more.with(tasks.subList(0, pictures)));
         assertEquals(with.worth(), walked(more.with(tasks), with));
         assertTrue(with.worth() >= without.worth());
-        assertTrue(musts(more.with(tasks), with) >= musts(more, without));
-    }
-
-    private static int musts(Visit visit, Schedule schedule) {
-        return (int) schedule.takes().stream().filter(take -> visit.tasks().get(take.task()).must()).count();
+        assertTrue(musts(more.with(tasks), with) >= musts(more.with(tasks), without));
     }
 
     /** Whatever plan was known before: none, or a good one. */

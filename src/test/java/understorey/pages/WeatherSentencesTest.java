@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
-import understorey.light.Drops;
-import understorey.light.Mist;
 import understorey.plan.ForecastHour;
 import understorey.sky.SunDay;
+import understorey.weather.Drops;
+import understorey.weather.Mist;
 
 /** What a reader is told of mist and drops. */
 class WeatherSentencesTest {

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.Month;
 import java.time.ZonedDateTime;
+import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -19,6 +20,7 @@ import understorey.advice.Measure;
 import understorey.exposure.StopScale;
 import understorey.light.SunDirection;
 import understorey.plan.Foliage;
+import understorey.plan.LightWish;
 
 class WordsTest {
 
@@ -221,6 +223,13 @@ class WordsTest {
         assertEquals("half leaf", Words.word(Foliage.Stage.HALF_LEAF));
         assertEquals("Stone bank", Words.of("Stone bank", null));
         assertEquals("top left", Words.of(SunDirection.Part.TOP_LEFT, null));
+    }
+
+    /** A light wish on a page is the term of the trade, which is not always the word of the plan. */
+    @Test
+    void namesEachLightWishInTheTermOfTheTrade() {
+        assertEquals(List.of("low sun", "backlight", "sidelight", "front light", "overhead", "soft", "mist", "after rain", "twilight"),
+                Arrays.stream(LightWish.values()).map(Words::word).toList());
     }
 
     @Test

@@ -72,7 +72,7 @@ class ThermalTimeTest {
         assertEquals(12, fit.n());
         assertEquals(required, fit.required(), 0.0001);
         assertEquals(rmse, fit.rmseD(), 0.0001);
-        assertEquals(leftOut, fit.leftOut().rmseD(), 0.0001);
+        assertEquals(leftOut, fit.leftOutD(), 0.0001);
     }
 
     @ParameterizedTest

@@ -38,17 +38,14 @@ class WindowModelTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/window-model.csv")
     void fitsTheOpenDataAsWorkedOut(String kase, String file, int from, int to, int n, double slope, double intercept,
-            double s, double r2, double slopeError, double rmse, double mae, double rmseOfMean) {
+            double s, double rmse, double rmseOfMean) {
         WindowModel model = model(file, from, to);
         assertEquals(n, model.n(), kase);
         assertEquals(slope, model.slope(), TOLERANCE);
         assertEquals(intercept, model.intercept(), TOLERANCE);
         assertEquals(s, model.deviation(), TOLERANCE);
-        assertEquals(r2, model.r2(), TOLERANCE);
-        assertEquals(slopeError, model.slopeError(), TOLERANCE);
-        assertEquals(rmse, model.leftOut().rmseD(), TOLERANCE);
-        assertEquals(mae, model.leftOut().maeD(), TOLERANCE);
-        assertEquals(rmseOfMean, PlainMean.of(Phenology.pairs(file, from, to)[1]).leftOut().rmseD(), TOLERANCE);
+        assertEquals(rmse, model.leftOutD(), TOLERANCE);
+        assertEquals(rmseOfMean, PlainMean.of(Phenology.pairs(file, from, to)[1]).leftOutD(), TOLERANCE);
     }
 
     @ParameterizedTest
@@ -111,7 +108,7 @@ class WindowModelTest {
             case "K2" -> Phenology.pairs("kyoto-cherry", 1951, 1980)[1];
             default -> Phenology.pairs("kyoto-cherry", 801, 2015)[1];
         };
-        assertEquals(beats, model.leftOut().rmseD() < PlainMean.of(days).leftOut().rmseD());
+        assertEquals(beats, model.leftOutD() < PlainMean.of(days).leftOutD());
     }
 
     @Test
@@ -148,7 +145,7 @@ class WindowModelTest {
             double error = y[out] - WindowModel.of(xs, ys).at(x[out]).day();
             squares += error * error;
         }
-        assertEquals(Math.sqrt(squares / 6), WindowModel.of(x, y).leftOut().rmseD(), 1e-6);
+        assertEquals(Math.sqrt(squares / 6), WindowModel.of(x, y).leftOutD(), 1e-6);
     }
 
     @Property

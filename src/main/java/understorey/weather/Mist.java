@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;

@@ -1,12 +1,12 @@
-package understorey.light;
+package understorey.weather;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MAY_DAY;
-import static understorey.light.Air.at;
-import static understorey.light.Air.kinds;
-import static understorey.light.Air.rows;
+import static understorey.weather.Air.at;
+import static understorey.weather.Air.kinds;
+import static understorey.weather.Air.rows;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;

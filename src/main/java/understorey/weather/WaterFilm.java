@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 /** Film of water on leaves and petals, mm deep, that dries in the air. */
 final class WaterFilm {

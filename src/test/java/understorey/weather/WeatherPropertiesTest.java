@@ -1,8 +1,8 @@
-package understorey.light;
+package understorey.weather;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.Samples.MAY_DAY;
-import static understorey.light.Air.at;
+import static understorey.weather.Air.at;
 
 import java.time.ZoneId;
 import java.time.ZonedDateTime;

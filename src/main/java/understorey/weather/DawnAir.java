@@ -1,13 +1,13 @@
-package understorey.light;
+package understorey.weather;
 
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.light.ForecastMoment.Quantity;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.weather.ForecastMoment.Quantity;
 
 /**
  * The air of the 4 hours before sunrise, as far as the forecast says how damp it is; otherwise of the hour after. Damp

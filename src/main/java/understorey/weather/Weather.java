@@ -1,12 +1,12 @@
-package understorey.light;
+package understorey.weather;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.light.ForecastMoment.Quantity;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.weather.ForecastMoment.Quantity;
 
 /**
  * The weather at an instant, as far as the forecast goes; otherwise the sky in one word. A component is null if it is

@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 import java.time.LocalDate;
 import java.time.LocalTime;

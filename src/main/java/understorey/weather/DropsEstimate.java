@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 /**
  * Force of the wind at 10 m in the open, mean over 10 minutes, by the limits of the World Meteorological

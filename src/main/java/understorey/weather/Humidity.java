@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 /**
  * Water vapour in air over liquid water. Magnus's formula with the constants of Alduchov and Eskridge 1996, J. Appl.

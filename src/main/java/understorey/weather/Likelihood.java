@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 /** Likelihood in words: the rules behind it give no percentage. */
 public enum Likelihood {

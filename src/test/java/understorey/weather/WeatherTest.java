@@ -1,4 +1,4 @@
-package understorey.light;
+package understorey.weather;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
