@@ -93,7 +93,8 @@ public final class Exposure {
         return new Settings(conditions.ev100(), fNumber, seconds, iso, dimming.filters(), lossStops, bracket,
                 one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background,
-                motion.sway().blurMm(seconds), motionBlur, verdict, List.copyOf(limits), List.copyOf(reasons));
+                motion.sway().blurMm(seconds), motionBlur, motionStops(secondsAt(fNumber, iso)), depthStops(fNumber), verdict,
+                List.copyOf(limits), List.copyOf(reasons));
     }
 
     /**
@@ -184,6 +185,19 @@ public final class Exposure {
             blurs(smears ? MotionBlur.Degree.UNLESS_IN_LULL : MotionBlur.Degree.IN_GUSTS, motion.stemsS());
             reasons.add(why.lull(aperture.widest(), fast, fastS, smears));
         }
+    }
+
+    private double motionStops(double seconds) {
+        return missed(seconds / Math.min(Math.min(motion.handS(), motion.stemsS()), patienceS()));
+    }
+
+    /** Light and depth of field go with the square of the f-number: twice the stops of its ratio. */
+    private double depthStops(double fNumber) {
+        return stack == null ? missed(Math.pow(fit.fNumberNeeded() / fNumber, 2)) : 0;
+    }
+
+    private static double missed(double times) {
+        return times > TOLERANCE ? Math.log(times) / Math.log(2) : 0;
     }
 
     /** Longest time before something yields; never so short that no camera has it. */

@@ -24,14 +24,18 @@ import understorey.plan.Filter;
  * @param background   null for a view, which has none
  * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
  * @param motionBlur   null if the flowers keep still for the shutter speed, or the wind is unknown
+ * @param motionStops  by which the shutter speed misses what flowers, hands and handling allow outside a lull; 0 when it
+ *                     holds, to a third of a stop
+ * @param depthStops   of aperture by which one frame misses the depth of field asked or suggested; 0 when it holds it, to
+ *                     a third of a stop, or when frames are stacked
  * @param verdict      whether light and wind allow the picture
  * @param limits       what makes it a compromise or rules it out, the gravest last
  * @param reasons      in the order aperture and depth, ISO, time, light
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM, @Nullable Stack stack,
-                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, Verdict verdict,
-                       List<Limit> limits, List<Advice> reasons) {
+                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, double motionStops,
+                       double depthStops, Verdict verdict, List<Limit> limits, List<Advice> reasons) {
 
     /** What no setting of the camera makes good. */
     public enum Limit { BRIGHT, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
