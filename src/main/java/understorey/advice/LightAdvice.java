@@ -103,4 +103,8 @@ public sealed interface LightAdvice extends Advice {
 
     record LightGone(@In(EV100) double ev) implements LightAdvice {
     }
+
+    /** Colours and focusing fade on the ground. */
+    record TooDim(@In(EV100) double ev) implements LightAdvice {
+    }
 }

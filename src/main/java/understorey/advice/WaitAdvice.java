@@ -1,6 +1,7 @@
 package understorey.advice;
 
 import static understorey.advice.Measure.MINUTES;
+import static understorey.advice.Measure.STOPS;
 
 import java.time.ZonedDateTime;
 
@@ -32,6 +33,10 @@ public sealed interface WaitAdvice extends Advice {
     }
 
     record WaitForBetterLight(ZonedDateTime from, Advice why) implements WaitAdvice {
+    }
+
+    /** The ground is brighter then by so many stops: a faster shutter speed, or a lower ISO. */
+    record WaitForMoreLight(ZonedDateTime from, @In(STOPS) double stops) implements WaitAdvice {
     }
 
     /** A wait by day that is long enough for a picture that is not in the plan {@code why} is what it is for. */

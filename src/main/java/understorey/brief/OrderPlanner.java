@@ -78,16 +78,16 @@ final class OrderPlanner {
         return List.copyOf(candidates);
     }
 
-    /** Of the light under that sky; the sky expected when {@code word} is null. */
+    /** Of the picture under that sky and in that wind; the sky expected when {@code word} is null. */
     private Quality quality(FittedShot shot, SkyDays skies, SkyWord word, double moreWindMs) {
         if (!taken(shot)) {
             return time -> 0;
         }
         Intent intent = shot.fit().intent();
-        Quality calm = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
+        Quality light = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
                 : ShotQuality.of(day, intent, skies, word);
-        boolean windy = (day.sky().tellsWind() || moreWindMs > 0) && shot.fit().best() != null;
-        return windy ? new WindyQuality(calm, day, shot.fit().best(), shot.place().light(), moreWindMs) : calm;
+        LensFit best = shot.fit().best();
+        return best == null ? light : new FeasibleQuality(light, day, best, shot.place().light(), word, moreWindMs);
     }
 
     /** True when a lens of any bag can do the picture. */

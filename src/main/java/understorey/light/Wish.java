@@ -12,7 +12,8 @@ import understorey.plan.LightWish;
  * before it clears the land counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
  * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun want it through the clouds, and
  * through the leaves to a twentieth of the ground at least. High sun begins at 30° and is full at 45°. Soft light has
- * flecks up to a stop over the shade, harsh light from three. Twilight is fullest with the sun from −6° to −3°.
+ * flecks up to a stop over the shade, harsh light from three. Twilight is fullest with the sun from −6° to −3°; any other
+ * light fades where the ground has less than EV 5.
  *
  * @param value  0 never, 1 just as wished: a product of factors
  * @param there  what the light is when it is as wished
@@ -43,7 +44,7 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
      */
     static Wish of(LightWish wish, Moment moment, @Nullable Double facingDeg) {
         double bearing = moment.sun().azimuthDeg();
-        Wish light = switch (wish) {
+        return switch (wish) {
             case LOW_SUN -> lowSun(moment);
             case BACKLIGHT -> facingDeg == null ? anySide(moment, new LightAdvice.FaceIntoSun(bearing))
                     : side(moment, facingDeg, 0, LightAdvice.AheadAsWished::new);
@@ -59,8 +60,12 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
                     new LightAdvice.DropsGone(), new LightAdvice.DropsNotJudged());
             case TWILIGHT -> twilight(moment);
         };
-        return wish == LightWish.TWILIGHT ? light
-                : light.and(ramp(moment.floorEv(), -4, 0), new LightAdvice.LightGone(moment.floorEv()));
+    }
+
+    /** This wish where the ground is bright enough for colours to show and for focusing: fully from EV 5, not at all at EV 0. */
+    Wish brightEnough(Moment moment) {
+        double ev = moment.floorEv();
+        return and(ramp(ev, 0, 5), ev < 0 ? new LightAdvice.LightGone(ev) : new LightAdvice.TooDim(ev));
     }
 
     /** An unknown share counts as one half. */

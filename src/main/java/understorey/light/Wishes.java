@@ -86,8 +86,10 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg) {
         return greatest;
     }
 
+    /** A picture of twilight is meant to be dim. */
     private Wish at(LightWish wish, Moment moment) {
-        return Wish.of(wish, moment, facingDeg);
+        Wish light = Wish.of(wish, moment, facingDeg);
+        return wishes.contains(LightWish.TWILIGHT) ? light : light.brightEnough(moment);
     }
 
     private static boolean hidesTheSun(LightAdvice why) {

@@ -31,10 +31,10 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     private static final long A_PICTURE = 1L << 10;
 
     /**
-     * Price of a minute that is spent neither setting up nor photographing, in worth: 0.002. A grade more of a nice picture
-     * pays for two hours, of a must for six; a gain within one grade for about an hour (common practice, no source).
+     * Price of a minute that is spent neither setting up nor photographing, in worth: 0.001. A grade more of a nice picture
+     * pays for some four hours, of a must for twelve; a gain within one grade for about an hour (common practice, no source).
      */
-    static final long AN_IDLE_MINUTE = 2 * A_THOUSANDTH;
+    static final long AN_IDLE_MINUTE = A_THOUSANDTH;
 
     /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
     static final double SUN_IS_UP = 0.02;
@@ -43,11 +43,11 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     /** Worth of a picture of priority 1 in the dark, and where each grade begins (common practice, no source). */
     private static final double DARK = 0.2;
     private static final double POOR = 0.4;
-    private static final double FAIR = 0.6;
-    private static final double GOOD = 0.85;
-    private static final double WITHIN_POOR = 0.1;
-    private static final double WITHIN_FAIR = 0.2;
-    private static final double WITHIN_GOOD = 0.375;
+    private static final double FAIR = 0.65;
+    private static final double GOOD = 0.9;
+    private static final double WITHIN_POOR = 0.05;
+    private static final double WITHIN_FAIR = 0.1;
+    private static final double WITHIN_GOOD = 0.25;
 
     /** Minutes as steps of the grid, rounded up. */
     static int steps(int minute) {

@@ -93,7 +93,17 @@ class WishTest {
         assertEquals(0.6, Wish.of(LightWish.MIST, moment(2, false, 1, 0.6, 0), null).value(), 0);
         assertEquals(0.4, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 0.4), null).value(), 0);
         assertInstanceOf(LightAdvice.DropsGone.class, Wish.of(LightWish.AFTER_RAIN, clear(20), null).limits());
-        assertEquals(0, Wish.of(LightWish.MIST, moment(-8, false, 1, 1, 0), null).value(), 0);
+    }
+
+    /** Below about EV 5 colours and focusing fade; a picture of twilight is meant to be dim (common practice, no source). */
+    @Test
+    void fadesInTheDimUnlessTwilightIsWished() {
+        Wishes mist = new Wishes(List.of(LightWish.MIST), null);
+        assertEquals(0, mist.quality(moment(-8, false, 1, 1, 0)));
+        Moment dim = new Moment(clear(-3).sun(), false, 0, 2.5, 0, 1, 1, 0);
+        assertEquals(0.5, mist.quality(dim), 1e-9);
+        assertInstanceOf(LightAdvice.TooDim.class, mist.because(dim).get(0));
+        assertEquals(1, new Wishes(List.of(LightWish.MIST, LightWish.TWILIGHT), null).quality(dim), 1e-9);
     }
 
     @Property
@@ -147,7 +157,7 @@ class WishTest {
     }
 
     private static List<Wish> judgedEverywhere(LightWish wish) {
-        return everyKind().stream().flatMap(moment -> Stream.of(null, 90.0, 180.0, 270.0).map(facing -> Wish.of(wish, moment, facing)))
+        return everyKind().stream().flatMap(moment -> Stream.of(null, 90.0, 180.0, 270.0).map(facing -> wish == LightWish.TWILIGHT ? Wish.of(wish, moment, facing) : Wish.of(wish, moment, facing).brightEnough(moment)))
                 .toList();
     }
 

@@ -28,7 +28,7 @@ final class EveryOrder {
     private void go(int taken, int last, int now, int mustsDone, long valueDone, int prioritiesDone) {
         int home = last < 0 ? now : visit.times().arrive(visit.tasks().get(last).spot(), visit.base(), now);
         if (home <= visit.to()) {
-            compare(mustsDone, last < 0 ? 0 : valueDone - 2L * (Task.steps(home) * 5 - now), Integer.bitCount(taken), prioritiesDone, home);
+            compare(mustsDone, last < 0 ? 0 : valueDone - (Task.steps(home) * 5 - now), Integer.bitCount(taken), prioritiesDone, home);
             most = Math.max(most, Integer.bitCount(taken));
         }
         for (int next = 0; next < visit.tasks().size(); next++) {
@@ -40,8 +40,8 @@ final class EveryOrder {
                     if (task.pinned() ? start == task.pin() : start % 5 == 0 && task.quality()[start / 5] >= 0) {
                         double quality = task.quality()[task.pinned() ? 0 : start / 5];
                         go(taken | 1 << next, next, start + task.minutes(), mustsDone + (task.priority() == 3 ? 1 : 0),
-                                valueDone + task.priority() * Math.round(1000 * Task.graded(quality)) - 2L * (start - task.setUp() - now)
-                                        + (task.pinned() ? 2L * (start - visit.from()) : 0), prioritiesDone + task.priority());
+                                valueDone + task.priority() * Math.round(1000 * Task.graded(quality)) - (start - task.setUp() - now)
+                                        + (task.pinned() ? (start - visit.from()) : 0), prioritiesDone + task.priority());
                     }
                 }
             }

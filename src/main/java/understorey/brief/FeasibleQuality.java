@@ -1,0 +1,118 @@
+package understorey.brief;
+
+import java.time.Duration;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.advice.WaitAdvice;
+import understorey.exposure.Conditions;
+import understorey.exposure.Exposure;
+import understorey.exposure.Feasibility;
+import understorey.kit.LensFit;
+import understorey.light.LightAt;
+import understorey.light.Outlook.Grade;
+import understorey.order.Quality;
+import understorey.plan.SkyWord;
+import understorey.visit.Day;
+import understorey.visit.ExpectedSky;
+import understorey.weather.Weather;
+
+/**
+ * The quality of the light for a picture times how well the picture can be taken in it: depth of field, shutter speed in hand
+ * and wind, ISO, one frame or a bracket ({@link Feasibility}). So of two hours of soft light the brighter, calmer one counts more.
+ */
+final class FeasibleQuality implements Quality {
+
+    /** The middle of a fresh breeze, Beaufort 5, 8.0 to 10.7 m/s, for a day without a wind forecast: common practice, no source. */
+    private static final double FRESH_BREEZE_MS = 9.3;
+    private static final double ROW_SECONDS = 900;
+    /** Less light than that is no reason to wait. */
+    private static final double LEAST_STOPS = 1;
+
+    private final Quality light;
+    private final Day day;
+    private final LensFit fit;
+    private final List<LightAt> rows;
+    private final @Nullable SkyWord word;
+    private final double moreMs;
+    /** By row of the day; not a number where nothing has asked yet. */
+    private final double[] feasible;
+
+    /**
+     * For a picture with a lens.
+     *
+     * @param rows   the light over the day at the place of the picture, every quarter of an hour
+     * @param word   the sky; null for the sky expected
+     * @param moreMs wind over the forecast's, m/s
+     */
+    FeasibleQuality(Quality light, Day day, LensFit fit, List<LightAt> rows, @Nullable SkyWord word, double moreMs) {
+        this.light = light;
+        this.day = day;
+        this.fit = fit;
+        this.rows = rows;
+        this.word = word;
+        this.moreMs = moreMs;
+        this.feasible = new double[rows.size()];
+        Arrays.fill(feasible, Double.NaN);
+    }
+
+    @Override
+    public double at(ZonedDateTime time) {
+        double quality = light.at(time);
+        return quality > 0 ? quality * feasibility(time) : quality;
+    }
+
+    /** Better light; else more of it to work by. */
+    @Override
+    public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
+        Advice better = light.worthTheWait(from, start);
+        if (better != null && Grade.of(light.at(from)) != Grade.of(light.at(start))) {
+            return better;
+        }
+        double stops = conditions(row(start)).ev100() - conditions(row(from)).ev100();
+        return stops >= LEAST_STOPS && feasibility(start) > feasibility(from) ? new WaitAdvice.WaitForMoreLight(start, stops) : better;
+    }
+
+    /** Linear between the rows; nothing is photographed outside the hours of the visit. */
+    private double feasibility(ZonedDateTime time) {
+        if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
+            return 1;
+        }
+        double row = Math.min(rows.size() - 1, Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
+        int before = (int) row;
+        int after = Math.min(rows.size() - 1, before + 1);
+        return feasible(before) + (row - before) * (feasible(after) - feasible(before));
+    }
+
+    private double feasible(int row) {
+        if (Double.isNaN(feasible[row])) {
+            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(rows.get(row))));
+        }
+        return feasible[row];
+    }
+
+    private LightAt row(ZonedDateTime time) {
+        long row = Math.round(Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
+        return rows.get((int) Math.max(0, Math.min(rows.size() - 1, row)));
+    }
+
+    private Conditions conditions(LightAt light) {
+        Double expected = word == null ? day.sky().okta(light.time()) : Double.valueOf(word.okta());
+        return Conditions.of(light, expected == null ? ExpectedSky.MIDDLE.okta() : expected,
+                windy(day.sky().nearestWind(light.time())), null);
+    }
+
+    private Weather windy(Weather expected) {
+        Double mean = expected.windMs();
+        Double gust = expected.gustMs();
+        Double windMs = mean == null && gust == null && moreMs > 0 ? Double.valueOf(FRESH_BREEZE_MS) : more(mean);
+        return new Weather(expected.okta(), windMs, more(gust), expected.temperatureC(), expected.dewPointC(), expected.humidity(),
+                expected.rainMm(), expected.rainChance());
+    }
+
+    private @Nullable Double more(@Nullable Double windMs) {
+        return windMs == null ? null : Double.valueOf(windMs + moreMs);
+    }
+}

@@ -1,0 +1,38 @@
+package understorey.exposure;
+
+/**
+ * How well a picture can be taken with its settings: 1 without a compromise, and each stop of one costs a factor. Monotone in
+ * every fact of {@link Settings} that it reads; the factors are common practice, no source.
+ */
+public final class Feasibility {
+
+    /** Noise begins to show beyond this. */
+    private static final double CLEAN_ISO = 400;
+    private static final double PER_ISO_STOP = 0.85;
+    /** A blurred flower is lost sooner than a noisy one. */
+    private static final double PER_MOTION_STOP = 0.5;
+    private static final double PER_DEPTH_STOP = 0.8;
+    /** Several frames must be lined up later, and nothing may move between them. */
+    private static final double BRACKETED = 0.95;
+    /** Clipped highlights cannot be recovered. */
+    private static final double TOO_BRIGHT = 0.5;
+
+    private Feasibility() {
+    }
+
+    /** Feasibility of settings, 0 to 1: 0 if it is too dark for any frame. */
+    public static double of(Settings settings) {
+        if (settings.tooDark()) {
+            return 0;
+        }
+        return Math.pow(PER_ISO_STOP, Math.max(0, log2(settings.iso() / CLEAN_ISO)))
+                * Math.pow(PER_MOTION_STOP, settings.motionStops())
+                * Math.pow(PER_DEPTH_STOP, settings.depthStops())
+                * (settings.bracketStops().size() > 1 ? BRACKETED : 1)
+                * (settings.limits().contains(Settings.Limit.BRIGHT) ? TOO_BRIGHT : 1);
+    }
+
+    private static double log2(double times) {
+        return Math.log(times) / Math.log(2);
+    }
+}
