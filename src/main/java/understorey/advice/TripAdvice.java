@@ -69,6 +69,14 @@ public sealed interface TripAdvice extends Advice {
     record LightPoorNow(String shot, ZonedDateTime from, ZonedDateTime to) implements TripAdvice {
     }
 
+    /** The light wished for comes after the visit; leaving then is late enough to take the picture in it. */
+    record LightAfterTheVisit(String shot, ZonedDateTime from, ZonedDateTime to, ZonedDateTime leave) implements TripAdvice {
+    }
+
+    /** The light wished for comes before the visit; arriving then is early enough to take the picture in it. */
+    record LightBeforeTheVisit(String shot, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice {
+    }
+
     /** It is poor all day. */
     record LightPoorAllDay(String shot) implements TripAdvice {
     }

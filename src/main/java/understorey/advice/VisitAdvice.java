@@ -4,6 +4,7 @@ import static understorey.advice.Measure.MINUTES;
 
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
+import java.util.List;
 
 /** Arrival, walks, gates and the return. */
 public sealed interface VisitAdvice extends Advice {
@@ -23,6 +24,14 @@ public sealed interface VisitAdvice extends Advice {
 
     /** The first picture is taken long after one is ready for it. */
     record CouldArriveLater(ZonedDateTime start, @In(MINUTES) long minutes, ZonedDateTime arrive) implements VisitAdvice {
+    }
+
+    /** The walk is back long before the end of the visit. */
+    record TimeLeft(@In(MINUTES) long minutes) implements VisitAdvice {
+    }
+
+    /** The walk could be back later, and some pictures still have their light then. */
+    record TimeLeftFor(@In(MINUTES) long minutes, List<String> shots) implements VisitAdvice {
     }
 
     /** Where the spots are is withheld, and with it how long the walks take. */

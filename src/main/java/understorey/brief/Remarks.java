@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
+import understorey.light.Outlook;
 import understorey.order.RunningOrder;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -148,9 +150,9 @@ final class Remarks {
         }
     }
 
-    /** On light that is not what a picture hopes for. */
+    /** On light that is not what a picture hopes for, or that the visit misses. */
     void light(TimedShot shot) {
-        if (!shot.poorLight()) {
+        if (shot.time() == null || shot.wished().isEmpty()) {
             return;
         }
         String name = shot.intent().shot().name();
@@ -160,11 +162,27 @@ final class Remarks {
                 best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
             }
         }
-        if (best == null) {
-            findings.add(new TripAdvice.LightPoorAllDay(name));
-        } else {
-            findings.add(new TripAdvice.LightPoorNow(name, best.from(), best.to()));
+        Outlook known = shot.outlook();
+        boolean better = shot.poorLight() || known != null && known.best().compareTo(known.grade()) < 0;
+        if (best != null && better && best.from().isAfter(day.hours().leave().minus(shot.intent().duration()))) {
+            findings.add(new TripAdvice.LightAfterTheVisit(name, best.from(), best.to(), leaving(shot, best)));
+        } else if (best != null && better && best.to().isBefore(day.hours().arrive().plus(shot.intent().duration()))) {
+            findings.add(new TripAdvice.LightBeforeTheVisit(name, best.from(), best.to(), arriving(shot, best)));
+        } else if (shot.poorLight()) {
+            findings.add(best == null ? new TripAdvice.LightPoorAllDay(name) : new TripAdvice.LightPoorNow(name, best.from(), best.to()));
         }
+    }
+
+    /** Time of leaving that lets a picture be taken at the beginning of a window. */
+    private ZonedDateTime leaving(TimedShot shot, Interval window) {
+        int end = day.hours().minute(window.from().plus(shot.intent().duration()));
+        return day.hours().at(day.walks().times().arrive(day.walks().index(shot.intent().shot().spot()), 0, end));
+    }
+
+    /** Time of arriving that lets a picture be taken by the end of a window. */
+    private ZonedDateTime arriving(TimedShot shot, Interval window) {
+        int start = day.hours().minute(window.to().minus(shot.intent().duration())) - RunningOrder.SET_UP_MIN;
+        return day.hours().at(day.walks().times().leaveBy(0, day.walks().index(shot.intent().shot().spot()), start));
     }
 
     /** How long one waits from the one to the other, or comes too late. */
@@ -175,6 +193,9 @@ final class Remarks {
 
     void order(RunningOrder order, Safety safety, Story story) {
         findings.addAll(order.remarks());
+        if (order.timeLeft() != null) {
+            findings.add(order.timeLeft());
+        }
         findings.addAll(safety.remarks());
         findings.addAll(story.gaps());
     }

@@ -13,16 +13,21 @@ import understorey.visit.Day;
 import understorey.visit.Hours;
 
 /**
- * The visit minute by minute. Of all orders and starts on a grid of 5 minutes it takes the most must-have pictures, then the
- * best light by priority, then the most pictures, then is back first (see {@link BranchAndBound}). A fixed time is kept to the
- * minute, or the picture is left out.
+ * The visit minute by minute. Of all orders and starts on a grid of 5 minutes it takes the most must-have pictures, then those
+ * worth most by light, settings and priority, less a price for idle minutes, then the most pictures (see {@link BranchAndBound}).
+ * A fixed time is kept to the minute, or the picture is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
  * @param legs            in order of time, without gaps between the first and the last
  * @param remarks         on what does not fit
+ * @param timeLeft        on time left over at the end; null where it is short
+ * @param basis           null where it would give a place away that is spared
  */
 public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
-                           List<Advice> remarks) {
+                           List<Advice> remarks, @Nullable Advice timeLeft, @Nullable OrderBasis basis) {
+
+    /** Minutes to set up and to find the frame: common practice, no source. */
+    public static final int SET_UP_MIN = 3;
 
     /** Shortest wait, minutes, that makes a later arrival worthwhile: common practice, no source. */
     private static final int LONG_WAIT = 30;
@@ -42,7 +47,8 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         if (day.trip().site().parking() == null && !day.trip().sparesThePlace() && day.walks().spots().size() > 2) {
             remarks.add(new VisitAdvice.NoParking());
         }
-        return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks));
+        return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
+                TimeLeft.of(day, visit, schedule, order), day.trip().sparesThePlace() ? null : OrderBasis.of(day, visit, order));
     }
 
     /** Advice on the latest arrival in time for the first picture, if that saves a long wait. */

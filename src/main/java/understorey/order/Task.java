@@ -34,6 +34,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
      * Price of a minute that is spent neither setting up nor photographing, in worth: 0.001. A grade more of a nice picture
      * pays for some four hours, of a must for twelve; a gain within one grade for about an hour (common practice, no source).
      */
+    static final double IDLE_PRICE = 0.001;
     static final long AN_IDLE_MINUTE = A_THOUSANDTH;
 
     /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
@@ -97,10 +98,15 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     /**
      * Worth of a start. A sum of worths compares plans: first the number of musts, then the sum of priority
-     * × {@link #graded} to a thousandth, then the number of pictures, then the sum of priorities.
+     * × quality, then the number of pictures, then the sum of priorities.
      */
     long worth(int start) {
-        return (must() ? A_MUST : 0) + priority * Math.round(1000 * graded(qualityAt(start))) * A_THOUSANDTH + A_PICTURE + priority;
+        return (must() ? A_MUST : 0) + Math.round(1000 * gradedWorth(start)) * A_THOUSANDTH + A_PICTURE + priority;
+    }
+
+    /** Priority × {@link #graded}, to a thousandth. */
+    double gradedWorth(int start) {
+        return priority * Math.round(1000 * graded(qualityAt(start))) / 1000.0;
     }
 
     /**

@@ -13,10 +13,8 @@ import understorey.visit.Hours;
 /** Turns the author's wishes into plain numbers for the search of the best order. */
 final class Tasks {
 
-    /** Minutes to set up and to find the frame: common practice, no source. */
-    private static final int SET_UP = 3;
     /** Minutes: common practice, no source. */
-    private static final int LENS_CHANGE = 2;
+    static final int LENS_CHANGE = 2;
     /** Quality is rounded to 1/20: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
 
@@ -39,7 +37,7 @@ final class Tasks {
                 preferDaylight(means, daylight, candidate.priority() == Task.MUST);
             }
             tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
-                    SET_UP, mounted.indexOf(candidate.mounted()), means));
+                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), means));
         }
         return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
     }

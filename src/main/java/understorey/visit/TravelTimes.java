@@ -45,6 +45,16 @@ public final class TravelTimes {
         return minute;
     }
 
+    /** Minutes from place to place by day. */
+    public int byDay(int from, int to) {
+        return lit[from][to];
+    }
+
+    /** Minutes from place to place by head torch. */
+    public int byHeadTorch(int from, int to) {
+        return dark[from][to];
+    }
+
     /** Last minute to leave and still arrive by a given minute. */
     public int leaveBy(int from, int to, int arriving) {
         int leaving = arriving - lit[from][to];

@@ -160,7 +160,7 @@ class SpotLightTest {
         TimedShot away = brief.timed().get(1);
         assertEquals(Side.FRONT, away.sunlight().now().side());
         assertEquals(Outlook.Grade.POOR, away.outlook().grade());
-        assertTrue(kinds(brief).contains(TripAdvice.LightPoorNow.class));
+        assertTrue(kinds(brief).contains(TripAdvice.LightAfterTheVisit.class));
         assertTrue(away.outlook().windows().get(0).from().getHour() >= 15, away.outlook().windows().toString());
     }
 
@@ -170,7 +170,7 @@ class SpotLightTest {
                 + "{name: B, subject: ramsons, facing: E, light: [backlight], start: \"07:30\"}]\n");
         assertTrue(brief.shot("A").poorLight());
         assertFalse(brief.shot("B").poorLight(), "it is good if clear");
-        assertEquals(1, kinds(brief).stream().filter(kind -> kind.equals(TripAdvice.LightPoorNow.class)).count());
+        assertEquals(1, kinds(brief).stream().filter(kind -> kind.equals(TripAdvice.LightAfterTheVisit.class)).count());
     }
 
     @Test

@@ -150,6 +150,7 @@ class WishTest {
                     moments.add(inSun);
                     moments.add(moment(altitude, false, okta, likely, likely));
                     moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely));
+                    moments.add(new Moment(inSun.sun(), false, 0, 2, 0, okta, likely, likely));
                 }
             }
         }

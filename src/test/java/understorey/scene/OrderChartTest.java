@@ -24,7 +24,7 @@ class OrderChartTest {
     }
 
     private static RunningOrder outing(Leg... legs) {
-        return new RunningOrder(SIX, SIX.plusHours(2), SIX.plusHours(1), List.of(legs), List.of());
+        return new RunningOrder(SIX, SIX.plusHours(2), SIX.plusHours(1), List.of(legs), List.of(), null, null);
     }
 
     private static final RunningOrder MORNING = outing(leg(0, 9, Leg.What.WALK, "b"), leg(9, 12, Leg.What.SET_UP, "b"),

@@ -1,0 +1,40 @@
+package understorey.order;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.advice.VisitAdvice;
+import understorey.light.Outlook.Grade;
+import understorey.visit.Day;
+
+/** Time left over at the end of a visit, and the pictures whose light is still worth another try then. */
+final class TimeLeft {
+
+    /** Less is a margin: common practice, no source. */
+    private static final int WORTH_SAYING = 30;
+    private static final int MOST_NAMED = 2;
+
+    private TimeLeft() {
+    }
+
+    /** Advice on the minutes between the planned return and the end of the visit; null where they are few. */
+    static @Nullable Advice of(Day day, Visit visit, Schedule schedule, List<Candidate> candidates) {
+        int left = visit.to() - schedule.back();
+        if (schedule.takes().isEmpty() || left < WORTH_SAYING) {
+            return null;
+        }
+        Schedule.Take last = schedule.takes().get(schedule.takes().size() - 1);
+        int middle = last.start() + visit.tasks().get(last.task()).minutes() + left / 2;
+        List<String> worthIt = IntStream.range(0, candidates.size()).boxed()
+                .filter(i -> Grade.of(quality(day, candidates.get(i), middle)) != Grade.POOR)
+                .sorted(Comparator.comparingDouble(i -> -visit.tasks().get(i).priority() * quality(day, candidates.get(i), middle)))
+                .limit(MOST_NAMED).map(i -> candidates.get(i).name()).toList();
+        return worthIt.isEmpty() ? new VisitAdvice.TimeLeft(left) : new VisitAdvice.TimeLeftFor(left, worthIt);
+    }
+
+    private static double quality(Day day, Candidate candidate, int minute) {
+        return candidate.quality().at(day.hours().at(minute));
+    }
+}
