@@ -86,8 +86,7 @@ final class OrderPlanner {
         Intent intent = shot.fit().intent();
         Quality calm = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
                 : ShotQuality.of(day, intent, skies, word);
-        boolean windy = (day.sky().tellsWind() || moreWindMs > 0) && shot.fit().best() != null;
-        return windy ? new WindyQuality(calm, day, shot.fit().best(), shot.place().light(), moreWindMs) : calm;
+        return shot.fit().best() != null ? new WindyQuality(calm, day, shot.fit().best(), shot.place().light(), moreWindMs) : calm;
     }
 
     /** True when a lens of any bag can do the picture. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
+import understorey.exposure.Conditions;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.order.RunningOrder;
@@ -90,6 +91,12 @@ final class Remarks {
         }
         if (sun.upAllDay()) {
             findings.add(new TripAdvice.SunDoesNotSet());
+        }
+    }
+
+    void wind() {
+        if (!day.sky().tellsWind()) {
+            findings.add(new TripAdvice.WindAssumed(Conditions.ASSUMED_WIND_MS));
         }
     }
 

@@ -21,8 +21,6 @@ final class WindyQuality implements Quality {
 
     /** What blurred flowers leave of a picture, so that the best is poor: common practice, no source. */
     private static final double BLURRED = 0.25;
-    /** The middle of a fresh breeze, Beaufort 5, 8.0 to 10.7 m/s, for a day without a wind forecast: common practice, no source. */
-    private static final double FRESH_BREEZE_MS = 9.3;
     private static final int ROW_MINUTES = 15;
 
     private final Quality calm;
@@ -75,16 +73,16 @@ final class WindyQuality implements Quality {
     private boolean blurs(LightAt light) {
         ZonedDateTime time = light.sun().time();
         Double okta = day.sky().okta(time);
-        Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(day.sky().nearestWind(time)), null);
+        Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(day.sky().nearestWind(time)), null,
+                fit.intent().shot().subject().heightM());
         return Exposure.of(fit, conditions).smears();
     }
 
+    /** Without a forecast, more than the wind that is assumed. */
     private Weather windy(Weather expected) {
-        Double mean = expected.windMs();
-        Double gust = expected.gustMs();
-        Double windMs = mean == null && gust == null && moreMs > 0 ? Double.valueOf(FRESH_BREEZE_MS) : more(mean);
-        return new Weather(expected.okta(), windMs, more(gust), expected.temperatureC(), expected.dewPointC(), expected.humidity(),
-                expected.rainMm(), expected.rainChance());
+        Double mean = expected.windMs() == null && expected.gustMs() == null ? Double.valueOf(Conditions.ASSUMED_WIND_MS) : expected.windMs();
+        return new Weather(expected.okta(), more(mean), more(expected.gustMs()), expected.temperatureC(), expected.dewPointC(),
+                expected.humidity(), expected.rainMm(), expected.rainChance());
     }
 
     private Double more(Double windMs) {
