@@ -6,7 +6,7 @@ package understorey.advice;
  */
 public sealed interface Advice permits ApertureAdvice, BagAdvice, CautionAdvice, ColourAdvice, CoverAdvice, DayAdvice,
         DepthAdvice, DirectionAdvice, FitAdvice, HelpAdvice, LeftOutAdvice, LightAdvice,
-        MotionAdvice, PolariserAdvice, RoomAdvice, SeasonAdvice, ShutterAdvice, SpoilerAdvice, StoryAdvice,
+        MotionAdvice, PhoneAdvice, PolariserAdvice, RoomAdvice, SeasonAdvice, SetAdvice, ShutterAdvice, SpoilerAdvice, StoryAdvice,
         SupportAdvice, ToneAdvice, TripAdvice, VisitAdvice, WaitAdvice, WeatherAdvice {
 
     /** How much depends on it. */

@@ -1,9 +1,12 @@
 package understorey.advice;
 
 import static understorey.advice.Measure.DIOPTRES;
+import static understorey.advice.Measure.ISO;
 import static understorey.advice.Measure.KILOGRAMS;
 import static understorey.advice.Measure.METRES;
+import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.SHUTTER_SECONDS;
 import static understorey.advice.Measure.TIMES;
 
 /** What would help a picture that the bag does not take as asked. */
@@ -66,6 +69,14 @@ public sealed interface HelpAdvice extends Advice {
     }
 
     record HelpSmallerPrint(@In(METRES) double print) implements HelpAdvice {
+    }
+
+    /** Higher than the bag accepts, and enough to stop the flowers. */
+    record HelpIso(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements HelpAdvice {
+    }
+
+    /** Less wind at the flowers. */
+    record HelpShelter(@In(METRES_PER_SECOND) double wind) implements HelpAdvice {
     }
 
     /** A companion has what is missing. */

@@ -5,6 +5,7 @@ import static understorey.advice.Measure.ISO;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
 import static understorey.advice.Measure.TIMES;
 
@@ -25,7 +26,8 @@ public sealed interface MotionAdvice extends Advice {
     }
 
     /** Fast enough for the hand at the lowest ISO. */
-    record IsoBaseHandHeld(@In(ISO) int iso, @In(MILLIMETRES) double focal, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    record IsoBaseHandHeld(@In(ISO) int iso, Enum<?> posture, @In(MILLIMETRES) double focal,
+            @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
     record IsoBaseMonopod(@In(ISO) int iso, String support, @In(MILLIMETRES) double focal,
@@ -33,15 +35,17 @@ public sealed interface MotionAdvice extends Advice {
     }
 
     /** Raised until the hand holds. */
-    record IsoForHand(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements MotionAdvice {
+    record IsoForHand(@In(ISO) int iso, Enum<?> posture, @In(SHUTTER_SECONDS) double longest,
+            @In(MILLIMETRES) double focal) implements MotionAdvice {
     }
 
     record IsoForMonopod(@In(ISO) int iso, String support, @In(SHUTTER_SECONDS) double longest,
             @In(MILLIMETRES) double focal) implements MotionAdvice {
     }
 
-    /** Even the highest ISO leaves a time too long for the hand. */
-    record HandTooSlow(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements Objection {
+    /** Even the highest ISO leaves a shutter speed too slow for the hand. */
+    record HandTooSlow(@In(ISO) int iso, Enum<?> posture, @In(SHUTTER_SECONDS) double longest,
+            @In(MILLIMETRES) double focal) implements Objection {
     }
 
     record MonopodTooSlow(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, String support,
@@ -62,22 +66,16 @@ public sealed interface MotionAdvice extends Advice {
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
-    /** Raised until the stems stand in a lull. */
-    record IsoForLull(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
-            @In(METRES) double nearest) implements MotionAdvice {
+    /** Slower, at a lower ISO or stopped down further, while the wind is half of its mean. */
+    record InLull(@In(F_NUMBER) double aperture, @In(SHUTTER_SECONDS) double time, @In(ISO) int iso,
+            @In(SHARE) double share) implements MotionAdvice {
     }
 
-    /** Light wind: wait until the stems stand, the time is longer than their sway allows. */
-    record WaitForLull(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(METRES) double nearest,
-            @In(F_NUMBER) double aperture, @In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
+    /** The mean wind leaves the flowers sharp, a gust does not. */
+    record GustsBlur(@In(METRES_PER_SECOND) double gust, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
-    record WaitOrSmear(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(METRES) double nearest,
-            @In(F_NUMBER) double aperture, @In(ISO) int iso, @In(SHUTTER_SECONDS) double time,
-            @In(TIMES) double times) implements MotionAdvice {
-    }
-
-    /** Even the highest ISO leaves a time too long for the stems. */
+    /** Even the highest ISO leaves a shutter speed too slow for the flowers. */
     record WindTooStrong(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(ISO) int iso,
             @In(METRES) double nearest, @In(TIMES) double times) implements Objection {
     }

@@ -20,6 +20,10 @@ public sealed interface ToneAdvice extends Advice {
     }
 
     /** Where the petals stand in the histogram. */
+    /** So bright that they clip where the meter makes leaves mid-grey. */
+    record PetalsClip(String subject, @In(STOPS) double stops, @In(STOPS) double less) implements ToneAdvice {
+    }
+
     record PetalsBright(String subject, @In(STOPS) double stops) implements ToneAdvice {
     }
 

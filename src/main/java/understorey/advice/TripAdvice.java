@@ -2,6 +2,7 @@ package understorey.advice;
 
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.DAY_OF_YEAR;
+import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.SHARE;
 
 import java.time.LocalDate;
@@ -19,6 +20,10 @@ public sealed interface TripAdvice extends Advice {
         default Severity severity() {
             return Severity.WARNING;
         }
+    }
+
+    /** Settings are for a wind that nobody forecast. */
+    record WindAssumed(@In(METRES_PER_SECOND) double wind) implements TripAdvice {
     }
 
     /** Several days were offered, and the best of them is planned. */

@@ -25,8 +25,6 @@ import understorey.weather.Weather;
  */
 final class FeasibleQuality implements Quality {
 
-    /** The middle of a fresh breeze, Beaufort 5, 8.0 to 10.7 m/s, for a day without a wind forecast: common practice, no source. */
-    private static final double FRESH_BREEZE_MS = 9.3;
     private static final double ROW_SECONDS = 900;
     /** Less light than that is no reason to wait. */
     private static final double LEAST_STOPS = 1;
@@ -101,15 +99,15 @@ final class FeasibleQuality implements Quality {
     private Conditions conditions(LightAt light) {
         Double expected = word == null ? day.sky().okta(light.time()) : Double.valueOf(word.okta());
         return Conditions.of(light, expected == null ? ExpectedSky.MIDDLE.okta() : expected,
-                windy(day.sky().nearestWind(light.time())), null);
+                windy(day.sky().nearestWind(light.time())), null, fit.intent().shot().subject().heightM());
     }
 
+    /** Without a forecast, more than the wind that is assumed. */
     private Weather windy(Weather expected) {
-        Double mean = expected.windMs();
-        Double gust = expected.gustMs();
-        Double windMs = mean == null && gust == null && moreMs > 0 ? Double.valueOf(FRESH_BREEZE_MS) : more(mean);
-        return new Weather(expected.okta(), windMs, more(gust), expected.temperatureC(), expected.dewPointC(), expected.humidity(),
-                expected.rainMm(), expected.rainChance());
+        boolean silent = expected.windMs() == null && expected.gustMs() == null;
+        return new Weather(expected.okta(), more(silent ? Double.valueOf(Conditions.ASSUMED_WIND_MS) : expected.windMs()),
+                more(expected.gustMs()), expected.temperatureC(), expected.dewPointC(), expected.humidity(), expected.rainMm(),
+                expected.rainChance());
     }
 
     private @Nullable Double more(@Nullable Double windMs) {

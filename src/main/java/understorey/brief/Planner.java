@@ -96,6 +96,7 @@ public final class Planner {
         remarks.season(season);
         remarks.sun();
         remarks.sky(shots);
+        remarks.wind();
         remarks.canopy();
         remarks.clocks();
         for (TimedShot shot : shots) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
+import understorey.exposure.Conditions;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
@@ -92,6 +93,12 @@ final class Remarks {
         }
         if (sun.upAllDay()) {
             findings.add(new TripAdvice.SunDoesNotSet());
+        }
+    }
+
+    void wind() {
+        if (!day.sky().tellsWind()) {
+            findings.add(new TripAdvice.WindAssumed(Conditions.ASSUMED_WIND_MS));
         }
     }
 

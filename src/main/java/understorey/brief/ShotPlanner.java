@@ -78,9 +78,9 @@ final class ShotPlanner {
         List<TimedShot.Other> otherSkies = new ArrayList<>();
         List<TimedShot.Other> otherHours = new ArrayList<>();
         if (best != null) {
-            settings = settings(best, light, orMiddle(weather.okta()), weather, camera);
+            settings = settings(best, light, orMiddle(weather.okta()), camera);
             for (SkyWord word : SKIES) {
-                otherSkies.add(new TimedShot.Other(word, middle, settings(best, light, word.okta(), weather, camera),
+                otherSkies.add(new TimedShot.Other(word, middle, settings(best, light, word.okta(), camera),
                         whiteBalance(shot, light, word.okta())));
             }
             for (int step : EACH_WAY_HOURS) {
@@ -122,12 +122,13 @@ final class ShotPlanner {
         Weather weather = sky.weather(time);
         double okta = orMiddle(weather.okta());
         return new TimedShot.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
-                settings(fit, light, okta, weather, camera), whiteBalance(shot, light, okta));
+                settings(fit, light, okta, camera), whiteBalance(shot, light, okta));
     }
 
-    private Settings settings(LensFit fit, LightAt light, double okta, Weather weather, Projection camera) {
+    private Settings settings(LensFit fit, LightAt light, double okta, Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
-        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, okta, weather, sun));
+        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, okta, sky.nearestWind(light.time()), sun,
+                fit.intent().shot().subject().heightM()));
     }
 
     /** Null for a picture that faces nowhere in particular. */

@@ -1,6 +1,7 @@
 package understorey.brief;
 
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -94,7 +95,14 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
 
     /** What would help; nothing where the picture can be had as it was asked for. */
     public List<Advice> helps() {
-        return verdict() == Verdict.FITS ? List.of() : fit().helps();
+        if (verdict() == Verdict.FITS) {
+            return List.of();
+        }
+        List<Advice> helps = new ArrayList<>(fit().helps());
+        if (settings != null) {
+            helps.addAll(settings.helps());
+        }
+        return List.copyOf(helps);
     }
 
     /** Neutral density filters and rings to have by: for the sky expected, or for any sky without a forecast. */

@@ -2,6 +2,7 @@ package understorey.exposure;
 
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
+import understorey.advice.SetAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Sharp;
 
@@ -39,6 +40,11 @@ record Aperture(double first, double widest, double open, Advice why) {
         double balanced = Math.min(limit, Math.max(asked, StopScale.snapFNumber(fit.fNumberBalanced())));
         return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked,
                 balanced > asked ? new ApertureAdvice.ApertureBalanced(balanced, asked) : why);
+    }
+
+    /** As the author sets it, whatever the lens has. */
+    static Aperture asSet(double fNumber) {
+        return only(fNumber, new SetAdvice.ApertureSet(fNumber));
     }
 
     /** For each frame of a stack: as far down as leaves the plane of focus itself sharp. */

@@ -1,6 +1,6 @@
 package understorey.exposure;
 
-import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
@@ -13,13 +13,18 @@ import understorey.weather.Weather;
  * @param contrastStops between a fleck of sun and the shade; 0 when no sun reaches the floor
  * @param shadeStops    of that contrast, how much lies below the light metered; 0 when the shade is metered, null
  *                      if unknown
- * @param windMs        mean at flower height; null if unknown
- * @param gustMs        at flower height; null if unknown
+ * @param windMs        mean at flower height; of {@link #ASSUMED_WIND_MS} without a forecast
+ * @param gustMs        at flower height; null if it is not forecast
  * @param sunStops      by which the sky round a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
  */
-public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, @Nullable Double windMs,
+public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, double windMs,
                          @Nullable Double gustMs, @Nullable Double sunStops) {
+
+    /** Wind at 10 m in the open where no wind is forecast, m/s: a light breeze (Beaufort 2), never still air. */
+    public static final double ASSUMED_WIND_MS = 2;
+    /** Height of flowers whose height is not given, m. */
+    private static final double FLOWERS_M = 0.3;
 
     /** Sky round the sun over ground that it lights from the front, stops: common practice, no source. */
     private static final double GLARE_STOPS = 3;
@@ -31,35 +36,34 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
      *
      * @param weather   for the wind; its own cloud is left aside
      * @param sun       as the camera has it before it; null if it is down, or the picture has no bearing
+     * @param flowersM  height of the flowers above the ground, m; null if it is not given
      */
-    public static Conditions of(LightAt light, double okta, Weather weather, @Nullable SunDirection sun) {
+    public static Conditions of(LightAt light, double okta, Weather weather, @Nullable SunDirection sun, @Nullable Double flowersM) {
         double ev100 = light.floorEv(okta);
         double contrast = light.contrastStops(okta);
         double shade = Math.max(0, Math.min(contrast, ev100 - light.floor().shade()));
         Double sunEv = light.open().sun();
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
                 && light.floor().fleck() != null;
-        return new Conditions(ev100, contrast, shade, atFlowers(weather.windMs(), light),
-                atFlowers(weather.gustMs(), light), seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null);
+        UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.plantAreaIndex(), flowersM == null ? FLOWERS_M : flowersM);
+        return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs(weather)),
+                weather.gustMs() == null ? null : atFlowers.apply(weather.gustMs()),
+                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null);
     }
 
-    private static @Nullable Double atFlowers(@Nullable Double windMs, LightAt light) {
-        return windMs == null ? null : Double.valueOf(StemSway.windAtFlowersMs(windMs, light.plantAreaIndex()));
+    /** The mean wind at 10 m, m/s; the gust where only that is forecast. */
+    private static double meanMs(Weather weather) {
+        return weather.windMs() != null ? weather.windMs() : weather.gustMs() != null ? weather.gustMs() : ASSUMED_WIND_MS;
     }
 
-    /** Strongest wind at the stems, m/s: the gust, or the mean wind without a gust; null if both are unknown. */
-    @Nullable Double worstWindMs() {
-        return gustMs != null ? gustMs : windMs;
+    /** The same light in a lull. */
+    Conditions inLull() {
+        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, null, sunStops);
     }
 
-    /** Strongest wind at the stems, of conditions in which it is known, m/s. */
-    double givenWindMs() {
-        return Objects.requireNonNull(worstWindMs(), "no wind");
-    }
-
-    /** Wind at the stems between gusts, m/s: the mean wind, or the gust without a mean; null if both are unknown. */
-    @Nullable Double usualWindMs() {
-        return windMs != null ? windMs : gustMs;
+    /** Strongest wind at the stems, m/s: the gust, or the mean wind without a gust. */
+    double strongestMs() {
+        return gustMs == null ? windMs : Math.max(gustMs, windMs);
     }
 
     /** How far the shade lies under the light metered, stops; as if it were metered itself where nobody tells. */

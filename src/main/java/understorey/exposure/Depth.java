@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DepthAdvice;
+import understorey.advice.SetAdvice;
 import understorey.kit.LensFit;
 
 /** How the depth asked is held: in one frame or in several, and what the background does meanwhile. */
@@ -14,8 +15,10 @@ final class Depth {
 
     /** The stack that would hold what one frame cannot; null if one frame is taken. */
     static @Nullable Stack stack(LensFit fit, Conditions conditions) {
-        return Stack.wanted(fit) && fit.steady() && Stack.still(conditions)
-                ? Stack.of(fit, Aperture.ofStack(fit).first()) : null;
+        boolean allowed = !Boolean.FALSE.equals(fit.intent().shot().set().stacked());
+        Double fNumber = fit.intent().shot().set().fNumber();
+        return allowed && Stack.wanted(fit) && fit.steady() && Stack.still(conditions)
+                ? Stack.of(fit, fNumber == null ? Aperture.ofStack(fit).first() : fNumber) : null;
     }
 
     /** Adds that one frame is taken, since the stack would be of so many that nobody takes them. */
@@ -26,10 +29,12 @@ final class Depth {
     /** Adds why frames are stacked, or are not though the depth asks for it. */
     static void add(List<Advice> reasons, LensFit fit, Conditions conditions, @Nullable Stack stack) {
         if (stack == null && Stack.wanted(fit)) {
-            if (!fit.steady()) {
+            if (Boolean.FALSE.equals(fit.intent().shot().set().stacked())) {
+                reasons.add(new SetAdvice.OneFrameSet());
+            } else if (!fit.steady()) {
                 reasons.add(new DepthAdvice.OneFrameByHand());
-            } else if (conditions.worstWindMs() != null && !Stack.still(conditions)) {
-                reasons.add(new DepthAdvice.OneFrameInWind(conditions.worstWindMs()));
+            } else if (!Stack.still(conditions)) {
+                reasons.add(new DepthAdvice.OneFrameInWind(conditions.strongestMs()));
             }
         } else if (stack != null && stack.stepM() != null) {
             reasons.add(stack.byRail() ? new DepthAdvice.StackByRail(stack.frames(), stack.stepM())

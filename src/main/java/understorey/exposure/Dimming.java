@@ -32,19 +32,20 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, @Nullable
      *
      * @param fits     neutral density filters that go on the lens
      * @param seconds  that the aperture would take as it is, at the lowest ISO
-     * @param longestS that hands and stems bear
+     * @param longestS that hands and stems allow
      */
     static Dimming of(LensFit fit, List<Darkening> fits, double fNumber, double seconds, double longestS) {
+        boolean set = fit.intent().shot().set().fNumber() != null;
         if (fit.camera().lens().builtIn() || !tooShort(seconds)) {
-            return new Dimming(fNumber, List.of(), 0, null, Verdict.FITS);
+            return none(fNumber);
         }
         boolean closeUp = fit.intent().sharp() instanceof Sharp.Depth;
         Dimming filtered = filtered(fits, fNumber, seconds, longestS);
-        Dimming stopped = stopped(fit, fNumber, seconds, closeUp);
+        Dimming stopped = set ? null : stopped(fit, fNumber, seconds, closeUp);
         if (filtered != null && (closeUp || stopped == null)) {
             return filtered;
         }
-        return stopped != null ? stopped : tooBright(Math.max(fNumber, smallest(fit)), fNumber, seconds);
+        return stopped != null ? stopped : tooBright(set ? fNumber : Math.max(fNumber, smallest(fit)), fNumber, seconds);
     }
 
     private static @Nullable Dimming filtered(List<Darkening> fits, double fNumber, double seconds, double longestS) {
@@ -80,8 +81,12 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, @Nullable
         return new Dimming(marked, List.of(), 0, why, Verdict.FITS);
     }
 
-    private static double smallest(LensFit fit) {
+    static double smallest(LensFit fit) {
         return StopScale.snapFNumber(fit.fNumberUseful());
+    }
+
+    static Dimming none(double fNumber) {
+        return new Dimming(fNumber, List.of(), 0, null, Verdict.FITS);
     }
 
     private static Dimming tooBright(double smallest, double fNumber, double seconds) {

@@ -5,50 +5,54 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
+import understorey.advice.HelpAdvice;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
-import understorey.plan.Body;
+import understorey.plan.CameraSettings;
 
 /**
- * Finds the settings of one picture: the aperture that the sharpness asks for, ISO at its base, the time
- * that follows. Where hand, wind or darkness forbid that time, these yield in turn: the wait, until a lull; the
- * aperture, as far as the depth asked allows; ISO, up to the author's limit, on legs too; at last the picture itself.
+ * Finds the settings of one picture in one light: what succeeds in the mean wind, by the hands as they hold the camera, and what a
+ * lull would allow besides; judges them, and says why. {@link Choice} has the figures.
  */
 public final class Exposure {
 
-    /** Four stops beyond what the hand holds nothing is sharp: common practice, no source. */
-    private static final double HOPELESS_TIMES = 16;
-    /** Rather than wait longer for one frame people raise ISO: common practice, no source. */
-    private static final double LONGEST_WAIT_S = 240;
-    /** A third of a stop in time is within what the markings round. */
-    private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
+    /** Four stops beyond what hands or flowers allow nothing is sharp: common practice, no source. */
+    private static final double HOPELESS_STOPS = 4;
+    /** From two thirds of a stop on it is worth to wait for a lower ISO: common practice, no source. */
+    private static final double WORTH_WAITING = 1.5;
+    /** Two stops over the ISO that a bag accepts are worth naming: common practice, no source. */
+    private static final int WORTH_NAMING = 4;
+    private static final double LULL_SHARE = Lulls.share(Lulls.LEFT, Lulls.IN_A_WOOD);
 
     private final LensFit fit;
-    private final Body body;
+    private final List<Darkening> filters;
     private final Conditions conditions;
+    private final CameraSettings set;
     private final @Nullable Stack stack;
+    private final Aperture aperture;
     private final Motion motion;
+    private final Choice choice;
+    private final @Nullable Lull lull;
     private final MotionReasons why;
     private final List<Settings.Limit> limits = new ArrayList<>();
     private final List<Advice> reasons = new ArrayList<>();
-    private double lossStops;
-    private @Nullable MotionBlur motionBlur;
+    private final List<Advice> helps = new ArrayList<>();
     private Verdict verdict = Verdict.FITS;
 
-    private Exposure(LensFit fit, Conditions conditions) {
+    private Exposure(LensFit fit, List<Darkening> filters, Conditions conditions) {
         this.fit = fit;
-        this.body = fit.camera().body();
+        this.filters = filters;
         this.conditions = conditions;
-        this.lossStops = fit.lossStops() + fit.closenessStops();
+        this.set = fit.intent().shot().set();
         Stack wanted = Depth.stack(fit, conditions);
-        this.stack = wanted == null || wanted.tooMany() ? null : wanted;
-        if (stack != wanted) {
-            verdict = Verdict.COMPROMISE;
-        }
-        this.motion = Motion.of(fit, conditions, stack);
-        this.why = new MotionReasons(fit, conditions, motion);
+        stack = wanted == null || wanted.tooMany() ? null : wanted;
+        aperture = set.fNumber() != null ? Aperture.asSet(set.fNumber()) : stack == null ? Aperture.of(fit) : Aperture.ofStack(fit);
+        motion = Motion.of(fit, conditions, stack);
+        choice = new Choice(fit, filters, conditions.ev100(), aperture, motion);
+        lull = lull();
+        why = new MotionReasons(fit, conditions, motion, choice);
     }
 
     /** The settings for a light and a wind, with no neutral density filter to hand. */
@@ -59,64 +63,55 @@ public final class Exposure {
     /**
      * The settings for a light and a wind.
      *
-     * @param filters neutral density filters that go on the lens, for a light that no shutter is short enough for
+     * @param filters neutral density filters that go on the lens, for a light that no shutter is fast enough for
      */
     public static Settings of(LensFit fit, List<Darkening> filters, Conditions conditions) {
-        return new Exposure(fit, conditions).settings(filters);
+        return new Exposure(fit, filters, conditions).settings();
     }
 
-    private Settings settings(List<Darkening> filters) {
-        Aperture aperture = stack == null ? Aperture.of(fit) : Aperture.ofStack(fit);
-        double opened = opened(aperture);
-        Dimming dimming = Dimming.of(fit, filters, opened, secondsAt(opened, body.baseIso()), motion.longestS());
-        lossStops += dimming.lossStops();
+    private Settings settings() {
+        aperture();
+        Background background = depth();
+        iso();
+        wind();
+        length();
+        double depthStops = stack == null ? choice.depthStops() : 0;
+        verdict = verdict.and(SetReasons.judge(reasons, fit, choice, depthStops, motion, conditions));
+        double seconds = choice.markedS();
+        Reminders.add(reasons, fit, choice.fNumber(), seconds);
+        List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
+        if (Phone.is(fit)) {
+            Phone.add(reasons, fit, conditions);
+        }
+        DepthOfField one = fit.depthOfField(choice.fNumber(), fit.focusM() * 1000);
+        return new Settings(conditions.ev100(), choice.fNumber(), seconds, choice.iso(), choice.dimming().filters(), choice.lossStops(),
+                bracket, one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
+                stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background, motion.sway().blurMm(seconds), blur(), lull,
+                choice.motionStops(), depthStops, choice.overStops(), verdict, List.copyOf(limits),
+                List.copyOf(reasons), List.copyOf(helps));
+    }
+
+    /** What half the wind allows, if it is better, and sharp; null if not. */
+    private @Nullable Lull lull() {
+        if (set.shutterS() != null) {
+            return null;
+        }
+        Choice then = new Choice(fit, filters, conditions.ev100(), aperture, Motion.of(fit, conditions.inLull(), stack));
+        boolean better = choice.tooSlow() || then.iso() * WORTH_WAITING <= choice.iso() || then.fNumber() > choice.fNumber();
+        return then.tooSlow() || !better ? null : new Lull(then.fNumber(), then.markedS(), then.iso(), LULL_SHARE);
+    }
+
+    /** Why it is the aperture that it is, and what else keeps the frame from being too bright. */
+    private void aperture() {
+        Dimming dimming = choice.dimming();
         if (dimming.verdict() != Verdict.FITS) {
             verdict = verdict.and(dimming.verdict());
             limits.add(Settings.Limit.BRIGHT);
         }
-        double fNumber = dimming.fNumber();
-        aperture(aperture, opened, dimming);
-        Background background = depth(fNumber);
-        int iso = iso(fNumber);
-        stems(aperture, secondsAt(fNumber, iso));
-        double seconds = marked(fNumber, iso);
-        if (seconds > Reminders.LONGEST_SENSIBLE_S) {
-            verdict = Verdict.CANNOT;
-            limits.add(Settings.Limit.DARK);
-        } else if (fit.steady() && !fit.released() && seconds > Reminders.LONGEST_MARKED_S) {
-            verdict = verdict.and(Verdict.COMPROMISE);
-            limits.add(Settings.Limit.RELEASE);
-        }
-        Reminders.add(reasons, fit, fNumber, seconds);
-        List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
-        DepthOfField one = fit.depthOfField(fNumber, fit.focusM() * 1000);
-        return new Settings(conditions.ev100(), fNumber, seconds, iso, dimming.filters(), lossStops, bracket,
-                one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
-                stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background,
-                motion.sway().blurMm(seconds), motionBlur, motionStops(secondsAt(fNumber, iso)), depthStops(fNumber), verdict,
-                List.copyOf(limits), List.copyOf(reasons));
-    }
-
-    /**
-     * Opened a third of a stop at a time while the lowest ISO leaves the time too long; past a depth that nobody asked
-     * for while the highest does.
-     */
-    private double opened(Aperture aperture) {
-        double fNumber = aperture.first();
-        while (fNumber > aperture.widest() && secondsAt(fNumber, body.baseIso()) > bearableS()) {
-            fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
-        }
-        while (fNumber > aperture.open() && secondsAt(fNumber, body.topIso()) > bearableS()) {
-            fNumber = Math.max(aperture.open(), StopScale.thirdWider(fNumber));
-        }
-        return fNumber;
-    }
-
-    /** Why it is the aperture that it is, and what else keeps the frame from being too bright. */
-    private void aperture(Aperture aperture, double opened, Dimming dimming) {
+        double opened = choice.opened();
         if (dimming.fNumber() == opened) {
             reasons.add(opened < aperture.widest()
-                    ? new ApertureAdvice.ApertureOpenedOn(opened, aperture.first(), body.topIso())
+                    ? new ApertureAdvice.ApertureOpenedOn(opened, aperture.first(), choice.iso())
                     : opened < aperture.first() ? new ApertureAdvice.ApertureOpened(opened, aperture.first())
                     : aperture.why());
         }
@@ -125,11 +120,12 @@ public final class Exposure {
         }
     }
 
-    /** Adds how the depth asked is held, and what becomes of the background. */
-    private @Nullable Background depth(double fNumber) {
-        Background background = Background.of(fit, fNumber);
+    /** Adds how the depth of field asked is held, and what becomes of the background. */
+    private @Nullable Background depth() {
+        Background background = Background.of(fit, choice.fNumber());
         Stack wanted = Depth.stack(fit, conditions);
         if (wanted != null && stack == null) {
+            verdict = verdict.and(Verdict.COMPROMISE);
             Depth.addTooMany(reasons, wanted);
             limits.add(Settings.Limit.STACK);
         } else {
@@ -138,91 +134,71 @@ public final class Exposure {
         if (stack == null && fit.hopelesslyDeep() && !fit.depthIsProposed()) {
             verdict = Verdict.CANNOT;
         }
-        Depth.add(reasons, fit, fNumber, background);
+        Depth.add(reasons, fit, choice.fNumber(), background);
         return background;
     }
 
-    private int iso(double fNumber) {
-        int iso = raise(fNumber, bearableS());
-        double seconds = secondsAt(fNumber, iso);
-        boolean tooSlow = seconds > motion.longestS() * TOLERANCE;
+    private void iso() {
+        boolean tooSlow = choice.tooSlow();
         if (tooSlow) {
-            verdict = verdict.and(seconds > motion.handS() * HOPELESS_TIMES ? Verdict.CANNOT : Verdict.COMPROMISE);
+            boolean hopeless = choice.motionStops() > HOPELESS_STOPS && lull == null;
+            verdict = verdict.and(hopeless ? Verdict.CANNOT : Verdict.COMPROMISE);
             limits.add(motion.byWind() ? Settings.Limit.STEMS
                     : fit.support() == null ? Settings.Limit.HANDS : Settings.Limit.MONOPOD);
         }
-        reasons.add(!tooSlow && iso == body.baseIso() ? why.base(iso)
-                : !tooSlow && motion.longestS() > patienceS() ? why.dark(iso, secondsAt(fNumber, body.baseIso()))
-                : motion.byWind() ? wind(iso, seconds, tooSlow) : why.hand(iso, tooSlow));
-        return iso;
-    }
-
-    private Advice wind(int iso, double seconds, boolean tooSlow) {
-        if (tooSlow || motion.lulls()) {
-            blurs(tooSlow ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.IN_GUSTS, motion.patientS());
+        if (set.iso() != null || set.shutterS() != null) {
+            SetReasons.add(reasons, set, choice);
+        } else {
+            reasons.add(!tooSlow && choice.isoLowest() ? why.base() : !tooSlow && choice.outlastsPatience() ? why.dark()
+                    : motion.byWind() ? why.wind(tooSlow) : why.hand(tooSlow));
         }
-        return why.wind(iso, seconds, tooSlow);
-    }
-
-    private void blurs(MotionBlur.Degree degree, double longestS) {
-        if (motionBlur == null || degree.compareTo(motionBlur.degree()) > 0) {
-            motionBlur = new MotionBlur(degree, conditions.givenWindMs(), StopScale.nextShutterDownS(longestS));
+        if (tooSlow && motion.byWind()) {
+            helps();
         }
     }
 
-    /** Whether the stems stand for the time, or only in a lull; what to begin with for those who will not wait. */
-    private void stems(Aperture aperture, double seconds) {
-        if (conditions.worstWindMs() == null) {
-            return;
+    private void helps() {
+        double longestS = StopScale.snapShutterS(motion.stemsS());
+        int iso = choice.isoFor(longestS);
+        if (set.iso() == null && iso > choice.iso() && iso <= WORTH_NAMING * choice.iso()) {
+            helps.add(new HelpAdvice.HelpIso(iso, longestS));
         }
-        if (fit.steady() && secondsAt(aperture.first(), body.baseIso()) <= motion.stemsS()) {
+        helps.add(new HelpAdvice.HelpShelter(motion.sway().calmMs(choice.seconds())));
+    }
+
+    /** What wind, lulls and gusts do to the flowers at these settings. */
+    private void wind() {
+        if (lull != null) {
+            reasons.add(why.lull(lull));
+        }
+        boolean sharp = !(choice.tooSlow() && motion.byWind());
+        if (sharp && gusty()) {
+            reasons.add(why.gusts());
+        } else if (sharp && fit.steady() && choice.firstS() <= motion.gustS()) {
             reasons.add(why.still());
-        } else if (seconds > motion.stemsS() * TOLERANCE && seconds <= motion.patientS() * TOLERANCE) {
-            double markedS = StopScale.nextShutterDownS(motion.stemsS());
-            int fast = raise(aperture.widest(), Math.min(markedS, motion.stemsS()));
-            double fastS = secondsAt(aperture.widest(), fast);
-            boolean smears = StopScale.snapShutterS(fastS) > markedS;
-            blurs(smears ? MotionBlur.Degree.UNLESS_IN_LULL : MotionBlur.Degree.IN_GUSTS, motion.stemsS());
-            reasons.add(why.lull(aperture.widest(), fast, fastS, smears));
         }
     }
 
-    private double motionStops(double seconds) {
-        return missed(seconds / Math.min(Math.min(motion.handS(), motion.stemsS()), patienceS()));
+    private boolean gusty() {
+        return choice.markedS() > motion.gustS() * WORTH_WAITING;
     }
 
-    /** Light and depth of field go with the square of the f-number: twice the stops of its ratio. */
-    private double depthStops(double fNumber) {
-        return stack == null ? missed(Math.pow(fit.fNumberNeeded() / fNumber, 2)) : 0;
+    private @Nullable MotionBlur blur() {
+        if (choice.tooSlow() && motion.byWind()) {
+            return new MotionBlur(lull == null ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.UNLESS_IN_LULL, conditions.windMs(),
+                    choice.about(motion.stemsS()));
+        }
+        return !gusty() ? null : new MotionBlur(MotionBlur.Degree.IN_GUSTS, conditions.strongestMs(), StopScale.snapShutterS(motion.gustS()));
     }
 
-    private static double missed(double times) {
-        return times > TOLERANCE ? Math.log(times) / Math.log(2) : 0;
-    }
-
-    /** Longest time before something yields; never so short that no camera has it. */
-    private double bearableS() {
-        return Math.max(Math.min(motion.longestS(), patienceS()), Dimming.SHORTEST_S * TOLERANCE);
-    }
-
-    /** Longest time of a frame: as the camera counts it where nothing lets bulb go. */
-    private double patienceS() {
-        return fit.steady() && !fit.released() ? Reminders.LONGEST_COUNTED_S : LONGEST_WAIT_S;
-    }
-
-    /** The marked time; of a frame that is too bright the shortest that there is. */
-    private double marked(double fNumber, int iso) {
-        double seconds = StopScale.snapShutterS(secondsAt(fNumber, iso));
-        return fit.camera().lens().builtIn() ? seconds : Math.max(Dimming.SHORTEST_S, seconds);
-    }
-
-    private double secondsAt(double fNumber, int iso) {
-        return Shutter.seconds(fNumber, conditions.ev100(), iso, lossStops);
-    }
-
-    private int raise(double fNumber, double limitS) {
-        double bearableS = Math.max(limitS, Dimming.SHORTEST_S * TOLERANCE);
-        int needed = StopScale.nextIsoUp(Shutter.iso(fNumber, conditions.ev100(), bearableS, lossStops));
-        return Math.min(body.topIso(), Math.max(body.baseIso(), needed));
+    /** Frames that take longer than makes sense, or than the camera times. */
+    private void length() {
+        if (choice.markedS() > Reminders.LONGEST_SENSIBLE_S) {
+            verdict = Verdict.CANNOT;
+            limits.add(Settings.Limit.DARK);
+        } else if (fit.steady() && !fit.released() && choice.markedS() > Reminders.LONGEST_MARKED_S) {
+            verdict = verdict.and(Verdict.COMPROMISE);
+            limits.add(Settings.Limit.RELEASE);
+        }
     }
 }

@@ -3,17 +3,16 @@ package understorey.exposure;
 /**
  * What the wind does to the flowers of a picture.
  *
- * @param windMs   at flower height
- * @param longestS shutter speed at which they still look sharp: in a lull for {@code IN_GUSTS} where ISO was raised for
- *                 it, else at the worst moment of a gust
+ * @param windMs   at flower height: the gust for {@code IN_GUSTS}, else the mean wind
+ * @param longestS shutter speed at which they still look sharp in that wind
  */
 public record MotionBlur(Degree degree, double windMs, double longestS) {
 
     /** How often they blur, the gravest last. */
     public enum Degree {
-        /** In a gust; a lull keeps them sharp, as does a higher ISO. */
+        /** In a gust; the mean wind leaves them sharp. */
         IN_GUSTS,
-        /** Without a lull at every aperture and ISO. */
+        /** In the mean wind too, at every aperture and ISO; a lull leaves them sharp. */
         UNLESS_IN_LULL,
         /** In a lull too. */
         ALWAYS

@@ -5,74 +5,65 @@ import understorey.advice.Advice;
 import understorey.advice.MotionAdvice;
 import understorey.kit.LensFit;
 
-/** Why an ISO is what it is, and what hands and wind have to do with the time. */
+/** Why an ISO is what it is, and what hands and wind have to do with the shutter speed. */
 final class MotionReasons {
 
     private final LensFit fit;
     private final Conditions conditions;
     private final Motion motion;
+    private final Choice choice;
+    private final int iso;
 
-    MotionReasons(LensFit fit, Conditions conditions, Motion motion) {
+    MotionReasons(LensFit fit, Conditions conditions, Motion motion, Choice choice) {
         this.fit = fit;
         this.conditions = conditions;
         this.motion = motion;
+        this.choice = choice;
+        this.iso = choice.iso();
     }
 
     /** The lowest does. */
-    Advice base(int iso) {
+    Advice base() {
         if (fit.steady()) {
             return new MotionAdvice.IsoBaseSteady(iso, support());
         }
-        return byHand() ? new MotionAdvice.IsoBaseHandHeld(iso, fit.equivalentMm(), handS())
+        return byHand() ? new MotionAdvice.IsoBaseHandHeld(iso, posture(), fit.equivalentMm(), handS())
                 : new MotionAdvice.IsoBaseMonopod(iso, support(), fit.equivalentMm(), handS());
     }
 
-    /**
-     * Raised for a time that somebody can wait for, or that the camera counts.
-     *
-     * @param lowestS that the lowest would take
-     */
-    Advice dark(int iso, double lowestS) {
-        return fit.steady() && !fit.released() ? new MotionAdvice.IsoWithoutRelease(iso, lowestS, Reminders.LONGEST_MARKED_S)
-                : new MotionAdvice.IsoForDark(iso, lowestS);
+    /** Raised for a frame that somebody can wait for, or that the camera times. */
+    Advice dark() {
+        return fit.steady() && !fit.released()
+                ? new MotionAdvice.IsoWithoutRelease(iso, choice.lowestIsoS(), Reminders.LONGEST_MARKED_S)
+                : new MotionAdvice.IsoForDark(iso, choice.lowestIsoS());
     }
 
-    Advice hand(int iso, boolean tooSlow) {
+    Advice hand(boolean tooSlow) {
         if (byHand()) {
-            return tooSlow ? new MotionAdvice.HandTooSlow(iso, handS(), fit.equivalentMm())
-                    : new MotionAdvice.IsoForHand(iso, handS(), fit.equivalentMm());
+            return tooSlow ? new MotionAdvice.HandTooSlow(iso, posture(), handS(), fit.equivalentMm())
+                    : new MotionAdvice.IsoForHand(iso, posture(), handS(), fit.equivalentMm());
         }
         String monopod = support();
         return tooSlow ? new MotionAdvice.MonopodTooSlow(iso, handS(), monopod, fit.equivalentMm())
                 : new MotionAdvice.IsoForMonopod(iso, monopod, handS(), fit.equivalentMm());
     }
 
-    Advice wind(int iso, double seconds, boolean tooSlow) {
-        double longestS = StopScale.nextShutterDownS(motion.patientS());
-        if (tooSlow) {
-            return new MotionAdvice.WindTooStrong(conditions.givenWindMs(), longestS, iso, nearestM(), motion.sway().times(seconds));
-        }
-        return motion.lulls() ? new MotionAdvice.IsoForLull(iso, conditions.givenWindMs(), longestS, nearestM())
-                : new MotionAdvice.IsoForWind(iso, conditions.givenWindMs(), longestS, nearestM());
+    Advice wind(boolean tooSlow) {
+        double longestS = choice.about(motion.stemsS());
+        return tooSlow ? new MotionAdvice.WindTooStrong(conditions.windMs(), longestS, iso, nearestM(), motion.sway().times(choice.seconds()))
+                : new MotionAdvice.IsoForWind(iso, conditions.windMs(), longestS, nearestM());
     }
 
     Advice still() {
-        return new MotionAdvice.StemsStill(conditions.givenWindMs(), nearestM());
+        return new MotionAdvice.StemsStill(conditions.strongestMs(), nearestM());
     }
 
-    /**
-     * A lull to wait for, and what to begin with for those who will not.
-     *
-     * @param seconds of that
-     * @param smears  even so
-     */
-    Advice lull(double fNumber, int iso, double seconds, boolean smears) {
-        double longestS = StopScale.nextShutterDownS(motion.stemsS());
-        double markedS = StopScale.snapShutterS(seconds);
-        return smears
-                ? new MotionAdvice.WaitOrSmear(conditions.givenWindMs(), longestS, nearestM(), fNumber, iso, markedS,
-                        motion.sway().times(seconds))
-                : new MotionAdvice.WaitForLull(conditions.givenWindMs(), longestS, nearestM(), fNumber, iso, markedS);
+    Advice lull(Lull lull) {
+        return new MotionAdvice.InLull(lull.fNumber(), lull.shutterS(), lull.iso(), lull.share());
+    }
+
+    Advice gusts() {
+        return new MotionAdvice.GustsBlur(conditions.strongestMs(), StopScale.snapShutterS(motion.gustS()));
     }
 
     private double nearestM() {
@@ -80,7 +71,11 @@ final class MotionReasons {
     }
 
     private double handS() {
-        return StopScale.nextShutterDownS(motion.handS());
+        return choice.about(motion.handS());
+    }
+
+    private Posture posture() {
+        return Objects.requireNonNull(motion.posture(), "steady");
     }
 
     private String support() {

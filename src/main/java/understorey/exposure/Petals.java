@@ -12,6 +12,12 @@ import understorey.plan.Subject;
 final class Petals {
 
     private static final double MIDDLE_GREY = 0.18;
+    /** Green leaves, which a meter makes middle grey in a frame full of them: from memory, right to a third of a stop. */
+    private static final double LEAVES = 0.09;
+    /** A sensor clips at 18/√2 = 12.7 % of the exposure that saturates it: ISO 12232 as quoted in secondary copies, stops. */
+    private static final double HEADROOM_STOPS = Math.log(100 * Math.sqrt(2) / 18) / Math.log(2);
+    /** Less than that under clipping, and one channel of the petals clips: common practice, no source. */
+    private static final double LEAST_MARGIN_STOPS = 1 / 3.0;
     /** Nearer to the middle than that nobody sees on which side they stand. */
     private static final double MIDDLE_STOPS = 1 / 4.0;
 
@@ -20,7 +26,11 @@ final class Petals {
 
     /** Stops above middle grey in the light metered; negative below. */
     static double stops(Subject.Reflectance reflectance) {
-        double share = switch (reflectance) {
+        return above(share(reflectance));
+    }
+
+    private static double share(Subject.Reflectance reflectance) {
+        return switch (reflectance) {
             case WHITE -> 0.75;
             case YELLOW -> 0.5;
             case PINK -> 0.35;
@@ -28,7 +38,16 @@ final class Petals {
             case BLUE_VIOLET -> 0.12;
             case RED -> 0.1;
         };
-        return Math.log(share / MIDDLE_GREY) / Math.log(2);
+    }
+
+    /** Stops of a surface above middle grey. */
+    static double above(double reflectance) {
+        return Math.log(reflectance / MIDDLE_GREY) / Math.log(2);
+    }
+
+    /** Stops by which petals stay under clipping when a surface is metered as middle grey; negative where they clip. */
+    static double marginStops(double petals, double metered) {
+        return HEADROOM_STOPS - above(petals) + above(metered);
     }
 
     /** The histogram to aim for; null if the flower's colour is unknown. */
@@ -37,6 +56,10 @@ final class Petals {
             return null;
         }
         double stops = stops(subject.reflectance());
+        double margin = marginStops(share(subject.reflectance()), LEAVES);
+        if (margin < LEAST_MARGIN_STOPS) {
+            return new ToneAdvice.PetalsClip(subject.name(), stops, LEAST_MARGIN_STOPS - margin);
+        }
         if (stops > MIDDLE_STOPS) {
             return new ToneAdvice.PetalsBright(subject.name(), stops);
         }

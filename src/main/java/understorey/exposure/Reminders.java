@@ -29,6 +29,9 @@ final class Reminders {
         } else if (fit.steady() && seconds > LONGEST_MARKED_S) {
             reasons.add(fit.released() ? new ShutterAdvice.Bulb(seconds) : new ShutterAdvice.BulbWithoutRelease(seconds));
         }
+        if (Phone.is(fit)) {
+            return;
+        }
         if (fit.steady() && (fit.released() || seconds <= LONGEST_MARKED_S)) {
             reasons.add(fit.released() ? new ShutterAdvice.LetGoByRemote() : new ShutterAdvice.LetGoByTimer());
         }

@@ -22,20 +22,24 @@ import understorey.plan.Filter;
  * @param sharpToM     farthest sharp point; positive infinity for the horizon
  * @param stack        null if one frame is taken
  * @param background   null for a view, which has none
- * @param swayBlurMm   of stems on the sensor, in a gust; 0 when nobody knows the wind
- * @param motionBlur   null if the flowers keep still for the shutter speed, or the wind is unknown
+ * @param swayBlurMm   of stems on the sensor, in the mean wind
+ * @param motionBlur   null if the flowers keep still for the shutter speed, in gusts too
+ * @param lull         what a lull allows; null if it allows no more
  * @param motionStops  by which the shutter speed misses what flowers, hands and handling allow outside a lull; 0 when it
  *                     holds, to a third of a stop
  * @param depthStops   of aperture by which one frame misses the depth of field asked or suggested; 0 when it holds it, to
  *                     a third of a stop, or when frames are stacked
+ * @param overStops    by which the frame is overexposed, negative when it is underexposed; 0 to a third of a stop
  * @param verdict      whether light and wind allow the picture
  * @param limits       what makes it a compromise or rules it out, the gravest last
  * @param reasons      in the order aperture and depth, ISO, time, light
+ * @param helps        what would stop flowers that blur; empty where they do not
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM, @Nullable Stack stack,
-                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, double motionStops,
-                       double depthStops, Verdict verdict, List<Limit> limits, List<Advice> reasons) {
+                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, @Nullable Lull lull,
+                       double motionStops, double depthStops, double overStops, Verdict verdict, List<Limit> limits,
+                       List<Advice> reasons, List<Advice> helps) {
 
     /** What no setting of the camera makes good. */
     public enum Limit { BRIGHT, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
@@ -53,12 +57,12 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
         return stack == null ? 1 : stack.frames();
     }
 
-    /** True when the time is so long that no frame makes sense. */
+    /** True when the shutter speed is so slow that no frame makes sense. */
     public boolean tooDark() {
         return shutterS > Reminders.LONGEST_SENSIBLE_S;
     }
 
-    /** True when the stems blur at every aperture and ISO there is. */
+    /** True when the flowers blur in the mean wind at every aperture and ISO there is. */
     public boolean smears() {
         return limits.contains(Limit.STEMS);
     }

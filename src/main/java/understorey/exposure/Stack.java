@@ -38,10 +38,9 @@ public record Stack(int frames, boolean byRail, @Nullable Double stepM, double f
         return frames > MOST_FRAMES;
     }
 
-    /** True when no gust shifts the frames; true also if the wind is unknown. */
+    /** True when no gust shifts the frames. */
     static boolean still(Conditions conditions) {
-        Double worst = conditions.worstWindMs();
-        return worst == null || worst < STILL_BELOW_MS;
+        return conditions.strongestMs() < STILL_BELOW_MS;
     }
 
     /**

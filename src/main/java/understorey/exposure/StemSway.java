@@ -8,65 +8,73 @@ package understorey.exposure;
  */
 public final class StemSway {
 
-    /** Share of the 10 m wind at flower height on open ground with short turf. */
-    private static final double OPEN = 0.4;
-    /** The same in a leafless or an open wood. */
-    private static final double LEAFLESS = 0.2;
-    /** The same under closed leaves. */
-    private static final double CLOSED = 0.1;
-    /** Effective plant area index of a leafless wood. */
-    private static final double LEAFLESS_INDEX = 0.8;
-    /** Effective plant area index from which a wood counts as closed. */
-    private static final double CLOSED_INDEX = 2.5;
+    /** Wind 2 m above the ground, as a share of the wind at 10 m in the open, by the plant area index of the trees above. */
+    private static final double[] INDEX = {0, 0.4, 0.8, 2.5};
+    private static final double[] SHARE_AT_2_M = {0.64, 0.45, 0.25, 0.12};
+    /** Roughness length of a forest floor, m, and the height from which wind falls off by it (Lee and Black 1993). */
+    private static final double ROUGHNESS_M = 0.012;
+    private static final double TRUNK_SPACE_M = 2;
+    private static final double LOWEST_M = 0.1;
+    /** Air is never quite still: common practice, no source. */
+    private static final double LEAST_MS = 0.1;
 
-    private static final double LIGHT_AIR_MS = 0.3;
-    private static final double LIGHT_BREEZE_END_MS = 3.3;
-    private static final double SWAY_IN_LIGHT_AIR_MM = 2;
-    private static final double SWAY_IN_LIGHT_BREEZE_MM = 20;
+    /** Swing of the stem in a wind of 1 m/s, mm: 2·I·lean, with a turbulence intensity I of 0.86 and a lean of 2.49 mm. */
+    private static final double SWING_MM = 2 * Lulls.IN_A_WOOD * 2.49;
+    /** Beyond that a stem turns out of the wind, and drag no longer grows with its square: common practice, no source. */
+    private static final double YIELDS_FROM_MS = 2;
 
     private StemSway() {
     }
 
     /**
-     * Wind at flower height, about 0.3 m, from the wind at 10 m in the open (m/s; a gust for a gust): a share
-     * of 0.4 in the open, 0.2 in a leafless wood (index 0.8), 0.1 under closed leaves (2.5 and more), straight
-     * lines between. 0.1 is the published factor of a sheltered dense stand (NWCG Firefighter Math 8.2, for
-     * flame height and a 6 m wind); 0.2 and 0.4 NWCG from memory. An assumption within a factor of two: no
-     * measurement at flower height in such a wood was found.
+     * Wind at the height of the flowers, m/s, from the wind at 10 m in the open (a gust for a gust); at least 0.1 m/s. At 2 m
+     * the share of it that is left is 0.64 on open ground, 0.45 in open woodland (index 0.4), 0.25 in a leafless wood (0.8) and
+     * 0.12 in a leafed one (2.5 and more), straight lines between: common practice, no source, and off by up to four
+     * times with trees and edges. From there down it is the logarithmic profile of a forest floor, u(z) ∝ ln(z / 12 mm), valid
+     * from 0.1 m to 2 m (Lee and Black 1993).
      *
      * @param plantAreaIndex effective, of the canopy above; 0 for open ground
+     * @param heightM        of the flowers above the ground
      */
-    public static double windAtFlowersMs(double wind10Ms, double plantAreaIndex) {
-        return wind10Ms * share(plantAreaIndex);
+    public static double windAtFlowersMs(double wind10Ms, double plantAreaIndex, double heightM) {
+        double z = Math.max(LOWEST_M, Math.min(TRUNK_SPACE_M, heightM));
+        double profile = Math.log(z / ROUGHNESS_M) / Math.log(TRUNK_SPACE_M / ROUGHNESS_M);
+        return Math.max(LEAST_MS, wind10Ms * shareAt2M(plantAreaIndex) * profile);
     }
 
-    private static double share(double plantAreaIndex) {
-        if (plantAreaIndex >= CLOSED_INDEX) {
-            return CLOSED;
+    private static double shareAt2M(double plantAreaIndex) {
+        int last = INDEX.length - 1;
+        if (plantAreaIndex >= INDEX[last]) {
+            return SHARE_AT_2_M[last];
         }
-        return plantAreaIndex <= LEAFLESS_INDEX
-                ? between(OPEN, LEAFLESS, plantAreaIndex / LEAFLESS_INDEX)
-                : between(LEAFLESS, CLOSED, (plantAreaIndex - LEAFLESS_INDEX) / (CLOSED_INDEX - LEAFLESS_INDEX));
+        int from = 0;
+        while (plantAreaIndex > INDEX[from + 1]) {
+            from++;
+        }
+        double part = (plantAreaIndex - INDEX[from]) / (INDEX[from + 1] - INDEX[from]);
+        return SHARE_AT_2_M[from] + (SHARE_AT_2_M[from + 1] - SHARE_AT_2_M[from]) * part;
     }
 
     /**
-     * Half the width of a stem's swing, mm, in a wind at its own height, m/s: 2 mm where light air begins
-     * (Beaufort 1, 0.3 m/s), 20 mm where light breeze ends (Beaufort 2, 3.3 m/s), a straight line between and
-     * beyond, and in proportion to the wind below. An assumption, no source; a stiff short stem does less, a
-     * long one with a heavy head more, by a factor of two or three.
+     * Half the width of a stem's swing, mm, in a wind at its own height, m/s: 4.3·u² up to 2 m/s, in proportion to the wind
+     * beyond. Drag grows with the square of the wind, and a cantilever leans in proportion to drag: 2.49 mm at 1 m/s for a
+     * stem like a bluebell's, 25 cm tall and 4 mm thick (stiffness from memory); it sways by 2·I of that lean. A stiff short stem
+     * does less, a long one with a heavy head more, by a factor of two or three.
      */
     public static double amplitudeMm(double windAtFlowersMs) {
-        if (windAtFlowersMs < LIGHT_AIR_MS) {
-            return SWAY_IN_LIGHT_AIR_MM * windAtFlowersMs / LIGHT_AIR_MS;
-        }
-        double share = (windAtFlowersMs - LIGHT_AIR_MS) / (LIGHT_BREEZE_END_MS - LIGHT_AIR_MS);
-        return between(SWAY_IN_LIGHT_AIR_MM, SWAY_IN_LIGHT_BREEZE_MM, share);
+        return SWING_MM * windAtFlowersMs * Math.min(windAtFlowersMs, YIELDS_FROM_MS);
+    }
+
+    /** Wind at flower height, m/s, that sways a stem by half a swing, mm: the inverse of {@link #amplitudeMm}. */
+    static double windMs(double amplitudeMm) {
+        double slow = Math.sqrt(amplitudeMm / SWING_MM);
+        return slow <= YIELDS_FROM_MS ? slow : amplitudeMm / SWING_MM / YIELDS_FROM_MS;
     }
 
     /**
      * Blur on the sensor, mm, of an exposure centred on the middle of the swing: 2·A·m·sin(π·f·t) up to half a
      * period, the whole swing 2·A·m beyond. Follows from the sine A·sin(2π·f·t); for short times 2π·f·A·m·t,
-     * peak speed × time. Herb stems sway at about 1 to 5 Hz (from memory).
+     * peak speed × time.
      */
     public static double blurMm(double exposureS, double frequencyHz, double amplitudeMm, double magnification) {
         double swingMm = 2 * amplitudeMm * magnification;
@@ -82,9 +90,5 @@ public final class StemSway {
         double swingMm = 2 * amplitudeMm * magnification;
         return swingMm <= blurMm ? Double.POSITIVE_INFINITY
                 : Math.asin(blurMm / swingMm) / (Math.PI * frequencyHz);
-    }
-
-    private static double between(double from, double to, double share) {
-        return from + (to - from) * share;
     }
 }

@@ -2,6 +2,7 @@ package understorey.exposure;
 
 import java.util.List;
 import understorey.advice.Advice;
+import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Body;
@@ -14,7 +15,7 @@ final class Tones {
     private Tones() {
     }
 
-    /** The frames of the bracket; adds why, and where the petals belong. */
+    /** The frames of the bracket; adds why, and where the petals belong. A phone makes its own frames. */
     static List<Integer> bracket(List<Advice> reasons, LensFit fit, Conditions conditions) {
         boolean raw = keepsRaw(fit);
         double above = conditions.aboveStops();
@@ -22,16 +23,19 @@ final class Tones {
             above = Math.max(above, conditions.sunStops());
             reasons.add(new ToneAdvice.FrameHoldsSun(conditions.sunStops()));
         }
+        double contrast = above + conditions.belowStops();
         List<Integer> stops = Bracket.stops(above, conditions.belowStops(), raw);
-        if (stops.size() > 1) {
-            double contrast = above + conditions.belowStops();
+        if (Phone.is(fit) && stops.size() > 1) {
+            reasons.add(new PhoneAdvice.PhoneHdr(contrast));
+            stops = List.of(0);
+        } else if (stops.size() > 1) {
             reasons.add(stops.get(0) == 0
                     ? new ToneAdvice.BracketUp(contrast, stops.size())
                     : new ToneAdvice.Bracket(contrast, stops.size(), -stops.get(0)));
-        } else if (conditions.shadeStops() != null && Bracket.lessStops(above) >= LEAST_STOPS) {
-            reasons.add(new ToneAdvice.ExposeForFlecks(above + conditions.belowStops(), Bracket.lessStops(above)));
+        } else if (!Phone.is(fit) && conditions.shadeStops() != null && Bracket.lessStops(above) >= LEAST_STOPS) {
+            reasons.add(new ToneAdvice.ExposeForFlecks(contrast, Bracket.lessStops(above)));
         }
-        Advice aim = Petals.aim(fit.intent().shot().subject());
+        Advice aim = Phone.is(fit) ? null : Petals.aim(fit.intent().shot().subject());
         if (aim != null) {
             reasons.add(aim);
         }

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.time.Duration;
 import java.util.List;
+import understorey.plan.CameraSettings;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
 import understorey.plan.Orientation;
@@ -15,11 +16,17 @@ import understorey.yaml.Fields;
 import understorey.yaml.Names;
 import understorey.yaml.Node;
 import understorey.yaml.Numeral;
+import understorey.yaml.Span;
 import understorey.yaml.Suggestion;
 import understorey.yaml.Words;
 
 /** Reads one shot of a trip. */
 final class ShotReader {
+
+    private static final double SMALLEST_APERTURE = 128;
+    private static final double FASTEST_S = 1 / 100_000.0;
+    private static final double SLOWEST_S = 3600;
+    private static final int HIGHEST_ISO = 10_000_000;
 
     private final SiteRead site;
     private final Names names;
@@ -56,9 +63,23 @@ final class ShotReader {
         var start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
+        CameraSettings settings = settings(f);
         f.done();
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
-                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print);
+                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print).with(settings);
+    }
+
+    private static CameraSettings settings(Fields f) {
+        return new CameraSettings(aperture(f), f.quantity("shutter", Dimension.SHUTTER, FASTEST_S, SLOWEST_S),
+                f.whole("iso", 1, HIGHEST_ISO), f.yesNo("stack"));
+    }
+
+    private static Double aperture(Fields f) {
+        Span written = f.aperture("aperture", SMALLEST_APERTURE);
+        if (written != null && written.from() != written.to()) {
+            f.refuse("aperture", "'aperture' of a shot must be one f-number, not a range", "for example f/8");
+        }
+        return written == null ? null : Double.valueOf(written.from());
     }
 
     /** Viewpoint: a word, or a camera height. */

@@ -31,6 +31,8 @@ public enum Dimension {
     CARD_SIZE("a card size", "64 GB", unit(1, 1, "GB"), unit(1, 1000, "MB"), unit(1000, 1, "TB")),
     /** In seconds. */
     DURATION("a length of time", "25 min", unit(1, 1, "s"), unit(60, 1, "min"), unit(3600, 1, "h")),
+    /** In seconds; a part of a second may be a fraction, {@code 1/250 s}. */
+    SHUTTER("a shutter speed", "1/250 s", unit(1, 1, "s"), unit(60, 1, "min")),
     FRAMES("a number of frames", "400 frames", unit(1, 1, "frames", "frame")),
     DIOPTRES("a power", "2 dpt", unit(1, 1, "dpt", "D")),
     /** In stems per square metre. */
@@ -121,6 +123,9 @@ public enum Dimension {
         }
         if (this == DURATION && value >= 60) {
             return Numeral.show(value / 60) + " min";
+        }
+        if (this == SHUTTER && value > 0 && value < 1) {
+            return "1/" + Numeral.show(1 / value) + " s";
         }
         return Numeral.show(value) + " " + units[0].names()[0];
     }

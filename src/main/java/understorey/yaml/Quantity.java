@@ -18,11 +18,19 @@ public record Quantity(Double value, String fault, String help) {
     }
 
     /**
-     * Reads {@code 0.4 m}, {@code 0.4m} and sums, for example {@code 1 h 20 min} or {@code 5 ft 3 in}; the
-     * unit is required after each number.
+     * Reads {@code 0.4 m}, {@code 0.4m} and sums, for example {@code 1 h 20 min} or {@code 5 ft 3 in}, and a shutter speed such
+     * as {@code 1/250 s}; the unit is required after each number.
      */
     public static Quantity read(String written, Dimension dimension) {
         String text = written.strip();
+        if (dimension != Dimension.SHUTTER || !text.startsWith("1/")) {
+            return sum(text, dimension);
+        }
+        Quantity divisor = sum(text.substring(2).strip(), dimension);
+        return divisor.value == null ? divisor : divisor.value == 0 ? notOne(text, dimension) : of(1 / divisor.value);
+    }
+
+    private static Quantity sum(String text, Dimension dimension) {
         double sum = 0;
         int i = 0;
         int parts = 0;

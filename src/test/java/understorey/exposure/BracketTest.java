@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
 
@@ -25,7 +26,7 @@ import understorey.kit.LensFit;
 class BracketTest {
 
     private static Settings in(double contrast, Double shade, Double sunStops) {
-        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, null, null, sunStops));
+        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, 0, null, sunStops));
     }
 
     @Test
@@ -68,7 +69,9 @@ class BracketTest {
     void holdsTwoStopsLessWithoutRaw() {
         LensFit phone = fit(picture("a").equivalent(25), bag(Samples.phone()));
         Settings settings = Fits.settings(phone, 9, 3, null);
-        assertEquals(List.of(-2, 0), settings.bracketStops());
+        assertEquals(List.of(-2, 0), Bracket.stops(3, 0, false));
+        assertEquals(List.of(0), settings.bracketStops(), "a phone has no bracket, it has HDR");
+        assertTrue(kinds(settings.reasons()).contains(PhoneAdvice.PhoneHdr.class));
         assertTrue(kinds(settings.reasons()).contains(ToneAdvice.NoRaw.class));
         assertFalse(kinds(in(3, 0.0, null).reasons()).contains(ToneAdvice.NoRaw.class));
     }

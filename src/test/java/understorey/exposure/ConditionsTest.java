@@ -28,23 +28,33 @@ class ConditionsTest {
                 Standpoint.of(Skyline.of(List.of(), null), new CanopyLight(plantArea, null), Samples.MAY_DAY));
     }
 
-    /** NWCG Firefighter Math 8.2: a tenth of the wind under a dense stand; gusts by the same share. */
+    /** A leafed wood leaves 0.08 of the wind at 0.3 m, to the rounding of the table: common practice, no source. */
     @Test
     void bringsWindAndGustDownToTheFlowers() {
-        Conditions conditions = Conditions.of(light(30, 4), 1, WINDY, null);
-        assertEquals(0.2, conditions.windMs(), 1e-12);
-        assertEquals(0.5, conditions.gustMs(), 1e-12);
-        assertNull(Conditions.of(light(30, 4), 1, new Weather(1.0, null, null, null, null, null, null, null), null).worstWindMs());
+        Conditions conditions = Conditions.of(light(30, 4), 1, WINDY, null, 0.3);
+        assertEquals(0.16, conditions.windMs(), 0.01);
+        assertEquals(0.4, conditions.gustMs(), 0.025);
+        assertTrue(Conditions.of(light(30, 4), 1, WINDY, null, 1.0).windMs() > conditions.windMs() * 1.3, "taller flowers");
+    }
+
+    /** A light breeze, Beaufort 2 (1.6 to 3.3 m/s at 10 m), never still air; a gust alone stands for the mean. */
+    @Test
+    void assumesALightBreezeWithoutAForecast() {
+        Weather silent = new Weather(1.0, null, null, null, null, null, null, null);
+        Weather breeze = new Weather(1.0, 2.0, null, null, null, null, null, null);
+        assertEquals(Conditions.of(light(30, 4), 1, breeze, null, 0.3), Conditions.of(light(30, 4), 1, silent, null, null));
+        Weather gust = new Weather(1.0, null, 5.0, null, null, null, null, null);
+        assertEquals(Conditions.of(light(30, 4), 1, WINDY, null, 0.3).gustMs(), Conditions.of(light(30, 4), 1, gust, null, 0.3).windMs());
     }
 
     @Test
     void saysHowFarTheShadeLiesUnderTheLightMetered() {
         LightAt leafless = light(40, 0.8);
-        Conditions clear = Conditions.of(leafless, 1, WINDY, null);
+        Conditions clear = Conditions.of(leafless, 1, WINDY, null, 0.3);
         assertEquals(leafless.floorEv(1), clear.ev100());
         assertEquals(clear.ev100() - leafless.floor().shade(), clear.shadeStops(), 1e-9);
         assertEquals(leafless.floor().fleck() - clear.ev100(), clear.aboveStops(), 1e-9);
-        Conditions grey = Conditions.of(leafless, 8, WINDY, null);
+        Conditions grey = Conditions.of(leafless, 8, WINDY, null, 0.3);
         assertEquals(0, grey.contrastStops() + grey.shadeStops());
     }
 
@@ -53,10 +63,10 @@ class ConditionsTest {
     void namesTheShadeOnlyWhereTheLightMeteredIsThatOfTheShade() {
         LightAt leafless = light(40, 0.8);
         assertEquals(LightAt.Metered.SUN_AND_SHADE, leafless.metered(1));
-        assertTrue(Conditions.of(leafless, 1, WINDY, null).ev100() > leafless.floor().shade() + 1);
+        assertTrue(Conditions.of(leafless, 1, WINDY, null, 0.3).ev100() > leafless.floor().shade() + 1);
         LightAt inLeaf = light(40, 4);
         assertEquals(LightAt.Metered.SHADE, inLeaf.metered(1));
-        assertEquals(inLeaf.floor().shade(), Conditions.of(inLeaf, 1, WINDY, null).ev100(), 1e-9);
+        assertEquals(inLeaf.floor().shade(), Conditions.of(inLeaf, 1, WINDY, null, 0.3).ev100(), 1e-9);
         assertEquals(LightAt.Metered.GROUND, inLeaf.metered(6));
         assertEquals(LightAt.Metered.GROUND, light(40, 0).metered(1));
     }
@@ -64,13 +74,13 @@ class ConditionsTest {
     /** The sun stands at 90°, a 50 mm lens takes 19.8° to each side. */
     @Test
     void seesTheSunOnlyInTheFrameAndWhereItShines() {
-        Double stops = Conditions.of(light(8, 1), 1, WINDY, seen(8, 100)).sunStops();
+        Double stops = Conditions.of(light(8, 1), 1, WINDY, seen(8, 100), 0.3).sunStops();
         assertTrue(stops > 4, "a wood against the sky round the sun: " + stops);
-        assertNull(Conditions.of(light(8, 1), 6, WINDY, seen(8, 100)).sunStops(), "clouds");
-        assertNull(Conditions.of(light(8, 1), 1, WINDY, seen(8, 120)).sunStops(), "beside it");
-        assertNull(Conditions.of(light(8, 1), 1, WINDY, null).sunStops(), "faces nowhere");
-        assertNull(Conditions.of(light(-3, 1), 1, WINDY, seen(-3, 100)).sunStops(), "down");
-        assertNotNull(Conditions.of(light(8, 0), 1, WINDY, seen(8, 100)).sunStops(), "open ground");
+        assertNull(Conditions.of(light(8, 1), 6, WINDY, seen(8, 100), 0.3).sunStops(), "clouds");
+        assertNull(Conditions.of(light(8, 1), 1, WINDY, seen(8, 120), 0.3).sunStops(), "beside it");
+        assertNull(Conditions.of(light(8, 1), 1, WINDY, null, 0.3).sunStops(), "faces nowhere");
+        assertNull(Conditions.of(light(-3, 1), 1, WINDY, seen(-3, 100), 0.3).sunStops(), "down");
+        assertNotNull(Conditions.of(light(8, 0), 1, WINDY, seen(8, 100), 0.3).sunStops(), "open ground");
     }
 
     private static SunDirection seen(double altitudeDeg, double facingDeg) {

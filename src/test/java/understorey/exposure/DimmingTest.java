@@ -35,7 +35,7 @@ class DimmingTest {
     private static Settings settings(Samples.Picture picture, Lens lens, double ev100, Filter... filters) {
         Bag bag = with(with(bag(fullFrame(24), lens), LEGS), filters);
         LensFit fit = fit(picture, bag);
-        return Exposure.of(fit, Darkening.of(bag, fit), wind(ev100, null, null));
+        return Exposure.of(fit, Darkening.of(bag, fit), wind(ev100, 0, null));
     }
 
     @Test

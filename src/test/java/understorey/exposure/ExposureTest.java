@@ -43,7 +43,8 @@ class ExposureTest {
         assertEquals(100, settings.iso());
         assertEquals(0.3, settings.shutterS());
         assertEquals(Verdict.FITS, settings.verdict());
-        assertEquals(List.of(ApertureAdvice.ApertureBalanced.class, MotionAdvice.IsoBaseSteady.class, ShutterAdvice.LetGoByTimer.class),
+        assertEquals(List.of(ApertureAdvice.ApertureBalanced.class, MotionAdvice.IsoBaseSteady.class, MotionAdvice.StemsStill.class,
+                ShutterAdvice.LetGoByTimer.class),
                 kinds(settings.reasons()));
     }
 
@@ -55,13 +56,16 @@ class ExposureTest {
         assertEquals(0, Math.log(settings.shutterS() * settings.iso()) / Math.log(2), 0.34);
     }
 
-    /** Common practice, no source: one over the equivalent focal length. */
+    /**
+     * Common practice, no source: a standing hand turns at 1.7 °/s, which is one over the equivalent focal length for a far
+     * view. At 4 m it holds a little less, 1/54 s, for which ISO 640 (1/51 s) is a twelfth of a stop short.
+     */
     @Test
     void raisesIsoUntilTheHandHolds() {
         Settings settings = Fits.settings(fit(viewAt(8), PRIME), 9, 0, null);
         assertEquals(8, settings.fNumber());
-        assertEquals(640, settings.iso());
-        assertEquals(1 / 50.0, settings.shutterS());
+        assertEquals(800, settings.iso());
+        assertEquals(1 / 60.0, settings.shutterS());
         assertTrue(kinds(settings.reasons()).contains(MotionAdvice.IsoForHand.class));
     }
 
@@ -69,11 +73,13 @@ class ExposureTest {
     void countsTheStabiliserAndTheMonopod() {
         Bag steady = bag(Samples.stabilised(3), prime(50));
         Settings stabilised = Fits.settings(fit(viewAt(8), steady), 9, 0, null);
-        assertEquals(List.of(100, 9.0, 1 / 6.0),
+        // A stabiliser leaves the step aside as it is: not quite three stops, f/8 rather than f/9.
+        assertEquals(List.of(100, 8.0, 1 / 8.0),
                 List.of(stabilised.iso(), stabilised.fNumber(), stabilised.shutterS()));
         assertTrue(kinds(stabilised.reasons()).contains(ApertureAdvice.ApertureOpened.class));
         Settings propped = Fits.settings(fit(viewAt(8), with(PRIME, Samples.MONOPOD)), 9, 0, null);
-        assertEquals(160, propped.iso());
+        // A monopod braces: 0.6 °/s for 1.7 are one and a half stops, ISO 250 for 800 (common practice, no source).
+        assertEquals(250, propped.iso());
         assertFalse(kinds(propped.reasons()).contains(ShutterAdvice.LetGoByTimer.class));
     }
 
@@ -81,7 +87,8 @@ class ExposureTest {
     void countsTheCropInTheHandsLimit() {
         Bag small = bag(Samples.body("Small body", Sensor.APS_C, 24), prime(50 / Sensor.APS_C.crop()));
         Settings settings = Fits.settings(fit(picture("a").equivalent(50).sharp(20, 40), small), 6, 0, null);
-        assertEquals(1 / 50.0, settings.shutterS(), 0.003);
+        double limitS = Sensor.APS_C.widthMm() * Math.hypot(1, 15.6 / 23.5) / 1500 / (Math.toRadians(1.7) * 50 / Sensor.APS_C.crop());
+        assertTrue(settings.shutterS() <= limitS && settings.shutterS() >= limitS / Math.sqrt(2), 1 / settings.shutterS() + " of " + 1 / limitS);
     }
 
     @Test
@@ -122,26 +129,27 @@ class ExposureTest {
         assertTrue(kinds(dusk.reasons()).contains(MotionAdvice.IsoForDark.class));
     }
 
+    /** The headline holds in the wind as forecast; what a lull allows comes second. */
     @Test
-    void waitsForALullInLightAir() {
-        Settings near = Fits.settings(fit(picture("a").wide(0.6).deep(0.03), with(bag(fullFrame(24), ZOOM), LEGS)), 9, 0, 0.3);
-        assertEquals(List.of(100, Verdict.FITS), List.of(near.iso(), near.verdict()));
-        assertTrue(kinds(near.reasons()).contains(MotionAdvice.WaitForLull.class));
-        Settings hopeless = Fits.settings(starOnLegs(), 9, 0, 0.4);
-        assertEquals(Verdict.COMPROMISE, hopeless.verdict());
+    void raisesIsoInLightAirThoughALullWouldAllowTheLowest() {
+        LensFit near = fit(picture("a").wide(0.3).deep(0.03), with(bag(fullFrame(24), ZOOM), LEGS));
+        Settings settings = Fits.settings(near, 9, 0, 0.4);
+        assertEquals(Verdict.FITS, settings.verdict());
+        assertTrue(settings.iso() > 100, "ISO " + settings.iso());
+        assertTrue(settings.lull().iso() < settings.iso());
     }
 
     @Test
     void findsStemsStillInACalm() {
         assertTrue(kinds(Fits.settings(starOnLegs(), 9, 0, 0.0).reasons()).contains(MotionAdvice.StemsStill.class));
-        assertFalse(kinds(Fits.settings(starOnLegs(), 9, 0, null).reasons()).contains(MotionAdvice.StemsStill.class));
+        assertFalse(kinds(Fits.settings(starOnLegs(), 9, 0, 0.3).reasons()).contains(MotionAdvice.StemsStill.class));
     }
 
     @Test
     void raisesIsoUntilTheStemsStand() {
         LensFit fit = fit(picture("Plant").wide(0.72).deep(0.09), with(PRIME, LEGS));
-        Settings settings = Fits.settings(fit, 10, 0, 0.6);
-        double longestS = StemSway.longestS(CIRCLE_MM, 2, StemSway.amplitudeMm(0.6), 0.05);
+        Settings settings = Fits.settings(fit, 10, 0, 1.2);
+        double longestS = StemSway.longestS(CIRCLE_MM, 1.7, StemSway.amplitudeMm(1.2), 0.05);
         assertTrue(settings.iso() > 100);
         double halfAThird = Math.pow(2, 1 / 6.0);
         assertTrue(settings.shutterS() <= longestS * halfAThird);
@@ -153,12 +161,12 @@ class ExposureTest {
     void saysThatTheWindIsTooStrong() {
         Settings onLegs = Fits.settings(starOnLegs(), 9, 0, 3.0);
         assertEquals(3200, onLegs.iso());
-        assertEquals(Verdict.COMPROMISE, onLegs.verdict());
+        assertEquals(Verdict.CANNOT, onLegs.verdict(), "more than four stops");
         assertTrue(kinds(onLegs.reasons()).contains(MotionAdvice.WindTooStrong.class));
         LensFit byHand = fit(picture("One star").wide(0.036).deep(0.001), bag(fullFrame(24), MACRO));
         Settings held = Fits.settings(byHand, 9, 0, 3.0);
         assertTrue(kinds(held.reasons()).contains(MotionAdvice.WindTooStrong.class));
-        assertEquals(Verdict.COMPROMISE, held.verdict(), "the hand is not to blame for the wind");
+        assertEquals(Settings.Limit.STEMS, held.limit(), "the hand is not to blame for the wind");
     }
 
     /** A teaching text: at life size the factor is 4, two stops (US Army SS0512 for the formula). */
@@ -238,33 +246,30 @@ class ExposureTest {
         assertTrue(settings.sharpToM() - settings.sharpFromM() <= 0.003 * 1.2);
     }
 
-    /** What yields, in turn: patience, the aperture, ISO on legs too, and the picture. */
+    /** What yields to the mean wind, in turn: the aperture, ISO on legs too, and the picture. */
     @Test
     void yieldsInOrderAsTheWindRises() {
         LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
         Settings calm = Exposure.of(fit, wind(9, 0.0, 0.1));
         assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(calm.fNumber(), calm.iso(), calm.verdict()));
         assertTrue(kinds(calm.reasons()).contains(MotionAdvice.StemsStill.class));
-        Settings lull = Exposure.of(fit, wind(9, 0.3, 0.6));
-        assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(lull.fNumber(), lull.iso(), lull.verdict()));
-        assertTrue(kinds(lull.reasons()).contains(MotionAdvice.WaitForLull.class));
-        Settings opened = Exposure.of(fit, wind(11.5, 0.6, 1.4));
+        Settings opened = Exposure.of(fit, wind(11.5, 1.4, null));
         assertEquals(100, opened.iso());
         assertTrue(opened.fNumber() < 13 && opened.fNumber() >= 8, "f/" + opened.fNumber());
-        Settings raised = Exposure.of(fit, wind(9, 0.6, 1.4));
+        Settings raised = Exposure.of(fit, wind(9, 1.4, null));
         assertEquals(List.of(8.0, Verdict.FITS), List.of(raised.fNumber(), raised.verdict()));
         assertTrue(raised.iso() > 100 && raised.iso() < 3200, "ISO " + raised.iso());
-        Settings given = Exposure.of(fit, wind(4, 0.6, 1.4));
+        Settings given = Exposure.of(fit, wind(4, 1.4, null));
         assertEquals(List.of(8.0, 3200, Verdict.COMPROMISE), List.of(given.fNumber(), given.iso(), given.verdict()));
         assertTrue(kinds(given.reasons()).contains(MotionAdvice.WindTooStrong.class));
     }
 
+    /** The shutter speed goes by the mean wind; a gust is shot between. */
     @Test
-    void goesByTheGustAndWaitsByTheMean() {
+    void goesByTheMeanWind() {
         LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
-        assertEquals(Exposure.of(fit, wind(9, 1.4, null)), Exposure.of(fit, wind(9, null, 1.4)));
-        assertEquals(Exposure.of(fit, wind(9, 0.6, 1.4)), Exposure.of(fit, wind(9, 1.0, 1.4)));
-        assertTrue(Exposure.of(fit, wind(9, 0.6, 2.0)).shutterS() < Exposure.of(fit, wind(9, 0.6, 1.0)).shutterS());
+        assertEquals(Exposure.of(fit, wind(9, 1.2, null)).shutterS(), Exposure.of(fit, wind(9, 1.2, 2.0)).shutterS());
+        assertTrue(Exposure.of(fit, wind(9, 2.0, null)).shutterS() < Exposure.of(fit, wind(9, 1.0, null)).shutterS());
     }
 
     @Test

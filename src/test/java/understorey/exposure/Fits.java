@@ -56,12 +56,12 @@ public final class Fits {
         return fit.actingFocalMm() / (nearM * 1000 - fit.actingFocalMm());
     }
 
-    static Conditions wind(double ev100, Double windMs, Double gustMs) {
+    static Conditions wind(double ev100, double windMs, Double gustMs) {
         return new Conditions(ev100, 0, null, windMs, gustMs, null);
     }
 
-    /** Settings where no sun gets into the frame, and only the mean wind is known. */
+    /** Settings where no sun gets into the frame, and no gust is forecast; in still air where no wind is given. */
     public static Settings settings(LensFit fit, double ev100, double contrastStops, Double flowerWindMs) {
-        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs, null, null));
+        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs == null ? 0 : flowerWindMs, null, null));
     }
 }

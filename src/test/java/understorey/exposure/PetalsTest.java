@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import understorey.Samples;
 import understorey.advice.ToneAdvice;
 import understorey.plan.Subject;
@@ -26,9 +28,24 @@ class PetalsTest {
         assertEquals(0, Petals.stops(Subject.Reflectance.GREEN), 0.01);
     }
 
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/petal-margins.csv")
+    void stayUnderClippingByTheMarginsOfTheTable(double reflectance, double stops, double onGrey, double onLeaves) {
+        assertEquals(stops, Petals.above(reflectance), 0.006);
+        assertEquals(onGrey, Petals.marginStops(reflectance, 0.18), 0.006);
+        assertEquals(onLeaves, Petals.marginStops(reflectance, 0.09), 0.006);
+    }
+
+    /** By the table white petals (0.75) clip by 0.08 of a stop when leaves are metered, and yellow ones (0.50) keep half a stop. */
+    @Test
+    void clipWhereLeavesAreMeteredIfTheyAreWhite() {
+        ToneAdvice.PetalsClip white = assertInstanceOf(ToneAdvice.PetalsClip.class, Petals.aim(flower(Subject.Reflectance.WHITE)));
+        assertEquals(0.08 + 1 / 3.0, white.less(), 0.006);
+        assertInstanceOf(ToneAdvice.PetalsBright.class, Petals.aim(flower(Subject.Reflectance.YELLOW)));
+    }
+
     @Test
     void aimByTheirColourOrNotAtAll() {
-        assertInstanceOf(ToneAdvice.PetalsBright.class, Petals.aim(flower(Subject.Reflectance.WHITE)));
         assertInstanceOf(ToneAdvice.PetalsBright.class, Petals.aim(flower(Subject.Reflectance.PINK)));
         assertInstanceOf(ToneAdvice.PetalsMiddle.class, Petals.aim(flower(Subject.Reflectance.GREEN)));
         assertInstanceOf(ToneAdvice.PetalsDark.class, Petals.aim(flower(Subject.Reflectance.BLUE_VIOLET)));

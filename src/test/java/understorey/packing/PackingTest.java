@@ -69,7 +69,7 @@ class PackingTest {
         List<Packing.Use> uses = new ArrayList<>();
         for (ShotFit fit : smallest.fits()) {
             Settings settings = Exposure.of(fit.best(), Darkening.of(bag, fit.best()),
-                    new Conditions(ev, contrastStops, null, null, null, null));
+                    new Conditions(ev, contrastStops, null, 0, null, null));
             uses.add(new Packing.Use(fit.best(), settings, fit.best().verdict().and(settings.verdict()), fit.helps(),
                     settings.dimming()));
         }

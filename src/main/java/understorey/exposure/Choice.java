@@ -1,0 +1,182 @@
+package understorey.exposure;
+
+import java.util.List;
+import understorey.kit.Darkening;
+import understorey.kit.LensFit;
+import understorey.plan.CameraSettings;
+
+/**
+ * Aperture, ISO and shutter speed of one picture. ISO is at its base where hands and flowers allow it; else these yield in turn:
+ * the aperture, as far as the depth of field asked allows; ISO, up to the author's limit; the depth of field that was only
+ * suggested. What the author sets stays.
+ */
+final class Choice {
+
+    /** Rather than wait longer for one frame people raise ISO: common practice, no source. */
+    private static final double LONGEST_WAIT_S = 240;
+    /** A third of a stop in time is within what the markings round. */
+    private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
+    private static final double SHORTEST_ASKED_S = Dimming.SHORTEST_S * TOLERANCE;
+
+    private final LensFit fit;
+    private final CameraSettings set;
+    private final double ev100;
+    private final Aperture aperture;
+    private final Motion motion;
+    private final int lowestIso;
+    private final int highestIso;
+    private final double lostStops;
+    private final double opened;
+    private final Dimming dimming;
+    private final int iso;
+
+    Choice(LensFit fit, List<Darkening> filters, double ev100, Aperture aperture, Motion motion) {
+        this.fit = fit;
+        this.set = fit.intent().shot().set();
+        this.ev100 = ev100;
+        this.aperture = aperture;
+        this.motion = motion;
+        lowestIso = set.iso() != null ? set.iso() : fit.camera().body().baseIso();
+        highestIso = set.iso() != null ? set.iso() : fit.camera().body().topIso();
+        double fitted = fit.lossStops() + fit.closenessStops();
+        opened = opened(fitted);
+        dimming = set.shutterS() == null
+                ? Dimming.of(fit, filters, opened, secondsAt(opened, lowestIso, fitted), motion.longestS())
+                : Dimming.none(stoppedDown(set.shutterS(), fitted));
+        lostStops = fitted + dimming.lossStops();
+        iso = raised(dimming.fNumber(), bearableS());
+    }
+
+    /**
+     * Opened a third of a stop at a time while the lowest ISO leaves the shutter speed too slow; past a depth of field that
+     * was only suggested while the highest does.
+     */
+    private double opened(double lossStops) {
+        double fNumber = aperture.first();
+        while (fNumber > aperture.widest() && secondsAt(fNumber, lowestIso, lossStops) > bearableS()) {
+            fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
+        }
+        while (fNumber > aperture.open() && secondsAt(fNumber, highestIso, lossStops) > bearableS()) {
+            fNumber = Math.max(aperture.open(), StopScale.thirdWider(fNumber));
+        }
+        return fNumber;
+    }
+
+    /** For a shutter speed that is set, and would overexpose at the lowest ISO. */
+    private double stoppedDown(double seconds, double lossStops) {
+        double fNumber = opened;
+        double smallest = set.fNumber() != null || fit.camera().lens().oneAperture() ? opened : Dimming.smallest(fit);
+        while (fNumber < smallest && secondsAt(fNumber, lowestIso, lossStops) * TOLERANCE < seconds) {
+            fNumber = StopScale.thirdSmaller(fNumber);
+        }
+        return fNumber;
+    }
+
+    private int raised(double fNumber, double limitS) {
+        return Math.min(highestIso, Math.max(lowestIso, StopScale.nextIsoUp(Shutter.iso(fNumber, ev100, limitS, lostStops))));
+    }
+
+    private double secondsAt(double fNumber, int iso, double lossStops) {
+        return Shutter.seconds(fNumber, ev100, iso, lossStops);
+    }
+
+    /** Slowest shutter speed before something yields; never faster than a camera has. */
+    private double bearableS() {
+        return set.shutterS() != null ? set.shutterS() : Math.max(Math.min(motion.longestS(), patienceS()), SHORTEST_ASKED_S);
+    }
+
+    /** Slowest shutter speed of a frame: as the camera times it where nothing locks bulb. */
+    private double patienceS() {
+        return fit.steady() && !fit.released() ? Reminders.LONGEST_COUNTED_S : LONGEST_WAIT_S;
+    }
+
+    /** The aperture before the light was found too bright for it. */
+    double opened() {
+        return opened;
+    }
+
+    double fNumber() {
+        return dimming.fNumber();
+    }
+
+    Dimming dimming() {
+        return dimming;
+    }
+
+    int iso() {
+        return iso;
+    }
+
+    /** True when ISO is as low as it goes, or as the author sets it. */
+    boolean isoLowest() {
+        return iso == lowestIso;
+    }
+
+    double lossStops() {
+        return lostStops;
+    }
+
+    /** Exactly, as the light asks for it; as the author sets it. */
+    double seconds() {
+        return set.shutterS() != null ? set.shutterS() : secondsAt(fNumber(), iso, lostStops);
+    }
+
+    /** At the aperture where it begins and the lowest ISO. */
+    double firstS() {
+        return secondsAt(aperture.first(), lowestIso, lostStops);
+    }
+
+    /** At the lowest ISO. */
+    double lowestIsoS() {
+        return secondsAt(fNumber(), lowestIso, lostStops);
+    }
+
+    /** As marked; of a frame that is too bright the fastest that there is. */
+    double markedS() {
+        if (set.shutterS() != null) {
+            return set.shutterS();
+        }
+        double seconds = StopScale.snapShutterS(seconds());
+        return fit.camera().lens().builtIn() ? seconds : Math.max(Dimming.SHORTEST_S, seconds);
+    }
+
+    /** A limit as marked; not below a shutter speed that passes for within it. */
+    double about(double limitS) {
+        double marked = StopScale.snapShutterS(limitS);
+        return missed(seconds() / limitS) > 0 ? marked : Math.max(marked, markedS());
+    }
+
+    /** True when hands or flowers allow less. */
+    boolean tooSlow() {
+        return missed(seconds() / motion.longestS()) > 0;
+    }
+
+    /** True when a frame would take longer than anybody waits, though nothing moves. */
+    boolean outlastsPatience() {
+        return motion.longestS() > patienceS();
+    }
+
+    double motionStops() {
+        return missed(seconds() / Math.min(motion.longestS(), patienceS()));
+    }
+
+    /** Depth of field goes with the square of the f-number, as light does: twice the stops of its ratio. */
+    double depthStops() {
+        return missed(Math.pow(fit.fNumberNeeded() / fNumber(), 2));
+    }
+
+    /** Stops that the frame is overexposed by; negative when it is underexposed, 0 to a third of a stop. */
+    double overStops() {
+        double times = markedS() / secondsAt(fNumber(), iso, lostStops);
+        return times < 1 ? -missed(1 / times) : missed(times);
+    }
+
+    /** The ISO, as marked, at which a shutter speed suits the light; beyond the author's limit too. */
+    int isoFor(double seconds) {
+        return StopScale.nextIsoUp(Shutter.iso(fNumber(), ev100, seconds, lostStops));
+    }
+
+    private static double missed(double times) {
+        return times > TOLERANCE * (1 + 1e-9) ? Math.log(times) / Math.log(2) : 0;
+    }
+}
