@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
@@ -67,7 +68,7 @@ final class OrderPlanner {
         }
     }
 
-    private List<Candidate> candidates(SkyDays skies, SkyWord word, double moreWindMs) {
+    private List<Candidate> candidates(SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
         List<Candidate> candidates = new ArrayList<>();
         for (FittedShot shot : shots) {
             Intent intent = shot.fit().intent();
@@ -79,15 +80,16 @@ final class OrderPlanner {
     }
 
     /** Of the light under that sky; the sky expected when {@code word} is null. */
-    private Quality quality(FittedShot shot, SkyDays skies, SkyWord word, double moreWindMs) {
+    private Quality quality(FittedShot shot, SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
         if (!taken(shot)) {
             return time -> 0;
         }
         Intent intent = shot.fit().intent();
         Quality calm = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
                 : ShotQuality.of(day, intent, skies, word);
-        boolean windy = (day.sky().tellsWind() || moreWindMs > 0) && shot.fit().best() != null;
-        return windy ? new WindyQuality(calm, day, shot.fit().best(), shot.place().light(), moreWindMs) : calm;
+        LensFit best = shot.fit().best();
+        boolean windy = day.sky().tellsWind() || moreWindMs > 0;
+        return windy && best != null ? new WindyQuality(calm, day, best, shot.place().light(), moreWindMs) : calm;
     }
 
     /** True when a lens of any bag can do the picture. */
@@ -95,7 +97,7 @@ final class OrderPlanner {
         return can(shot.fit().best()) || shot.companions().stream().anyMatch(companion -> can(companion.best()));
     }
 
-    private static boolean can(LensFit best) {
+    private static boolean can(@Nullable LensFit best) {
         return best != null && best.verdict() != Verdict.CANNOT;
     }
 

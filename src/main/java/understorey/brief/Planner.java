@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
@@ -108,7 +109,7 @@ public final class Planner {
     }
 
     /** Of the first picture whose subject's months are known; null when none is. */
-    private static Flowering flowering(Day day) {
+    private static @Nullable Flowering flowering(Day day) {
         return day.trip().shots().stream()
                 .map(shot -> Flowering.of(shot.subject(), day.trip().site().position().latitude(), day.date()))
                 .filter(Objects::nonNull).findFirst().orElse(null);

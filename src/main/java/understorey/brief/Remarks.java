@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
 import understorey.kit.LensFit;
@@ -69,7 +70,7 @@ final class Remarks {
         return (int) days.stream().filter(day -> trip.wishes().wants(day.getDayOfWeek()) && !trip.wishes().avoids(day)).count();
     }
 
-    private void inFlower(Subject subject, FloweringWindow window) {
+    private void inFlower(Subject subject, @Nullable FloweringWindow window) {
         Flowering flowering = Flowering.of(subject, site.position().latitude(), date);
         if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
             double chance = window.chanceOn(date);
@@ -131,7 +132,7 @@ final class Remarks {
     void shot(TimedShot shot) {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
-        if (shot.verdict() == Verdict.CANNOT) {
+        if (best == null || shot.verdict() == Verdict.CANNOT) {
             findings.add(new TripAdvice.ShotCannot(name));
         } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
@@ -150,14 +151,15 @@ final class Remarks {
 
     /** On light that is not what a picture hopes for. */
     void light(TimedShot shot) {
-        if (!shot.poorLight()) {
+        Interval time = shot.time();
+        if (time == null || !shot.poorLight()) {
             return;
         }
         String name = shot.intent().shot().name();
         Interval best = null;
         for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
-                best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
+                best = best == null || away(window, time).compareTo(away(best, time)) < 0 ? window : best;
             }
         }
         if (best == null) {

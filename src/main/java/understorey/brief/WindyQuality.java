@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
@@ -31,7 +32,7 @@ final class WindyQuality implements Quality {
     private final List<LightAt> rows;
     private final double moreMs;
     /** By row of the day; null where nothing has asked yet. */
-    private final Boolean[] blurs;
+    private final @Nullable Boolean[] blurs;
 
     /**
      * In the wind.
@@ -56,7 +57,7 @@ final class WindyQuality implements Quality {
     }
 
     @Override
-    public Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
+    public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return calm.worthTheWait(from, start);
     }
 
@@ -87,7 +88,7 @@ final class WindyQuality implements Quality {
                 expected.rainMm(), expected.rainChance());
     }
 
-    private Double more(Double windMs) {
+    private @Nullable Double more(@Nullable Double windMs) {
         return windMs == null ? null : Double.valueOf(windMs + moreMs);
     }
 }
