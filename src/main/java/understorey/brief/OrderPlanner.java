@@ -88,7 +88,7 @@ final class OrderPlanner {
         Quality calm = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
                 : ShotQuality.of(day, intent, skies, word);
         LensFit best = shot.fit().best();
-        boolean windy = day.sky().tellsWind() || moreWindMs > 0;
+        boolean windy = day.sky().hasWind() || moreWindMs > 0;
         return windy && best != null ? new WindyQuality(calm, day, best, shot.place().light(), moreWindMs) : calm;
     }
 

@@ -8,9 +8,12 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.exposure.Settings;
 import understorey.kit.Intent;
+import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
+import understorey.kit.Verdict;
 import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
@@ -55,7 +58,8 @@ public final class Planner {
         Safety safety = clock.round(Safety.of(day, order.back(), order.leaveLastSpotBy(),
                 order.shooting().stream().map(Leg::spot).toList()));
         Story story = Story.of(bag.fits());
-        Packing packing = Packing.of(bag, uses(timed), Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
+        Packing packing = Packing.of(bag, uses(timed), timed.stream().flatMap(shot -> shot.helps().stream()).toList(),
+                Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
         List<Advice> findings = clock.round(findings(day, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
@@ -87,8 +91,15 @@ public final class Planner {
     }
 
     private static List<Packing.Use> uses(List<TimedShot> shots) {
-        return shots.stream().map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps(),
-                shot.dimming())).toList();
+        List<Packing.Use> uses = new ArrayList<>();
+        for (TimedShot shot : shots) {
+            LensFit fit = shot.fit().best();
+            Settings settings = shot.settings();
+            if (fit != null && settings != null && shot.verdict() != Verdict.CANNOT) {
+                uses.add(new Packing.Use(fit, settings, shot.dimming()));
+            }
+        }
+        return uses;
     }
 
     private static List<Advice> findings(Day day, SeasonBrief season, List<TimedShot> shots, RunningOrder order, Safety safety,

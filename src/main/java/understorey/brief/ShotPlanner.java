@@ -74,12 +74,12 @@ final class ShotPlanner {
         LensFit best = fitted.fit().best();
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
-        return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
+        return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
-                best == null ? null : settings(best, light, orMiddle(weather.okta()), weather, camera),
+                best == null ? null : settings(best, light, sky.plannedOkta(middle), weather, camera),
                 best == null ? List.of() : otherSkies(shot, best, light, weather, camera),
                 best == null ? List.of() : otherHours(middle, shot, best, position, place, camera));
     }
@@ -100,10 +100,6 @@ final class ShotPlanner {
         return time.from().plus(Duration.between(time.from(), time.to()).dividedBy(2));
     }
 
-    private static double orMiddle(@Nullable Double okta) {
-        return okta == null ? ExpectedSky.MIDDLE.okta() : okta;
-    }
-
     /** In the sun where most of the floor is, or where the picture wants it and there are flecks of it. */
     private static WhiteBalance whiteBalance(Shot shot, LightAt light, double okta) {
         if (light.moonLux() > 0) {
@@ -118,7 +114,7 @@ final class ShotPlanner {
                                @Nullable Projection camera) {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
-        double okta = orMiddle(weather.okta());
+        double okta = sky.plannedOkta(time);
         return new TimedShot.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
                 settings(fit, light, okta, weather, camera), whiteBalance(shot, light, okta));
     }
@@ -129,13 +125,13 @@ final class ShotPlanner {
     }
 
     /** Null for a picture that faces nowhere in particular. */
-    private static TimedShot.@Nullable Sunlight sunlight(Shot shot, SunAt sun, @Nullable Projection camera, Place place,
-                                               LightAt light, Weather weather) {
+    private TimedShot.@Nullable Sunlight sunlight(Shot shot, SunAt sun, @Nullable Projection camera, Place place,
+                                        LightAt light) {
         if (shot.facingDeg() == null) {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        boolean shines = light.flecked() && orMiddle(weather.okta()) < OVERCAST_OKTA;
+        boolean shines = light.flecked() && sky.plannedOkta(sun.time()) < OVERCAST_OKTA;
         return new TimedShot.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }

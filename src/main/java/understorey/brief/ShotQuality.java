@@ -53,7 +53,7 @@ final class ShotQuality implements Quality {
         @Nullable Moment[] moments = new Moment[(int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))
                 .toSeconds() / STEP_SECONDS)];
         ShotQuality quality = new ShotQuality(intent, place, start, moments);
-        if (word == null && skies.silentOn(start)) {
+        if (word == null && skies.lacksCloudOn(start)) {
             quality.put(skies.moments(ExpectedSky.MIDDLE, place));
         }
         quality.put(skies.moments(word, place));

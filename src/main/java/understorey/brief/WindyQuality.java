@@ -11,7 +11,6 @@ import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.order.Quality;
 import understorey.visit.Day;
-import understorey.visit.ExpectedSky;
 import understorey.weather.Weather;
 
 /**
@@ -75,9 +74,8 @@ final class WindyQuality implements Quality {
 
     private boolean blurs(LightAt light) {
         ZonedDateTime time = light.sun().time();
-        Double okta = day.sky().okta(time);
-        Conditions conditions = Conditions.of(light, okta == null ? ExpectedSky.MIDDLE.okta() : okta, windy(day.sky().nearestWind(time)), null);
-        return Exposure.of(fit, conditions).smears();
+        Weather weather = windy(day.sky().nearestWind(time));
+        return Exposure.of(fit, Conditions.of(light, day.sky().plannedOkta(time), weather, null)).smears();
     }
 
     private Weather windy(Weather expected) {
