@@ -20,11 +20,11 @@ public sealed interface MotionAdvice extends Advice {
         }
     }
 
-    /** Steady, so the lowest ISO. */
+    /** The camera is steady, so the ISO is the lowest. */
     record IsoBaseSteady(@In(ISO) int iso, String support) implements MotionAdvice {
     }
 
-    /** Fast enough for the hand at the lowest ISO. */
+    /** The shutter speed is fast enough for the hand at the lowest ISO. */
     record IsoBaseHandHeld(@In(ISO) int iso, @In(MILLIMETRES) double focal, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
@@ -32,7 +32,7 @@ public sealed interface MotionAdvice extends Advice {
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
-    /** Raised until the hand holds. */
+    /** The ISO is raised until hand-holding is sharp. */
     record IsoForHand(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements MotionAdvice {
     }
 
@@ -40,7 +40,7 @@ public sealed interface MotionAdvice extends Advice {
             @In(MILLIMETRES) double focal) implements MotionAdvice {
     }
 
-    /** Even the highest ISO leaves a time too long for the hand. */
+    /** Even at the highest ISO the shutter speed is too slow for the hand. */
     record HandTooSlow(@In(ISO) int iso, @In(SHUTTER_SECONDS) double longest, @In(MILLIMETRES) double focal) implements Objection {
     }
 
@@ -48,26 +48,26 @@ public sealed interface MotionAdvice extends Advice {
             @In(MILLIMETRES) double focal) implements Objection {
     }
 
-    /** Raised until the stems stand. */
+    /** The ISO is raised until the stems do not blur. */
     record IsoForWind(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
             @In(METRES) double nearest) implements MotionAdvice {
     }
 
-    /** Raised until the frame takes minutes, not an hour. */
+    /** The ISO is raised until the frame takes minutes, not an hour. */
     record IsoForDark(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
     }
 
-    /** Raised until the camera counts the time by itself, since nothing lets bulb go. */
+    /** The ISO is raised until the camera times the frame itself, because there is no release for bulb. */
     record IsoWithoutRelease(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time,
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
-    /** Raised until the stems stand in a lull. */
+    /** The ISO is raised until the stems do not blur in a lull. */
     record IsoForLull(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
             @In(METRES) double nearest) implements MotionAdvice {
     }
 
-    /** Light wind: wait until the stems stand, the time is longer than their sway allows. */
+    /** In light wind, wait for a lull: the shutter speed is too slow for the sway of the stems. */
     record WaitForLull(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(METRES) double nearest,
             @In(F_NUMBER) double aperture, @In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
     }
@@ -77,12 +77,12 @@ public sealed interface MotionAdvice extends Advice {
             @In(TIMES) double times) implements MotionAdvice {
     }
 
-    /** Even the highest ISO leaves a time too long for the stems. */
+    /** Even at the highest ISO the shutter speed is too slow for the stems. */
     record WindTooStrong(@In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest, @In(ISO) int iso,
             @In(METRES) double nearest, @In(TIMES) double times) implements Objection {
     }
 
-    /** The stems are still enough for the time. */
+    /** The stems are still enough for the shutter speed. */
     record StemsStill(@In(METRES_PER_SECOND) double wind, @In(METRES) double nearest) implements MotionAdvice {
     }
 }

@@ -16,7 +16,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForSunrise(ZonedDateTime sunrise) implements WaitAdvice {
     }
 
-    /** The sun clears the land where the picture is taken. */
+    /** The sun clears the skyline at the place of the picture. */
     record WaitForSun(ZonedDateTime clears) implements WaitAdvice {
     }
 
@@ -24,7 +24,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForDay(ZonedDateTime from) implements WaitAdvice {
     }
 
-    /** Poor light or stems that smear, a little less so then. */
+    /** Poor light or motion blur, a little less so then. */
     record WaitForLittle(ZonedDateTime from) implements WaitAdvice {
     }
 
@@ -34,7 +34,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForBetterLight(ZonedDateTime from, Advice why) implements WaitAdvice {
     }
 
-    /** A wait by day that is long enough for a picture that is not in the plan {@code why} is what it is for. */
+    /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is its reason. */
     record WaitWithRoom(@In(MINUTES) long minutes, Advice why) implements WaitAdvice {
     }
 }

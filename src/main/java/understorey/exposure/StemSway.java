@@ -10,9 +10,9 @@ public final class StemSway {
 
     /** Share of the 10 m wind at flower height on open ground with short turf. */
     private static final double OPEN = 0.4;
-    /** The same in a leafless or an open wood. */
+    /** Share of the 10 m wind at flower height in a leafless or an open wood. */
     private static final double LEAFLESS = 0.2;
-    /** The same under closed leaves. */
+    /** Share of the 10 m wind at flower height under closed leaves. */
     private static final double CLOSED = 0.1;
     /** Effective plant area index of a leafless wood. */
     private static final double LEAFLESS_INDEX = 0.8;

@@ -29,7 +29,7 @@ public final class LightTable {
         return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
     }
 
-    /** The light at another place so near that sun and moon have the same position: 1 km is 0.01°. */
+    /** The light at a place so near that sun and moon have the same position: 1 km is 0.01°. */
     public static List<LightAt> near(List<LightAt> rows, Standpoint place) {
         List<LightAt> near = new ArrayList<>(rows.size());
         for (LightAt row : rows) {
