@@ -1,7 +1,7 @@
 package understorey.advice;
 
 /**
- * Something that the plan tells its reader, as facts: a record each, named as its sentence in the templates, its
+ * Advice to the reader of a plan, as facts: a record each, named as its sentence in the templates, its
  * components named as the words in braces there. Other rooms construct it, and only {@code pages} words it.
  */
 public sealed interface Advice permits ApertureAdvice, BagAdvice, CautionAdvice, ColourAdvice, CoverAdvice, DayAdvice,

@@ -30,7 +30,7 @@ public sealed interface BagAdvice extends Advice {
     record HelpRelease(String shot, @In(SHUTTER_SECONDS) double time) implements BagAdvice {
     }
 
-    /** A way is dark and no extra is called a lamp. */
+    /** A way is dark and no extra is a head torch. */
     record HelpLamp() implements BagAdvice {
     }
 

@@ -18,11 +18,11 @@ public sealed interface DepthAdvice extends Advice {
         }
     }
 
-    /** One frame cannot hold the depth, these can: even steps. */
+    /** A focus stack in even steps holds the depth, which one frame cannot. */
     record Stack(@In(COUNT) int frames, @In(METRES) double step) implements DepthAdvice {
     }
 
-    /** Nearer, or farther, than the focus ring goes: the whole camera moves. */
+    /** The stack reaches beyond the focus ring: the whole camera moves. */
     record StackByRail(@In(COUNT) int frames, @In(METRES) double step) implements DepthAdvice {
     }
 
@@ -36,7 +36,7 @@ public sealed interface DepthAdvice extends Advice {
     record OneFrameInWind(@In(METRES_PER_SECOND) double wind) implements DepthAdvice {
     }
 
-    /** Hands shift them. */
+    /** Hands shift the frames of a stack. */
     record OneFrameByHand() implements DepthAdvice {
     }
 
@@ -46,7 +46,7 @@ public sealed interface DepthAdvice extends Advice {
     record BackgroundShows(@In(SHARE) double near, @In(F_NUMBER) double widest, @In(SHARE) double open) implements DepthAdvice {
     }
 
-    /** It shows though the lens is open all the way. */
+    /** The background shows although the lens is open all the way. */
     record BackgroundShowsWideOpen(@In(SHARE) double near) implements DepthAdvice {
     }
 }

@@ -20,18 +20,18 @@ public sealed interface DirectionAdvice extends Advice {
     record SunOverhead(@In(DEGREES) double altitude) implements DirectionAdvice {
     }
 
-    /** Neither direct light nor flare. */
+    /** The skyline hides the sun: there is neither direct light nor flare. */
     record SunHiddenByLand(@In(DEGREES) double bearing, Enum<?> hand) implements DirectionAdvice {
     }
 
-    /** Hardly any direct light. */
+    /** Cloud or leaves leave hardly any direct light. */
     record SunVeiled(@In(DEGREES) double bearing, Enum<?> hand) implements DirectionAdvice {
     }
 
     record SunInFrame(Enum<?> part) implements DirectionAdvice {
     }
 
-    /** Near enough to flare. */
+    /** The sun is near enough to the frame to flare. */
     record SunNearFrame(@In(DEGREES) double off) implements DirectionAdvice {
     }
 }

@@ -26,11 +26,11 @@ public sealed interface LeftOutAdvice extends Advice {
     record VisitTooDark(String shot) implements Warning {
     }
 
-    /** Beside the pictures taken the visit would end before this one is done. */
+    /** With the pictures taken, the visit would end before this one is done. */
     record NoTimeLeft(String shot, ZonedDateTime leave) implements Warning {
     }
 
-    /** Not even alone is it done before the visit ends. */
+    /** Even alone it is not done before the visit ends. */
     record LongerThanVisit(String shot, @In(MINUTES) long minutes, ZonedDateTime leave) implements Warning {
     }
 
@@ -38,22 +38,22 @@ public sealed interface LeftOutAdvice extends Advice {
     record LeftForLight(String shot) implements Warning {
     }
 
-    /** The walk brings you there after the time the picture is pinned to. */
+    /** The walk arrives after the fixed time of the picture. */
     record PinMissed(String shot, ZonedDateTime pin, ZonedDateTime ready) implements Warning {
     }
 
-    /** The visit ends before a pinned picture is done. */
+    /** The visit ends before a picture with a fixed time is done. */
     record PinTooLate(String shot, ZonedDateTime pin, ZonedDateTime leave) implements Warning {
     }
 
     record PinsClash(String shot, ZonedDateTime pin, String other) implements Warning {
     }
 
-    /** A pinned picture waits for this one, which cannot be done by then. */
+    /** A picture with a fixed time comes after this one, which cannot be done by then. */
     record PinBeforeIt(String other, ZonedDateTime pin, String shot) implements Warning {
     }
 
-    /** This one waits for a pinned picture, after which no time is left. */
+    /** This picture comes after one with a fixed time, after which no time is left. */
     record PinLeavesTooLittle(String shot, String other, ZonedDateTime pin, ZonedDateTime leave) implements Warning {
     }
 

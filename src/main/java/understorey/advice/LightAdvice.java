@@ -39,7 +39,7 @@ public sealed interface LightAdvice extends Advice {
     record SunOffTheSideWished(@In(DEGREES) double off) implements LightAdvice {
     }
 
-    /** The picture faces nowhere in particular: turn. */
+    /** The picture has no bearing: turn. */
     record FaceIntoSun(@In(DEGREES) double bearing) implements LightAdvice {
     }
 
@@ -49,7 +49,7 @@ public sealed interface LightAdvice extends Advice {
     record FaceAwayFromSun(@In(DEGREES) double bearing) implements LightAdvice {
     }
 
-    /** Too steep to come from any side. */
+    /** The sun is too high to light the picture from one side. */
     record SunTooSteep(@In(DEGREES) double altitude) implements LightAdvice {
     }
 

@@ -21,7 +21,7 @@ public sealed interface MotionAdvice extends Advice {
         }
     }
 
-    /** Steady, so the lowest ISO. */
+    /** The camera is steady, so the ISO is the lowest. */
     record IsoBaseSteady(@In(ISO) int iso, String support) implements MotionAdvice {
     }
 
@@ -52,16 +52,16 @@ public sealed interface MotionAdvice extends Advice {
             @In(MILLIMETRES) double focal) implements Objection {
     }
 
-    /** Raised until the stems stand. */
+    /** The ISO is raised until the stems do not blur. */
     record IsoForWind(@In(ISO) int iso, @In(METRES_PER_SECOND) double wind, @In(SHUTTER_SECONDS) double longest,
             @In(METRES) double nearest) implements MotionAdvice {
     }
 
-    /** Raised until the frame takes minutes, not an hour. */
+    /** The ISO is raised until the frame takes minutes, not an hour. */
     record IsoForDark(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
     }
 
-    /** Raised until the camera counts the time by itself, since nothing lets bulb go. */
+    /** The ISO is raised until the camera times the frame itself, because there is no release for bulb. */
     record IsoWithoutRelease(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time,
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
@@ -80,7 +80,7 @@ public sealed interface MotionAdvice extends Advice {
             @In(METRES) double nearest, @In(TIMES) double times) implements Objection {
     }
 
-    /** The stems are still enough for the time. */
+    /** The stems are still enough for the shutter speed. */
     record StemsStill(@In(METRES_PER_SECOND) double wind, @In(METRES) double nearest) implements MotionAdvice {
     }
 }

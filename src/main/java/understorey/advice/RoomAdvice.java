@@ -13,29 +13,29 @@ public sealed interface RoomAdvice extends Advice {
         return Severity.WARNING;
     }
 
-    /** Every must would fit if one arrived earlier. */
+    /** Every must-have picture would fit with an earlier arrival. */
     record RoomByArriving(@In(MINUTES) long minutes, ZonedDateTime arrive) implements RoomAdvice {
     }
 
     record RoomByArrivingInTheDark(@In(MINUTES) long minutes, ZonedDateTime arrive) implements RoomAdvice {
     }
 
-    /** Every must would fit if one left later. */
+    /** Every must-have picture would fit with a later end. */
     record RoomByLeaving(@In(MINUTES) long minutes, ZonedDateTime leave) implements RoomAdvice {
     }
 
     record RoomByLeavingInTheDark(@In(MINUTES) long minutes, ZonedDateTime leave) implements RoomAdvice {
     }
 
-    /** Every must would fit if one of them took less time. */
+    /** Every must-have picture would fit if one of them took less time. */
     record RoomByShortening(String shot, @In(MINUTES) long minutes) implements RoomAdvice {
     }
 
-    /** No such change lets every must fit. */
+    /** No such change makes room for every must-have picture. */
     record NoRoom() implements RoomAdvice {
     }
 
-    /** More musts than can be ordered exactly do not all fit. */
+    /** There are more must-have pictures than can be ordered exactly, and not all fit. */
     record MustsTooMany(@In(COUNT) int count) implements RoomAdvice {
     }
 }

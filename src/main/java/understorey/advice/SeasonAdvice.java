@@ -36,7 +36,7 @@ public sealed interface SeasonAdvice extends Advice {
     record CatalogueEarlier(@In(DAYS) double days) implements SeasonAdvice {
     }
 
-    /** One or two years: no interval can be worked out of them. */
+    /** One or two years give no interval. */
     record ByFewRecords(@In(COUNT) int years, @In(DAYS) double error) implements Method {
     }
 
@@ -51,11 +51,11 @@ public sealed interface SeasonAdvice extends Advice {
             @In(DAYS) double error) implements Method {
     }
 
-    /** Nothing but what was seen this year. */
+    /** Only sightings of this year are known. */
     record BySightingsAlone() implements Method {
     }
 
-    /** A model with temperatures misses years it was not shown by less than their mean does. */
+    /** A model with temperatures predicts left-out years better than their mean does. */
     record TemperatureHelped(@In(COUNT) int years, @In(DAYS_TO_TENTH) double miss, @In(DAYS_TO_TENTH) double mean) implements SeasonAdvice {
     }
 

@@ -59,14 +59,14 @@ public sealed interface TripAdvice extends Advice {
     record SkyUnknown() implements TripAdvice {
     }
 
-    /** The forecast of a day would tell the day. */
+    /** The forecast of a day would give the day away. */
     record ForecastWithheld() implements TripAdvice {
     }
 
     record ForecastSilent(String shot) implements TripAdvice {
     }
 
-    /** A clearing is of no use without the height of the trees round it. */
+    /** A clearing has no effect without the height of the trees around it. */
     record ClearingWithoutHeight(String spot) implements TripAdvice {
     }
 
@@ -82,7 +82,7 @@ public sealed interface TripAdvice extends Advice {
     record LightBeforeTheVisit(String shot, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice {
     }
 
-    /** It is poor all day. */
+    /** The light wished for is poor all day. */
     record LightPoorAllDay(String shot) implements TripAdvice {
     }
 
@@ -92,7 +92,7 @@ public sealed interface TripAdvice extends Advice {
     record ShotCompromise(String shot, Advice why) implements TripAdvice {
     }
 
-    /** The lens fits, but hand or wind leave the time too long. */
+    /** The lens fits, but the shutter speed is too slow for hand or wind. */
     record ShotAtItsLimit(String shot) implements TripAdvice {
     }
 

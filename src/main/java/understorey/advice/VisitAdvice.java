@@ -22,7 +22,7 @@ public sealed interface VisitAdvice extends Advice {
     sealed interface TooLate extends Warning {
     }
 
-    /** The first picture is taken long after one is ready for it. */
+    /** The first picture is taken long after you are ready for it. */
     record CouldArriveLater(ZonedDateTime start, @In(MINUTES) long minutes, ZonedDateTime arrive) implements VisitAdvice {
     }
 
@@ -34,7 +34,7 @@ public sealed interface VisitAdvice extends Advice {
     record TimeLeftFor(@In(MINUTES) long minutes, List<String> shots) implements VisitAdvice {
     }
 
-    /** Where the spots are is withheld, and with it how long the walks take. */
+    /** The positions of the spots are withheld, and so are the times of the walks. */
     record WalksWithheld() implements VisitAdvice {
     }
 
@@ -57,11 +57,11 @@ public sealed interface VisitAdvice extends Advice {
     record BackTooLate(ZonedDateTime back, ZonedDateTime by) implements TooLate {
     }
 
-    /** The visit lasts beyond the word due, which limits how long one stays. */
+    /** The visit would last beyond the check-in time, which limits the stay. */
     record StayTooLate(ZonedDateTime end, ZonedDateTime by) implements Warning {
     }
 
-    /** Home after the light. */
+    /** The way home is in the dark. */
     record BackInTheDark(@In(MINUTES) long minutes) implements VisitAdvice {
     }
 }

@@ -17,7 +17,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForSunrise(ZonedDateTime sunrise) implements WaitAdvice {
     }
 
-    /** The sun clears the land where the picture is taken. */
+    /** The sun clears the skyline at the place of the picture. */
     record WaitForSun(ZonedDateTime clears) implements WaitAdvice {
     }
 
@@ -25,7 +25,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForDay(ZonedDateTime from) implements WaitAdvice {
     }
 
-    /** Poor light or stems that smear, a little less so then. */
+    /** Poor light or motion blur, a little less so then. */
     record WaitForLittle(ZonedDateTime from) implements WaitAdvice {
     }
 
@@ -39,7 +39,7 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForMoreLight(ZonedDateTime from, @In(STOPS) double stops) implements WaitAdvice {
     }
 
-    /** A wait by day that is long enough for a picture that is not in the plan {@code why} is what it is for. */
+    /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is its reason. */
     record WaitWithRoom(@In(MINUTES) long minutes, Advice why) implements WaitAdvice {
     }
 }

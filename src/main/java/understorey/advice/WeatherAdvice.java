@@ -12,11 +12,11 @@ import java.time.ZonedDateTime;
 /** Why mist or drops are likely, and how long they last. */
 public sealed interface WeatherAdvice extends Advice {
 
-    /** The published index. */
+    /** The published index of fog, with its limits. */
     record MistIndex(@In(COUNT) double index, @In(COUNT) double high, @In(COUNT) double low) implements WeatherAdvice {
     }
 
-    /** No index, for want of the air aloft. */
+    /** There is no index, because the air aloft is unknown. */
     record MistByRule() implements WeatherAdvice {
     }
 
@@ -54,11 +54,11 @@ public sealed interface WeatherAdvice extends Advice {
     record MistNoSunrise() implements WeatherAdvice {
     }
 
-    /** By the sun on the floor. */
+    /** Mist thins when the sun reaches the ground. */
     record MistClears(ZonedDateTime thins, ZonedDateTime gone) implements WeatherAdvice {
     }
 
-    /** By the hours since sunrise, where the land keeps the sun away. */
+    /** Mist thins some hours after sunrise, where the skyline keeps the sun away. */
     record MistClearsInShade(ZonedDateTime thins, ZonedDateTime gone) implements WeatherAdvice {
     }
 
@@ -68,11 +68,11 @@ public sealed interface WeatherAdvice extends Advice {
     record DropsOfDew(ZonedDateTime dry) implements WeatherAdvice {
     }
 
-    /** Still there where the forecast or the date ends. */
+    /** Drops are still there when the forecast or the date ends. */
     record DropsOutlast(ZonedDateTime time) implements WeatherAdvice {
     }
 
-    /** How sure the rain is. */
+    /** Chance of the rain that leaves the drops. */
     record DropsIfItRains(@In(SHARE) double chance) implements WeatherAdvice {
     }
 

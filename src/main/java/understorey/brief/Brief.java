@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.order.Alternative;
 import understorey.order.RunningOrder;
@@ -31,8 +32,9 @@ import understorey.visit.WeatherHour;
  * @param assumed   the names, as in the plan's format, of what the author left out
  */
 public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, RunningOrder order, List<Alternative> alternatives,
-                    Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, Flowering flowering,
-                    List<WeatherHour> weather, List<SpotLight> places, Drawing timeLine, Drawing spotPlan,
+                    Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, @Nullable Flowering flowering,
+                    List<WeatherHour> weather, List<SpotLight> places, @Nullable Drawing timeLine,
+                    @Nullable Drawing spotPlan,
                     List<Advice> cautions, List<Advice> findings, Set<String> assumed) {
 
     /** As its audience may see it. */

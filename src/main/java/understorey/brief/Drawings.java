@@ -2,6 +2,7 @@ package understorey.brief;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
@@ -43,11 +44,11 @@ final class Drawings {
     /** Without a sun behind the skyline. */
     private PlannedShot shot(TimedShot shot) {
         LensFit fit = shot.fit().best();
-        if (fit == null) {
+        Settings settings = shot.settings();
+        if (fit == null || settings == null) {
             return new PlannedShot(shot, null, null);
         }
         Spot spot = site.spot(shot.intent().shot().spot());
-        Settings settings = shot.settings();
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
@@ -92,14 +93,14 @@ final class Drawings {
     }
 
     /** Null when no picture is taken. */
-    Drawing timeLine() {
+    @Nullable Drawing timeLine() {
         List<OrderChart.Picture> pictures = shots.stream().map(shot -> new OrderChart.Picture(shot.number(),
                 shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows())).toList();
         return OrderChart.of(order, pictures, "The running order");
     }
 
     /** Null where fewer than two positions are known exactly. */
-    Drawing spots() {
+    @Nullable Drawing spots() {
         return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)), "The spots, north up");
     }
 }

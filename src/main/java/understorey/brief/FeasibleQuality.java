@@ -16,7 +16,6 @@ import understorey.light.Outlook.Grade;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
-import understorey.visit.ExpectedSky;
 import understorey.weather.Weather;
 
 /**
@@ -97,8 +96,7 @@ final class FeasibleQuality implements Quality {
     }
 
     private Conditions conditions(LightAt light) {
-        Double expected = word == null ? day.sky().okta(light.time()) : Double.valueOf(word.okta());
-        return Conditions.of(light, expected == null ? ExpectedSky.MIDDLE.okta() : expected,
+        return Conditions.of(light, word == null ? day.sky().plannedOkta(light.time()) : word.okta(),
                 windy(day.sky().nearestWind(light.time())), null, fit.intent().shot().subject().heightM());
     }
 

@@ -1,6 +1,7 @@
 package understorey.brief;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.visit.Place;
@@ -16,6 +17,6 @@ import understorey.visit.Place;
 public record FittedShot(int number, Place place, ShotFit fit, List<ForCompanion> companions) {
 
     /** The best lens of a companion's bag; null when that bag holds no camera. */
-    public record ForCompanion(String name, LensFit best) {
+    public record ForCompanion(String name, @Nullable LensFit best) {
     }
 }

@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
@@ -67,7 +68,7 @@ final class OrderPlanner {
         }
     }
 
-    private List<Candidate> candidates(SkyDays skies, SkyWord word, double moreWindMs) {
+    private List<Candidate> candidates(SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
         List<Candidate> candidates = new ArrayList<>();
         for (FittedShot shot : shots) {
             Intent intent = shot.fit().intent();
@@ -79,7 +80,7 @@ final class OrderPlanner {
     }
 
     /** Of the picture under that sky and in that wind; the sky expected when {@code word} is null. */
-    private Quality quality(FittedShot shot, SkyDays skies, SkyWord word, double moreWindMs) {
+    private Quality quality(FittedShot shot, SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
         if (!taken(shot)) {
             return time -> 0;
         }
@@ -95,7 +96,7 @@ final class OrderPlanner {
         return can(shot.fit().best()) || shot.companions().stream().anyMatch(companion -> can(companion.best()));
     }
 
-    private static boolean can(LensFit best) {
+    private static boolean can(@Nullable LensFit best) {
         return best != null && best.verdict() != Verdict.CANNOT;
     }
 

@@ -6,10 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.exposure.Settings;
 import understorey.kit.Intent;
+import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
+import understorey.kit.Verdict;
 import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
@@ -54,7 +58,8 @@ public final class Planner {
         Safety safety = clock.round(Safety.of(day, order.back(), order.leaveLastSpotBy(),
                 order.shooting().stream().map(Leg::spot).toList()));
         Story story = Story.of(bag.fits());
-        Packing packing = Packing.of(bag, uses(timed), Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
+        Packing packing = Packing.of(bag, uses(timed), timed.stream().flatMap(shot -> shot.helps().stream()).toList(),
+                Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
         List<Advice> findings = clock.round(findings(day, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
@@ -86,8 +91,15 @@ public final class Planner {
     }
 
     private static List<Packing.Use> uses(List<TimedShot> shots) {
-        return shots.stream().map(shot -> new Packing.Use(shot.fit().best(), shot.settings(), shot.verdict(), shot.helps(),
-                shot.dimming())).toList();
+        List<Packing.Use> uses = new ArrayList<>();
+        for (TimedShot shot : shots) {
+            LensFit fit = shot.fit().best();
+            Settings settings = shot.settings();
+            if (fit != null && settings != null && shot.verdict() != Verdict.CANNOT) {
+                uses.add(new Packing.Use(fit, settings, shot.dimming()));
+            }
+        }
+        return uses;
     }
 
     private static List<Advice> findings(Day day, SeasonBrief season, List<TimedShot> shots, RunningOrder order, Safety safety,
@@ -109,7 +121,7 @@ public final class Planner {
     }
 
     /** Of the first picture whose subject's months are known; null when none is. */
-    private static Flowering flowering(Day day) {
+    private static @Nullable Flowering flowering(Day day) {
         return day.trip().shots().stream()
                 .map(shot -> Flowering.of(shot.subject(), day.trip().site().position().latitude(), day.date()))
                 .filter(Objects::nonNull).findFirst().orElse(null);

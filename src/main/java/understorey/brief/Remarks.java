@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
 import understorey.exposure.Conditions;
@@ -72,7 +73,7 @@ final class Remarks {
         return (int) days.stream().filter(day -> trip.wishes().wants(day.getDayOfWeek()) && !trip.wishes().avoids(day)).count();
     }
 
-    private void inFlower(Subject subject, FloweringWindow window) {
+    private void inFlower(Subject subject, @Nullable FloweringWindow window) {
         Flowering flowering = Flowering.of(subject, site.position().latitude(), date);
         if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
             double chance = window.chanceOn(date);
@@ -97,7 +98,7 @@ final class Remarks {
     }
 
     void wind() {
-        if (!day.sky().tellsWind()) {
+        if (!day.sky().hasWind()) {
             findings.add(new TripAdvice.WindAssumed(Conditions.ASSUMED_WIND_MS));
         }
     }
@@ -140,7 +141,7 @@ final class Remarks {
     void shot(TimedShot shot) {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
-        if (shot.verdict() == Verdict.CANNOT) {
+        if (best == null || shot.verdict() == Verdict.CANNOT) {
             findings.add(new TripAdvice.ShotCannot(name));
         } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
@@ -159,14 +160,15 @@ final class Remarks {
 
     /** On light that is not what a picture hopes for, or that the visit misses. */
     void light(TimedShot shot) {
-        if (shot.time() == null || shot.wished().isEmpty()) {
+        Interval time = shot.time();
+        if (time == null || shot.wished().isEmpty()) {
             return;
         }
         String name = shot.intent().shot().name();
         Interval best = null;
         for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
-                best = best == null || away(window, shot.time()).compareTo(away(best, shot.time())) < 0 ? window : best;
+                best = best == null || away(window, time).compareTo(away(best, time)) < 0 ? window : best;
             }
         }
         Outlook known = shot.outlook();

@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
@@ -20,7 +21,8 @@ import understorey.season.FloweringWindow;
  * @param charts  of each window
  * @param ranking of the days that were open; null where the author chose the day
  */
-public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Drawing> charts, DayRanking ranking) {
+public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Drawing> charts,
+                          @Nullable DayRanking ranking) {
 
     static SeasonBrief of(Trip trip) {
         if (trip.when() instanceof When.On on) {
@@ -33,18 +35,18 @@ public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Dr
     }
 
     /** Years on record are not told of a place to be protected: who knows the days knows the wood. */
-    private static SeasonBrief of(Trip trip, LocalDate date, List<FloweringWindow> found, DayRanking ranking) {
+    private static SeasonBrief of(Trip trip, LocalDate date, List<FloweringWindow> found, @Nullable DayRanking ranking) {
         List<FloweringWindow> windows = trip.sparesThePlace() ? found.stream().map(FloweringWindow::withoutRecords).toList() : found;
         return new SeasonBrief(date, windows, windows.stream().map(window -> SeasonChart.of(window, date, trip.hidesTheDay())).toList(), ranking);
     }
 
     /** Of the first picture whose subject's season is known; null when none is. */
-    public FloweringWindow window() {
+    public @Nullable FloweringWindow window() {
         return windows.isEmpty() ? null : windows.get(0);
     }
 
     /** Of a subject; null when its season is unknown. */
-    FloweringWindow window(Subject subject) {
+    @Nullable FloweringWindow window(Subject subject) {
         return windows.stream().filter(window -> window.subject().key().equals(subject.key())).findFirst().orElse(null);
     }
 

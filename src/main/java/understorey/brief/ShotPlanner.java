@@ -2,8 +2,8 @@ package understorey.brief;
 
 import java.time.Duration;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Settings;
@@ -38,7 +38,7 @@ import understorey.weather.Weather;
 final class ShotPlanner {
 
     private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
-    private static final int[] EACH_WAY_HOURS = {-1, 1};
+    private static final List<Integer> EACH_WAY_HOURS = List.of(-1, 1);
     private static final double OVERCAST_OKTA = 7.5;
 
     private final Day day;
@@ -74,36 +74,30 @@ final class ShotPlanner {
         LensFit best = fitted.fit().best();
         Projection camera = best == null || shot.facingDeg() == null ? null
                 : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
-        Settings settings = null;
-        List<TimedShot.Other> otherSkies = new ArrayList<>();
-        List<TimedShot.Other> otherHours = new ArrayList<>();
-        if (best != null) {
-            settings = settings(best, light, orMiddle(weather.okta()), camera);
-            for (SkyWord word : SKIES) {
-                otherSkies.add(new TimedShot.Other(word, middle, settings(best, light, word.okta(), camera),
-                        whiteBalance(shot, light, word.okta())));
-            }
-            for (int step : EACH_WAY_HOURS) {
-                ZonedDateTime other = middle.plusHours(step);
-                if (!other.isBefore(day.hours().arrive()) && !other.isAfter(day.hours().leave())) {
-                    otherHours.add(at(other, shot, best, position, place, camera));
-                }
-            }
-        }
-        return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light, weather),
-                wished(shot, place, light, weather), camera == null || best.lossStops() == 0 ? null
+        return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
+                wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
-                settings, List.copyOf(otherSkies), List.copyOf(otherHours));
+                best == null ? null : settings(best, light, sky.plannedOkta(middle), camera),
+                best == null ? List.of() : otherSkies(shot, best, light, camera),
+                best == null ? List.of() : otherHours(middle, shot, best, position, place, camera));
+    }
+
+    private List<TimedShot.Other> otherSkies(Shot shot, LensFit best, LightAt light, @Nullable Projection camera) {
+        return SKIES.stream().map(word -> new TimedShot.Other(word, light.time(), settings(best, light, word.okta(), camera),
+                whiteBalance(shot, light, word.okta()))).toList();
+    }
+
+    private List<TimedShot.Other> otherHours(ZonedDateTime middle, Shot shot, LensFit best, Position position, Place place,
+                                             @Nullable Projection camera) {
+        return EACH_WAY_HOURS.stream().map(middle::plusHours)
+                .filter(other -> !other.isBefore(day.hours().arrive()) && !other.isAfter(day.hours().leave()))
+                .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 
     private static ZonedDateTime middle(Interval time) {
         return time.from().plus(Duration.between(time.from(), time.to()).dividedBy(2));
-    }
-
-    private static double orMiddle(Double okta) {
-        return okta == null ? ExpectedSky.MIDDLE.okta() : okta;
     }
 
     /** In the sun where most of the floor is, or where the picture wants it and there are flecks of it. */
@@ -117,28 +111,28 @@ final class ShotPlanner {
 
     /** Should the picture be taken at another time than planned. */
     private TimedShot.Other at(ZonedDateTime time, Shot shot, LensFit fit, Position position, Place place,
-                               Projection camera) {
+                               @Nullable Projection camera) {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
-        double okta = orMiddle(weather.okta());
+        double okta = sky.plannedOkta(time);
         return new TimedShot.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
                 settings(fit, light, okta, camera), whiteBalance(shot, light, okta));
     }
 
-    private Settings settings(LensFit fit, LightAt light, double okta, Projection camera) {
+    private Settings settings(LensFit fit, LightAt light, double okta, @Nullable Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
         return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, okta, sky.nearestWind(light.time()), sun,
                 fit.intent().shot().subject().heightM()));
     }
 
     /** Null for a picture that faces nowhere in particular. */
-    private static TimedShot.Sunlight sunlight(Shot shot, SunAt sun, Projection camera, Place place,
-                                               LightAt light, Weather weather) {
+    private TimedShot.@Nullable Sunlight sunlight(Shot shot, SunAt sun, @Nullable Projection camera, Place place,
+                                        LightAt light) {
         if (shot.facingDeg() == null) {
             return null;
         }
         SunDirection now = camera == null ? SunDirection.of(sun, shot.facingDeg()) : SunDirection.of(sun, camera);
-        boolean shines = light.flecked() && orMiddle(weather.okta()) < OVERCAST_OKTA;
+        boolean shines = light.flecked() && sky.plannedOkta(sun.time()) < OVERCAST_OKTA;
         return new TimedShot.Sunlight(now, now == null ? List.of() : now.reasons(light.aboveSkyline(), shines),
                 SunDirection.over(place.track(), shot.facingDeg(), place.sunlit()));
     }
@@ -148,20 +142,21 @@ final class ShotPlanner {
         if (shot.light().isEmpty()) {
             return List.of();
         }
-        if (weather.okta() != null) {
-            return List.of(new TimedShot.Wished(null, outlook(shot, place, light.time(), null)));
+        Double okta = weather.okta();
+        if (okta != null) {
+            return List.of(new TimedShot.Wished(null, outlook(shot, place, light.time(), null, okta)));
         }
-        List<TimedShot.Wished> wished = new ArrayList<>();
-        for (SkyWord word : SKIES) {
-            wished.add(new TimedShot.Wished(word, outlook(shot, place, light.time(), word)));
-        }
-        return List.copyOf(wished);
+        return SKIES.stream().map(word -> new TimedShot.Wished(word, outlook(shot, place, light.time(), word, word.okta()))).toList();
     }
 
-    /** Under the sky expected when {@code word} is null. */
-    private Outlook outlook(Shot shot, Place place, ZonedDateTime planned, SkyWord word) {
+    /**
+     * Under the sky expected when {@code word} is null.
+     *
+     * @param okta cloud cover at the time planned
+     */
+    private Outlook outlook(Shot shot, Place place, ZonedDateTime planned, @Nullable SkyWord word, double okta) {
         LightDay day = skies.day(word, place);
-        return Outlook.of(Wishes.of(shot), skies.moments(word, place), day.at(place.light(), planned),
+        return Outlook.of(Wishes.of(shot), skies.moments(word, place), day.at(LightTable.between(place.light(), planned), okta),
                 time -> day.at(place.light(), time));
     }
 }

@@ -3,6 +3,7 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WaitAdvice;
 import understorey.kit.Intent;
@@ -32,9 +33,9 @@ final class ShotQuality implements Quality {
     private final Place place;
     private final ZonedDateTime start;
     /** By step of the day; null where it is too dark for any wish. */
-    private final Moment[] moments;
+    private final @Nullable Moment[] moments;
 
-    private ShotQuality(Intent intent, Place place, ZonedDateTime start, Moment[] moments) {
+    private ShotQuality(Intent intent, Place place, ZonedDateTime start, @Nullable Moment[] moments) {
         this.intent = intent;
         this.place = place;
         this.start = start;
@@ -46,13 +47,13 @@ final class ShotQuality implements Quality {
      *
      * @param word null for the sky expected
      */
-    static ShotQuality of(Day day, Intent intent, SkyDays skies, SkyWord word) {
+    static ShotQuality of(Day day, Intent intent, SkyDays skies, @Nullable SkyWord word) {
         Place place = day.place(intent.shot());
         ZonedDateTime start = day.hours().start();
-        Moment[] moments = new Moment[(int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))
+        @Nullable Moment[] moments = new Moment[(int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))
                 .toSeconds() / STEP_SECONDS)];
         ShotQuality quality = new ShotQuality(intent, place, start, moments);
-        if (word == null && skies.silentOn(start)) {
+        if (word == null && skies.lacksCloudOn(start)) {
             quality.put(skies.moments(ExpectedSky.MIDDLE, place));
         }
         quality.put(skies.moments(word, place));
@@ -73,7 +74,7 @@ final class ShotQuality implements Quality {
 
     /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
     @Override
-    public Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
+    public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
         ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
         Moment before = moment(lately);
         Moment then = moment(shooting.plus(intent.duration().dividedBy(2)));
@@ -91,7 +92,7 @@ final class ShotQuality implements Quality {
         return new WaitAdvice.WaitForBetterLight(shooting, gain.why());
     }
 
-    private Moment moment(ZonedDateTime time) {
+    private @Nullable Moment moment(ZonedDateTime time) {
         int step = step(time);
         return step < 0 || step >= moments.length ? null : moments[step];
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.advice.VisitAdvice;
@@ -79,7 +80,7 @@ final class Spoilers {
         }
     }
 
-    private void flowers(Subject subject, FloweringWindow window, PictureSet pictures) {
+    private void flowers(Subject subject, @Nullable FloweringWindow window, PictureSet pictures) {
         if (window == null) {
             add(NO_DATES * pictures.share(), new SpoilerAdvice.FlowersUnknown(subject.name(), pictures.numbers()));
             return;
@@ -103,8 +104,7 @@ final class Spoilers {
         if (!left.isEmpty()) {
             add(left.share(), new SpoilerAdvice.PicturesLeftOut(left.numbers(), left.count(), all));
         }
-        PictureSet compromised = PictureSet.of(brief, shot -> shot.verdict() == Verdict.COMPROMISE
-                && shot.settings().limit() != Settings.Limit.STEMS);
+        PictureSet compromised = PictureSet.of(brief, Spoilers::compromised);
         if (!compromised.isEmpty()) {
             add(COMPROMISE * compromised.share(), new SpoilerAdvice.PicturesCompromised(compromised.numbers(), compromised.count(), all));
         }
@@ -112,6 +112,12 @@ final class Spoilers {
         if (!dull.isEmpty()) {
             add(POOR_LIGHT * dull.share(), new SpoilerAdvice.LightPoor(dull.numbers(), dull.count(), all));
         }
+    }
+
+    /** Motion blur has a risk of its own. */
+    private static boolean compromised(TimedShot shot) {
+        Settings settings = shot.settings();
+        return shot.verdict() == Verdict.COMPROMISE && settings != null && settings.limit() != Settings.Limit.STEMS;
     }
 
     /** A gate or a check-in that the plan misses, or only just meets. */
@@ -124,9 +130,11 @@ final class Spoilers {
             }
         }
         Safety.Closing closing = brief.safety().closing();
-        Duration spare = closing == null ? null : Duration.between(brief.safety().back(), closing.at());
-        if (spare != null && !spare.isNegative() && spare.compareTo(TIGHT_CLOSING) < 0) {
-            add(TIGHT, new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
+        if (closing != null) {
+            Duration spare = Duration.between(brief.safety().back(), closing.at());
+            if (!spare.isNegative() && spare.compareTo(TIGHT_CLOSING) < 0) {
+                add(TIGHT, new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
@@ -38,9 +39,9 @@ import understorey.weather.Weather;
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
  * @param otherHours   the same picture an hour earlier and an hour later, within the visit, under the sky expected then, or a broken one
  */
-public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather weather, Sunlight sunlight, List<Wished> wished,
-                        PolariserEffect polariser, WhiteBalance whiteBalance, CoverTrade cover, Settings settings,
-                        List<Other> otherSkies, List<Other> otherHours) {
+public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt light, Weather weather, @Nullable Sunlight sunlight,
+                        List<Wished> wished, @Nullable PolariserEffect polariser, @Nullable WhiteBalance whiteBalance,
+                        @Nullable CoverTrade cover, @Nullable Settings settings, List<Other> otherSkies, List<Other> otherHours) {
 
     /**
      * The sun as a picture meets it.
@@ -49,15 +50,15 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
      * @param reasons what to make of it
      * @param overDay from which side the light comes, over the hours in which the sun clears the land
      */
-    public record Sunlight(SunDirection now, List<Advice> reasons, List<SunDirection.Stretch> overDay) {
+    public record Sunlight(@Nullable SunDirection now, List<Advice> reasons, List<SunDirection.Stretch> overDay) {
     }
 
     /** The light wished for; under one sky without a forecast, else {@code sky} is null. */
-    public record Wished(SkyWord sky, Outlook outlook) {
+    public record Wished(@Nullable SkyWord sky, Outlook outlook) {
     }
 
     /** Settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
-    public record Other(SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
+    public record Other(@Nullable SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
     }
 
     /** In the author's order, from 1. */
@@ -80,7 +81,7 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
     }
 
     /** The outlook in the sky expected; null without a wish without a forecast. */
-    public Outlook outlook() {
+    public @Nullable Outlook outlook() {
         return wished.size() == 1 && wished.get(0).sky() == null ? wished.get(0).outlook() : null;
     }
 
@@ -120,6 +121,6 @@ public record TimedShot(FittedShot fitted, Interval time, LightAt light, Weather
     /** Lens and light together. */
     public Verdict verdict() {
         LensFit best = fitted.fit().best();
-        return best == null ? Verdict.CANNOT : best.verdict().and(settings.verdict());
+        return best == null || settings == null ? Verdict.CANNOT : best.verdict().and(settings.verdict());
     }
 }

@@ -1,13 +1,15 @@
 package understorey.brief;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.exposure.MotionBlur;
+import understorey.exposure.Settings;
 import understorey.plan.LightWish;
+import understorey.sky.Interval;
 import understorey.visit.WeatherHour;
 import understorey.weather.Likelihood;
 import understorey.weather.Mist;
@@ -16,9 +18,6 @@ import understorey.weather.Weather;
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
 final class WeatherRisks {
 
-    /** How much of a picture each degree of motion blur may cost: rules of thumb, no source. */
-    private static final Map<MotionBlur.Degree, Double> BLURRED = new EnumMap<>(Map.of(MotionBlur.Degree.IN_GUSTS, 0.35,
-            MotionBlur.Degree.UNLESS_IN_LULL, 0.6, MotionBlur.Degree.ALWAYS, 0.9));
     /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
     private static final double WET = 0.6;
     private static final double LEAST_RAIN_CHANCE = 0.2;
@@ -65,24 +64,43 @@ final class WeatherRisks {
 
     /** The pictures that need a lull, with the figures of the one that needs it most. */
     private void blur() {
-        TimedShot worst = null;
+        MotionBlur worst = null;
+        int number = 0;
         double cost = 0;
         double all = 0;
         for (TimedShot shot : brief.timed()) {
             MotionBlur blur = blur(shot);
             all += shot.intent().priority();
-            cost += blur == null ? 0 : BLURRED.get(blur.degree()) * shot.intent().priority();
-            worst = blur != null && (worst == null || blur.longestS() < blur(worst).longestS()) ? shot : worst;
+            if (blur != null) {
+                cost += cost(blur.degree()) * shot.intent().priority();
+                number = worst == null || blur.longestS() < worst.longestS() ? shot.number() : number;
+                worst = worst == null || blur.longestS() < worst.longestS() ? blur : worst;
+            }
         }
         if (worst != null) {
-            add(cost / all, new SpoilerAdvice.WindBlurs(blur(worst).windMs(), List.of(worst.number()), blur(worst).longestS(),
+            add(cost / all, new SpoilerAdvice.WindBlurs(worst.windMs(), List.of(number), worst.longestS(),
                     PictureSet.of(brief, shot -> blur(shot) != null).numbers()));
         }
     }
 
+    /** How much of a picture motion blur may cost: rules of thumb, no source. */
+    private static double cost(MotionBlur.Degree degree) {
+        return switch (degree) {
+            case IN_GUSTS -> 0.35;
+            case UNLESS_IN_LULL -> 0.6;
+            case ALWAYS -> 0.9;
+        };
+    }
+
     /** Null for a picture that the wind spares. */
-    private static MotionBlur blur(TimedShot shot) {
-        return shot.settings() == null || shot.time() == null ? null : shot.settings().motionBlur();
+    private static @Nullable MotionBlur blur(TimedShot shot) {
+        Settings settings = taken(shot);
+        return settings == null ? null : settings.motionBlur();
+    }
+
+    /** Settings of a picture that has a camera and a time; null for any other. */
+    private static @Nullable Settings taken(TimedShot shot) {
+        return shot.time() == null ? null : shot.settings();
     }
 
     /** The strongest wind; without one the slowest shutter speed, which a wind would spoil first. */
@@ -95,23 +113,27 @@ final class WeatherRisks {
             add(CALM, new SpoilerAdvice.WindForecast(strongestMs));
             return;
         }
-        TimedShot slowest = null;
+        double slowestS = 0;
+        int number = 0;
         for (TimedShot shot : brief.timed()) {
-            boolean taken = shot.settings() != null && shot.time() != null;
-            slowest = taken && (slowest == null || slowestS(shot) > slowestS(slowest)) ? shot : slowest;
+            Settings settings = taken(shot);
+            if (settings != null && slowestS(shot, settings) > slowestS) {
+                slowestS = slowestS(shot, settings);
+                number = shot.number();
+            }
         }
-        if (slowest != null) {
-            add(slowestS(slowest) < FROZEN_S ? CALM : ANY_WIND, new SpoilerAdvice.NoWindForecast(slowestS(slowest), List.of(slowest.number())));
+        if (slowestS > 0) {
+            add(slowestS < FROZEN_S ? CALM : ANY_WIND, new SpoilerAdvice.NoWindForecast(slowestS, List.of(number)));
         }
     }
 
     /** Under the sky expected, or in any sky without a forecast, s. */
-    private static double slowestS(TimedShot shot) {
-        return shot.skyKnown() ? shot.settings().shutterS()
-                : shot.otherSkies().stream().mapToDouble(other -> other.settings().shutterS()).max().orElse(shot.settings().shutterS());
+    private static double slowestS(TimedShot shot, Settings settings) {
+        return shot.skyKnown() ? settings.shutterS()
+                : shot.otherSkies().stream().mapToDouble(other -> other.settings().shutterS()).max().orElse(settings.shutterS());
     }
 
-    private static double orNone(Double speedMs) {
+    private static double orNone(@Nullable Double speedMs) {
         return speedMs == null ? -1 : speedMs;
     }
 
@@ -127,7 +149,7 @@ final class WeatherRisks {
         }
     }
 
-    private Risk rain(WeatherHour hour) {
+    private @Nullable Risk rain(WeatherHour hour) {
         Weather weather = hour.weather();
         if (!hour.time().isBefore(brief.order().leave()) || weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
             return null;
@@ -158,16 +180,22 @@ final class WeatherRisks {
     /** Pictures that need sun before any mist is gone. */
     private void mistInTheWay() {
         Mist mist = mist();
-        if (mist.stands() == null || mist.likelihood() != Likelihood.HIGH && mist.likelihood() != Likelihood.MEDIUM) {
+        Interval stands = mist.stands();
+        if (stands == null || mist.likelihood() != Likelihood.HIGH && mist.likelihood() != Likelihood.MEDIUM) {
             return;
         }
-        PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.time().from().isBefore(mist.stands().to())
+        PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(stands.to(), shot)
                 && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
             add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
-                    new SpoilerAdvice.MistHidesSun(mist.likelihood(), mist.stands().to(), pictures.numbers()));
+                    new SpoilerAdvice.MistHidesSun(mist.likelihood(), stands.to(), pictures.numbers()));
         }
+    }
+
+    private static boolean startsBefore(ZonedDateTime end, TimedShot shot) {
+        Interval time = shot.time();
+        return time != null && time.from().isBefore(end);
     }
 
     private Mist mist() {

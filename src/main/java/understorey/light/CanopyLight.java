@@ -7,8 +7,8 @@ import understorey.plan.Canopy;
 /**
  * Light through a canopy: random leaves at spherical angles, of which every direction sees half (G = 0.5).
  * Campbell and Norman, <em>An Introduction to Environmental Biophysics</em>, 1998, ch. 15, after Monsi and Saeki
- * 1953. In a clearing a ray passes only that part of the canopy that stands between the edge and the tree tops:
- * leaves are taken to fill the wood evenly from the ground up.
+ * 1953. In a clearing a ray passes only the part of the canopy between the edge and the tree tops:
+ * leaves are assumed to fill the wood evenly from the ground up.
  *
  * @param plantAreaIndex effective one, 0 or more: it already holds clumping and scattered light
  * @param treeTopDeg     altitude of the tree tops around a clearing, seen from its middle; null under closed trees
@@ -17,7 +17,7 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
 
     /** Open ground. */
     public static final CanopyLight NONE = new CanopyLight(0, null);
-    /** Strips of the rule below, even: the tables are met to 1e-5. */
+    /** Strips of Simpson's rule, an even number: it agrees with published tables to 1e-5. */
     private static final int STRIPS = 100;
 
     /**
@@ -34,14 +34,14 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
                 : Double.valueOf(treeTopDeg(canopy.heightM(), clearingRadiusM)));
     }
 
-    /** Altitude of tree tops of a height at a distance, degrees, seen from the floor. */
+    /** Altitude of tree tops of a height at a distance, degrees, seen from the ground. */
     static double treeTopDeg(double heightM, double distanceM) {
         return Math.toDegrees(Math.atan2(heightM, distanceM));
     }
 
     /**
-     * Share of the floor that the sun reaches at an altitude in degrees: exp(−0.5 PAI / sin h), with the part of the
-     * way that leads through leaves; 1 above the tree tops round a clearing; 0 for a sun at or below 0°.
+     * Share of the ground that the sun reaches at an altitude in degrees: exp(−0.5 PAI / sin h), with the part of the
+     * way that leads through leaves; 1 above the tree tops around a clearing; 0 for a sun at or below 0°.
      */
     public double gapFraction(double altitudeDeg) {
         if (plantAreaIndex == 0) {
@@ -60,17 +60,20 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
     }
 
     /**
-     * Share of the light of an evenly bright sky that reaches the level floor past land that stands so many degrees
-     * high all round: the gap fraction taken over the sky with its cosine. Over a level horizon and without a clearing
-     * that is twice the exponential integral E3 of 0.5 PAI.
+     * Share of the light of an evenly bright sky that reaches level ground: the gap fraction taken over the sky with its
+     * cosine. Over a level horizon and without a clearing that is twice the exponential integral E3 of 0.5 PAI.
+     *
+     * @param landDeg height of the skyline, the same all around
      */
     public double uniformSky(double landDeg) {
         return overSky(landDeg, 2, 0);
     }
 
     /**
-     * Share of the light of the CIE standard overcast sky that reaches it, three times as bright at the zenith as at the horizon (CIE S
-     * 011/E:2003).
+     * Share of the light of the standard overcast sky that reaches level ground. That sky is three times as bright at the
+     * zenith as at the horizon (CIE S 011/E:2003).
+     *
+     * @param landDeg height of the skyline, the same all around
      */
     public double overcastSky(double landDeg) {
         return overSky(landDeg, 6 / 7.0, 12 / 7.0);

@@ -5,8 +5,8 @@ package understorey.light;
  * 20 % and more, so that only the order is firm: low sun, noon sun, overcast, blue sky.
  *
  * <p>Anchors: sunset 3000 K and sun at noon about 5000 K (Trilux lighting handbook), midday sun in summer 5100 to
- * 5400 K (Provita glossary), blue sky 9900 to 11 500 K (several lists), overcast 6500 K (several lists; CIE D65). That
- * noon stands at 30° and summer's noon at 60°, and that blue sky alone is left at −4°, is our reading.
+ * 5400 K (Provita glossary), blue sky 9900 to 11 500 K (several lists), overcast 6500 K (several lists; CIE D65). The
+ * altitudes are our reading: noon at 30°, noon in summer at 60°, and only blue sky left at −4°.
  */
 public final class ColourTemperature {
 

@@ -4,11 +4,11 @@ package understorey.light;
  * Light of the sun and of the sky by altitude and cloud. IES Calculation Procedures Committee,
  * <em>Recommended Practice for the Calculation of Daylight Availability</em>, J. IES 13(4), 1984, 381-392.
  *
- * <p>The three skies of that practice stand at 2 okta and less (clear), 4.5 okta (partly cloudy) and 8 okta
+ * <p>The three skies of that practice are at 2 okta and less (clear), 4.5 okta (partly cloudy) and 8 okta
  * (overcast): its classes end at 3 and 7 tenths. Between them the illuminances are interpolated linearly, which is
  * ours. Values are means of a kind of sky; a single moment may be twice or half as bright.
  *
- * <p>Two things are mended for a low sun. The practice takes 1 / sin h for the air mass, which has no end at the
+ * <p>Two things are corrected for a low sun. The practice takes 1 / sin h for the air mass, which has no end at the
  * horizon; here it is that of Kasten and Young. And its sky climbs from the horizon's value with an upright start, so
  * that up to 5° it is mixed, evenly in the logarithm, with that value carried on as the published twilight climbs.
  */
@@ -19,7 +19,7 @@ public final class Daylight {
     private static final double OVERCAST_OKTA = 8;
     private static final double CLEAR_EXTINCTION = 0.21;
     private static final double PARTLY_EXTINCTION = 0.80;
-    /** From here up the practice's sky is taken as it stands. */
+    /** Altitude from which the sky of the practice is used unchanged. */
     private static final double LOW_DEG = 5;
     /** Starlight and airglow, order of magnitude only; Seidelmann as in {@link Twilight}. */
     private static final double NIGHT_LUX = 0.002;
@@ -60,7 +60,7 @@ public final class Daylight {
      *
      * <p>The practice ends at the horizon. Below it the sky fades as the published twilight does, and down to the
      * starlight of a moonless night: the two meet well, 0.8 klx of clear sky against 758.6 lux of twilight at 0°.
-     * A cloudy sky is taken to fade in the same proportion.
+     * A cloudy sky is assumed to fade in the same proportion.
      */
     public static double skyLux(double altitudeDeg, double okta) {
         double low = NIGHT_LUX + (bySky(okta, 800, 300, 300) - NIGHT_LUX) * Twilight.lux(Math.min(altitudeDeg, LOW_DEG))
@@ -74,7 +74,7 @@ public final class Daylight {
         return Math.exp(share * Math.log(practice) + (1 - share) * Math.log(low));
     }
 
-    /** Share of a clear moon's light that clouds leave on the ground: what they leave of a sun at a middling 30°. */
+    /** Share of a clear moon's light that clouds leave on the ground: as much as they leave of a sun at 30°. */
     static double cloudShare(double okta) {
         return levelLux(okta) / levelLux(0);
     }

@@ -25,15 +25,15 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     private static final double CLEAR_OKTA = 0;
     private static final double BROKEN_OKTA = 6;
     private static final double OVERCAST_OKTA = 8;
-    /** Up to here flecks and shade are two lights under a canopy. */
+    /** Cloud cover up to which flecks and shade are two lights under a canopy. */
     private static final double CLEAR_UP_TO_OKTA = 2;
-    /** From here on its floor is judged as a whole. */
+    /** Cloud cover from which the ground under a canopy is judged as a whole. */
     private static final double MINGLED_OKTA = 4;
     private static final double FEW_FLECKS = 0.1;
     private static final double MANY_FLECKS = 0.4;
-    /** Below one part in a hundred of the floor a fleck is a chance find. */
+    /** Share of the ground below which a fleck of sun is found only by chance. */
     private static final double LEAST_FLECK_SHARE = 0.01;
-    /** Below one part in a thousand there is none to meter. */
+    /** Share of the ground below which there is no fleck to meter. */
     private static final double NO_FLECK_SHARE = 0.001;
 
     /** Sun that lights an upright front most: sin³ h = 0.21 · cos² h, from the clear extinction of {@link Daylight}. */
@@ -52,10 +52,10 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     }
 
     /**
-     * Exposure values on the floor of a wood.
+     * Exposure values on the ground of a wood.
      *
      * @param fleck    a subject in a fleck of sun, as in the open, clear sky; null if the sun is hidden or
-     *                 leaves less than a thousandth of the floor in sun
+     *                 leaves less than a thousandth of the ground in sun
      * @param shade    the ground between the flecks, clear sky
      * @param broken   the ground under 6 okta, flecks and shade taken together
      * @param overcast the ground under 8 okta
@@ -132,11 +132,11 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     }
 
     /**
-     * Exposure value to meter for on the ground under a cloud cover of 0 to 8 okta. Open ground, and a floor under
-     * cloud: direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky flecks
-     * and shade are two lights: the shade while flecks are less than a tenth of the floor, the floor as a whole once
-     * they are two fifths, and from 4 okta on; mixed in between (common practice, no source). By night the moon
-     * counts as sky does, dimmed by clouds as a sun would be.
+     * Exposure value to meter for on the ground under a cloud cover of 0 to 8 okta. Open ground, and a wood
+     * under cloud, get direct light by the gap fraction and the sky through the canopy. Under a canopy and a clear sky,
+     * flecks and shade are two lights. The shade counts while flecks are less than a tenth of the ground; the whole ground
+     * counts from two fifths, and from 4 okta; in between it is mixed (common practice, no source). By night the moon
+     * counts as the sky does, dimmed by clouds as a sun would be.
      */
     public double floorEv(double okta) {
         double byShare = (fleckShare - FEW_FLECKS) / (MANY_FLECKS - FEW_FLECKS);
@@ -149,13 +149,13 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     /** The part of the ground that {@link #floorEv} meters. */
     public enum Metered { GROUND, SHADE, SUN_AND_SHADE }
 
-    /** Under a canopy and a clear sky the shade, or what flecks and shade make together; else the ground as a whole. */
+    /** Part that is metered under a cloud cover: under a canopy and a clear sky the shade, or flecks and shade together. */
     public Metered metered(double okta) {
         return plantAreaIndex() == 0 || okta >= MINGLED_OKTA ? Metered.GROUND
                 : okta <= CLEAR_UP_TO_OKTA && fleckShare <= FEW_FLECKS ? Metered.SHADE : Metered.SUN_AND_SHADE;
     }
 
-    /** Stops between a fleck of sun, on what stands or on the ground, and the shade beside it; 0 where clouds or leaves leave no flecks. */
+    /** Stops between a fleck of sun, on a plant or on the ground, and the shade beside it; 0 if clouds or leaves leave no flecks. */
     public double contrastStops(double okta) {
         if (okta >= MINGLED_OKTA || floor.fleck() == null || !flecked()) {
             return 0;
@@ -166,7 +166,7 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     }
 
     /**
-     * Light falling at one place of the sun, which the land may hide.
+     * Light that falls on a place while the sun has one position; the skyline may hide the sun.
      *
      * @param gap      share of the ground that the sun reaches
      * @param uniform  share of an evenly bright sky that reaches it
@@ -175,9 +175,9 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     private record Falling(SunAt sun, boolean clears, Standpoint place, double gap, double uniform, double overcast) {
 
         /**
-         * Direct light on an upright front and the half of the sky that it faces, or direct light and the whole sky on
-         * level ground: the larger. Above the altitude at which an upright front gets most, what grows leans as well: its
-         * direct light stays, at most 0.12 EV over that of an upright front, until level ground gets more.
+         * Exposure value of a sunlit subject: the larger of an upright front under half of the sky and of level ground under
+         * all of it. Plants lean towards a sun above the altitude at which an upright front gets most. Their direct light
+         * stays the same from there, at most 0.12 EV over that of an upright front, until level ground gets more.
          */
         double sunEv() {
             double frontDeg = Math.min(sun.apparentAltitudeDeg(), BEST_FRONT_DEG);
@@ -195,7 +195,7 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
             return ExposureValue.ev100(groundLux(okta, share));
         }
 
-        /** The ground as it lies, with only a share of the direct light that reaches it counted in. */
+        /** Illuminance of the ground, level or a slope, if a share of the direct light that reaches it counts. */
         double groundLux(double okta, double share) {
             double direct = directNormalLux(okta) * place.incidence(sun.azimuthDeg(), sun.apparentAltitudeDeg());
             return share * direct * gap + skyLux(okta);
@@ -213,7 +213,7 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
             return Daylight.skyLux(sun.altitudeDeg(), okta) * through(okta);
         }
 
-        /** Up to 4.5 okta the sky is taken as evenly bright, at 8 as the standard overcast one, mixed between. */
+        /** Share of the sky's light that arrives: evenly bright up to 4.5 okta, the standard overcast sky at 8, mixed in between. */
         private double through(double okta) {
             double cloudy = Daylight.overcastShare(okta);
             return (1 - cloudy) * uniform + cloudy * overcast;

@@ -1,6 +1,5 @@
 package understorey.light;
 
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,10 +52,7 @@ public final class LightDay {
 
     /** The moment at a time of the rows' day; null if the cloud cover is unknown. */
     public @Nullable Moment at(List<LightAt> rows, ZonedDateTime time) {
-        long step = Duration.between(rows.get(0).time(), rows.get(1).time()).toMillis();
-        double past = (double) Duration.between(rows.get(0).time(), time).toMillis() / step;
-        int i = Math.max(0, Math.min(rows.size() - 2, (int) past));
-        return known(LightAt.between(rows.get(i), rows.get(i + 1), past - i));
+        return known(LightTable.between(rows, time));
     }
 
     private @Nullable Moment known(LightAt light) {

@@ -3,6 +3,7 @@ package understorey.light;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,7 @@ public final class LightTable {
         return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
     }
 
-    /** The light at another place so near that sun and moon have the same position: 1 km is 0.01°. */
+    /** The light at a place so near that sun and moon have the same position: 1 km is 0.01°. */
     public static List<LightAt> near(List<LightAt> rows, Standpoint place) {
         List<LightAt> near = new ArrayList<>(rows.size());
         for (LightAt row : rows) {
@@ -47,6 +48,14 @@ public final class LightTable {
             rows.add(at(position, sun, place));
         }
         return List.copyOf(rows);
+    }
+
+    /** The light at an instant of a day from its rows, which are at even steps. */
+    public static LightAt between(List<LightAt> rows, ZonedDateTime time) {
+        long step = Duration.between(rows.get(0).time(), rows.get(1).time()).toMillis();
+        double past = (double) Duration.between(rows.get(0).time(), time).toMillis() / step;
+        int i = Math.max(0, Math.min(rows.size() - 2, (int) past));
+        return LightAt.between(rows.get(i), rows.get(i + 1), past - i);
     }
 
     /** The light at one instant: the moon counts from the end of civil twilight on. */

@@ -16,7 +16,7 @@ import understorey.sky.Interval;
  * The light that a picture wishes for, over its day.
  *
  * @param quality of the light at the time planned, 0 to 1: the product of its wishes
- * @param grade   the same in a word
+ * @param grade   of that quality, as a word
  * @param because what decides each wish then, the weakest first
  * @param windows the best times of the day, in order, to the minute; empty if no hour is even fair
  * @param best    the grade within those windows; {@code POOR} without windows
@@ -112,7 +112,7 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return moments.stream().map(moment -> wishes.weakest(moment).limits()).toList();
     }
 
-    /** What spoils a whole day, one thing after another; what does so most briefly gives way to what comes before or after it. */
+    /** What spoils a whole day, one thing after another; the shortest stretches join the one before or after. */
     private static List<Spoil> throughout(Wishes wishes, List<Moment> day) {
         List<LightAdvice> limits = limits(wishes, day);
         List<Integer> ends = new ArrayList<>();

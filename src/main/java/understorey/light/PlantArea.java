@@ -7,11 +7,11 @@ import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 
 /**
- * Plant area index of a canopy: leaf and wood above the ground, as they stop light.
+ * Plant area index of a canopy: leaf and wood above the ground that stop light.
  *
  * <p>Index values by stage are effective ones, lower than leaf area alone (4.0 to 5.1 in European beech and sycamore,
  * Journal of Forestry Research 2020): leaves stand in clumps and scatter light, so that a leafed wood comes out at
- * the EV 8 to 10 that people meter (common practice, no source). Leaf fall in autumn is not covered: say the stage.
+ * the EV 8 to 10 that people meter (common practice, no source). Leaf fall in autumn is not covered: the author can give the stage.
  */
 public final class PlantArea {
 
@@ -25,7 +25,7 @@ public final class PlantArea {
     }
 
     /**
-     * Effective plant area index on a date, square metres over a square metre of floor; 0 for open ground. Trees
+     * Effective plant area index on a date, square metres per square metre of ground; 0 for open ground. Trees
      * without a given foliage are in full leaf, the darker and safer guess. With a day of bud burst it grows
      * evenly from the winter's index to full leaf over 28 days: leaf area increases fastest in the first month
      * after bud burst (Journal of Forestry Research 2020, abstract). Evergreens keep full leaf then, and of a

@@ -20,7 +20,7 @@ import understorey.sky.SunAt;
  */
 public record PolariserEffect(@Nullable Sky sky, @Nullable Leaves leaves, double lossStops, List<Advice> reasons) {
 
-    /** More cloud leaves too little blue: common practice, no source. */
+    /** Cloud cover above which too little blue is left: common practice, no source. */
     private static final double MOST_OKTA = 4;
     /** The end of civil twilight; common practice, no source. */
     private static final double DARK_DEG = -6;
@@ -28,7 +28,7 @@ public record PolariserEffect(@Nullable Sky sky, @Nullable Leaves leaves, double
     private static final double UNEVEN_STOPS = 1;
     /** Less is hardly seen: common practice, no source. */
     private static final double FEW_STOPS = 0.5;
-    /** Of the sheen: common practice, no source. */
+    /** Share of the sheen from which a lower look is not advised: common practice, no source. */
     private static final double MOST_SHEEN = 0.9;
 
     /**
@@ -36,9 +36,9 @@ public record PolariserEffect(@Nullable Sky sky, @Nullable Leaves leaves, double
      *
      * @param fromSunDeg  angle in space between the sun and the middle
      * @param degree      of polarisation in the middle, 0 to 0.8
-     * @param leftStops   by which it darkens beyond the polariser's own loss, at the left edge
-     * @param middleStops the same in the middle
-     * @param rightStops  the same at the right edge
+     * @param leftStops   by which it darkens beyond the polariser's own loss at the left edge
+     * @param middleStops by which it darkens in the middle
+     * @param rightStops  by which it darkens at the right edge
      */
     public record Sky(double fromSunDeg, double degree, double leftStops, double middleStops, double rightStops) {
 
@@ -53,8 +53,8 @@ public record PolariserEffect(@Nullable Sky sky, @Nullable Leaves leaves, double
     }
 
     /**
-     * Level leaves, wet, seen from above at the foot of the frame and in its middle. Of the sheen from light that is
-     * not itself polarised the share goes that {@link Polarisation#sheenShare} tells.
+     * Level leaves, wet, seen from above at the foot of the frame and in its middle. A polariser removes the share
+     * {@link Polarisation#sheenShare} of the sheen of unpolarised light.
      *
      * @param footGrazingDeg   angle between the leaves and the line of sight
      * @param footShare        of the sheen, 0.5 to 1

@@ -72,7 +72,7 @@ final class SidesOfDay {
         return List.copyOf(found);
     }
 
-    /** A stretch of no length comes of a change at the very end of the sunlight. */
+    /** Adds a stretch unless it has no length, as after a change at the very end of the sunlight. */
     private static void add(List<SunDirection.Stretch> found, Side side, ZonedDateTime from, ZonedDateTime to) {
         if (from.isBefore(to)) {
             found.add(new SunDirection.Stretch(side, new Interval(from, to)));
@@ -115,7 +115,7 @@ final class SidesOfDay {
         addWithin(least, most, startS + (row + at / sum) * stepS, cuts);
     }
 
-    /** No zero (not a number) and a straight line's second one (infinite) lie between no two times. */
+    /** Adds a time between two others; a missing zero is not a number, and the second zero of a straight line is infinite. */
     private static void addWithin(double least, double most, double second, List<Double> cuts) {
         if (second > least && second <= most) {
             cuts.add(second);

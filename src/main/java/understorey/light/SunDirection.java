@@ -23,9 +23,9 @@ import understorey.sky.SunAt;
 public record SunDirection(double bearingDeg, double angleDeg, double apparentAltitudeDeg, Side side, @Nullable Part part,
         @Nullable Double offFrameDeg) {
 
-    /** Below this not even the upper edge of the disc is seen. */
+    /** Apparent altitude below which not even the upper edge of the disc is seen. */
     private static final double DOWN_DEG = -0.3;
-    /** Nearer to the frame than this, sun on the front lens flares: common practice, no source. */
+    /** Angle from the frame within which sun on the front lens flares: common practice, no source. */
     private static final double FLARE_DEG = 15;
 
     /** The frame by thirds, from the top left. */
@@ -79,8 +79,8 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
     }
 
     /**
-     * When in the day the light comes from each side, in order of time, within stretches in which the sun is clear
-     * of the land. The ends are good to some seconds on a track of 15 minutes.
+     * Stretches of the day in which the light comes from one side, in order, while the sun is above the skyline. Their
+     * ends are right to a few seconds on a track of 15 minutes.
      *
      * @param track  even steps over the day, three or more
      * @param sunlit in order of time, none over another
@@ -101,8 +101,9 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
     }
 
     /**
-     * Where the light comes from and whether it flares; a sun that the land hides, not {@code clear}, does neither.
+     * Advice on where the light comes from and whether it flares. A sun behind the skyline does neither.
      *
+     * @param clear  the sun is above the skyline
      * @param shines cloud and leaves let it through
      */
     public List<Advice> reasons(boolean clear, boolean shines) {

@@ -7,7 +7,7 @@ import understorey.advice.ColourAdvice;
 
 /**
  * A white balance to begin with. Published colour temperatures of one kind of light differ by 20 % and more, so it
- * is a start and never the last word.
+ * is a start, not a result.
  *
  * @param kelvin  in steps of 100
  * @param green   leaves cast their colour on the picture
@@ -31,7 +31,7 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
      * a plant area index above 1 has passed leaves or bounced off them, which keep back red and blue; a fleck has not.
      *
      * @param altitudeDeg of the sun, true
-     * @param inSun       the subject stands in direct sun where no cloud hides it
+     * @param inSun       the subject is in direct sun if no cloud hides it
      */
     public static WhiteBalance of(double altitudeDeg, boolean inSun, double okta, double plantAreaIndex) {
         boolean sun = inSun && altitudeDeg > 0;
@@ -46,7 +46,7 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
         return new WhiteBalance(kelvin, green, List.copyOf(reasons));
     }
 
-    /** By the light of the moon: 4100 K in one published list, 4200 K in another. */
+    /** White balance for moonlight: 4100 K in one published list, 4200 K in another. */
     public static WhiteBalance byMoon() {
         return new WhiteBalance(MOON_K, false, List.of(new ColourAdvice.WhiteBalanceMoon(MOON_K)));
     }

@@ -9,7 +9,7 @@ import understorey.plan.LightWish;
  * How well one instant gives the light that a picture wishes for, 0 to 1, and what most decides it.
  *
  * <p>The edges are common practice, no source. Low sun is the sun's centre up to 6°, fading out at 10°, and the glow
- * before it clears the land counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
+ * before it clears the skyline counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
  * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun want it through the clouds, and
  * through the leaves to a twentieth of the ground at least. High sun begins at 30° and is full at 45°. Soft light has
  * flecks up to a stop over the shade, harsh light from three. Twilight is fullest with the sun from −6° to −3°; any other
@@ -24,7 +24,7 @@ import understorey.plan.LightWish;
  */
 record Wish(double value, LightAdvice there, LightAdvice limits, double least, double factor, LightAdvice means, @Nullable Wish rest) {
 
-    /** A glow in the sky, while the sun itself is still behind the land or under the horizon. */
+    /** A glow in the sky, while the sun itself is still behind the skyline or below the horizon. */
     private static final double GLOW = 0.2;
     private static final double FLECKS_ENOUGH = 0.05;
     private static final double NO_FLECKS_OKTA = 4;

@@ -1,6 +1,5 @@
 package understorey.light;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package understorey.optics;
 
 /**
- * What a rectilinear lens takes in, side to side, top to bottom and corner to corner.
+ * Angle of view of a rectilinear lens: horizontal, vertical and diagonal.
  *
  * @param horizontalDeg along the frame's width, 0 to 180
  * @param verticalDeg   along the frame's height, 0 to 180

@@ -1,6 +1,6 @@
 package understorey.optics;
 
-/** How far what is not in focus dissolves. */
+/** Blur of what is not in focus. */
 public final class BackgroundBlur {
 
     private BackgroundBlur() {

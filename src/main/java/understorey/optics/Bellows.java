@@ -1,6 +1,6 @@
 package understorey.optics;
 
-/** Light lost because close up the lens stands further from the sensor. */
+/** Light lost close up, because the lens is further from the sensor. */
 public final class Bellows {
 
     private Bellows() {
@@ -14,7 +14,7 @@ public final class Bellows {
         return (1 + magnification) * (1 + magnification);
     }
 
-    /** The same loss in stops: log2 of the {@link #factor}, 0 at infinity and 2 at life size. */
+    /** Light lost close up, stops: log2 of the {@link #factor}, 0 at infinity and 2 at life size. */
     public static double stops(double magnification) {
         return Math.log(factor(magnification)) / Math.log(2);
     }

@@ -1,12 +1,12 @@
 package understorey.optics;
 
-/** How large a blur may be on the sensor and still pass for a point. */
+/** Largest blur on the sensor that still looks like a point. */
 public final class CircleOfConfusion {
 
     /** On a print seen from the least distance of distinct vision: five line pairs a millimetre. */
     private static final double ON_PRINT_MM = 0.2;
     private static final double DISTINCT_VISION_MM = 250;
-    /** A large print is looked at from no nearer: common practice, no source. */
+    /** Least distance from which people view a large print: common practice, no source. */
     private static final double ARMS_LENGTH_MM = 600;
 
     private CircleOfConfusion() {
@@ -22,9 +22,9 @@ public final class CircleOfConfusion {
     }
 
     /**
-     * The same for a print that people step up to, to arm's length: 0.2 mm in a print at 25 cm (S. F. Ray, <cite>Applied
+     * Circle of confusion, mm, for a print that people view from arm's length: 0.2 mm in a print at 25 cm (S. F. Ray, <cite>Applied
      * Photographic Optics</cite>, 2000, p. 52, through a secondary copy), more from farther off, over the enlargement.
-     * Never more than for a whole frame, so that only a print wider than some 60 cm asks for a smaller circle.
+     * Never more than for a whole frame, so that only a print wider than about 60 cm needs a smaller circle.
      *
      * @param widthMm      of the part of the sensor that is printed
      * @param heightMm     of that part

@@ -1,7 +1,7 @@
 package understorey.optics;
 
 /**
- * From where to where a picture is sharp, and from where to infinity it could be. Millimetres from the front
+ * Near and far limits of the depth of field of a picture, and its hyperfocal distance. Millimetres from the front
  * principal plane.
  *
  * @param hyperfocalMm the focus whose far limit is only just infinity
@@ -10,7 +10,7 @@ package understorey.optics;
  */
 public record DepthOfField(double hyperfocalMm, double nearMm, double farMm) {
 
-    /** Within this share two distances count as equal, lest the last bit decides between finite and infinite. */
+    /** Share within which two distances count as equal, so that rounding does not decide between finite and infinite. */
     private static final double ROUNDING = 1e-9;
 
     /**
@@ -44,13 +44,13 @@ public record DepthOfField(double hyperfocalMm, double nearMm, double farMm) {
         return focalMm * focalMm / (fNumber * cocMm) + focalMm;
     }
 
-    /** From the near limit to the far one, mm; infinite when the far limit is. */
+    /** Depth of field from the near limit to the far one, mm; infinite if the far limit is. */
     public double depthMm() {
         return farMm - nearMm;
     }
 
     /**
-     * The same in dioptres per mm, 1/near − 1/far, which is 2·N·c·(1 − f/s) / f²: nearly the same wherever far
+     * Depth of field as a difference of vergence, 1/near − 1/far, 1/mm, which is 2·N·c·(1 − f/s) / f²: nearly the same wherever far
      * subjects are focused, so that frames of a stack add up in it.
      */
     public double depthPerMm() {

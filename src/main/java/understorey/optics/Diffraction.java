@@ -1,9 +1,9 @@
 package understorey.optics;
 
-/** The blur that a small aperture makes of itself. */
+/** Blur by diffraction at a small aperture. */
 public final class Diffraction {
 
-    /** Green light, 550 nm, where the eye sees best; mm. */
+    /** Wavelength of green light, to which the eye is most sensitive: 550 nm, in mm. */
     public static final double GREEN_MM = 550e-6;
 
     private Diffraction() {

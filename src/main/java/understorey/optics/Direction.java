@@ -8,7 +8,7 @@ package understorey.optics;
  */
 public record Direction(double bearingDeg, double altitudeDeg) {
 
-    /** A unit vector as someone sees it who looks this way and holds the camera level. */
+    /** Parts of a unit vector, seen by a level camera that looks this way. */
     record Seen(double right, double up, double forward) {
     }
 

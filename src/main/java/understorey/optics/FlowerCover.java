@@ -1,13 +1,13 @@
 package understorey.optics;
 
 /**
- * How much of a picture is flower: shares of the picture's area, 0 to 1, by the layer of {@link FlowerLayer}.
+ * Share of a picture that flowers cover, 0 to 1 of its area, by the layer of {@link FlowerLayer}.
  *
  * <p>Every point of the frame is a look at the ground, and the cover of that ground is that of the whole layer before it.
- * A camera among the flowers sees some of them against the ground and the rest, which stand above the lens, against the
- * background: both count. So a lower camera, which looks flatter, never sees a thinner carpet.
+ * A camera among the flowers sees some of them against the ground and those above the lens against the background: both
+ * count. So a lower camera, which looks flatter, never sees a thinner carpet.
  *
- * <p>Only the share of the whole frame tells where flowers are seen. A look from among them passes what stands between
+ * <p>Only the share of the whole frame depends on where flowers are seen. A look from among them passes the flowers between
  * the closest focus and the ground, or up and out at the heads, or on to where the flowers end.
  *
  * @param cover      of the part of the frame that shows ground; 0 where no part does
@@ -58,12 +58,12 @@ public record FlowerCover(double cover, double near, double middle, double far, 
         return (thirds[0] + thirds[1] + thirds[2]) / 3;
     }
 
-    /** How much ground the frame holds one behind the other, from the nearest to the farthest, metres; 0 for none. */
+    /** Depth of the ground in the frame, from the nearest to the farthest, metres; 0 without ground. */
     public double depthM() {
         return ground == 0 ? 0 : Math.max(0, farthestM - nearestM);
     }
 
-    /** The looks that make up a frame; depths are metres along the lens axis. */
+    /** Lines of sight that make up a frame; depths are metres along the lens axis. */
     private static final class Looks {
         private final double sine;
         private final double cosine;
@@ -88,7 +88,7 @@ public record FlowerCover(double cover, double near, double middle, double far, 
             sideEdge = view.sideEdge();
         }
 
-        /** Flowers above the ground's far end, share times rows; cut where the ground vanishes. */
+        /** Cover above the far end of the ground, share times rows; it is cut where the ground vanishes. */
         double above(double from, double to) {
             double cut = Math.max(from, Math.min(to, vanishingRow));
             double below = cut > from ? mean(from, cut) * (cut - from) : 0;
@@ -111,7 +111,7 @@ public record FlowerCover(double cover, double near, double middle, double far, 
             return sum;
         }
 
-        /** Towards the sides a look goes on longer at one depth, and through more flowers. */
+        /** Cover of one row: towards the sides a line of sight is longer at the same depth, and passes more flowers. */
         private double acrossRow(double row) {
             double passed = densityPerM * depthInLayerM(row);
             if (passed == 0) {

@@ -3,7 +3,7 @@ package understorey.optics;
 /**
  * Flowers on the ground as a layer: petals at random, evenly from the ground up to the heads, at all angles.
  *
- * <p>Evenly from the ground is an assumption: where all heads stand at one height, a camera under them sees them all
+ * <p>Evenly from the ground is an assumption: if all heads are at one height, a camera under them sees them all
  * against the background. Clumps (which leave more ground bare), relief and
  * leaves in front of the flowers are not covered; the index itself is known to a factor of two.
  *
@@ -13,9 +13,9 @@ package understorey.optics;
  */
 public record FlowerLayer(double headsM, double areaIndex, double farM) {
 
-    /** Beyond it trunks hide the floor of most woods: common practice, no source. */
+    /** Distance beyond which trunks hide the ground of most woods: common practice, no source. */
     public static final double FAR_M = 60;
-    /** Share of its area that a petal shows, the mean of all angles at which it may stand. */
+    /** Share of its area that a petal shows on average over all angles. */
     public static final double SPHERICAL = 0.5;
 
     public FlowerLayer {
@@ -25,12 +25,12 @@ public record FlowerLayer(double headsM, double areaIndex, double farM) {
         }
     }
 
-    /** Flowers as far as one sees between the trunks of most woods, {@value #FAR_M} m. */
+    /** Flowers up to the distance of sight in most woods, {@value #FAR_M} m. */
     public static FlowerLayer of(double headsM, double areaIndex) {
         return new FlowerLayer(headsM, areaIndex, FAR_M);
     }
 
-    /** The same flowers, none of them above a height. */
+    /** These flowers, cut at a height. */
     FlowerLayer notAbove(double mostM) {
         return headsM <= mostM ? this : new FlowerLayer(mostM, areaIndex, farM);
     }

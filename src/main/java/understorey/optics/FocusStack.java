@@ -1,7 +1,7 @@
 package understorey.optics;
 
 /**
- * Frames focused one behind the other, where one frame cannot hold the depth.
+ * Focus stack: frames focused one behind the other, if one frame cannot hold the depth.
  *
  * <p>Depths are in any measure in which all frames are equally deep: millimetres close up, where magnification
  * hardly changes; 1/near − 1/far for a view ({@link DepthOfField#depthPerMm}).

@@ -3,7 +3,7 @@ package understorey.optics;
 /**
  * A camera above ground that rises or falls evenly along the view, and which rows of its frame show that ground.
  *
- * <p>A row is told by its height in the frame: the tangent of its angle above the lens axis, so that equal steps
+ * <p>A row is given by its height in the frame: the tangent of its angle above the lens axis, so that equal steps
  * are equal heights in the picture. Ground that leans sideways is not covered. A camera tilted past the upright
  * on a steep bank is taken as its mirror image, which shows as much.
  *
@@ -25,9 +25,9 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
     /**
      * Another lens from the same height, aimed so that level ground would vanish at the same height in the frame (of
      * the frame's height): tan τ′ = tan τ · tan(v′/2) / tan(v/2), τ to the ground. Where the camera is tilted little,
-     * the nearest flowers, on the bottom edge, then fill the frame as before: a longer lens stands further back by
-     * as much as it is longer, and looks flatter. A wide one that would have to come nearer than its own feet looks
-     * down steeply instead.
+     * the nearest flowers, on the bottom edge, then fill the frame as before: a longer lens is further back in
+     * proportion, and looks flatter. A wide one that would have to come nearer than its own feet looks down steeply
+     * instead.
      */
     public GroundView through(AngleOfView other, double otherClosestM) {
         double times = Math.tan(Math.toRadians(other.verticalDeg() / 2)) / topEdge();
@@ -37,7 +37,7 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return new GroundView(heightM, Math.max(-90, Math.min(90, axisDeg - slopeDeg)), slopeDeg, other, otherClosestM);
     }
 
-    /** The same camera at another height, its axis along the ground. */
+    /** This camera at another height, its axis along the ground. */
     public GroundView along(double otherHeightM) {
         return new GroundView(otherHeightM, -slopeDeg, slopeDeg, angle, closestM);
     }
@@ -47,7 +47,7 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return lowestRow() < highestRow(farM);
     }
 
-    /** From the lens square to the ground, metres. */
+    /** Distance from the lens to the ground at a right angle, metres. */
     public double aboveM() {
         return heightM * cosSlope();
     }
@@ -67,12 +67,12 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return Math.tan(Math.toRadians(angle.verticalDeg() / 2));
     }
 
-    /** The right edge, as rows are told. */
+    /** Tangent of the angle from the axis to the right edge. */
     double sideEdge() {
         return Math.tan(Math.toRadians(angle.horizontalDeg() / 2));
     }
 
-    /** The row that ground without end would vanish in, up to infinity. */
+    /** The row in which endless ground would vanish, up to infinity. */
     double vanishingRow() {
         double axisDeg = axisDeg();
         return Math.abs(axisDeg) == 90 ? axisDeg * Double.POSITIVE_INFINITY : Math.tan(Math.toRadians(axisDeg));
@@ -95,7 +95,7 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return axisDeg() - Math.toDegrees(Math.atan(row));
     }
 
-    /** From the lens to the ground in the middle of a row that meets it, metres. */
+    /** Distance from the lens to the ground in the middle of a row that meets it, metres. */
     double distanceM(double row) {
         return aboveM() / Math.sin(Math.toRadians(grazingDeg(row)));
     }

@@ -51,7 +51,7 @@ public final class Polarisation {
 
     /**
      * Degree of polarisation of a clear sky, 0 to 0.8, at an angle from the sun of 0 to 180°: Pmax sin²g / (1 + cos²g),
-     * Rayleigh's law for one scattering, with Pmax 0.8. Haze and cloud lower it by an amount that no formula tells.
+     * Rayleigh's law for one scattering, with Pmax 0.8. Haze and cloud lower it by an amount that no formula gives.
      */
     public static double skyDegree(double fromSunDeg) {
         double cosine = Math.cos(Math.toRadians(fromSunDeg));

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Projection(Direction axis, double halfWidth, double halfHeight) {
 
-    /** What lies nearly at right angles to the axis would fall further out than any drawing reaches. */
+    /** Cosine of the angle to the axis below which a place would be further out than any drawing. */
     private static final double LEAST_FORWARD = 1e-9;
 
     /**

@@ -1,6 +1,6 @@
 package understorey.optics;
 
-/** What it takes to hold a depth: where to focus and how far to stop down. Distances and depths are mm. */
+/** Focus and f-number that hold a depth. Distances and depths are mm. */
 public final class Sharpness {
 
     private Sharpness() {

@@ -28,8 +28,9 @@ public final class ThinLens {
 
     /**
      * Magnification at a distance from sensor to subject, as makers state the closest focus: the smaller root, 0 to 1, of
-     * f·(2 + m + 1/m) = distance. A real lens adds the gap between its principal planes, which makers do not state. {@code NaN} when the distance is under 4f, where no thin lens forms an image;
-     * a real lens that focuses there has shortened its focal length ({@link #focalMmAtSensorDistance}).
+     * f·(2 + m + 1/m) = distance. {@code NaN} when the distance is under 4f, where no thin lens forms an image; a real
+     * lens that focuses there has shortened its focal length ({@link #focalMmAtSensorDistance}). A real lens also adds the
+     * gap between its principal planes, which makers do not state.
      */
     public static double magnificationAtSensorDistance(double focalMm, double sensorToSubjectMm) {
         double sumOfRoots = sensorToSubjectMm / focalMm - 2;
@@ -40,7 +41,7 @@ public final class ThinLens {
     /**
      * Focal length f = distance / (2 + m + 1/m) that reaches a magnification at a distance from sensor to
      * subject. For m above 0. With a maker's closest focus and greatest magnification it is the focal length
-     * that an inner-focusing lens has shrunk to, as far as a thin lens can stand for it.
+     * that an inner-focusing lens has shrunk to, as far as a thin lens can represent it.
      */
     public static double focalMmAtSensorDistance(double magnification, double sensorToSubjectMm) {
         return sensorToSubjectMm / (2 + magnification + 1 / magnification);

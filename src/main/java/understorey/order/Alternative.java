@@ -31,7 +31,7 @@ public record Alternative(Day day, RunningOrder order, List<Change> changes, Lis
     }
 
     /** Smaller changes of time are not worth telling: common practice, no source. */
-    private static final Duration MOVED = Duration.ofMinutes(15);
+    private static final Duration MOVED = Duration.ofMinutes(20);
 
     /**
      * The alternative, compared with the plan; null if it does not differ.

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -15,7 +14,6 @@ import understorey.advice.HelpAdvice;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
-import understorey.kit.Verdict;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
@@ -48,51 +46,33 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @
     }
 
     /**
-     * A picture as planned.
+     * A picture that can be taken.
      *
-     * @param fit      with the smallest bag; null if there is no camera
-     * @param settings of the picture; null without a camera
-     * @param verdict  of lens and light; nothing is packed for a picture that cannot be taken
-     * @param helps    things that would help
-     * @param dimming  neutral density filters and their rings for a brighter light that is likely
+     * @param fit     with the smallest bag
+     * @param dimming neutral density filters and their rings for a brighter light that is likely
      */
-    public record Use(@Nullable LensFit fit, @Nullable Settings settings, Verdict verdict, List<Advice> helps,
-                      List<Filter> dimming) {
-
-        /** The lens of a picture that can be taken. */
-        LensFit givenFit() {
-            return Objects.requireNonNull(fit, "no camera");
-        }
-
-        /** The settings of a picture that can be taken. */
-        Settings givenSettings() {
-            return Objects.requireNonNull(settings, "no camera");
-        }
+    public record Use(LensFit fit, Settings settings, List<Filter> dimming) {
     }
 
     /**
-     * The packing list for the pictures that can be taken; things that would help the others count as missing too.
+     * The packing list.
      *
+     * @param uses     the pictures that can be taken; nothing is packed for the others
+     * @param helps    things that would help any picture
      * @param coldestC while the visit lasts, °C; null if unknown
      */
-    public static Packing of(SmallestBag bag, List<Use> all, @Nullable Double coldestC, HeadTorchHours lamp) {
-        Map<String, Set<String>> needed = new LinkedHashMap<>();
+    public static Packing of(SmallestBag bag, List<Use> uses, List<Advice> helps, @Nullable Double coldestC, HeadTorchHours torch) {
         List<Advice> missing = new ArrayList<>();
-        List<Use> uses = new ArrayList<>();
-        for (Use use : all) {
-            for (Advice help : use.helps()) {
-                add(help, missing);
-            }
-            if (use.verdict() != Verdict.CANNOT) {
-                uses.add(use);
-                need(use.givenFit(), needed);
-                need(use.givenFit(), use.dimming(), needed);
-            }
+        helps.forEach(help -> add(help, missing));
+        Map<String, Set<String>> needed = new LinkedHashMap<>();
+        for (Use use : uses) {
+            need(use.fit(), needed);
+            need(use.fit(), use.dimming(), needed);
         }
         Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
         missing.addAll(supplies.lacking());
         release(uses, missing);
-        if (dark(lamp) && !hasLamp(bag.whole())) {
+        if (dark(torch) && !hasLamp(bag.whole())) {
             missing.add(new BagAdvice.HelpLamp());
         }
         List<Item> take = new ArrayList<>();
@@ -130,13 +110,13 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @
     private static void release(List<Use> uses, List<Advice> missing) {
         Use longest = null;
         for (Use use : uses) {
-            if (use.givenFit().steady() && !use.givenFit().released() && use.givenSettings().shutterS() >= LONG_S
-                    && (longest == null || use.givenSettings().shutterS() > longest.givenSettings().shutterS())) {
+            if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
+                    && (longest == null || use.settings().shutterS() > longest.settings().shutterS())) {
                 longest = use;
             }
         }
         if (longest != null) {
-            missing.add(new BagAdvice.HelpRelease(longest.givenFit().intent().shot().name(), longest.givenSettings().shutterS()));
+            missing.add(new BagAdvice.HelpRelease(longest.fit().intent().shot().name(), longest.settings().shutterS()));
         }
     }
 
@@ -169,8 +149,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @
     private static void others(Bag bag, List<Use> uses, List<Item> take) {
         List<String> steady = new ArrayList<>();
         for (Use use : uses) {
-            if (bag.remoteRelease() && use.givenFit().steady()) {
-                steady.add(use.givenFit().intent().shot().name());
+            if (bag.remoteRelease() && use.fit().steady()) {
+                steady.add(use.fit().intent().shot().name());
             }
         }
         if (!steady.isEmpty()) {

@@ -33,7 +33,7 @@ record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries
         List<Body> bodies = new ArrayList<>();
         for (Packing.Use use : uses) {
             int here = frames(use);
-            Body body = use.givenFit().camera().body();
+            Body body = use.fit().camera().body();
             frames += here;
             sized |= body.rawSizeMb() != null;
             gigabytes += body.rawSizeMb() == null ? 0 : here * body.rawSizeMb() / 1000;
@@ -49,9 +49,9 @@ record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries
     }
 
     private static int frames(Packing.Use use) {
-        int stack = use.givenSettings().stackFrames();
+        int stack = use.settings().stackFrames();
         int tries = stack > 1 ? RUNS_A_STACK : FRAMES_A_PICTURE;
-        return tries * use.givenSettings().bracketStops().size() * stack;
+        return tries * use.settings().bracketStops().size() * stack;
     }
 
     private static @Nullable Integer batteries(List<Body> bodies, Map<Body, Integer> frames, @Nullable Double celsius) {

@@ -26,9 +26,9 @@ final class DayJudge {
     private static final Duration SHOT = Duration.ofMinutes(15);
     private static final double FULL_FROM = 0.5;
     private static final double PERHAPS_FROM = 0.15;
-    /** An estimate no better than that, days, leaves a small chance worth naming. */
+    /** Error of an estimate, days, from which a small chance is worth naming. */
     private static final double ROUGH_D = 3;
-    /** A wet hour leaves some of the pictures, and wind of a gentle breeze and more moves every stem. */
+    /** Factors of an hour with rain, and of one with wind that moves every stem, from a gentle breeze. */
     private static final double WET = 0.5;
     private static final double WINDY = 0.7;
     private static final double WINDY_MS = 5;

@@ -26,7 +26,7 @@ import understorey.weather.Mist;
 import understorey.weather.Weather;
 
 /**
- * The light of one day's visit, every 20 minutes: enough to compare days, for a fifth of the work of planning one. All
+ * The light of one day's visit, every 20 minutes: enough to compare days, at a fifth of the cost of a plan. All
  * spots have the site's sun, because a wood is no wider than a walk; the moon is left out. If the sky is unknown, the three
  * usual skies count equally.
  */
@@ -53,7 +53,7 @@ final class DayLights {
     private final List<SunAt> track = new ArrayList<>();
     private final List<Weather> weather = new ArrayList<>();
     private final LightDay day;
-    /** By spot, sky and time. */
+    /** Moments by spot, sky and time. */
     private final Map<Standpoint, Moment[][]> moments = new IdentityHashMap<>();
 
     DayLights(Trip trip, LocalDate date, Interval hours) {

@@ -14,7 +14,7 @@ import understorey.plan.Temperatures;
 /** Computes a flowering window: a first estimate of the peak from records or catalogue, then the sightings of this year. */
 final class FloweringForecast {
 
-    /** Records that say where in a season the peak falls, standard error of one more year in days, where they are too few to tell (from memory; Tullgarn 6, Kyoto 6). */
+    /** Standard error of one more year, days, if the records are too few to give it (from memory; Tullgarn 6, Kyoto 6). */
     private static final double YEARS_DIFFER_D = 10;
     /** Standard error of the peak, days, if there are only sightings of this year. */
     private static final double UNKNOWN_D = 30;

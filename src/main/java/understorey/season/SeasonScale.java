@@ -14,7 +14,7 @@ import java.util.List;
 record SeasonScale(MonthDay anchor) {
 
     private static final double YEAR_D = 365.2425;
-    /** Any common year will do to name a day of the year. */
+    /** Any common year, to name a day of the year. */
     private static final int COMMON_YEAR = 2027;
 
     /** The scale around the middle of some dates: their mean on the circle of the year. */

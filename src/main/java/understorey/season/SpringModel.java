@@ -14,7 +14,7 @@ sealed interface SpringModel {
     /** The peak of a season with such a spring, on the season's scale; null if a day is missing or the sum is not reached. */
     @Nullable Prediction peak(int season, DailyMeans spring);
 
-    /** The mean of some days, the same in each season. */
+    /** The mean of a window of days, equal in each season. */
     record Window(WindowModel line, int from, int to) implements SpringModel {
         @Override
         public int from(int season) {

@@ -12,14 +12,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class SpringModels {
 
-    /** With fewer, a line fits anything. */
+    /** Least number of years: with fewer, a line fits anything. */
     static final int LEAST_YEARS = 4;
     private static final double BEATS = 0.95;
     private static final int[] WINDOWS_D = {30, 60};
     private static final double[] BASES_C = {0, 5};
-    /** A sum that begins later than this before the earliest peak says little. */
+    /** Least days from the start of a sum to the earliest peak: a shorter sum says little. */
     private static final int LEAST_SUM_D = 30;
-    /** A late year may take so many days more than the usual one. */
+    /** Days by which a late year may exceed the usual one. */
     private static final int LATEST_D = 90;
 
     /** A model with its error and that of the mean of the same years. */

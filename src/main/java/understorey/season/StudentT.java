@@ -19,7 +19,7 @@ final class StudentT {
     }
 
     /**
-     * The law of so many degrees of freedom.
+     * The distribution for a number of degrees of freedom.
      *
      * @param freedom above 0; may be infinite
      */

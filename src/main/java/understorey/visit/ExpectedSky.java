@@ -44,34 +44,40 @@ public final class ExpectedSky {
         return weather(time).okta();
     }
 
+    /** Cloud cover to plan for, 0 to 8 okta: of a time, and that of the middle of all skies if it is unknown. */
+    public double plannedOkta(ZonedDateTime time) {
+        Double okta = okta(time);
+        return okta == null ? MIDDLE.okta() : okta;
+    }
+
     /** Whether the cloud cover of any hour of the day is unknown. */
-    public boolean silentOn(ZonedDateTime start) {
-        boolean silent = false;
+    public boolean lacksCloudOn(ZonedDateTime start) {
+        boolean lacks = false;
         for (ZonedDateTime hour = start; hour.isBefore(start.plusDays(1)); hour = hour.plusHours(1)) {
-            silent |= okta(hour) == null;
+            lacks |= okta(hour) == null;
         }
-        return silent;
+        return lacks;
     }
 
     /** Whether any hour of the forecast has a wind. */
-    public boolean tellsWind() {
-        boolean tells = false;
+    public boolean hasWind() {
+        boolean has = false;
         for (ForecastHour hour : trip.forecast()) {
-            tells |= hour.windMs() != null || hour.gustMs() != null;
+            has |= hour.windMs() != null || hour.gustMs() != null;
         }
-        return tells;
+        return has;
     }
 
     /** Weather of the nearest hour with a wind in the forecast; of the time itself if the forecast has no wind. */
     public Weather nearestWind(ZonedDateTime time) {
         Weather there = weather(time);
-        if (tells(there) || !tellsWind()) {
+        if (hasWind(there) || !hasWind()) {
             return there;
         }
         for (int hours = 1; hours < HOURS; hours++) {
             for (ZonedDateTime near : List.of(time.minusHours(hours), time.plusHours(hours))) {
                 Weather weather = weather(near);
-                if (tells(weather)) {
+                if (hasWind(weather)) {
                     return weather;
                 }
             }
@@ -79,7 +85,7 @@ public final class ExpectedSky {
         return there;
     }
 
-    private static boolean tells(Weather weather) {
+    private static boolean hasWind(Weather weather) {
         return weather.windMs() != null || weather.gustMs() != null;
     }
 

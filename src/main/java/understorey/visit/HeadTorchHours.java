@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until, @Nullable ZonedDateTime from,
                              ZonedDateTime leave, boolean allDay) {
 
-    /** Darkness that ends on arriving, or begins on leaving, is none: after rounding, too. */
+    /** Darkness that ends at the arrival, or begins at the leave, does not count, after rounding either. */
     public HeadTorchHours {
         until = until != null && until.isEqual(arrive) ? null : until;
         from = from != null && from.isEqual(leave) ? null : from;

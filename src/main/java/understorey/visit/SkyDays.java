@@ -35,8 +35,8 @@ public final class SkyDays {
     }
 
     /** Whether the expected sky is unknown for a part of the day. */
-    public boolean silentOn(ZonedDateTime start) {
-        return sky.silentOn(start);
+    public boolean lacksCloudOn(ZonedDateTime start) {
+        return sky.lacksCloudOn(start);
     }
 
     private double expected(ZonedDateTime time) {

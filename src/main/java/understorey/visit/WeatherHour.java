@@ -3,6 +3,6 @@ package understorey.visit;
 import java.time.ZonedDateTime;
 import understorey.weather.Weather;
 
-/** The weather at a full hour, as far as the forecast goes. */
+/** The weather of the forecast at a full hour. */
 public record WeatherHour(ZonedDateTime time, Weather weather) {
 }

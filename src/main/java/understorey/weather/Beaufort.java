@@ -2,7 +2,7 @@ package understorey.weather;
 
 /**
  * Force of the wind at 10 m in the open, mean over 10 minutes, by the limits of the World Meteorological
- * Organization. It says nothing of the wind among flowers.
+ * Organization. It does not describe the wind among flowers.
  */
 public enum Beaufort {
     CALM(0),
@@ -28,8 +28,8 @@ public enum Beaufort {
     }
 
     /**
-     * The force of a wind of 0 m/s or more. Limits are printed to a tenth, so that a speed is best rounded to one
-     * before it is asked for; between two printed ranges the lower force holds.
+     * The force of a wind of 0 m/s or more. Limits are printed to a tenth, so round a speed to a tenth first; between two
+     * printed ranges the lower force holds.
      */
     public static Beaufort of(double windMs) {
         int force = FORCES.length - 1;

@@ -10,8 +10,8 @@ import understorey.plan.SkyWord;
 import understorey.weather.ForecastMoment.Quantity;
 
 /**
- * The air of the 4 hours before sunrise, as far as the forecast says how damp it is; otherwise of the hour after. Damp
- * counts where it is nearest to mist; wind and cloud are means of the night, because the air takes hours to cool.
+ * The air of the 4 hours before sunrise, or of the hour after if the forecast has no damp before. The damp is that
+ * nearest to mist; wind and cloud are means of the night, because the air takes hours to cool.
  *
  * @param spreadC      smallest difference of temperature and dew point
  * @param windMs       mean at 10 m; null if unknown

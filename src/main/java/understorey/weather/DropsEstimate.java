@@ -21,7 +21,7 @@ final class DropsEstimate {
     /** How long drops stay if the damp of the air is unknown; common practice, no source. */
     private static final double PLAIN_WINDOW_S = 2 * 3600;
     private static final double DAY_S = 86_400;
-    /** Sums of round figures end a last bit beside a limit. */
+    /** Tolerance of limits for rounding errors of sums. */
     private static final double LAST_BIT = 1e-9;
 
     private final LocalDate date;
@@ -126,9 +126,9 @@ final class DropsEstimate {
     }
 
     /**
-     * Dew is of the hours before sunrise. No sun is asked: under a clear and still sky the air comes so near its dew
-     * point only while the ground cools, and what the evening brings stands the next morning too. In frost it comes
-     * as rime, which is no drop.
+     * Whether dew forms: in the morning, in damp and calm air under a clear sky, above 0 °C. The time of sunrise is not
+     * needed, because the air comes so near its dew point only while the ground cools. Evening dew is there the next
+     * morning too. In frost rime forms instead of drops.
      */
     private boolean dewForms(ZonedDateTime time, Weather weather) {
         Weather.Damp damp = weather.damp();

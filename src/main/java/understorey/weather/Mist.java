@@ -15,10 +15,10 @@ import understorey.sky.SunDay;
 /**
  * Radiation mist at dawn: air that a clear, still night has cooled to its dew point. Mist that drifts in from water or
  * hangs in cloud is not covered. Hollows, streams and wood edges have more mist than a forecast for the district says, the
- * floor of a closed wood less (from memory).
+ * ground of a closed wood less (from memory).
  *
  * @param likelihood null if it is unknown
- * @param stands     from 2 hours before sunrise until mist is gone, or would be; null if none is likely
+ * @param stands     time in which mist is to be expected, from 2 hours before sunrise; null if none is likely
  * @param reasons    in the order of telling; never empty
  */
 public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, List<Advice> reasons) {

@@ -9,7 +9,7 @@ import understorey.plan.SkyWord;
 import understorey.weather.ForecastMoment.Quantity;
 
 /**
- * The weather at an instant, as far as the forecast goes; otherwise the sky in one word. A component is null if it is
+ * The weather at an instant from the forecast; without one there, only the author's word for the sky. A component is null if it is
  * unknown.
  *
  * @param okta         cloud cover, 0 to 8

@@ -21,6 +21,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import understorey.Glass;
 import understorey.Samples;
+import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.advice.HelpAdvice;
 import understorey.exposure.Conditions;
@@ -31,6 +32,7 @@ import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
+import understorey.kit.Verdict;
 import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -67,13 +69,16 @@ class PackingTest {
         }
         SmallestBag smallest = SmallestBag.of(bag, List.of(), intents);
         List<Packing.Use> uses = new ArrayList<>();
+        List<Advice> helps = new ArrayList<>();
         for (ShotFit fit : smallest.fits()) {
             Settings settings = Exposure.of(fit.best(), Darkening.of(bag, fit.best()),
                     new Conditions(ev, contrastStops, null, 0, null, null));
-            uses.add(new Packing.Use(fit.best(), settings, fit.best().verdict().and(settings.verdict()), fit.helps(),
-                    settings.dimming()));
+            if (fit.best().verdict().and(settings.verdict()) != Verdict.CANNOT) {
+                uses.add(new Packing.Use(fit.best(), settings, settings.dimming()));
+            }
+            helps.addAll(fit.helps());
         }
-        return Packing.of(smallest, uses, celsius, lamp);
+        return Packing.of(smallest, uses, helps, celsius, lamp);
     }
 
     private static List<String> names(List<Packing.Item> items) {
@@ -227,7 +232,7 @@ class PackingTest {
 
     @Test
     void takesOnlyTheExtrasWhenNothingIsToBePhotographed() {
-        Packing packing = Packing.of(SmallestBag.of(full(), List.of(), List.of()), List.of(), null, LIGHT);
+        Packing packing = Packing.of(SmallestBag.of(full(), List.of(), List.of()), List.of(), List.of(), null, LIGHT);
         assertEquals(List.of("Mat", "Torch"), names(packing.take()));
         assertEquals(0, packing.frames());
         assertNull(packing.batteries());
