@@ -23,5 +23,6 @@ public record Shot(String name, @Nullable Role role, Subject subject, @Nullable 
                    @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm,
                    @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
                    @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
-                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM) {
+                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM,
+                   @Nullable Compose compose) {
 }

@@ -34,7 +34,10 @@ public enum Dimension {
     FRAMES("a number of frames", "400 frames", unit(1, 1, "frames", "frame")),
     DIOPTRES("a power", "2 dpt", unit(1, 1, "dpt", "D")),
     /** In stems per square metre. */
-    DENSITY("a density", "80 /m2", unit(1, 1, "/m2", "/m²"), unit(100_000_000, 9_290_304, "/ft2", "/ft²"));
+    DENSITY("a density", "80 /m2", unit(1, 1, "/m2", "/m²"), unit(100_000_000, 9_290_304, "/ft2", "/ft²")),
+    /** Trees per hectare. The acre is 4046.856 422 4 m². */
+    TREES("a number of trees per hectare", "300 per ha", unit(1, 1, "per ha", "/ha", "per hectare"),
+            unit(100_000_000_000., 40_468_564_224., "per acre", "/acre"));
 
     /** A unit with its conversion: value in the base unit = (number + shift) × times / over. */
     public record Unit(double shift, double times, double over, String... names) {

@@ -26,7 +26,7 @@ final class Woods {
     static Site wood(double latitude, Double elevationM, Season... seasons) {
         return new Site("Testing Wood", "testing-wood", null, new Position(latitude, 0), elevationM, ZoneId.of("UTC"),
                 List.of(), null, List.of(), List.of(), null, null, List.of(seasons), List.of(), null, null, false,
-                List.of(), null);
+                List.of(), null, List.of(), null);
     }
 
     static Season records(String... full) {
