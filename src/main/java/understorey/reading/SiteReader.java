@@ -4,7 +4,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -129,15 +128,10 @@ final class SiteReader {
             return null;
         }
         String code = text.strip().toUpperCase(Locale.ROOT);
-        List<String> codes = List.of(Locale.getISOCountries());
-        if (codes.contains(code)) {
+        if (Countries.isCode(code)) {
             return code;
         }
-        // ISO 3166-1 keeps UK free for the country whose code is GB.
-        Optional<String> meant = code.equals("UK") ? Optional.of("GB") : codes.stream().filter(known ->
-                new Locale("", known).getDisplayCountry(Locale.ENGLISH).equalsIgnoreCase(text.strip())).findFirst();
-        f.refuse("country", "there is no country code " + Node.quote(text), meant.map(known -> "write " + known)
-                .orElse("use the two letters of ISO 3166-1, for example GB"));
+        f.refuse("country", "there is no country code " + Node.quote(text), Countries.help(text.strip()));
         return null;
     }
 

@@ -88,6 +88,11 @@ public final class Fields {
         return entry.value();
     }
 
+    /** Lets a key stand whose value is not read. */
+    public void ignore(String key) {
+        asked.add(key);
+    }
+
     public String text(String key) {
         return scalars.text(take(key), named(key));
     }

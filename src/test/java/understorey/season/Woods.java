@@ -20,7 +20,7 @@ final class Woods {
 
     static Subject subject(String key, boolean southern, Integer first, Integer last) {
         return new Subject(key, key, null, null, southern, first, last, null, null, null, null, null, null, null, null,
-                null, null, null, null, null, 53.0);
+                null, null, null, null, null, 53.0, null);
     }
 
     static Site wood(double latitude, Double elevationM, Season... seasons) {
