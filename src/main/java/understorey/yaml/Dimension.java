@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Kind of a quantity, with the units that fit. The first unit is the base unit. */
 public enum Dimension {
@@ -84,7 +85,7 @@ public enum Dimension {
     }
 
     /** Unit of that name; null if it does not fit. Upper and lower case differ: MB is not mb. */
-    public Unit unit(String name) {
+    public @Nullable Unit unit(String name) {
         for (Unit unit : units) {
             for (String known : unit.names()) {
                 if (known.equals(name)) {
