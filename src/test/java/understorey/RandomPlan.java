@@ -87,7 +87,8 @@ final class RandomPlan {
         Block site = r.block().put("site", "Any wood")
                 .put("latitude", odd ? r.number(-90, 90) : day.latitude())
                 .put("longitude", odd ? r.number(-180, 180) : day.longitude()).put("time_zone", day.zone())
-                .maybe("elevation", r.of(-450, 9000, "m")).maybe("skyline", skyline()).maybe("canopy", canopy());
+                .maybe("elevation", r.of(-450, 9000, "m")).maybe("skyline", skyline()).maybe("canopy", canopy())
+                .seldom(3, "edges", edges()).seldom(3, "country", r.any("GB", "JP", "NZ", "CL"));
         site.put("spots", spotList(odd)).put("walks", walks());
         String from = r.clock();
         String to = r.clock();
@@ -107,7 +108,7 @@ final class RandomPlan {
             spot.maybe("at", List.of(odd ? r.number(-90, 90) : Math.max(-90, Math.min(90, day.latitude() + 0.001 * i)),
                     odd ? r.number(-180, 180) : day.longitude()));
             list.add(spot.maybe("elevation", r.of(-450, 9000, "m")).seldom(3, "canopy", canopy())
-                    .seldom(3, "skyline", skyline())
+                    .seldom(3, "skyline", skyline()).seldom(3, "edges", edges())
                     .maybe("slope", r.block().put("angle", r.number(0, 80)).put("faces", r.bearing()))
                     .seldom(3, "clearing", r.block().put("radius", r.of(0.5, 2000, "m"))));
         }
@@ -137,12 +138,17 @@ final class RandomPlan {
         return points;
     }
 
+    private List<Block> edges() {
+        return r.chance(4) ? List.of() : List.of(r.block().put("bearing", r.bearing()).put("distance", r.of(1, 5000, "m")));
+    }
+
     private Object canopy() {
         if (r.chance(4)) {
             return "none";
         }
         Block canopy = r.block().maybe("trees", r.any("deciduous", "evergreen", "mixed"))
-                .maybe("height", r.of(0.5, 120, "m"));
+                .maybe("height", r.of(0.5, 120, "m")).seldom(3, "base", r.of(0, 0.4, "m"))
+                .seldom(3, "stems", r.of(1, 100_000, "per ha")).seldom(3, "diameter", r.of(0.01, 10, "m"));
         return switch (r.upTo(3)) {
             case 0 -> canopy.put("stage", r.any("leafless", "bud-burst", "half-leaf", "full-leaf"));
             case 1 -> canopy.put("leaf_out", r.any(DAYS).date());
@@ -189,8 +195,9 @@ final class RandomPlan {
                     .seldom(3, "focal_equivalent", r.of(4, 3000, "mm")).seldom(3, "frame", frame())
                     .maybe("facing", r.bearing()).maybe("light", light()).maybe("polariser", r.any("yes", "no"))
                     .maybe("duration", r.of(10, r.any(600, 86_400), "s")).maybe("priority", r.whole(1, 3))
-                    .seldom(3, "tilt", r.number(-90, 90)).seldom(12, "start", r.clock())
-                    .seldom(3, "print", r.of(0.02, 20, "m")).seldom(4, "otherwise", "Go home.");
+                    .seldom(3, "tilt", r.chance(2) ? r.number(-90, 90) : r.of(0, 90, r.any("° up", "down"))).seldom(12, "start", r.clock())
+                    .seldom(3, "print", r.of(0.02, 20, "m")).seldom(4, "otherwise", "Go home.")
+                    .seldom(4, "compose", r.block().maybe("foreground", "leaves").maybe("keep_out", List.of("a fence")));
             shots.add(i == 0 ? shot : shot.seldom(4, "after", "Shot " + (i - 1)));
         }
         return shots;

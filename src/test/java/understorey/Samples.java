@@ -125,7 +125,7 @@ public final class Samples {
 
     public static Spot spot(String name, Double latitude, Double longitude, Double elevationM) {
         return new Spot(name, latitude == null ? null : new Position(latitude, longitude), elevationM, null, null, null,
-                null, null);
+                null, null, null);
     }
 
     public static Walk walk(String from, String to, int minutes) {
@@ -145,7 +145,7 @@ public final class Samples {
 
     public static Site wood(Places place, List<Spot> spots, List<Walk> walks, Opening opening, Parking parking) {
         return new Site("Sample wood", "sample-wood", null, place.position(), null, place.zone(), List.of(), null, spots,
-                walks, opening, parking, List.of(), List.of(), null, null, false, List.of(), null);
+                walks, opening, parking, List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
     }
 
     public static Trip trip(Site site, String arrive, String leave, Shot... shots) {
@@ -275,7 +275,7 @@ public final class Samples {
 
         public Shot shot() {
             return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, equivalentMm, frame, null, List.of(),
-                    polariser, duration, null, null, null, tiltDeg, start, after, printM);
+                    polariser, duration, null, null, null, tiltDeg, start, after, printM, null);
         }
 
         public Intent intent() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,7 +37,7 @@ final class BuildCommand implements Callable<Integer> {
     private Path out;
     @Option(names = "--templates", paramLabel = "FOLDER", converter = Folders.class,
             description = "your own templates; missing files fall back to the built-in ones")
-    private Path templates;
+    private @Nullable Path templates;
     @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
             description = "skip trips meant for a smaller audience: private, party or public (default: skip none)")
     private Share.Audience audience;

@@ -8,6 +8,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,9 +37,9 @@ final class DaysCommand implements Callable<Integer> {
     private Path asked;
     @Option(names = "--from", paramLabel = "DATE",
             description = "first day, for example 2027-04-20, instead of the trip's own days")
-    private String first;
+    private @Nullable String first;
     @Option(names = "--to", paramLabel = "DATE", description = "last day")
-    private String last;
+    private @Nullable String last;
     @Option(names = "--json", description = "the days as JSON")
     private boolean json;
     @Option(names = "--csv", description = "the days as CSV")
@@ -62,7 +63,7 @@ final class DaysCommand implements Callable<Integer> {
         if ((first == null) != (from == null) || (last == null) != (to == null)) {
             return wrong("write dates as 2027-05-08");
         }
-        if ((from == null) != (to == null) || from != null && (to.isBefore(from)
+        if ((from == null) != (to == null) || from != null && to != null && (to.isBefore(from)
                 || to.toEpochDay() - from.toEpochDay() >= MOST_DAYS)) {
             return wrong("give both --from and --to, in this order and within one year");
         }
@@ -71,7 +72,7 @@ final class DaysCommand implements Callable<Integer> {
         String slug = slug(file);
         for (Trip trip : plans.trips()) {
             if (trip.slug().equals(slug)) {
-                List<LocalDate> days = existing(trip, from == null ? days(trip) : new When.Between(from, to).days());
+                List<LocalDate> days = existing(trip, from == null || to == null ? days(trip) : new When.Between(from, to).days());
                 if (days.isEmpty()) {
                     return wrong("there is no " + from + " in " + trip.site().zone().getId());
                 }
@@ -127,7 +128,7 @@ final class DaysCommand implements Callable<Integer> {
         return name.substring(0, name.lastIndexOf('.'));
     }
 
-    private static LocalDate date(String text) {
+    private static @Nullable LocalDate date(@Nullable String text) {
         try {
             return text == null || text.length() > "2027-05-08".length() ? null : LocalDate.parse(text);
         } catch (DateTimeParseException fault) {

@@ -14,8 +14,8 @@ final class FaultMessage {
     }
 
     static String says(Throwable fault) {
-        if (fault instanceof UncheckedIOException wrapped) {
-            return says(wrapped.getCause());
+        if (fault instanceof UncheckedIOException && fault.getCause() != null) {
+            return says(fault.getCause());
         }
         if (fault instanceof FileSystemException disk) {
             return "'" + disk.getFile() + "' " + what(disk);

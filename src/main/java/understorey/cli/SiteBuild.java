@@ -7,9 +7,11 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.pages.Page;
 import understorey.pages.SharedPages;
@@ -63,7 +65,7 @@ final class SiteBuild {
     }
 
     /** The site is null where the trip failed before it. */
-    private record Failed(Site site, Throwable fault) implements Left {
+    private record Failed(@Nullable Site site, Throwable fault) implements Left {
     }
 
     private final Terminal terminal;
@@ -93,7 +95,7 @@ final class SiteBuild {
      * @param audience  trips for fewer people are passed over
      * @param templates folder of the user's own; null for the built-in ones
      */
-    Made make(Plans plans, Share.Audience audience, Path templates, Sink sink) {
+    Made make(Plans plans, Share.Audience audience, @Nullable Path templates, Sink sink) {
         try {
             SitePages site = SitePages.open(templates);
             SharedPages shared = site.shared();
@@ -193,12 +195,13 @@ final class SiteBuild {
         }
     }
 
-    private static Finding error(String file, String text, String help) {
+    private static Finding error(String file, String text, @Nullable String help) {
         return new Finding(Finding.Level.ERROR, file, 0, 0, 0, text, help, null);
     }
 
     private static Finding finding(TemplateFault fault) {
-        return new Finding(Finding.Level.ERROR, fault.file(), fault.line(), fault.column(), 1, fault.getMessage(), null, null);
+        return new Finding(Finding.Level.ERROR, fault.file(), fault.line(), fault.column(), 1,
+                Objects.requireNonNullElse(fault.getMessage(), ""), null, null);
     }
 
     /** The folders of trips that this build makes no pages of, though a page of an earlier one may be there. */
@@ -224,7 +227,7 @@ final class SiteBuild {
         }
         List<Bag> carried = new ArrayList<>();
         for (Bag bag : plans.bags()) {
-            if (trips.stream().anyMatch(trip -> bag.slug().equals(trip.bag()))) {
+            if (trips.stream().anyMatch(trip -> Objects.equals(bag.slug(), trip.bag()))) {
                 carried.add(bag);
             }
         }

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -66,7 +67,7 @@ public final class Understorey implements Callable<Integer> {
 
     /** Answers a wrong command line with what is wrong, then with what may be meant or how the command is used. */
     private int refuse(ParameterException fault, String[] arguments) {
-        terminal.say(fault.getMessage());
+        terminal.say(Objects.requireNonNullElse(fault.getMessage(), ""));
         StringWriter meant = new StringWriter();
         if (UnmatchedArgumentException.printSuggestions(fault, new PrintWriter(meant))) {
             terminal.lines(meant.toString());

@@ -3,4 +3,7 @@
  * status: 0 done, 1 errors that stop the build, 2 wrong command line. Start at {@code Understorey}; everything that
  * is printed goes through {@code Terminal}.
  */
+@NullMarked
 package understorey.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -24,21 +24,22 @@ public record Shot(String name, @Nullable Role role, Subject subject, @Nullable 
                    @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm,
                    @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
                    @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
-                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM, CameraSettings set) {
+                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM,
+                   @Nullable Compose compose, CameraSettings set) {
 
     /** A shot whose camera settings are left to the plan. */
     public Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
                 @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm, @Nullable Frame frame,
                 @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser, @Nullable Duration duration,
                 @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise, @Nullable Double tiltDeg,
-                @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM) {
+                @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM, @Nullable Compose compose) {
         this(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser, duration,
-                priority, notes, otherwise, tiltDeg, start, after, printWidthM, CameraSettings.NONE);
+                priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, CameraSettings.NONE);
     }
 
     /** The same shot with camera settings. */
     public Shot with(CameraSettings settings) {
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser,
-                duration, priority, notes, otherwise, tiltDeg, start, after, printWidthM, settings);
+                duration, priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, settings);
     }
 }

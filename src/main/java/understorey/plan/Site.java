@@ -26,17 +26,19 @@ import org.jspecify.annotations.Nullable;
  * @param sensitive  public pages never give position, spot names, access or reports
  * @param cautions   Markdown, one line each
  * @param notes      Markdown
+ * @param edges      by rising bearing; empty if the wood goes on beyond the light's reach
+ * @param country    code of ISO 3166-1 alpha-2, in capitals
  */
 public record Site(String name, String slug, @Nullable String publicName, Position position, @Nullable Double elevationM,
                    ZoneId zone, List<SkylinePoint> skyline, @Nullable Canopy canopy, List<Spot> spots, List<Walk> walks,
                    @Nullable Opening opening, @Nullable Parking parking, List<Season> seasons, List<Subject> subjects,
                    @Nullable String access, @Nullable String reports, boolean sensitive, List<String> cautions,
-                   @Nullable String notes) {
+                   @Nullable String notes, List<Edge> edges, @Nullable String country) {
 
     /** This site with another page name. */
     public Site withSlug(String other) {
         return new Site(name, other, publicName, position, elevationM, zone, skyline, canopy, spots, walks, opening,
-                parking, seasons, subjects, access, reports, sensitive, cautions, notes);
+                parking, seasons, subjects, access, reports, sensitive, cautions, notes, edges, country);
     }
 
     /** False for a day that the calendar of this place left out, as Samoa did when it crossed the date line. */

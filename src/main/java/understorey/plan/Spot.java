@@ -14,8 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param slope           null for level ground
  * @param clearingRadiusM distance to the edge of the trees; null if not in a clearing
  * @param notes           Markdown
+ * @param edges           null for the site's
  */
 public record Spot(String name, @Nullable Position at, @Nullable Double elevationM, @Nullable Canopy canopy,
                    @Nullable List<SkylinePoint> skyline, @Nullable Slope slope, @Nullable Double clearingRadiusM,
-                   @Nullable String notes) {
+                   @Nullable String notes, @Nullable List<Edge> edges) {
 }

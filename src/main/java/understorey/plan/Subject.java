@@ -26,15 +26,17 @@ import org.jspecify.annotations.Nullable;
  * @param marks              reliability of each figure
  * @param sources            codes of the floras and pages that the figures come from
  * @param monthsLatitude     of the place that the months refer to, degrees from the equator
+ * @param guide              null for a subject that the author describes
  */
 public record Subject(String key, String name, @Nullable String scientificName, @Nullable String region, boolean southern,
                       @Nullable Integer monthFirst, @Nullable Integer monthLast, @Nullable String monthsReference,
                       @Nullable Stems stemsPerM2, @Nullable Double heightLowM, @Nullable Double heightHighM,
                       @Nullable Double flowerWidthMm, @Nullable Integer flowersOpen, @Nullable AreaIndex flowerAreaIndex,
                       @Nullable Reflectance reflectance, @Nullable String colour, @Nullable String habitat, @Nullable String care,
-                      @Nullable Marks marks, @Nullable String sources, @Nullable Double monthsLatitude) {
+                      @Nullable Marks marks, @Nullable String sources, @Nullable Double monthsLatitude,
+                      @Nullable FieldGuide guide) {
 
-    /** A subject whose months do not refer to a known latitude. */
+    /** A subject that is not from the catalogue. */
     public Subject(String key, String name, @Nullable String scientificName, @Nullable String region, boolean southern,
                    @Nullable Integer monthFirst, @Nullable Integer monthLast, @Nullable String monthsReference,
                    @Nullable Stems stemsPerM2, @Nullable Double heightLowM, @Nullable Double heightHighM,
@@ -43,7 +45,7 @@ public record Subject(String key, String name, @Nullable String scientificName, 
                    @Nullable Marks marks, @Nullable String sources) {
         this(key, name, scientificName, region, southern, monthFirst, monthLast, monthsReference, stemsPerM2, heightLowM,
                 heightHighM, flowerWidthMm, flowersOpen, flowerAreaIndex, reflectance, colour, habitat, care, marks,
-                sources, null);
+                sources, null, null);
     }
 
     /** Flowering stems per square metre. */

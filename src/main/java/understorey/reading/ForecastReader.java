@@ -65,7 +65,7 @@ final class ForecastReader {
         for (Finding finding : opened.all()) {
             findings.take(finding);
         }
-        if (opened.source().text() == null) {
+        if (!opened.source().isRead()) {
             return;
         }
         List<Node.Mapping> rows = Csv.rows(findings);

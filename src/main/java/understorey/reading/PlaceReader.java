@@ -1,8 +1,12 @@
 package understorey.reading;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
+import understorey.plan.Edge;
 import understorey.plan.Foliage;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
@@ -10,13 +14,13 @@ import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
 import understorey.yaml.Node;
 
-/** Reads what sites and spots have in common: height, skyline, canopy, slope, clearing. */
+/** Reads what sites and spots have in common: height, skyline, edges, canopy, slope, clearing. */
 final class PlaceReader {
 
     /** Steeper ground is a rock face, and a camera cannot be aimed over it as over ground. */
     private static final double STEEPEST_DEG = 80;
 
-    /** Of a skyline: two a degree. */
+    /** Of a skyline, or of edges: two per degree. */
     private static final int MOST_POINTS = 720;
 
     private PlaceReader() {
@@ -28,30 +32,33 @@ final class PlaceReader {
     }
 
     /** By rising bearing; null when not given. */
-    static List<SkylinePoint> skyline(Fields f) {
-        if (!f.has("skyline")) {
-            f.take("skyline");
+    static @Nullable List<SkylinePoint> skyline(Fields f) {
+        return around(f, "skyline", "skyline point", point -> point.require("angle").angle("angle", -30, 89), SkylinePoint::new);
+    }
+
+    /** By rising bearing; null when not given. */
+    static @Nullable List<Edge> edges(Fields f) {
+        return around(f, "edges", "edge", edge -> edge.require("distance").quantity("distance", Dimension.LENGTH, 1, 5000), Edge::new);
+    }
+
+    /** A list of one value per bearing. */
+    private static <T> @Nullable List<T> around(Fields f, String key, String called, Function<Fields, @Nullable Double> value,
+                                                BiFunction<Double, Double, T> entry) {
+        if (!f.has(key)) {
+            f.take(key);
             return null;
         }
-        f.atMost(MOST_POINTS, "skyline");
-        List<SkylinePoint> points = new ArrayList<>();
-        for (Fields block : f.blocks("skyline", "this skyline point")) {
-            block.require("bearing", "angle");
-            Double bearing = block.bearing("bearing");
-            Double angle = block.angle("angle", -30, 89);
+        f.atMost(MOST_POINTS, key);
+        TreeMap<Double, T> entries = new TreeMap<>();
+        for (Fields block : f.blocks(key, "this " + called)) {
+            Double bearing = block.require("bearing").bearing("bearing");
+            Double read = value.apply(block);
             block.done();
-            if (bearing == null || angle == null) {
-                continue;
+            if (bearing != null && read != null && entries.putIfAbsent(bearing, entry.apply(bearing, read)) != null) {
+                block.refuse("bearing", "another " + called + " has this bearing", "delete one of the two");
             }
-            for (SkylinePoint point : points) {
-                if (point.bearingDeg() == bearing) {
-                    block.refuse("bearing", "this bearing is already in the skyline", "delete one of the two points");
-                }
-            }
-            points.add(new SkylinePoint(bearing, angle));
         }
-        points.sort((a, b) -> Double.compare(a.bearingDeg(), b.bearingDeg()));
-        return List.copyOf(points);
+        return List.copyOf(entries.values());
     }
 
     /** Null when not given. */
@@ -71,8 +78,14 @@ final class PlaceReader {
         Canopy.Trees trees = block.word("trees", Canopy.Trees.values());
         Foliage foliage = foliage(block);
         Double height = block.quantity("height", Dimension.LENGTH, 0.5, 120);
+        Double base = block.quantity("base", Dimension.LENGTH, 0, 120);
+        if (base != null && height != null && base >= height) {
+            block.refuse("base", "'base' is not below 'height'", "'base' is the height of the lowest living branches");
+        }
+        Double stems = block.quantity("stems", Dimension.TREES, 1, 100_000);
+        Double diameter = block.quantity("diameter", Dimension.LENGTH, 0.01, 10);
         block.done();
-        return new Canopy(trees, foliage, height);
+        return new Canopy(trees, foliage, height, base, stems, diameter);
     }
 
     private static Foliage foliage(Fields f) {

@@ -25,7 +25,7 @@ import understorey.yaml.TreeReader;
 public final class PlansReader {
 
     private final PlanFolder folder;
-    private final Library library = new Library(SubjectCatalogue.builtIn());
+    private final Library library;
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Passed passed = new Passed();
     private final List<Trip> trips = new ArrayList<>();
@@ -36,8 +36,9 @@ public final class PlansReader {
     private final Map<String, Findings> besides = new HashMap<>();
     private final Locators written = new Locators();
 
-    private PlansReader(PlanFolder folder) {
+    private PlansReader(PlanFolder folder, SubjectCatalogue catalogue) {
         this.folder = folder;
+        this.library = new Library(catalogue);
     }
 
     /**
@@ -45,7 +46,11 @@ public final class PlansReader {
      * or one without a trip, is a finding too.
      */
     public static Plans read(Path plansFolder) {
-        return new PlansReader(new PlanFolder(plansFolder)).plans();
+        return read(plansFolder, SubjectCatalogue.builtIn());
+    }
+
+    static Plans read(Path plansFolder, SubjectCatalogue catalogue) {
+        return new PlansReader(new PlanFolder(plansFolder), catalogue).plans();
     }
 
     private Plans plans() {

@@ -1,8 +1,11 @@
 package understorey.reading;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.CameraSettings;
+import understorey.plan.Compose;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
 import understorey.plan.Orientation;
@@ -59,14 +62,15 @@ final class ShotReader {
         Integer priority = f.whole("priority", 1, 3);
         String notes = f.prose("notes");
         String otherwise = f.prose("otherwise");
-        Double tilt = f.angle("tilt", -90, 90);
+        Double tilt = tilt(f);
         var start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
+        Compose compose = compose(f.block("compose"));
         CameraSettings settings = settings(f);
         f.done();
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
-                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print).with(settings);
+                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print, compose, settings);
     }
 
     private static CameraSettings settings(Fields f) {
@@ -74,12 +78,47 @@ final class ShotReader {
                 f.whole("iso", 1, HIGHEST_ISO), f.yesNo("stack"));
     }
 
-    private static Double aperture(Fields f) {
+    private static @Nullable Double aperture(Fields f) {
         Span written = f.aperture("aperture", SMALLEST_APERTURE);
         if (written != null && written.from() != written.to()) {
             f.refuse("aperture", "'aperture' of a shot must be one f-number, not a range", "for example f/8");
         }
         return written == null ? null : Double.valueOf(written.from());
+    }
+
+    /** Degrees below the horizontal: {@code 8}, {@code 8° down}, {@code 10° up}. */
+    private static @Nullable Double tilt(Fields f) {
+        Node node = f.take("tilt");
+        String text = node instanceof Node.Scalar scalar ? scalar.text().strip() : "";
+        boolean up = text.endsWith("up");
+        String bare = text.replaceFirst("(up|down)$", "").strip();
+        if (node == null || bare.isEmpty() || bare.equals(text)) {
+            return f.scalars().angle(node, "'tilt'", -90, 90);
+        }
+        Double degrees = f.scalars().angle(new Node.Scalar(bare, false, node.pos()), "'tilt'", 0, 90);
+        return degrees == null || !up ? degrees : Double.valueOf(0 - degrees);
+    }
+
+    private static @Nullable Compose compose(@Nullable Fields f) {
+        if (f == null) {
+            return null;
+        }
+        Compose compose = new Compose(f.text("foreground"), f.text("middle"), f.text("background"), f.text("lead_in"), keepOut(f));
+        f.done();
+        return compose;
+    }
+
+    /** Several things, or one without brackets. */
+    private static List<String> keepOut(Fields f) {
+        Node node = f.take("keep_out");
+        List<String> things = new ArrayList<>();
+        for (Node item : node instanceof Node.Scalar ? List.of(node) : f.items("keep_out")) {
+            String thing = f.scalars().text(item, "each entry of 'keep_out'");
+            if (thing != null) {
+                things.add(thing);
+            }
+        }
+        return List.copyOf(things);
     }
 
     /** Viewpoint: a word, or a camera height. */

@@ -3,8 +3,11 @@ package understorey.reading;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Edge;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.SkylinePoint;
@@ -66,6 +69,8 @@ final class SiteReader {
         Boolean sensitive = f.yesNo("sensitive");
         List<String> cautions = f.texts("cautions");
         String notes = f.prose("notes");
+        List<Edge> edges = PlaceReader.edges(f);
+        String country = country();
         f.done();
         String page = slug == null && name != null ? Slug.of(name) : slug;
         if (page != null && page.isEmpty()) {
@@ -78,7 +83,7 @@ final class SiteReader {
         Site site = findings.errors() > before ? null : new Site(name, page, publicName, position, elevation, zone,
                 skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
                 seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
-                cautions, notes);
+                cautions, notes, edges == null ? List.of() : edges, country);
         if (site == null && spots.names().isEmpty()) {
             // The key of the spots may be misspelt.
             spots.names().doubt();
@@ -113,6 +118,20 @@ final class SiteReader {
         String nearest = Suggestion.nearest(new TreeSet<>(known), name);
         f.refuse("time_zone", "there is no time zone " + Node.quote(name),
                 nearest != null ? "did you mean '" + nearest + "'?" : "a region and a city, for example Europe/London");
+        return null;
+    }
+
+    /** Code of ISO 3166-1 alpha-2. */
+    private @Nullable String country() {
+        String text = f.text("country");
+        if (text == null) {
+            return null;
+        }
+        String code = text.strip().toUpperCase(Locale.ROOT);
+        if (Countries.isCode(code)) {
+            return code;
+        }
+        f.refuse("country", "there is no country code " + Node.quote(text), Countries.help(text.strip()));
         return null;
     }
 

@@ -61,7 +61,7 @@ final class SpotReader {
         String name = names.claim(f, "name");
         Position at = position(f);
         Spot spot = new Spot(name, at, PlaceReader.elevation(f), PlaceReader.canopy(f), PlaceReader.skyline(f),
-                PlaceReader.slope(f), PlaceReader.clearing(f), f.prose("notes"));
+                PlaceReader.slope(f), PlaceReader.clearing(f), f.prose("notes"), PlaceReader.edges(f));
         f.done();
         return spot;
     }

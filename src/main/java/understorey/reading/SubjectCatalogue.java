@@ -10,10 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import understorey.plan.Subject;
 import understorey.yaml.Csv;
+import understorey.yaml.Fields;
 import understorey.yaml.Findings;
+import understorey.yaml.Names;
 import understorey.yaml.Node;
 import understorey.yaml.TextFile;
-import understorey.yaml.Words;
 
 /**
  * The built-in subjects: woodland flowers of both hemispheres and one fungus, with the floras and pages that the figures
@@ -43,18 +44,16 @@ public final class SubjectCatalogue {
         return catalogue;
     }
 
-    /** The subjects of a table; a row that is faulty or comes twice is a finding at its line. */
+    /** The subjects of a table; a row that is faulty or comes twice is a finding at its place. */
     static SubjectCatalogue read(Findings findings) {
         Map<String, Subject> byKey = new LinkedHashMap<>();
-        Map<String, Integer> lines = new LinkedHashMap<>();
+        Names keys = new Names("subject");
         for (Node.Mapping cells : Csv.rows(findings)) {
-            Row row = new Row(cells, findings);
-            String key = row.needed("key");
-            Integer first = key == null ? null : lines.putIfAbsent(key, cells.pos().line());
-            if (first != null) {
-                findings.error(cells.pos(), "the subject " + Node.quote(key) + " is given twice, first on line " + first, null);
-            } else if (key != null) {
-                byKey.put(key, subject(row));
+            Fields row = new Fields(cells, "this subject", findings);
+            keys.claim(row, "key");
+            Subject subject = SubjectRow.read(row);
+            if (subject != null) {
+                byKey.putIfAbsent(subject.key(), subject);
             }
         }
         return new SubjectCatalogue(byKey);
@@ -80,60 +79,6 @@ public final class SubjectCatalogue {
             return TextFile.decode(in.readAllBytes(), name);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    private static Subject subject(Row r) {
-        return new Subject(r.text("key"), r.text("common_name"), r.text("scientific_name"), r.text("region"),
-                "S".equals(r.text("hemisphere")), r.whole("month_first"), r.whole("month_last"),
-                r.text("months_reference"),
-                new Subject.Stems(r.number("stems_low_per_m2"), r.number("stems_typical_per_m2"),
-                        r.number("stems_thick_per_m2")),
-                r.number("height_low_cm") / 100, r.number("height_high_cm") / 100, r.number("size_a_mm"),
-                r.whole("flowers_open_typical"),
-                new Subject.AreaIndex(r.number("flower_area_index_typical"), r.number("flower_area_index_thick")),
-                Words.find(Subject.Reflectance.values(), r.text("reflectance_class")), r.text("colour"),
-                r.text("habitat"), r.text("care"),
-                new Subject.Marks(r.text("months_mark"), r.text("stems_mark"), r.text("height_mark"),
-                        r.text("flowers_mark"), r.text("size_mark")),
-                r.text("sources"), r.number("months_latitude"));
-    }
-
-    /** A row of the table, by column name. */
-    private record Row(Node.Mapping cells, Findings findings) {
-
-        String text(String column) {
-            Node.Entry cell = cells.entries().get(column);
-            return cell == null ? null : ((Node.Scalar) cell.value()).text();
-        }
-
-        /** The text of a cell; null, with a finding, where it is blank. */
-        String needed(String column) {
-            String text = text(column);
-            if (text == null) {
-                findings.error(cells.pos(), "this row has nothing under " + Node.quote(column), null);
-            }
-            return text;
-        }
-
-        double number(String column) {
-            String text = needed(column);
-            try {
-                return text == null ? 0 : Double.parseDouble(text);
-            } catch (NumberFormatException e) {
-                findings.error(cells.entries().get(column).value().pos(), Node.quote(column) + " must be a number, not "
-                        + Node.quote(text), null);
-                return 0;
-            }
-        }
-
-        int whole(String column) {
-            double number = number(column);
-            if (number != Math.rint(number)) {
-                findings.error(cells.entries().get(column).value().pos(), Node.quote(column) + " must be a whole number, not "
-                        + Node.quote(text(column)), null);
-            }
-            return (int) number;
         }
     }
 }

@@ -9,7 +9,7 @@ import understorey.yaml.Node;
 /** Reads a subject that the author describes, in a shot or in a site's list. */
 final class SubjectReader {
 
-    private enum Hemisphere { NORTH, SOUTH }
+    enum Hemisphere { NORTH, SOUTH }
 
     private SubjectReader() {
     }

@@ -48,8 +48,7 @@ final class TemperatureReader {
         for (Finding finding : opened.all()) {
             findings.take(finding);
         }
-        return opened.source().text() == null ? null
-                : new TemperatureReader(findings).table(path.getFileName().toString());
+        return opened.source().isRead() ? new TemperatureReader(findings).table(path.getFileName().toString()) : null;
     }
 
     private Temperatures table(String name) {

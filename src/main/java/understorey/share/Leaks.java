@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
+import understorey.plan.Compose;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Share;
@@ -70,7 +71,20 @@ public final class Leaks {
         check(at + ".name", shot.name());
         check(at + ".notes", shot.notes());
         check(at + ".otherwise", shot.otherwise());
+        if (shot.compose() != null) {
+            compose(at + ".compose", shot.compose());
+        }
         subject(at + ".subject", shot.subject());
+    }
+
+    private void compose(String at, Compose compose) {
+        check(at + ".foreground", compose.foreground());
+        check(at + ".middle", compose.middle());
+        check(at + ".background", compose.background());
+        check(at + ".lead_in", compose.leadIn());
+        for (int i = 0; i < compose.keepOut().size(); i++) {
+            check(at + ".keep_out[" + i + "]", compose.keepOut().get(i));
+        }
     }
 
     private void site(String at, Site site) {

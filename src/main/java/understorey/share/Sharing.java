@@ -49,7 +49,7 @@ public final class Sharing {
                         grid.elevationM(site.elevationM()), site.zone(), site.skyline(), site.canopy(),
                         site.spots().stream().map(Sharing::unplaced).toList(), site.walks(), site.opening(),
                         site.parking(), site.seasons(), site.subjects(), site.access(), site.reports(),
-                        site.sensitive(), site.cautions(), site.notes());
+                        site.sensitive(), site.cautions(), site.notes(), site.edges(), site.country());
     }
 
     private static boolean covers(Site site, Share.Audience audience) {
@@ -71,6 +71,6 @@ public final class Sharing {
 
     private static Spot unplaced(Spot spot) {
         return new Spot(spot.name(), null, null, spot.canopy(), spot.skyline(), spot.slope(), spot.clearingRadiusM(),
-                spot.notes());
+                spot.notes(), spot.edges());
     }
 }

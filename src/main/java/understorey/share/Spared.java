@@ -42,7 +42,7 @@ final class Spared {
         this.hidden = precision == Share.Precision.HIDDEN;
     }
 
-    /** The site without skyline, ground, walks, hours, parking, or anything that only a visitor needs. */
+    /** The site without skyline, edges, trunks, ground, walks, hours, parking, or anything that only a visitor needs. */
     Site site() {
         return site(site.zone());
     }
@@ -52,7 +52,7 @@ final class Spared {
                 grid.round(site.position()), grid.elevationM(site.elevationM()), zone, List.of(),
                 canopy(site.canopy()), site.spots().stream().map(this::spot).toList(), List.of(), null, null,
                 hidden ? List.of() : site.seasons().stream().map(Spared::inWeeks).toList(), site.subjects(), null, null,
-                true, site.cautions(), null);
+                true, site.cautions(), null, List.of(), hidden ? null : site.country());
     }
 
     /** The trip for the public. A hidden trip has no day: it is the middle of its month, at the UTC offset of that date. */
@@ -68,19 +68,20 @@ final class Spared {
     }
 
     private Spot spot(Spot spot) {
-        return new Spot(Objects.requireNonNull(cover.spot(spot.name())), null, null, canopy(spot.canopy()), null, null, null, null);
+        return new Spot(Objects.requireNonNull(cover.spot(spot.name())), null, null, canopy(spot.canopy()), null, null, null, null,
+                null);
     }
 
     private static @Nullable Canopy canopy(@Nullable Canopy canopy) {
-        return canopy == null || canopy.heightM() == null ? canopy : new Canopy(canopy.trees(), canopy.foliage(),
-                Math.max(CANOPY_STEP_M, nearest(canopy.heightM(), CANOPY_STEP_M)));
+        return canopy == null ? null : new Canopy(canopy.trees(), canopy.foliage(), canopy.heightM() == null ? null
+                : Double.valueOf(Math.max(CANOPY_STEP_M, nearest(canopy.heightM(), CANOPY_STEP_M))));
     }
 
     private Shot shot(Shot shot) {
         return new Shot(shot.name(), shot.role(), shot.subject(), cover.spot(shot.spot()), shot.viewpoint(),
                 shot.orientation(), shot.sharp(), shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(),
                 shot.polariser(), shot.duration(), shot.priority(), shot.notes(), shot.otherwise(), shot.tiltDeg(),
-                clock(shot.start()), shot.after(), shot.printWidthM());
+                clock(shot.start()), shot.after(), shot.printWidthM(), shot.compose(), shot.set());
     }
 
     /** Rounds to the step of the times on pages; the last step of a day is not rounded up into the next day. */

@@ -10,12 +10,13 @@
  * <tr><td>position<td>as written; coarse 0.01°, hidden 0.1°<td>centre of a cell of 0.1°<td>centre of a cell of 1°, not shown
  * <tr><td>elevation<td>as written; 100 m if not exact<td>100 m<td>100 m
  * <tr><td>time zone<td>as written<td>as written<td>offset from UTC on the day
+ * <tr><td>country<td>as written<td>as written<td>none
  * <tr><td>date<td>as written<td>as written<td>month; computed for its 15th
  * <tr><td>weekdays, days to avoid, warmth of the spring<td>as written<td>as written<td>none
  * <tr><td>computed and written times<td>to the minute<td>5 minutes<td>15 minutes
- * <tr><td>skyline, slope, clearing, spot positions and heights<td>as written<td>none<td>none
+ * <tr><td>skyline, edges, slope, clearing, spot positions and heights<td>as written<td>none<td>none
  * <tr><td>walks, opening hours, parking<td>as written<td>none<td>none
- * <tr><td>canopy<td>as written<td>height to 5 m<td>height to 5 m
+ * <tr><td>canopy<td>as written<td>height to 5 m, no trunks<td>height to 5 m, no trunks
  * <tr><td>flowering records<td>as written<td>to a week, for the window only<td>none: the catalogue's months
  * <tr><td>daily temperatures, sightings<td>as written<td>none<td>none
  * <tr><td>forecast<td>as written<td>1 °C, 1 m/s, 1 okta, 10 %, 0.5 mm<td>none

@@ -1,6 +1,7 @@
 package understorey.yaml;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Directions from true north: degrees, or one of the 32 points of the compass, 11.25° apart. */
 public final class Bearing {
@@ -39,7 +40,7 @@ public final class Bearing {
     }
 
     /** A bare number, or one with a degree sign; null when the text is neither. */
-    public static Double degrees(String text) {
+    public static @Nullable Double degrees(String text) {
         String bare = text.endsWith("°") ? text.substring(0, text.length() - 1).strip() : text;
         return Numeral.of(bare);
     }

@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Latitudes and longitudes: decimal degrees, north and east positive. */
 public final class Coordinate {
@@ -15,19 +16,19 @@ public final class Coordinate {
     }
 
     /** Degrees, -90 to 90; null after a finding. */
-    public static Double latitude(Scalars scalars, Node node, String name, String help) {
+    public static @Nullable Double latitude(Scalars scalars, @Nullable Node node, String name, @Nullable String help) {
         return degrees(scalars, node, name, 90, help);
     }
 
     /** Degrees, -180 to 180; null after a finding. */
-    public static Double longitude(Scalars scalars, Node node, String name, String help) {
+    public static @Nullable Double longitude(Scalars scalars, @Nullable Node node, String name, @Nullable String help) {
         return degrees(scalars, node, name, 180, help);
     }
 
-    private static Double degrees(Scalars scalars, Node node, String name, double most, String help) {
+    private static @Nullable Double degrees(Scalars scalars, @Nullable Node node, String name, double most, @Nullable String help) {
         String text = node instanceof Node.Scalar scalar ? scalar.text().strip() : "";
         Double decimal = Numeral.of(text) == null ? decimal(text) : null;
-        if (decimal != null) {
+        if (node != null && decimal != null) {
             return scalars.refuse(node, name + " must be a number, not the text " + Node.quote(text),
                     "write decimal degrees, south and west negative: " + Numeral.show(decimal));
         }
@@ -35,7 +36,7 @@ public final class Coordinate {
     }
 
     /** What was meant by degrees, minutes and a hemisphere; null for any other text. */
-    private static Double decimal(String text) {
+    private static @Nullable Double decimal(String text) {
         Matcher match = SEXAGESIMAL.matcher(text);
         if (!match.matches()) {
             return null;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads comma-separated values (RFC 4180): a header line, quotes around cells that contain commas, line ends or
@@ -15,7 +16,7 @@ public final class Csv {
     private final String text;
     private final List<Node.Scalar> row = new ArrayList<>();
     private final List<Node.Mapping> rows = new ArrayList<>();
-    private List<Node.Scalar> header;
+    private @Nullable List<Node.Scalar> header;
     private int at;
     private int line = 1;
     private int column = 1;
@@ -89,10 +90,11 @@ public final class Csv {
 
     private void lineEnd() {
         boolean blank = row.size() == 1 && row.get(0).empty();
-        if (!blank && header == null) {
+        List<Node.Scalar> names = header;
+        if (!blank && names == null) {
             header = List.copyOf(row);
-        } else if (!blank) {
-            row();
+        } else if (!blank && names != null) {
+            row(names);
         }
         row.clear();
         if (at < text.length() && text.charAt(at) == '\r') {
@@ -110,17 +112,17 @@ public final class Csv {
         counted = at;
     }
 
-    private void row() {
+    private void row(List<Node.Scalar> names) {
         Pos start = row.get(0).pos();
-        if (row.size() != header.size()) {
-            findings.error(start, "this row has " + row.size() + " cells, but the header line has " + header.size(),
+        if (row.size() != names.size()) {
+            findings.error(start, "this row has " + row.size() + " cells, but the header line has " + names.size(),
                     "put quotes around a cell that contains a comma");
             return;
         }
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         for (int i = 0; i < row.size(); i++) {
             if (!row.get(i).empty()) {
-                Node.Scalar name = header.get(i);
+                Node.Scalar name = names.get(i);
                 if (entries.putIfAbsent(name.text().strip(), new Node.Entry(name.pos(), row.get(i))) != null) {
                     findings.error(name.pos(), "the column '" + name.text().strip() + "' is given twice",
                             "delete or rename one of them");

@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Kind of a quantity, with the units that fit. The first unit is the base unit. */
 public enum Dimension {
@@ -36,7 +37,10 @@ public enum Dimension {
     FRAMES("a number of frames", "400 frames", unit(1, 1, "frames", "frame")),
     DIOPTRES("a power", "2 dpt", unit(1, 1, "dpt", "D")),
     /** In stems per square metre. */
-    DENSITY("a density", "80 /m2", unit(1, 1, "/m2", "/m²"), unit(100_000_000, 9_290_304, "/ft2", "/ft²"));
+    DENSITY("a density", "80 /m2", unit(1, 1, "/m2", "/m²"), unit(100_000_000, 9_290_304, "/ft2", "/ft²")),
+    /** Trees per hectare. The acre is 4046.856 422 4 m². */
+    TREES("a number of trees per hectare", "300 per ha", unit(1, 1, "per ha", "/ha", "per hectare"),
+            unit(100_000_000_000., 40_468_564_224., "per acre", "/acre"));
 
     /** A unit with its conversion: value in the base unit = (number + shift) × times / over. */
     public record Unit(double shift, double times, double over, String... names) {
@@ -83,7 +87,7 @@ public enum Dimension {
     }
 
     /** Unit of that name; null if it does not fit. Upper and lower case differ: MB is not mb. */
-    public Unit unit(String name) {
+    public @Nullable Unit unit(String name) {
         for (Unit unit : units) {
             for (String known : unit.names()) {
                 if (known.equals(name)) {

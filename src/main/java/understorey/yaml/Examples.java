@@ -15,7 +15,8 @@ final class Examples {
             Map.entry("radius", "12 m"), Map.entry("time", "\"06:00\""), Map.entry("near", "0.5 m"),
             Map.entry("far", "3 m"), Map.entry("site", "oak-wood, with a file sites/oak-wood.yaml"),
             Map.entry("tell", "my sister, by text"), Map.entry("thread", "62 mm"), Map.entry("loss", "1.5 stops"),
-            Map.entry("length", "20 mm"), Map.entry("stage", "in bud"), Map.entry("mount", "A"));
+            Map.entry("length", "20 mm"), Map.entry("stage", "in bud"), Map.entry("mount", "A"),
+            Map.entry("distance", "40 m"));
 
     private Examples() {
     }

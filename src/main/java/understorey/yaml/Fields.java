@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keys and values of one record, for its reader. A value that is absent or faulty is null; {@link #done()} reports each
@@ -67,13 +68,13 @@ public final class Fields {
     }
 
     /** An error at the value of a key. */
-    public void refuse(String key, String text, String help) {
+    public void refuse(String key, String text, @Nullable String help) {
         Node.Entry entry = node.entries().get(key);
-        findings.error(at(key), text, entry == null ? help : Quotes.straightened(entry.value(), help));
+        findings.error(at(key), text, entry == null || entry.value() == null ? help : Quotes.straightened(entry.value(), help));
     }
 
     /** Value of a key; null if it is absent, or if it is empty, which is reported. */
-    public Node take(String key) {
+    public @Nullable Node take(String key) {
         asked.add(key);
         Node.Entry entry = node.entries().get(key);
         if (entry == null) {
@@ -88,49 +89,54 @@ public final class Fields {
         return entry.value();
     }
 
-    public String text(String key) {
+    /** Lets a key stand whose value is not read. */
+    public void ignore(String key) {
+        asked.add(key);
+    }
+
+    public @Nullable String text(String key) {
         return scalars.text(take(key), named(key));
     }
 
     /** An address or a text of at most so many characters. */
-    public String text(String key, int longest) {
+    public @Nullable String text(String key, int longest) {
         return scalars.text(take(key), named(key), longest);
     }
 
     /** Free text: Markdown. */
-    public String prose(String key) {
+    public @Nullable String prose(String key) {
         return scalars.prose(take(key), named(key));
     }
 
-    public Double number(String key, double least, double most) {
+    public @Nullable Double number(String key, double least, double most) {
         return scalars.number(take(key), named(key), least, most);
     }
 
-    public Integer whole(String key, int least, int most) {
+    public @Nullable Integer whole(String key, int least, int most) {
         return scalars.whole(take(key), named(key), least, most);
     }
 
-    public Double quantity(String key, Dimension dimension, double least, double most) {
+    public @Nullable Double quantity(String key, Dimension dimension, double least, double most) {
         return scalars.quantity(take(key), named(key), dimension, least, most);
     }
 
-    public Double angle(String key, double least, double most) {
+    public @Nullable Double angle(String key, double least, double most) {
         return scalars.angle(take(key), named(key), least, most);
     }
 
-    public Double bearing(String key) {
+    public @Nullable Double bearing(String key) {
         return scalars.bearing(take(key), named(key));
     }
 
-    public Span focal(String key) {
+    public @Nullable Span focal(String key) {
         return scalars.focal(take(key), named(key));
     }
 
-    public Span aperture(String key, double most) {
+    public @Nullable Span aperture(String key, double most) {
         return scalars.aperture(take(key), named(key), most);
     }
 
-    public <E extends Enum<E>> E word(String key, E[] constants) {
+    public <E extends Enum<E>> @Nullable E word(String key, E[] constants) {
         return scalars.word(take(key), named(key), constants);
     }
 
@@ -149,15 +155,15 @@ public final class Fields {
         return List.copyOf(words);
     }
 
-    public Boolean yesNo(String key) {
+    public @Nullable Boolean yesNo(String key) {
         return scalars.yesNo(take(key), named(key));
     }
 
-    public LocalTime clock(String key) {
+    public @Nullable LocalTime clock(String key) {
         return scalars.clock(take(key), named(key));
     }
 
-    public LocalDate date(String key) {
+    public @Nullable LocalDate date(String key) {
         return scalars.date(take(key), named(key));
     }
 
@@ -166,17 +172,17 @@ public final class Fields {
     }
 
     /** Keys and values under a key, named after that key; null if there are none. */
-    public Fields block(String key) {
+    public @Nullable Fields block(String key) {
         return block(key, named(key));
     }
 
     /** Keys and values under a key; null if there are none. */
-    public Fields block(String key, String called) {
+    public @Nullable Fields block(String key, String called) {
         return block(take(key), named(key), called);
     }
 
     /** A node as keys and values; null, with a finding, if it is something else. */
-    public Fields block(Node value, String name, String called) {
+    public @Nullable Fields block(@Nullable Node value, String name, String called) {
         if (value instanceof Node.Mapping mapping) {
             return new Fields(mapping, called, findings);
         }
@@ -194,7 +200,7 @@ public final class Fields {
                 : null);
     }
 
-    private List<Node> items(String key, Node value, String help) {
+    private List<Node> items(String key, @Nullable Node value, @Nullable String help) {
         if (value instanceof Node.Seq list) {
             return list.items();
         }

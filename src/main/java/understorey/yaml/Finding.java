@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One thing about the author's files, with its place.
@@ -14,8 +15,8 @@ import java.util.function.UnaryOperator;
  * @param help   the fix; null when there is none to name
  * @param quoted the line itself; null when there is none
  */
-public record Finding(Level level, String file, int line, int column, int length, String text, String help,
-                      String quoted) {
+public record Finding(Level level, String file, int line, int column, int length, String text, @Nullable String help,
+                      @Nullable String quoted) {
 
     public enum Level { ERROR, WARNING, NOTE }
 
@@ -37,7 +38,7 @@ public record Finding(Level level, String file, int line, int column, int length
         StringBuilder out = new StringBuilder(place.apply(at)).append(": ")
                 .append(signal.apply(level.name().toLowerCase(Locale.ROOT))).append(": ").append(Visible.line(text));
         if (quoted != null && line > 0) {
-            excerpt(out, signal);
+            excerpt(quoted, out, signal);
         }
         if (help != null) {
             out.append('\n').append(INDENT).append("fix: ").append(Visible.line(help));
@@ -46,7 +47,7 @@ public record Finding(Level level, String file, int line, int column, int length
     }
 
     /** The line without its indentation, as far as the finding begins behind it, and carets below what is wrong. */
-    private void excerpt(StringBuilder out, UnaryOperator<String> signal) {
+    private void excerpt(String quoted, StringBuilder out, UnaryOperator<String> signal) {
         // A tab counts as one column, so that the carets are in the right place.
         String shown = quoted.replace('\t', ' ');
         int cut = 0;

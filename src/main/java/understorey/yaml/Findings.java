@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Findings of one file and of the files that it names. The same finding is kept once. Of very many, the first are kept
@@ -37,11 +38,11 @@ public final class Findings {
         return source;
     }
 
-    public void error(Pos pos, String text, String help) {
+    public void error(Pos pos, String text, @Nullable String help) {
         add(Finding.Level.ERROR, pos, text, help);
     }
 
-    public void warning(Pos pos, String text, String help) {
+    public void warning(Pos pos, String text, @Nullable String help) {
         add(Finding.Level.WARNING, pos, text, help);
     }
 
@@ -59,7 +60,7 @@ public final class Findings {
         return found.passed;
     }
 
-    private void add(Finding.Level level, Pos pos, String text, String help) {
+    private void add(Finding.Level level, Pos pos, String text, @Nullable String help) {
         take(new Finding(level, source.file(), pos.line(), pos.column(), pos.length(), text, help,
                 source.line(pos.line())));
     }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Places of values in a file by key path, such as {@code shots[2].notes}, for findings of later rooms. A path runs on
@@ -18,7 +19,7 @@ public final class Locator {
     private final Map<Supplier<Findings>, Written> read = new HashMap<>();
 
     /** A file as read. */
-    private record Written(Source source, Node root) {
+    private record Written(Source source, @Nullable Node root) {
 
         static Written of(Supplier<Findings> file) {
             Findings found = file.get();
@@ -43,7 +44,7 @@ public final class Locator {
     }
 
     /** An error at the value under a path; at the file as a whole for an empty path. */
-    public Finding error(String path, String text, String help) {
+    public Finding error(String path, String text, @Nullable String help) {
         Spot spot = path.isEmpty() ? new Spot(written(file), Pos.FILE) : spot(path.split("\\.|(?=\\[)"));
         Source source = spot.file().source();
         Pos pos = spot.pos();
@@ -73,7 +74,7 @@ public final class Locator {
         return new Spot(in, pos);
     }
 
-    private Written named(String key, String name) {
+    private @Nullable Written named(String key, String name) {
         Supplier<Findings> named = key.equals("site") ? sites.get(name) : key.equals("gear") ? bags.get(name) : null;
         return named == null ? null : written(named);
     }
@@ -82,12 +83,12 @@ public final class Locator {
         return read.computeIfAbsent(entry, Written::of);
     }
 
-    private static Node value(Node at, String key) {
+    private static @Nullable Node value(@Nullable Node at, String key) {
         Node.Entry entry = at instanceof Node.Mapping mapping ? mapping.entries().get(key) : null;
         return entry == null ? null : entry.value();
     }
 
-    private static Node item(Node at, String step) {
+    private static @Nullable Node item(@Nullable Node at, String step) {
         int index = Integer.parseInt(step.substring(1, step.length() - 1));
         List<Node> items = at instanceof Node.Seq list ? list.items() : List.of();
         return index < items.size() ? items.get(index) : null;

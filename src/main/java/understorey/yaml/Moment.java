@@ -7,6 +7,7 @@ import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
 
 /** Reads clock times and dates; a fault is passed on as its text and its fix. */
 public final class Moment {
@@ -15,7 +16,7 @@ public final class Moment {
     }
 
     /** {@code HH:MM}; null after a fault. */
-    public static LocalTime clock(String text, String name, BiConsumer<String, String> refuse) {
+    public static @Nullable LocalTime clock(String text, String name, BiConsumer<String, String> refuse) {
         String t = text.strip();
         int hour = t.length() == 5 && t.charAt(2) == ':' ? digits(t, 0, 2) : -1;
         int minute = hour < 0 ? -1 : digits(t, 3, 5);
@@ -29,7 +30,7 @@ public final class Moment {
     }
 
     /** {@code YYYY-MM-DD}; null after a fault. */
-    public static LocalDate date(String text, String name, BiConsumer<String, String> refuse) {
+    public static @Nullable LocalDate date(String text, String name, BiConsumer<String, String> refuse) {
         String t = text.strip();
         boolean shaped = t.length() == 10 && t.charAt(4) == '-' && t.charAt(7) == '-';
         int year = shaped ? digits(t, 0, 4) : -1;

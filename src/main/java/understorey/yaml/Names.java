@@ -2,12 +2,13 @@ package understorey.yaml;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Names of one kind, each given once, which other keys can use. */
 public final class Names {
 
     private final String kind;
-    private final String ifNone;
+    private final @Nullable String ifNone;
     private final Map<String, Pos> places = new LinkedHashMap<>();
     private boolean complete = true;
 
@@ -23,13 +24,13 @@ public final class Names {
      *
      * @param ifNone fix for a name that is used while the list is empty
      */
-    public Names(String kind, String ifNone) {
+    public Names(String kind, @Nullable String ifNone) {
         this.kind = kind;
         this.ifNone = ifNone;
     }
 
     /** Name of a record, which must be new; null if it has none. */
-    public String claim(Fields block, String key) {
+    public @Nullable String claim(Fields block, String key) {
         String name = block.text(key);
         if (name == null) {
             complete = false;
@@ -44,7 +45,7 @@ public final class Names {
     }
 
     /** Name under a key, which must be one of these. It is not checked while some of these could not be read. */
-    public String pointed(Fields block, String key) {
+    public @Nullable String pointed(Fields block, String key) {
         String name = block.text(key);
         if (name != null && complete && !places.containsKey(name)) {
             block.refuse(key, "there is no " + kind + " " + Node.quote(name),

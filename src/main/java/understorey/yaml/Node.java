@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** A piece of a YAML file, with its place. */
 public sealed interface Node {
@@ -44,7 +45,7 @@ public sealed interface Node {
     }
 
     /** One key with its value, which is null if it was refused while reading. */
-    record Entry(Pos key, Node value) {
+    record Entry(Pos key, @Nullable Node value) {
     }
 
     /** The author's words between quotes, on one line and not too long. */

@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /** Numbers as an author writes them: digits, a sign, a decimal point; no exponent, no grouping. */
 public final class Numeral {
@@ -14,7 +15,7 @@ public final class Numeral {
     }
 
     /** The number; null if the text is no number. A minus may be a hyphen or the minus sign U+2212. */
-    public static Double of(String text) {
+    public static @Nullable Double of(String text) {
         int end = end(text, 0);
         return end == 0 || end != text.length() || end > LONGEST ? null
                 : Double.valueOf(text.replace('\u2212', '-'));
@@ -36,7 +37,7 @@ public final class Numeral {
     }
 
     /** The text with a point instead of a comma between digits; null if there is no such comma. */
-    public static String withPoint(String text) {
+    public static @Nullable String withPoint(String text) {
         for (int i = 1; i + 1 < text.length(); i++) {
             if (text.charAt(i) == ',' && digit(text.charAt(i - 1)) && digit(text.charAt(i + 1))) {
                 return text.substring(0, i) + '.' + text.substring(i + 1);
@@ -53,7 +54,7 @@ public final class Numeral {
     }
 
     /** The way out for a number that is written in an unusual way; null when it is not. */
-    public static String help(String text) {
+    public static @Nullable String help(String text) {
         int end = end(text, 0);
         if (end > LONGEST) {
             return "a number has at most " + LONGEST + " digits";

@@ -1,5 +1,6 @@
 package understorey.yaml;
 
+import org.jspecify.annotations.Nullable;
 import understorey.advice.ProseLimit;
 
 /** What a finding says of free text that passes a limit. */
@@ -9,7 +10,7 @@ public final class ProseSize {
     }
 
     /** What is wrong, after the name of the text: "is longer than 20 000 characters"; null for nothing. */
-    public static String fault(String text) {
+    public static @Nullable String fault(String text) {
         return ProseLimit.passed(text).map(ProseSize::says).orElse(null);
     }
 

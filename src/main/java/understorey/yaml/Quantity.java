@@ -1,5 +1,7 @@
 package understorey.yaml;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A number that was read with its unit, or what is wrong with it.
  *
@@ -7,13 +9,13 @@ package understorey.yaml;
  * @param fault text that follows the name of the key, for example "needs a unit after 0.38"
  * @param help  fix
  */
-public record Quantity(Double value, String fault, String help) {
+public record Quantity(@Nullable Double value, @Nullable String fault, @Nullable String help) {
 
     public static Quantity of(double value) {
         return new Quantity(value, null, null);
     }
 
-    public static Quantity fault(String fault, String help) {
+    public static Quantity fault(String fault, @Nullable String help) {
         return new Quantity(null, fault, help);
     }
 

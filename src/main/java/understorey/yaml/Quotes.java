@@ -1,5 +1,7 @@
 package understorey.yaml;
 
+import org.jspecify.annotations.Nullable;
+
 /** Curly quotes, which a word processor puts around values and YAML reads as letters. */
 public final class Quotes {
 
@@ -9,7 +11,7 @@ public final class Quotes {
     }
 
     /** Fix for a value in curly quotes; the given fix for any other value. */
-    public static String straightened(Node node, String help) {
+    public static @Nullable String straightened(Node node, @Nullable String help) {
         if (node instanceof Node.Scalar scalar) {
             String text = scalar.text().strip();
             int last = text.length() - 1;

@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads single values. Each method takes a node, null if it is absent, and its name in sentences, for example
@@ -18,30 +19,31 @@ public final class Scalars {
     }
 
     /** A name, or a few words. */
-    public String text(Node node, String name) {
+    public @Nullable String text(@Nullable Node node, String name) {
         return text(node, name, LONGEST_NAME);
     }
 
     /** Text of at most so many characters. */
-    public String text(Node node, String name, int longest) {
-        String text = written(node, name, "text");
-        return text == null || text.codePointCount(0, text.length()) <= longest ? text
-                : refuse(node, name + " is longer than " + longest + " characters", "shorten it, and put the rest into notes");
+    public @Nullable String text(@Nullable Node node, String name, int longest) {
+        Node.Scalar given = written(node, name, "text");
+        return given == null ? null : given.text().codePointCount(0, given.text().length()) <= longest ? given.text()
+                : refuse(given, name + " is longer than " + longest + " characters", "shorten it, and put the rest into notes");
     }
 
     /** Markdown of any sensible length. */
-    public String prose(Node node, String name) {
-        String text = written(node, name, "text");
-        String fault = text == null ? null : ProseSize.fault(text);
-        return fault == null ? text : refuse(node, name + " " + fault, "keep what the trip needs, and leave out the rest");
+    public @Nullable String prose(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "text");
+        String fault = given == null ? null : ProseSize.fault(given.text());
+        return given == null ? null : fault == null ? given.text() : refuse(given, name + " " + fault, "keep what the trip needs, and leave out the rest");
     }
 
     /** Name of something that could also be described in place. */
-    public String pointer(Node node, String name) {
-        return written(node, name, "a name or keys and values");
+    public @Nullable String pointer(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "a name or keys and values");
+        return given == null ? null : given.text();
     }
 
-    public Double number(Node node, String name, double least, double most) {
+    public @Nullable Double number(@Nullable Node node, String name, double least, double most) {
         return number(node, name, least, most, null);
     }
 
@@ -50,27 +52,28 @@ public final class Scalars {
      *
      * @param help fix for a number outside the limits; null if there is none
      */
-    public Double number(Node node, String name, double least, double most, String help) {
-        String text = written(node, name, "a number");
-        if (text == null) {
+    public @Nullable Double number(@Nullable Node node, String name, double least, double most, @Nullable String help) {
+        Node.Scalar given = written(node, name, "a number");
+        if (given == null) {
             return null;
         }
+        String text = given.text();
         Double number = Numeral.of(text.strip());
         if (number == null) {
             String pointed = Numeral.withPoint(text.strip());
-            return pointed != null ? refuse(node, name + " has a decimal comma", "write " + pointed)
-                    : refuse(node, name + " must be a number, not the text " + Node.quote(text), Numeral.help(text.strip()));
+            return pointed != null ? refuse(given, name + " has a decimal comma", "write " + pointed)
+                    : refuse(given, name + " must be a number, not the text " + Node.quote(text), Numeral.help(text.strip()));
         }
         if (number < least || number > most) {
-            return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
+            return refuse(given, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
                     + ", not " + Node.clip(text), help);
         }
         return number;
     }
 
-    public Integer whole(Node node, String name, int least, int most) {
+    public @Nullable Integer whole(@Nullable Node node, String name, int least, int most) {
         Double number = number(node, name, least, most);
-        if (number != null && number != Math.rint(number)) {
+        if (node != null && number != null && number != Math.rint(number)) {
             return refuse(node, name + " must be a whole number, not " + Numeral.show(number),
                     "write " + Numeral.show(Math.rint(number)));
         }
@@ -78,45 +81,47 @@ public final class Scalars {
     }
 
     /** A quantity in the base unit of its dimension; the limits have the same unit. */
-    public Double quantity(Node node, String name, Dimension dimension, double least, double most) {
-        String text = written(node, name, dimension.described());
-        if (text == null) {
+    public @Nullable Double quantity(@Nullable Node node, String name, Dimension dimension, double least, double most) {
+        Node.Scalar given = written(node, name, dimension.described());
+        if (given == null) {
             return null;
         }
-        Double value = accept(node, name, Quantity.read(text, dimension));
+        String text = given.text();
+        Double value = accept(given, name, Quantity.read(text, dimension));
         if (value != null && (value < least || value > most)) {
-            return refuse(node, name + " must be from " + dimension.show(least) + " to " + dimension.show(most)
+            return refuse(given, name + " must be from " + dimension.show(least) + " to " + dimension.show(most)
                     + ", not " + dimension.show(value), null);
         }
         return value;
     }
 
     /** Degrees, with or without the degree sign. */
-    public Double angle(Node node, String name, double least, double most) {
-        String text = written(node, name, "an angle in degrees");
-        if (text == null) {
+    public @Nullable Double angle(@Nullable Node node, String name, double least, double most) {
+        Node.Scalar given = written(node, name, "an angle in degrees");
+        if (given == null) {
             return null;
         }
+        String text = given.text();
         Double degrees = Bearing.degrees(text.strip());
         if (degrees == null) {
-            return refuse(node, name + " must be an angle in degrees, not the text " + Node.quote(text),
+            return refuse(given, name + " must be an angle in degrees, not the text " + Node.quote(text),
                     Numeral.withPoint(text) != null ? "write " + Numeral.withPoint(text.strip()) : "for example 8");
         }
         if (degrees < least || degrees > most) {
-            return refuse(node, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
+            return refuse(given, name + " must be from " + Numeral.show(least) + " to " + Numeral.show(most)
                     + " degrees, not " + Numeral.show(degrees), null);
         }
         return degrees;
     }
 
-    public Double bearing(Node node, String name) {
-        String text = written(node, name, "a bearing");
-        return text == null ? null : accept(node, name, Bearing.read(text));
+    public @Nullable Double bearing(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "a bearing");
+        return given == null ? null : accept(given, name, Bearing.read(given.text()));
     }
 
-    public Span focal(Node node, String name) {
-        String text = written(node, name, "a focal length");
-        return text == null ? null : accept(node, name, Span.focal(text), 0.5, 3000, "", " mm");
+    public @Nullable Span focal(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "a focal length");
+        return given == null ? null : accept(given, name, Span.focal(given.text()), 0.5, 3000, "", " mm");
     }
 
     /**
@@ -124,50 +129,52 @@ public final class Scalars {
      *
      * @param most the largest f-number allowed
      */
-    public Span aperture(Node node, String name, double most) {
-        String text = written(node, name, "an aperture");
-        return text == null ? null : accept(node, name, Span.aperture(text), 0.5, most, "f/", "");
+    public @Nullable Span aperture(@Nullable Node node, String name, double most) {
+        Node.Scalar given = written(node, name, "an aperture");
+        return given == null ? null : accept(given, name, Span.aperture(given.text()), 0.5, most, "f/", "");
     }
 
-    public <E extends Enum<E>> E word(Node node, String name, E[] constants) {
-        String text = written(node, name, "a word");
-        if (text == null) {
+    public <E extends Enum<E>> @Nullable E word(@Nullable Node node, String name, E[] constants) {
+        Node.Scalar given = written(node, name, "a word");
+        if (given == null) {
             return null;
         }
+        String text = given.text();
         E found = Words.find(constants, text.strip());
-        return found != null ? found : refuse(node, Node.quote(text) + " is not a value of " + name,
+        return found != null ? found : refuse(given, Node.quote(text) + " is not a value of " + name,
                 Suggestion.amongWords(Words.of(constants), text.strip(), "use one of"));
     }
 
-    public Boolean yesNo(Node node, String name) {
-        String text = written(node, name, "yes or no");
-        if (text == null) {
+    public @Nullable Boolean yesNo(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "yes or no");
+        if (given == null) {
             return null;
         }
+        String text = given.text();
         boolean yes = text.equalsIgnoreCase("yes") || text.equalsIgnoreCase("true");
         boolean no = text.equalsIgnoreCase("no") || text.equalsIgnoreCase("false");
         return yes || no ? Boolean.valueOf(yes)
-                : refuse(node, name + " must be yes or no, not the text " + Node.quote(text), null);
+                : refuse(given, name + " must be yes or no, not the text " + Node.quote(text), null);
     }
 
     /** A clock time, {@code HH:MM}. */
-    public LocalTime clock(Node node, String name) {
-        String text = written(node, name, "a clock time");
-        return text == null ? null : Moment.clock(text, name, (fault, help) -> refuse(node, fault, help));
+    public @Nullable LocalTime clock(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "a clock time");
+        return given == null ? null : Moment.clock(given.text(), name, (fault, help) -> refuse(given, fault, help));
     }
 
     /** A date in full, {@code YYYY-MM-DD}, in the years 1900 to 2100. */
-    public LocalDate date(Node node, String name) {
-        String text = written(node, name, "a date");
-        return text == null ? null : Moment.date(text, name, (fault, help) -> refuse(node, fault, help));
+    public @Nullable LocalDate date(@Nullable Node node, String name) {
+        Node.Scalar given = written(node, name, "a date");
+        return given == null ? null : Moment.date(given.text(), name, (fault, help) -> refuse(given, fault, help));
     }
 
-    private String written(Node node, String name, String wanted) {
+    private Node.@Nullable Scalar written(@Nullable Node node, String name, String wanted) {
         if (node == null) {
             return null;
         }
         if (node instanceof Node.Scalar scalar && !scalar.empty()) {
-            return scalar.text();
+            return scalar;
         }
         return refuse(node, name + " must be " + wanted + ", not " + node.described(), unbracketed(node));
     }
@@ -179,11 +186,11 @@ public final class Scalars {
                 : "write one value, without keys or brackets";
     }
 
-    private Double accept(Node node, String name, Quantity read) {
+    private @Nullable Double accept(Node node, String name, Quantity read) {
         return read.value() != null ? read.value() : refuse(node, name + " " + read.fault(), read.help());
     }
 
-    private Span accept(Node node, String name, Span read, double least, double most, String before, String after) {
+    private @Nullable Span accept(Node node, String name, Span read, double least, double most, String before, String after) {
         if (read.fault() != null) {
             return refuse(node, name + " " + read.fault(), read.help());
         }
@@ -195,7 +202,7 @@ public final class Scalars {
     }
 
     /** An error at a node; null, for the caller to hand on. */
-    public <T> T refuse(Node node, String text, String help) {
+    public <T> @Nullable T refuse(Node node, String text, @Nullable String help) {
         findings.error(node.pos(), text, Quotes.straightened(node, help));
         return null;
     }

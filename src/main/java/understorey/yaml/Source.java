@@ -2,6 +2,7 @@ package understorey.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Text of a file, with its lines for findings. */
 public final class Source {
@@ -11,16 +12,31 @@ public final class Source {
 
     private final String file;
     private final String text;
-    private List<String> lines;
-    private int[] codePoints;
+    private final boolean isRead;
+    private @Nullable List<String> lines;
+    private int @Nullable [] codePoints;
 
     /**
      * @param file the name shown in findings
-     * @param text all of it; null when it could not be read
+     * @param text all of it
      */
     public Source(String file, String text) {
+        this(file, text, true);
+    }
+
+    private Source(String file, String text, boolean isRead) {
         this.file = file;
         this.text = text;
+        this.isRead = isRead;
+    }
+
+    /** A file that could not be read, and has no text. */
+    static Source unread(String file) {
+        return new Source(file, "", false);
+    }
+
+    public boolean isRead() {
+        return isRead;
     }
 
     public String file() {
@@ -32,9 +48,9 @@ public final class Source {
     }
 
     /** Line of that number, from 1, shortened if it is long; null if there is none. */
-    public String line(int number) {
+    public @Nullable String line(int number) {
         if (lines == null) {
-            lines = split(text == null ? "" : text);
+            lines = split(text);
         }
         if (number < 1 || number > lines.size()) {
             return null;
@@ -45,11 +61,7 @@ public final class Source {
     /** The character at an index that counts code points from 0; 0 beyond the end. */
     public int character(long index) {
         if (codePoints == null) {
-            codePoints = new int[text.length()];
-            int next = 0;
-            for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-                codePoints[next++] = text.codePointAt(i);
-            }
+            codePoints = text.codePoints().toArray();
         }
         return index >= 0 && index < codePoints.length ? codePoints[(int) index] : 0;
     }

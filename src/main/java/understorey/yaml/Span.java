@@ -1,12 +1,14 @@
 package understorey.yaml;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Range of the focal length or the aperture of a zoom; both ends are equal for a single value.
  *
  * @param fault text that follows the name of the key; null if there is none
  * @param help  fix; null if there is none
  */
-public record Span(double from, double to, String fault, String help) {
+public record Span(double from, double to, @Nullable String fault, @Nullable String help) {
 
     /** {@code 50 mm} or {@code 24-70 mm}, millimetres. */
     public static Span focal(String written) {
@@ -61,18 +63,17 @@ public record Span(double from, double to, String fault, String help) {
     }
 
     private static Span single(Quantity read) {
-        return both(read, read, null, null);
+        return both(read, read, "", "");
     }
 
     private static Span both(Quantity from, Quantity to, String swap, String unit) {
-        Quantity faulty = from.value() == null ? from : to;
-        if (faulty.value() == null) {
+        Double least = from.value();
+        Double most = to.value();
+        if (least == null || most == null) {
+            Quantity faulty = least == null ? from : to;
             return new Span(0, 0, faulty.fault(), faulty.help());
         }
-        if (from.value() > to.value()) {
-            return new Span(0, 0, "has the larger number first",
-                    swap + Numeral.show(to.value()) + "-" + Numeral.show(from.value()) + unit);
-        }
-        return new Span(from.value(), to.value(), null, null);
+        return least <= most ? new Span(least, most, null, null) : new Span(0, 0, "has the larger number first",
+                swap + Numeral.show(most) + "-" + Numeral.show(least) + unit);
     }
 }

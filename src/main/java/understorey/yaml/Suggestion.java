@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Finds the known name that a mistyped one is meant to be. */
 public final class Suggestion {
@@ -21,7 +22,7 @@ public final class Suggestion {
      * "did you mean 'closest'?" if a name is near; else the known names, sorted, after {@code intro};
      * null if there are none, or too many.
      */
-    public static String among(Collection<String> known, String written, String intro) {
+    public static @Nullable String among(Collection<String> known, String written, String intro) {
         String nearest = nearest(known, written);
         if (nearest != null) {
             return "did you mean '" + nearest + "'?";
@@ -35,7 +36,7 @@ public final class Suggestion {
     }
 
     /** Like {@link #among}, for names that may be among other words, for example soft in "soft light". */
-    public static String amongWords(Collection<String> known, String written, String intro) {
+    public static @Nullable String amongWords(Collection<String> known, String written, String intro) {
         String meant = meant(known, written);
         return meant != null ? "did you mean '" + meant + "'?" : among(known, written, intro);
     }
@@ -54,7 +55,7 @@ public final class Suggestion {
     }
 
     /** Longest name whose words were all written; else the nearest name; null if there is neither. */
-    private static String meant(Collection<String> known, String written) {
+    private static @Nullable String meant(Collection<String> known, String written) {
         List<String> words = List.of(written.toLowerCase(Locale.ROOT).split("[ -]+"));
         String longest = null;
         for (String name : known) {
@@ -70,7 +71,7 @@ public final class Suggestion {
      * The nearest name, if its distance is at most a third of what was written, or 1; of equals the first
      * that is as long as what was written, else the first.
      */
-    public static String nearest(Collection<String> known, String written) {
+    public static @Nullable String nearest(Collection<String> known, String written) {
         int limit = Math.max(1, written.length() / 3);
         String nearest = null;
         for (String name : known) {

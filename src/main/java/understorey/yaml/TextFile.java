@@ -17,7 +17,7 @@ public final class TextFile {
     private TextFile() {
     }
 
-    /** Text of a file with its findings; the text is null if it cannot be read. */
+    /** Text of a file with its findings; none of it if it cannot be read. */
     public static Findings open(Path path, String shown) {
         // A pipe has no end, and opening one waits for its writer.
         if (Files.exists(path) && !Files.isRegularFile(path)) {
@@ -50,7 +50,7 @@ public final class TextFile {
         if (control < 0) {
             return new Findings(source);
         }
-        Findings findings = new Findings(new Source(shown, null));
+        Findings findings = new Findings(Source.unread(shown));
         findings.of(source).error(source.at(control),
                 "this line contains a control character (U+" + hex(text.codePointAt(control)) + ")", "delete it");
         return findings;
@@ -73,7 +73,7 @@ public final class TextFile {
     }
 
     private static Findings fault(String shown, String text, String help) {
-        Findings findings = new Findings(new Source(shown, null));
+        Findings findings = new Findings(Source.unread(shown));
         findings.error(Pos.FILE, text, help);
         return findings;
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads YAML text as a tree of {@link Node}s. Every scalar stays the text that was written. Refused: anchors,
@@ -29,46 +30,23 @@ public final class TreeReader {
             .build();
 
     private final Findings findings;
-    private YAMLParser parser;
+    private final YAMLParser parser;
     private int nodes;
 
-    private TreeReader(Findings findings) {
+    private TreeReader(Findings findings, YAMLParser parser) {
         this.findings = findings;
+        this.parser = parser;
     }
 
     /** Keys and values of the file; null, with a finding, if it cannot be read. */
-    public static Node.Mapping read(Findings findings) {
-        String text = findings.source().text();
-        if (text == null) {
+    public static Node.@Nullable Mapping read(Findings findings) {
+        if (!findings.source().isRead()) {
             return null;
         }
-        return new TreeReader(findings).document(text);
-    }
-
-    private Node.Mapping document(String text) {
-        try (YAMLParser opened = YAML.createParser(text)) {
-            parser = opened;
-            JsonToken token = parser.nextToken();
-            if (token == null || token == JsonToken.VALUE_NULL) {
-                findings.error(Pos.FILE, "this file is empty", "write a plan into it, or delete it");
-                return null;
-            }
-            Node root = node(1);
-            if (parser.nextToken() != null) {
-                findings.error(start(1), "a second YAML document begins on this line",
-                        "put it into a file of its own: one file is one trip, site or bag");
-                return null;
-            }
-            if (root instanceof Node.Mapping mapping) {
-                return mapping;
-            }
-            if (root == null) {
-                return null;
-            }
-            findings.error(root.pos(), "this file must be lines of 'key: value', not " + root.described(),
-                    "begin each line with a key and ': '");
+        try (YAMLParser parser = YAML.createParser(findings.source().text())) {
+            return new TreeReader(findings, parser).document();
         } catch (TooMuch e) {
-            findings.error(e.pos, e.getMessage(), "check brackets and indentation, or use several files");
+            findings.error(e.pos, e.text, "check brackets and indentation, or use several files");
         } catch (JsonProcessingException e) {
             SyntaxFault.report(e, findings);
         } catch (IOException e) {
@@ -77,8 +55,27 @@ public final class TreeReader {
         return null;
     }
 
+    private Node.@Nullable Mapping document() throws IOException {
+        JsonToken token = parser.nextToken();
+        if (token == null || token == JsonToken.VALUE_NULL) {
+            findings.error(Pos.FILE, "this file is empty", "write a plan into it, or delete it");
+            return null;
+        }
+        Node root = node(1);
+        if (parser.nextToken() != null) {
+            findings.error(start(1), "a second YAML document begins on this line",
+                    "put it into a file of its own: one file is one trip, site or bag");
+            return null;
+        }
+        if (root != null && !(root instanceof Node.Mapping)) {
+            findings.error(root.pos(), "this file must be lines of 'key: value', not " + root.described(),
+                    "begin each line with a key and ': '");
+        }
+        return root instanceof Node.Mapping mapping ? mapping : null;
+    }
+
     /** A value as a node; null for an alias, which has no value. */
-    private Node node(int depth) throws IOException {
+    private @Nullable Node node(int depth) throws IOException {
         if (++nodes > MOST_NODES) {
             throw new TooMuch("this file has more than 50 000 values", start(1));
         }
@@ -112,10 +109,10 @@ public final class TreeReader {
             String key = parser.currentName();
             Pos pos = here();
             first = first == null ? pos : first;
-            boolean cut = last != null && cutByComma();
+            String begun = last != null && cutByComma() ? last : null;
             parser.nextToken();
             Node.Entry entry = new Node.Entry(pos, node(depth + 1));
-            if (cut && joined(entries, last, entry, key)) {
+            if (begun != null && joined(entries, begun, entry, key)) {
                 continue;
             }
             last = key;
@@ -126,7 +123,7 @@ public final class TreeReader {
         }
         boolean block = first != null && first.line() == opened.getLineNr() && first.column() == opened.getColumnNr();
         twice.report(findings, block && depth > 1);
-        return new Node.Mapping(entries, block ? first : closed(opened));
+        return new Node.Mapping(entries, first != null && block ? first : closed(opened));
     }
 
     /** True at a key in braces that follows a digit and a comma, for example the 5 in {@code {far: 1,5 m}}. */
@@ -144,7 +141,7 @@ public final class TreeReader {
     private boolean joined(Map<String, Node.Entry> entries, String last, Node.Entry rest, String key) {
         Node.Entry begun = entries.get(last);
         boolean empty = rest.value() instanceof Node.Scalar scalar && scalar.empty();
-        if (!empty || !(begun.value() instanceof Node.Scalar value)) {
+        if (!empty || begun == null || !(begun.value() instanceof Node.Scalar value)) {
             return false;
         }
         entries.put(last, new Node.Entry(begun.key(), null));
@@ -208,10 +205,12 @@ public final class TreeReader {
 
         private static final long serialVersionUID = 1L;
 
+        private final String text;
         private final transient Pos pos;
 
         TooMuch(String text, Pos pos) {
             super(text, null, false, false);
+            this.text = text;
             this.pos = pos;
         }
     }

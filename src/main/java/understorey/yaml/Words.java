@@ -3,6 +3,7 @@ package understorey.yaml;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Words for constants, as an author writes them. */
 public final class Words {
@@ -24,7 +25,7 @@ public final class Words {
     }
 
     /** Constant for a word; null if there is none. */
-    public static <E extends Enum<E>> E find(E[] constants, String written) {
+    public static <E extends Enum<E>> @Nullable E find(E[] constants, String written) {
         return Arrays.stream(constants).filter(constant -> of(constant).equals(written)).findFirst().orElse(null);
     }
 }

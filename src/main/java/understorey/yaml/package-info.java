@@ -8,4 +8,7 @@
  * of length and mass are those of the international yard and pound agreement of 1959 and of the SI brochure (9th edition, 2019),
  * exact by definition.
  */
+@NullMarked
 package understorey.yaml;
+
+import org.jspecify.annotations.NullMarked;

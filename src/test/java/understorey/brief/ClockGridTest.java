@@ -26,7 +26,7 @@ class ClockGridTest {
         Site s = Samples.wood();
         Site site = new Site(s.name(), s.slug(), s.publicName(), s.position(), s.elevationM(), s.zone(), s.skyline(), s.canopy(),
                 s.spots(), s.walks(), s.opening(), s.parking(), s.seasons(), s.subjects(), s.access(), s.reports(), true,
-                s.cautions(), s.notes());
+                s.cautions(), s.notes(), List.of(), null);
         Trip t = Samples.trip(site, Samples.MAY_DAY, "05:00", "11:00", List.of());
         hidden = ClockGrid.of(new Trip(t.title(), t.slug(), t.series(), site, t.when(), t.arrive(), t.leave(), t.gear(), t.companions(),
                 t.contact(), t.sky(), t.forecast(), t.story(), t.shots(), new Share(Share.Audience.PUBLIC, Share.Precision.HIDDEN)));

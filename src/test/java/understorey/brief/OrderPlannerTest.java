@@ -38,7 +38,7 @@ class OrderPlannerTest {
     private static Shot wishing(String name, LightWish wish, String otherwise) {
         Shot shot = picture(name).at("Bank").shot();
         return new Shot(name, shot.role(), shot.subject(), shot.spot(), null, null, null, null, null, null, List.of(wish), null, null, null,
-                null, otherwise, null, null, null, null);
+                null, otherwise, null, null, null, null, null);
     }
 
     private static Brief brief(SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
@@ -67,7 +67,7 @@ class OrderPlannerTest {
     /** On a bank that looks at a ridge of 10° all round. */
     @Test
     void waitsForTheSunToClearTheLandAndSaysSo() {
-        Spot bank = new Spot("Bank", null, null, null, List.of(new SkylinePoint(0, 10)), null, null, null);
+        Spot bank = new Spot("Bank", null, null, null, List.of(new SkylinePoint(0, 10)), null, null, null, null);
         Brief brief = brief(Samples.wood(List.of(bank), List.of(), null, null), SkyWord.CLEAR, List.of(), wishing("back", LightWish.BACKLIGHT, null));
         Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
         WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
@@ -143,7 +143,7 @@ class OrderPlannerTest {
         Shot shot = picture(name).at("Bank").shot();
         return new Shot(name, shot.role(), shot.subject(), shot.spot(), null, null, null, widthM == null ? 24.0 : null,
                 widthM == null ? null : new Frame(widthM, null, null, null), null, List.of(), null, null, null, null, otherwise, null, null,
-                null, null);
+                null, null, null);
     }
 
     private static Alternative windy(Brief brief) {

@@ -32,7 +32,7 @@ class CoverTradePropertiesTest {
             @ForAll @DoubleRange(min = 0, max = 90) double slopeDeg, @ForAll @DoubleRange(min = 0, max = 360) double facing) {
         Shot shot = picture("Any").of(RAMSONS).from(new Viewpoint.Height(heightM)).tilt(tiltDeg).equivalent(mm).shot();
         Shot aimed = new Shot(shot.name(), null, shot.subject(), null, shot.viewpoint(), null, null,
-                shot.focalEquivalentMm(), null, facing, List.of(), null, null, null, null, null, tiltDeg, null, null, null);
+                shot.focalEquivalentMm(), null, facing, List.of(), null, null, null, null, null, tiltDeg, null, null, null, null);
         CoverTrade trade = CoverTrade.of(WholeBag.fit(Intent.of(List.of(aimed), null).get(0), BAG), new Slope(slopeDeg, 90));
         if (trade == null) {
             return;
@@ -59,7 +59,7 @@ class CoverTradePropertiesTest {
     private static ShotFit facing(ShotFit fit, double facingDeg) {
         Shot shot = fit.intent().shot();
         Shot aimed = new Shot(shot.name(), shot.role(), shot.subject(), null, shot.viewpoint(), null, null, null, null,
-                facingDeg, List.of(), null, null, null, null, null, null, null, null, null);
+                facingDeg, List.of(), null, null, null, null, null, null, null, null, null, null);
         return WholeBag.fit(Intent.of(List.of(aimed), null).get(0), BAG);
     }
 }

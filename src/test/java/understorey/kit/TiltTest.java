@@ -37,9 +37,9 @@ class TiltTest {
         Samples.Picture picture = picture("a").equivalent(focalMm).sharp(nearM, farM).from(new Viewpoint.Height(heightM));
         Shot shot = (upright ? picture.upright() : picture).shot();
         Shot facing = new Shot(shot.name(), null, shot.subject(), "Bank", shot.viewpoint(), shot.orientation(), shot.sharp(),
-                focalMm, null, 0.0, List.of(), null, null, null, null, null, null, null, null, null);
+                focalMm, null, 0.0, List.of(), null, null, null, null, null, null, null, null, null, null);
         Site site = Samples.wood(List.of(new Spot("Bank", null, null, null, null,
-                new Slope(Math.abs(riseDeg), riseDeg > 0 ? 180 : 0), null, null)), List.of(), null, null);
+                new Slope(Math.abs(riseDeg), riseDeg > 0 ? 180 : 0), null, null, null)), List.of(), null, null);
         return WholeBag.fit(Intent.of(List.of(facing), site).get(0), bag(fullFrame(24), ANY)).best();
     }
 

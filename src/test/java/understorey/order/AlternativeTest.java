@@ -23,7 +23,7 @@ class AlternativeTest {
 
     private static Shot orElse(Shot shot) {
         return new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), null, null, null, null, null, null, List.of(), null, null,
-                null, null, "Go closer.", null, null, null, null);
+                null, null, "Go closer.", null, null, null, null, null);
     }
 
     private static RunningOrder plan(Function<Shot, Quality> light) {

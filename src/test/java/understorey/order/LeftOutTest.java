@@ -35,7 +35,7 @@ class LeftOutTest {
         Shot shot = picture.shot();
         return new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(), shot.sharp(),
                 shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(), shot.polariser(), shot.duration(), 3, null, null,
-                shot.tiltDeg(), shot.start(), shot.after(), shot.printWidthM());
+                shot.tiltDeg(), shot.start(), shot.after(), shot.printWidthM(), null);
     }
 
     /** Both are done at 7:20, back at 7:29; the grid rounds the others. */

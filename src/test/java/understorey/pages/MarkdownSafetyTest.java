@@ -67,15 +67,17 @@ class MarkdownSafetyTest {
         List<Spot> spots = new ArrayList<>();
         for (Spot spot : s.spots()) {
             spots.add(new Spot(name.get() + spots.size(), spot.at(), spot.elevationM(), spot.canopy(), spot.skyline(), spot.slope(),
-                    spot.clearingRadiusM(), prose.get()));
+                    spot.clearingRadiusM(), prose.get(), null));
         }
         Site site = new Site(name.get(), s.slug(), null, s.position(), s.elevationM(), s.zone(), s.skyline(), s.canopy(), spots,
-                List.of(), s.opening(), null, List.of(), List.of(), prose.get(), name.get(), false, List.of(prose.get()), prose.get());
+                List.of(), s.opening(), null, List.of(), List.of(), prose.get(), name.get(), false, List.of(prose.get()), prose.get(),
+                        List.of(), null);
         List<Shot> shots = new ArrayList<>();
         for (Shot shot : t.shots()) {
             shots.add(new Shot(name.get() + " " + shots.size(), shot.role(), shot.subject(), spots.get(0).name(), shot.viewpoint(),
                     shot.orientation(), shot.sharp(), shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(),
-                    shot.polariser(), shot.duration(), shot.priority(), prose.get(), prose.get(), shot.tiltDeg(), null, null, null));
+                    shot.polariser(), shot.duration(), shot.priority(), prose.get(), prose.get(), shot.tiltDeg(), null, null, null,
+                            null));
         }
         Bag bag = Trips.dayBag();
         Bag odd = new Bag(name.get(), null, bag.bodies(), bag.lenses(), bag.supports(), bag.filters(), true, bag.cardsGb(), 2,

@@ -243,12 +243,12 @@ class SitePagesTest {
     /** The picture with everything open that may be. */
     private static Shot open(Shot shot) {
         return new Shot(shot.name(), shot.role(), shot.subject(), null, null, null, null, null, null, null, List.of(), null,
-                null, null, null, null, null, null, null, null);
+                null, null, null, null, null, null, null, null, null);
     }
 
     private static Site without(Site site) {
         return new Site(site.name(), site.slug(), null, site.position(), null, site.zone(), List.of(), null, List.of(),
-                List.of(), null, null, List.of(), List.of(), null, null, false, List.of(), null);
+                List.of(), null, null, List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
     }
 
     private static Trip on(Trip trip, Site site, List<Shot> shots) {
@@ -263,11 +263,11 @@ class SitePagesTest {
                 null, Subject.Reflectance.WHITE, EVIL, EVIL, EVIL, null, EVIL);
         Site site = new Site(EVIL + " site", "site", EVIL, place.position(), 180.0, place.zone(), List.of(),
                 new Canopy(Canopy.Trees.MIXED, null, null),
-                List.of(new Spot(EVIL + " spot", place.position(), null, null, null, null, null, EVIL),
-                        new Spot(EVIL + " other", null, null, null, null, null, null, null)),
+                List.of(new Spot(EVIL + " spot", place.position(), null, null, null, null, null, EVIL, null),
+                        new Spot(EVIL + " other", null, null, null, null, null, null, null, null)),
                 List.of(new Walk(EVIL + " spot", EVIL + " other", Duration.ofMinutes(5))), null,
                 new Parking(EVIL + " spot", LocalTime.of(9, 0), EVIL), List.of(), List.of(), EVIL, "https://example.org/\"" + EVIL,
-                false, List.of(EVIL, "| a | b |"), EVIL);
+                false, List.of(EVIL, "| a | b |"), EVIL, List.of(), null);
         Bag bag = new Bag(EVIL + " bag", "bag", List.of(new Body(EVIL + " body", Sensor.FULL_FRAME, 24, "A", 100, 3200, 0,
                 28.0, 400, 600.0, List.of())), List.of(new Lens(EVIL + " lens", "A", null, 24, 70, 4, 4, null, 0.38, 0.3,
                 72.0, 0, 430.0), new Lens(EVIL + " long", "A", null, 90, 90, 4, 4, null, 0.38, 0.3, 62.0, 0, 430.0)),
@@ -277,7 +277,7 @@ class SitePagesTest {
         List<Shot> shots = new ArrayList<>();
         for (String name : List.of(" one", " two")) {
             shots.add(new Shot(EVIL + name, null, ramsons, EVIL + (name.equals(" one") ? " spot" : " other"), null, null, null,
-                    null, null, 80.0, List.of(), true, null, null, EVIL, EVIL, null, null, null, 0.6));
+                    null, null, 80.0, List.of(), true, null, null, EVIL, EVIL, null, null, null, 0.6, null));
         }
         return new Trip(EVIL + " title", "evil", EVIL + " series", site, new When.On(place.date()), null, null, bag,
                 List.of(new Companion(EVIL + " friend", Trips.phone())), new Contact(EVIL + " contact", LocalTime.of(12, 0)),

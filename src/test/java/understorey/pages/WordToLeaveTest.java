@@ -29,7 +29,7 @@ class WordToLeaveTest {
         Site site = trip.site();
         Site open = new Site(site.name(), site.slug(), site.publicName(), site.position(), site.elevationM(), site.zone(), site.skyline(),
                 site.canopy(), site.spots(), site.walks(), site.opening(), null, site.seasons(), site.subjects(), site.access(),
-                site.reports(), site.sensitive(), site.cautions(), site.notes());
+                site.reports(), site.sensitive(), site.cautions(), site.notes(), List.of(), null);
         return new Trip(trip.title(), trip.slug(), trip.series(), open, trip.when(), trip.arrive(), trip.leave(), trip.gear(),
                 trip.companions(), trip.contact(), trip.sky(), trip.forecast(), trip.story(), trip.shots(), trip.share());
     }

@@ -14,7 +14,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
+import understorey.plan.Compose;
 import understorey.plan.DayWishes;
+import understorey.plan.Edge;
 import understorey.plan.Filter;
 import understorey.plan.Foliage;
 import understorey.plan.ForecastHour;
@@ -121,6 +123,7 @@ class EveryKeyTest {
         assertEquals(new Viewpoint.Height(0.6096), shot.viewpoint());
         assertEquals(Orientation.PORTRAIT, shot.orientation());
         assertEquals(8, shot.tiltDeg());
+        assertEquals(new Compose("leaves", "carpet", "trunks", "lower left", List.of("fallen ash", "the fence")), shot.compose());
         assertEquals(LocalTime.of(6, 10), shot.start());
         assertEquals(0.6, shot.printWidthM(), EXACT);
         assertEquals(22.5, shot.facingDeg());
@@ -133,6 +136,17 @@ class EveryKeyTest {
         assertEquals("A local orchid", ranked.shots().get(1).after());
         assertEquals(2, ranked.shots().get(1).frame().heightM());
         assertEquals(List.of(), ranked.shots().get(1).light());
+    }
+
+    @Test
+    void readsATiltWithItsDirection() {
+        assertEquals(-10, ranked.shots().get(1).tiltDeg());
+        assertEquals(20, ranked.shots().get(2).tiltDeg());
+    }
+
+    @Test
+    void readsOneThingToKeepOutWithoutBrackets() {
+        assertEquals(new Compose(null, null, null, null, List.of("bright sky")), ranked.shots().get(1).compose());
     }
 
     @Test
@@ -160,6 +174,10 @@ class EveryKeyTest {
         assertEquals(List.of(new SkylinePoint(22.5, -2), new SkylinePoint(270, 17)), site.skyline());
         assertEquals(new Foliage.LeafOut(LocalDate.of(2027, 4, 28)), site.canopy().foliage());
         assertEquals(Canopy.Trees.MIXED, site.canopy().trees());
+        assertEquals("DE", site.country());
+        assertEquals(List.of(new Edge(22.5, 91.44), new Edge(270, 40)), site.edges());
+        assertEquals(List.of(), site.spot("Hide").edges());
+        assertEquals(List.of(new Edge(180, 1000)), site.spot("Dam").edges());
         assertEquals(120, site.spot("Hide").elevationM());
         assertEquals("Mind the step.", site.spot("Hide").notes());
         assertEquals(List.of(), site.skylineAt(site.spot("Hide")));
@@ -170,6 +188,18 @@ class EveryKeyTest {
         assertEquals(1, site.subjects().size());
         assertFalse(site.sensitive());
         assertEquals("| a | table |\n|---|-------|\n", site.notes());
+    }
+
+    /** 1 acre = 4046.8564224 m² (international yard, 1959). */
+    @Test
+    void readsTheTreesOfASiteAndOfASpot() {
+        Canopy canopy = ranked.site().canopy();
+        assertEquals(6.096, canopy.baseM(), EXACT);
+        assertEquals(300, canopy.stemsPerHa(), EXACT);
+        assertEquals(0.35, canopy.stemDiameterM(), EXACT);
+        Canopy dam = ranked.site().canopyAt(ranked.site().spot("Dam"));
+        assertEquals(6.096, dam.baseM(), EXACT);
+        assertEquals(100 / 0.40468564224, dam.stemsPerHa(), 1e-9);
     }
 
     @Test

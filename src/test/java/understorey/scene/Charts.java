@@ -108,7 +108,7 @@ public final class Charts {
     static Brief brief(Places place, List<SkylinePoint> skyline, int pictures, LocalTime arrive, LocalTime leave) {
         Site site = new Site("A wood", "a-wood", null, place.position(), null, place.zone(), skyline,
                 new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.LEAFLESS, 18.0), List.of(), List.of(), null, null,
-                List.of(), List.of(), null, null, false, List.of(), null);
+                List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
         List<Shot> shots = new ArrayList<>();
         for (int i = 0; i < pictures; i++) {
             shots.add(shot(NAMES.get(i % NAMES.size()) + (i < NAMES.size() ? "" : " " + i), i * 47.0 % 360));
@@ -125,7 +125,7 @@ public final class Charts {
         return new Shot(name, Role.EXTRA, new Subject("ramsons", "Ramsons", null, null, false, 4, 6, null, null, 0.2,
                 0.45, 16.0, null, null, Subject.Reflectance.WHITE, null, null, null, null, null), null,
                 Viewpoint.Stance.STANDING, null, null, 24.0, null, facingDeg, List.of(), null, Duration.ofMinutes(4),
-                3, null, null, null, null, null, null);
+                3, null, null, null, null, null, null, null);
     }
 
     private static Bag bag() {

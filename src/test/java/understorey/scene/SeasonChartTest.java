@@ -25,7 +25,7 @@ class SeasonChartTest {
         Site site = Samples.wood();
         return new Site(site.name(), site.slug(), null, site.position(), null, site.zone(), List.of(), null, site.spots(),
                 site.walks(), null, null, List.of(new Season(FLOWER.key(), records, null, seen)), List.of(), null, null,
-                false, List.of(), null);
+                false, List.of(), null, List.of(), null);
     }
 
     private static Season.Flowering year(String full) {

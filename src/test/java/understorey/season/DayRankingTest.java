@@ -42,7 +42,7 @@ class DayRankingTest {
 
     private static Shot shot(String name, Subject subject, LightWish... light) {
         return new Shot(name, null, subject, null, null, null, null, null, null, null, List.of(light), null, null,
-                null, null, null, null, null, null, null);
+                null, null, null, null, null, null, null, null);
     }
 
     private static Trip trip(Site site, DayWishes wishes, SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
@@ -180,14 +180,14 @@ class DayRankingTest {
         Site open = Woods.wood(53, 200.0, PAST);
         Site shut = new Site(open.name(), open.slug(), null, open.position(), 200.0, open.zone(), List.of(), null,
                 List.of(), List.of(), new Opening(LocalTime.of(8, 50), LocalTime.of(18, 0)), null, open.seasons(),
-                List.of(), null, null, false, List.of(), null);
+                List.of(), null, null, false, List.of(), null, List.of(), null);
         RankedDay day = DayRanking.of(trip(shut, DayWishes.NONE, SkyWord.CLEAR, List.of(), shot("One"), shot("Two")),
                 SPRING).days().get(24);
         assertEquals(10, day.hours().length().toMinutes());
         assertTrue(says(day, DayAdvice.DayHoursShort.class));
         Site never = new Site(open.name(), open.slug(), null, open.position(), 200.0, open.zone(), List.of(), null,
                 List.of(), List.of(), new Opening(LocalTime.of(10, 0), LocalTime.of(18, 0)), null, open.seasons(),
-                List.of(), null, null, false, List.of(), null);
+                List.of(), null, null, false, List.of(), null, List.of(), null);
         RankedDay closed = DayRanking.of(trip(never, DayWishes.NONE, SkyWord.CLEAR, List.of(), shot("One")), SPRING)
                 .days().get(24);
         assertNull(closed.hours());
@@ -244,7 +244,7 @@ class DayRankingTest {
     @Test
     void asksAPinnedPictureAtItsOwnTimeOnly() {
         Shot pinned = new Shot("Late", null, Woods.RAMSONS, null, null, null, null, null, null, null,
-                List.of(LightWish.LOW_SUN), null, null, null, null, null, null, LocalTime.of(8, 40), null, null);
+                List.of(LightWish.LOW_SUN), null, null, null, null, null, null, LocalTime.of(8, 40), null, null, null);
         assertTrue(DayRanking.of(trip(pinned), SPRING).days().get(24).light() < 0.1);
     }
 }

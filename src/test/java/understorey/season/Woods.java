@@ -20,13 +20,13 @@ final class Woods {
 
     static Subject subject(String key, boolean southern, Integer first, Integer last) {
         return new Subject(key, key, null, null, southern, first, last, null, null, null, null, null, null, null, null,
-                null, null, null, null, null, 53.0);
+                null, null, null, null, null, 53.0, null);
     }
 
     static Site wood(double latitude, Double elevationM, Season... seasons) {
         return new Site("Testing Wood", "testing-wood", null, new Position(latitude, 0), elevationM, ZoneId.of("UTC"),
                 List.of(), null, List.of(), List.of(), null, null, List.of(seasons), List.of(), null, null, false,
-                List.of(), null);
+                List.of(), null, List.of(), null);
     }
 
     static Season records(String... full) {

@@ -15,9 +15,9 @@ class CoverTest {
 
     static Site site(String name, String publicName, String... spots) {
         List<Spot> places = Arrays.stream(spots)
-                .map(spot -> new Spot(spot, null, null, null, null, null, null, null)).toList();
+                .map(spot -> new Spot(spot, null, null, null, null, null, null, null, null)).toList();
         return new Site(name, "fern-gill-2", publicName, new Position(52.337, -3.548), null, ZoneId.of("UTC"), List.of(),
-                null, places, List.of(), null, null, List.of(), List.of(), null, null, true, List.of(), null);
+                null, places, List.of(), null, null, List.of(), List.of(), null, null, true, List.of(), null, List.of(), null);
     }
 
     @Test

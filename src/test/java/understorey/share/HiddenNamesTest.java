@@ -22,11 +22,11 @@ class HiddenNamesTest {
         return new Site("Gorsewell Dingle", "gorsewell-dingle", "A wooded dingle", new Position(52.337, -3.548), null,
                 ZoneId.of("UTC"), List.of(), null, spots, List.of(), null, null, List.of(), List.of(),
                 "Public footpath from the chapel in Penhallow; parking there.", "https://www.wildflowers.example/gorse", true,
-                List.of(), null);
+                List.of(), null, List.of(), null);
     }
 
     private static Spot spot(String name, String notes) {
-        return new Spot(name, null, null, null, null, null, null, notes);
+        return new Spot(name, null, null, null, null, null, null, notes, null);
     }
 
     private static Set<String> in(String text, String... reviewed) {

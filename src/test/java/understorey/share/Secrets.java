@@ -8,7 +8,9 @@ import java.util.List;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
 import understorey.plan.Companion;
+import understorey.plan.Compose;
 import understorey.plan.Contact;
+import understorey.plan.Edge;
 import understorey.plan.Foliage;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
@@ -58,7 +60,7 @@ final class Secrets {
         Site s = t.site();
         Site site = new Site(s.name(), s.slug(), s.publicName(), s.position(), s.elevationM(), s.zone(), s.skyline(),
                 s.canopy(), s.spots(), s.walks(), s.opening(), s.parking(), s.seasons(), List.of(), s.access(), s.reports(),
-                true, List.of("Stay on the path."), s.notes());
+                true, List.of("Stay on the path."), s.notes(), s.edges(), s.country());
         return new Trip("Dawn", t.slug(), "Week by week", site, t.when(), t.arrive(), t.leave(), t.gear(), t.companions(),
                 t.contact(), t.sky(), t.forecast(), "White flowers.", List.of(quiet("The floor", "Footbridge", null),
                         quiet("One head", "Upper bank", "The floor"), quiet("Last light", null, null)), t.share());
@@ -67,24 +69,26 @@ final class Secrets {
     private static Shot quiet(String name, String spot, String after) {
         return new Shot(name, Role.DETAIL, new Subject("ramsons", "Ramsons", null, null, false, 4, 6, null, null, 0.2, 0.45,
                 16.0, 10, null, Subject.Reflectance.WHITE, "white", "wet woods", null, null, null), spot, null, null, null,
-                50.0, null, 60.0, List.of(), null, Duration.ofMinutes(20), 3, null, null, null, LocalTime.of(6, 13), after, null);
+                50.0, null, 60.0, List.of(), null, Duration.ofMinutes(20), 3, null, null, null, LocalTime.of(6, 13), after, null,
+                new Compose("leaves", null, null, null, List.of()));
     }
 
     static Site site(boolean sensitive, String publicName) {
         return new Site("Gorsewell Dingle", "gorsewell-dingle", publicName, new Position(52.337, -3.548), 187.0,
                 ZoneId.of("Europe/London"), List.of(new SkylinePoint(0, 14), new SkylinePoint(180, 11)),
-                new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.HALF_LEAF, 18.0),
-                List.of(new Spot("Bank", new Position(52.3361, -3.5502), 183.5, null, null, null, null, "bearing left"),
-                        new Spot("Footbridge", new Position(52.337, -3.5481), null, null, null, null, 12.0, null),
+                new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.HALF_LEAF, 18.0, 6.25, 315.0, 0.345),
+                List.of(new Spot("Bank", new Position(52.3361, -3.5502), 183.5, null, null, null, null, "bearing left", null),
+                        new Spot("Footbridge", new Position(52.337, -3.5481), null, null, null, null, 12.0, null, null),
                         new Spot("Upper bank", new Position(52.3376, -3.5469), null, Canopy.NONE,
-                                List.of(new SkylinePoint(180, 28)), new Slope(15, 225), null, "behind the barn")),
+                                List.of(new SkylinePoint(180, 28)), new Slope(15, 225), null, "behind the barn",
+                                List.of(new Edge(271, 19.5)))),
                 List.of(new Walk("Bank", "Footbridge", Duration.ofMinutes(9))),
                 new Opening(LocalTime.of(5, 0), LocalTime.of(20, 0)),
                 new Parking("Bank", LocalTime.of(20, 0), "two coins at Bank"),
                 List.of(new Season("ramsons", List.of(new Season.Flowering(LocalDate.of(2024, 4, 12),
                         LocalDate.of(2024, 4, 29), null)), null, List.of())),
                 List.of(ramsons()), "park by the chapel", "https://example.org/ask", sensitive,
-                List.of("Stay on the path below the Footbridge."), "once an old quarry");
+                List.of("Stay on the path below the Footbridge."), "once an old quarry", List.of(new Edge(271, 43)), "GB");
     }
 
     static Subject ramsons() {
@@ -96,7 +100,7 @@ final class Secrets {
     private static Shot shot(String name, String spot, String after) {
         return new Shot(name, Role.DETAIL, ramsons(), spot, null, null, null, 50.0, null, 60.0, List.of(), null,
                 Duration.ofMinutes(20), 3, "Lead in from upper bank", "Else go back to the Bank.", null, null, after,
-                null);
+                null, new Compose("leaves", "the floor", "trees above the Footbridge", "lower left", List.of("bins of Gorsewell")));
     }
 
     private static Bag bag(String name) {

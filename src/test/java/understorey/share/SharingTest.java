@@ -14,7 +14,9 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import understorey.plan.Canopy;
 import understorey.plan.Companion;
+import understorey.plan.Foliage;
 import understorey.plan.Position;
 import understorey.plan.Season;
 import understorey.plan.Share;
@@ -56,11 +58,13 @@ class SharingTest {
         assertHolds(Secrets.OF_THE_PLACE, shared, false);
         Site site = shared.site();
         assertEquals(List.of(), site.skyline());
+        assertEquals(List.of(), site.edges());
+        assertEquals(new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.HALF_LEAF, 20.0), site.canopy());
         assertEquals(List.of(), site.walks());
         assertNull(site.opening());
         assertNull(site.parking());
         for (Spot spot : site.spots()) {
-            assertEquals(new Spot(spot.name(), null, null, spot.canopy(), null, null, null, null), spot);
+            assertEquals(new Spot(spot.name(), null, null, spot.canopy(), null, null, null, null, null), spot);
         }
     }
 
@@ -72,6 +76,7 @@ class SharingTest {
         assertEquals(before.title(), shared.title());
         assertEquals(before.story(), shared.story());
         assertEquals(before.shots().get(0).notes(), shared.shots().get(0).notes());
+        assertEquals(before.shots().get(0).compose(), shared.shots().get(0).compose());
         assertEquals(before.site().cautions(), shared.site().cautions());
     }
 
@@ -93,6 +98,7 @@ class SharingTest {
         assertEquals(new When.On(LocalDate.of(2027, 5, 15)), shared.when());
         assertEquals(ZoneId.of("UTC+01:00"), shared.site().zone());
         assertEquals(List.of(), shared.site().seasons());
+        assertNull(shared.site().country());
         assertEquals(LocalTime.of(6, 15), shared.shots().get(0).start());
     }
 
@@ -106,6 +112,7 @@ class SharingTest {
             assertEquals(0, year.full().toEpochDay() % 7);
         }
         assertEquals(20.0, shared.site().canopy().heightM());
+        assertEquals("GB", shared.site().country());
     }
 
     @Test

@@ -22,7 +22,7 @@ class DayCurveTest {
     private static List<LightAt> light(Places place, Canopy canopy) {
         Site wood = Samples.wood(place, List.of(), List.of(), null, null);
         Site site = new Site(wood.name(), wood.slug(), null, wood.position(), null, wood.zone(), List.of(), canopy, List.of(), List.of(), null, null,
-                List.of(), List.of(), null, null, false, List.of(), null);
+                List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
         return LightTable.of(site, null, place.date());
     }
 

@@ -183,7 +183,7 @@ class SafetyTest {
         Site open = gated(null, null);
         Site dark = new Site(open.name(), open.slug(), null, open.position(), null, open.zone(), List.of(),
                 new Canopy(Canopy.Trees.EVERGREEN, null, 20.0), open.spots(), open.walks(), null, open.parking(), List.of(), List.of(), null,
-                null, false, List.of(), null);
+                null, false, List.of(), null, List.of(), null);
         Trip trip = trip(dark, "15:00", "21:40", null, BANK);
         Safety safety = plan(trip);
         assertTrue(safety.lastLight().isBefore(safety.leaveLastSpotBy()), "it is dusk under the trees before one turns back");

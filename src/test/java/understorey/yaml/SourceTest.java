@@ -37,6 +37,6 @@ class SourceTest {
 
     @Test
     void hasNoLinesWithoutText() {
-        assertNull(new Source("a.yaml", null).line(1));
+        assertNull(Source.unread("a.yaml").line(1));
     }
 }
