@@ -5,6 +5,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
+import understorey.pages.feeds.TripCalendar;
+import understorey.pages.feeds.Waypoints;
+import understorey.pages.html.PlanView;
+import understorey.pages.html.SheetPage;
+import understorey.pages.html.SpotView;
+import understorey.pages.json.PlanJson;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.TemplateFault;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -38,7 +48,7 @@ public final class SitePages {
         for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
-        sentences = Sentences.of(templates);
+        sentences = Sentences.of(templates::text);
         String style = templates.text("style.css");
         String sheet = style + templates.text("sheet.css");
         css = Templates.html(style);

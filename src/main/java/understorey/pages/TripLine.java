@@ -3,6 +3,7 @@ package understorey.pages;
 import java.time.LocalDate;
 import java.util.List;
 import understorey.brief.Brief;
+import understorey.pages.words.Words;
 
 /**
  * What stays of a trip when its own pages are made.

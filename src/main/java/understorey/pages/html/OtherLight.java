@@ -1,0 +1,87 @@
+package understorey.pages.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.brief.TimedShot;
+import understorey.exposure.Settings;
+import understorey.kit.Verdict;
+import understorey.pages.words.Words;
+
+/**
+ * Settings if the light differs.
+ *
+ * @param shutter      “too dark” where no frame makes sense
+ * @param otherFNumber its aperture is not that of the light expected
+ * @param otherIso     its ISO is not that of the light expected
+ * @param otherBracket its bracket is not that of the light expected
+ * @param bracket      in full; null for a single frame
+ * @param verdict      with why, as {@code cannot: too dark}; null for what fits
+ */
+public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherFNumber, boolean otherIso,
+                         boolean otherBracket, String bracket, String verdict, String kelvin) {
+
+    static final String TOO_DARK = "too dark";
+
+    static List<OtherLight> skies(TimedShot shot) {
+        List<OtherLight> skies = new ArrayList<>();
+        for (TimedShot.Other other : shot.otherSkies()) {
+            String metered = switch (shot.light().metered(other.sky().okta())) {
+                case GROUND -> "";
+                case SHADE -> ", metered in the shade";
+                case SUN_AND_SHADE -> ", sun and shade metered together";
+            };
+            skies.add(of(Words.word(other.sky()) + metered, other, shot));
+        }
+        return skies;
+    }
+
+    static List<OtherLight> hours(TimedShot shot) {
+        List<OtherLight> hours = new ArrayList<>();
+        for (TimedShot.Other other : shot.otherHours()) {
+            hours.add(of(Words.clock(other.time()), other, shot));
+        }
+        return hours;
+    }
+
+    private static OtherLight of(String when, TimedShot.Other other, TimedShot shot) {
+        Settings settings = other.settings();
+        Settings planned = shot.settings();
+        return new OtherLight(when, Words.ev(settings.ev100()), Words.fNumber(settings.fNumber()), shutter(settings),
+                String.valueOf(settings.iso()), !settings.tooDark() && settings.fNumber() != planned.fNumber(),
+                !settings.tooDark() && settings.iso() != planned.iso(),
+                !settings.tooDark() && !settings.bracketStops().equals(planned.bracketStops()),
+                settings.tooDark() ? null : bracket(settings), verdict(settings), other.whiteBalance().kelvin() + " K");
+    }
+
+    static String shutter(Settings settings) {
+        return settings.tooDark() ? TOO_DARK : Words.shutter(settings.shutterS());
+    }
+
+    /** The darkest first; null for a single frame. */
+    static String bracket(Settings settings) {
+        if (settings.bracketStops().size() < 2) {
+            return null;
+        }
+        List<String> steps = new ArrayList<>();
+        for (int stops : settings.bracketStops()) {
+            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
+        }
+        return String.join(", ", steps);
+    }
+
+    private static String verdict(Settings settings) {
+        if (settings.verdict() == Verdict.FITS) {
+            return null;
+        }
+        String why = settings.limit() == null ? "" : switch (settings.limit()) {
+            case DARK -> ": " + TOO_DARK;
+            case BRIGHT -> ": too bright";
+            case HANDS -> ": too slow hand-held";
+            case MONOPOD -> ": too slow for a monopod";
+            case STEMS -> ": motion blur";
+            case RELEASE -> ": bulb needs a remote release";
+            case STACK -> ": too many frames to stack";
+        };
+        return Words.word(settings.verdict()) + why;
+    }
+}
