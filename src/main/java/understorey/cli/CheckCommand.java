@@ -69,7 +69,7 @@ final class CheckCommand implements Callable<Integer> {
         return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }
 
-    private static String json(List<Finding> findings) throws IOException {
+    private static String json(List<Finding> findings) {
         Json json = Json.beginList();
         for (Finding finding : findings) {
             json.item().word("level", finding.level()).text("file", finding.file()).count("line", finding.line())

@@ -1,8 +1,10 @@
 package understorey.pages;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.pages.json.SeasonJson;
 import understorey.pages.words.Figures;
@@ -140,7 +142,7 @@ public final class DaysList {
         return lines;
     }
 
-    private static void add(List<String> dates, String key, LocalDate date) {
+    private static void add(List<String> dates, String key, @Nullable LocalDate date) {
         if (date != null) {
             dates.add(key + ": " + date);
         }
@@ -154,15 +156,20 @@ public final class DaysList {
             List<String> why = new ArrayList<>();
             day.reasons().forEach(reason -> why.add(plain(reason)));
             text.append(day.rank()).append(',').append(day.date()).append(',').append(day.wanted()).append(',')
-                    .append(day.flower() == null ? "" : Figures.share(day.flower()).toPlainString()).append(',')
-                    .append(Figures.share(day.light()).toPlainString()).append(',')
-                    .append(Figures.share(day.score()).toPlainString()).append(',')
+                    .append(share(day.flower())).append(',')
+                    .append(share(day.light())).append(',')
+                    .append(share(day.score())).append(',')
                     .append(day.hours() == null ? "" : Words.clock(day.hours().from())).append(',')
                     .append(day.hours() == null ? "" : Words.clock(day.hours().to())).append(',')
                     .append(cell(String.join("; ", shots(day)))).append(',')
                     .append(cell(String.join(" ", why))).append('\n');
         }
         return text.toString();
+    }
+
+    private static String share(@Nullable Double share) {
+        BigDecimal figure = Figures.share(share);
+        return figure == null ? "" : figure.toPlainString();
     }
 
     private static String cell(String text) {

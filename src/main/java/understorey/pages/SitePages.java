@@ -4,6 +4,7 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.pages.feeds.TripCalendar;
 import understorey.pages.feeds.Waypoints;
@@ -43,7 +44,7 @@ public final class SitePages {
     private final TemplateHTMLOutputModel sheetCss;
     private final TemplateHTMLOutputModel nightCss;
 
-    private SitePages(Path folder) {
+    private SitePages(@Nullable Path folder) {
         templates = new Templates(folder);
         for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
@@ -62,7 +63,7 @@ public final class SitePages {
      * @param templates folder of the user's own; null for the built-in ones
      * @throws TemplateFault when one cannot be read
      */
-    public static SitePages open(Path templates) {
+    public static SitePages open(@Nullable Path templates) {
         return new SitePages(templates);
     }
 

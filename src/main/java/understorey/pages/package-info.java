@@ -4,4 +4,7 @@
  * {@link understorey.pages.DaysList DaysList} the list of days for the terminal. Each kind of file has a room of its own; the
  * words for figures and reasons are in {@link understorey.pages.words}. Nothing is computed here.
  */
+@NullMarked
 package understorey.pages;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,7 @@
 package understorey.pages.feeds;
 
+import org.jspecify.annotations.Nullable;
+
 
 /**
  * Content lines of iCalendar (RFC 5545, section 3.1): CRLF at each end, folded so that no line is longer than 75
@@ -18,7 +20,7 @@ final class CalendarLines {
     }
 
     /** A line whose value is free text (section 3.3.11); none for a value of null. */
-    CalendarLines text(String name, String value) {
+    CalendarLines text(String name, @Nullable String value) {
         return value == null ? this : line(name, escaped(value));
     }
 

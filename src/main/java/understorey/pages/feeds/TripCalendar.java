@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
@@ -112,7 +113,7 @@ public final class TripCalendar {
         };
     }
 
-    private static String settings(TimedShot shot) {
+    private static @Nullable String settings(TimedShot shot) {
         LensFit fit = shot.fit().best();
         if (fit == null) {
             return null;

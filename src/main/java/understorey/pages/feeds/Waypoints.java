@@ -1,7 +1,9 @@
 package understorey.pages.feeds;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.pages.words.Figures;
@@ -56,11 +58,12 @@ public final class Waypoints {
         return xml.append("\n</gpx>\n").toString();
     }
 
-    private void waypoint(Position at, Double elevationM, String name, List<String> what) {
+    private void waypoint(Position at, @Nullable Double elevationM, String name, List<String> what) {
         xml.append("\n  <wpt lat=\"").append(Figures.positionDeg(at.latitude()).toPlainString())
                 .append("\" lon=\"").append(Figures.positionDeg(at.longitude()).toPlainString()).append("\">");
-        if (elevationM != null) {
-            element("ele", Figures.decimals(elevationM, 1).toPlainString());
+        BigDecimal height = Figures.decimals(elevationM, 1);
+        if (height != null) {
+            element("ele", height.toPlainString());
         }
         element("name", name);
         if (!what.isEmpty()) {

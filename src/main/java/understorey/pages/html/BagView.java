@@ -1,7 +1,10 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.orDash;
+
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
 import understorey.kit.CameraFigures;
 import understorey.pages.words.Words;
@@ -15,8 +18,8 @@ import understorey.plan.Support;
  * @param cameras every body with every lens that fits it
  * @param others  supports, filters and extras
  */
-public record BagView(String name, String slug, List<Line> cameras, List<PlanView.Item> others, String cards,
-                      String batteries, boolean remoteRelease) {
+public record BagView(String name, @Nullable String slug, List<Line> cameras, List<PlanView.Item> others, @Nullable String cards,
+                      @Nullable String batteries, boolean remoteRelease) {
 
     /** One camera. */
     public record Line(String body, String lens, String equivalent, String view, String closest,
@@ -61,8 +64,8 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
                 Words.metres(camera.lens().closestM()), Words.number(figures.magnification(), 2),
                 Words.fNumber(camera.lens().widestShort()) + (camera.lens().widestLong() == camera.lens().widestShort()
                         ? "" : "–" + Words.number(camera.lens().widestLong(), 1)),
-                camera.lens().threadMm() == null ? Words.NONE : Words.millimetres(camera.lens().threadMm()),
-                camera.lens().builtIn() ? weight(camera.body().weightG()) : weight(camera.lens().weightG()));
+                orDash(camera.lens().threadMm(), Words::millimetres),
+                orDash(camera.lens().builtIn() ? camera.body().weightG() : camera.lens().weightG(), Words::weight));
     }
 
     private static String kind(Filter.Kind kind) {
@@ -73,11 +76,7 @@ public record BagView(String name, String slug, List<Line> cameras, List<PlanVie
         };
     }
 
-    private static PlanView.Item item(String name, String uses, Double weightG) {
-        return new PlanView.Item(name, uses, weight(weightG));
-    }
-
-    private static String weight(Double grams) {
-        return grams == null ? Words.NONE : Words.weight(grams);
+    private static PlanView.Item item(String name, String uses, @Nullable Double weightG) {
+        return new PlanView.Item(name, uses, orDash(weightG, Words::weight));
     }
 }

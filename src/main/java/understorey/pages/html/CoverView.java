@@ -2,6 +2,7 @@ package understorey.pages.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.kit.CoverChoice;
@@ -23,7 +24,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
     }
 
     /** Null for a picture of one plant or flower, and where the density of the subject is unknown. */
-    static CoverView of(TimedShot shot, Sentences sentences) {
+    static @Nullable CoverView of(TimedShot shot, Sentences sentences) {
         Role role = shot.intent().role();
         if (shot.cover() == null || role == Role.DETAIL || role == Role.CLOSING) {
             return null;

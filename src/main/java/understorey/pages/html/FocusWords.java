@@ -2,6 +2,7 @@ package understorey.pages.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
 import understorey.kit.LensFit;
@@ -27,8 +28,8 @@ final class FocusWords {
     }
 
     /** The frames of a stack: focus on the lens’s scale, or how far apart; null where one frame is taken. */
-    static String stack(LensFit fit, Settings settings) {
-        Stack stack = settings == null ? null : settings.stack();
+    static @Nullable String stack(LensFit fit, Settings settings) {
+        Stack stack = settings.stack();
         if (stack == null) {
             return null;
         }
@@ -38,7 +39,7 @@ final class FocusWords {
     }
 
     /** What to put on the lens, nearest it first; null for nothing. */
-    static String filters(LensFit fit, Settings settings) {
+    static @Nullable String filters(LensFit fit, Settings settings) {
         List<String> on = new ArrayList<>();
         for (Filter filter : fit.filters()) {
             on.add(filter.name());

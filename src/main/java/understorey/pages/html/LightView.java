@@ -1,14 +1,16 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.orDash;
+
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 
@@ -51,13 +53,13 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
         rows.add(new Row("Astronomical dawn, dusk", pair(sun.astronomicalDawn(), sun.astronomicalDusk())));
         rows.add(new Row("Nautical dawn, dusk", pair(sun.nauticalDawn(), sun.nauticalDusk())));
         rows.add(new Row("Civil dawn, dusk", pair(sun.civilDawn(), sun.civilDusk())));
-        rows.add(new Row("Deep twilight (blue hour), morning", interval(sun.deepTwilightMorning())));
-        rows.add(new Row("Low sun (golden hour), morning", interval(sun.lowSunMorning())));
+        rows.add(new Row("Deep twilight (blue hour), morning", orDash(sun.deepTwilightMorning(), Words::span)));
+        rows.add(new Row("Low sun (golden hour), morning", orDash(sun.lowSunMorning(), Words::span)));
         rows.add(new Row("Sunrise, sunset", pair(sun.sunrise(), sun.sunset())));
         rows.add(new Row("Solar noon", Words.clock(sun.solarNoon()) + ", sun at "
                 + Words.degrees(sun.noonAltitudeDeg())));
-        rows.add(new Row("Low sun (golden hour), evening", interval(sun.lowSunEvening())));
-        rows.add(new Row("Deep twilight (blue hour), evening", interval(sun.deepTwilightEvening())));
+        rows.add(new Row("Low sun (golden hour), evening", orDash(sun.lowSunEvening(), Words::span)));
+        rows.add(new Row("Deep twilight (blue hour), evening", orDash(sun.deepTwilightEvening(), Words::span)));
         return rows;
     }
 
@@ -75,21 +77,19 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
     /** The brightest moonlit hour of a night under a clear sky. */
     private static String moonlight(List<LightAt> day) {
         LightAt best = null;
+        double most = LEAST_MOON_EV;
         for (LightAt row : day) {
-            if (row.moonEv() != null && (best == null || row.moonEv() > best.moonEv())) {
+            Double ev = row.moonEv();
+            if (ev != null && (best == null ? ev >= most : ev > most)) {
                 best = row;
+                most = ev;
             }
         }
-        return best == null || best.moonEv() < LEAST_MOON_EV ? "too weak to matter"
-                : "EV " + Words.ev(best.moonEv()) + " on open ground and " + Words.ev(best.moonFloorEv())
+        return best == null ? "too weak to matter" : "EV " + Words.ev(most) + " on open ground and " + Words.ev(best.moonFloorEv())
                 + " on the forest floor, brightest at " + Words.clock(best.sun().time());
     }
 
-    private static String interval(Interval interval) {
-        return interval == null ? Words.NONE : Words.span(interval);
-    }
-
-    private static String pair(ZonedDateTime morning, ZonedDateTime evening) {
+    private static String pair(@Nullable ZonedDateTime morning, @Nullable ZonedDateTime evening) {
         return Words.clock(morning) + ", " + Words.clock(evening);
     }
 

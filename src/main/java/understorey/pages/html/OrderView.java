@@ -1,11 +1,17 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
@@ -20,6 +26,7 @@ import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
+import understorey.sky.Interval;
 import understorey.visit.Safety;
 
 /**
@@ -34,8 +41,8 @@ import understorey.visit.Safety;
  * @param spotPlan null where positions are not known exactly
  */
 public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
-                        Message message, TemplateHTMLOutputModel timeLine, TemplateHTMLOutputModel spotPlan,
-                        String spotPlanSays) {
+                        @Nullable Message message, @Nullable TemplateHTMLOutputModel timeLine,
+                        @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
 
     /**
      * One line of the running order.
@@ -43,7 +50,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
      * @param brief the same on the field sheet; null where that has no line for it
      * @param told  a picture's place in the story
      */
-    public record Step(String from, String to, String what, String brief, boolean shoot, String told) {
+    public record Step(String from, String to, String what, @Nullable String brief, boolean shoot, String told) {
     }
 
     /** Another day, all its pictures in the order taken, and what to do otherwise on it. */
@@ -61,7 +68,8 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
      * @param position null where it is not exact
      * @param route    null where no walk is planned
      */
-    public record Message(boolean ready, String tell, String day, String arrive, String site, String position, String base, String route, String back,
+    public record Message(boolean ready, String tell, String day, String arrive, String site, @Nullable String position, @Nullable String base,
+                          @Nullable String route, String back,
                           String backBy, String actFrom) {
     }
 
@@ -70,31 +78,19 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     private static final String[] ENDINGS = {"st", "nd", "rd"};
 
     static OrderView of(Brief brief, Sentences sentences) {
-        List<String> shooting = new ArrayList<>();
-        for (Leg leg : brief.order().legs()) {
-            if (leg.what() == Leg.What.SHOOT) {
-                shooting.add(leg.shot());
-            }
-        }
+        List<String> shooting = brief.order().shooting().stream().map(Leg::shot).toList();
         List<String> taken = new ArrayList<>();
         List<String> captions = new ArrayList<>();
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
-            taken.add(shooting.contains(name) ? "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(brief.order().timeOf(name))
-                    : "not taken");
+            Interval time = brief.order().timeOf(name);
+            taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(time));
             captions.add(Caption.of(brief, intent));
         }
         return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
-                svg(brief.timeLine(), "order-line"), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
-    }
-
-    private static TemplateHTMLOutputModel svg(Drawing drawing, String id) {
-        return drawing == null ? null : Templates.html(Svg.of(drawing, id));
-    }
-
-    private static String says(Drawing drawing) {
-        return drawing == null ? null : drawing.says();
+                ifKnown(brief.timeLine(), line -> Templates.html(Svg.of(line, "order-line"))),
+                ifKnown(brief.spotPlan(), plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(brief.spotPlan(), Drawing::says));
     }
 
     /** "1st" for 0, "12th" for 11, "22nd" for 21. */
@@ -105,10 +101,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     }
 
     private static List<Step> steps(Brief brief, Sentences sentences) {
-        List<String> story = new ArrayList<>();
-        for (Intent intent : brief.story().sequence()) {
-            story.add(intent.shot().name());
-        }
+        List<String> story = brief.story().sequence().stream().map(intent -> intent.shot().name()).toList();
         List<Step> steps = new ArrayList<>();
         for (Leg leg : brief.order().legs()) {
             String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
@@ -116,7 +109,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             String what = switch (leg.what()) {
                 case WALK -> leg.shot() == null ? "walk back to " + spot : "walk to " + spot;
                 case SET_UP -> "set up";
-                case WAIT -> "wait: " + within(sentences, leg);
+                case WAIT -> "wait" + because(sentences, leg.why());
                 case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
             };
             steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, brief(leg, what), shoot,
@@ -126,7 +119,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     }
 
     /** On the field sheet; null where that has no line for it. */
-    static String brief(Leg leg, String what) {
+    static @Nullable String brief(Leg leg, String what) {
         return switch (leg.what()) {
             case WALK, SHOOT -> what;
             case SET_UP -> null;
@@ -134,10 +127,10 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         };
     }
 
-    /** The reason without its full stop. */
-    private static String within(Sentences sentences, Leg leg) {
-        String sentence = sentences.within(leg.why());
-        return sentence.substring(0, sentence.length() - 1);
+    /** The reason after a colon, without its full stop. */
+    private static String because(Sentences sentences, @Nullable Advice why) {
+        String sentence = ifKnown(why, sentences::within);
+        return sentence == null ? "" : ": " + sentence.substring(0, sentence.length() - 1);
     }
 
     private static List<Other> others(Brief brief) {
@@ -167,20 +160,16 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
 
     /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
     private static List<String> lines(Alternative alternative, Brief brief) {
-        List<Shot> alone = new ArrayList<>(alternative.instead());
+        Map<String, String> otherwise = new LinkedHashMap<>();
+        for (Shot shot : alternative.instead()) {
+            otherwise.put(shot.name(), shot.otherwise() == null ? "" : ". Plan B: " + shot.otherwise().strip());
+        }
         List<String> lines = new ArrayList<>();
         for (Alternative.Change change : alternative.changes()) {
-            String otherwise = "";
-            for (int i = alone.size() - 1; i >= 0; i--) {
-                if (alone.get(i).name().equals(change.shot())) {
-                    otherwise = ". Plan B: " + alone.remove(i).otherwise().strip();
-                }
-            }
-            lines.add(line(change, brief.shot(change.shot())) + otherwise);
+            String planB = otherwise.remove(change.shot());
+            lines.add(line(change, brief.shot(change.shot())) + (planB == null ? "" : planB));
         }
-        for (Shot shot : alone) {
-            lines.add(brief.shot(shot.name()).number() + " " + shot.name() + ". Plan B: " + shot.otherwise().strip());
-        }
+        otherwise.forEach((shot, planB) -> lines.add(brief.shot(shot).number() + " " + shot + planB));
         return lines;
     }
 
@@ -192,7 +181,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     }
 
     /** Without a position where the plan has only a coarse one: searchers would go there. */
-    private static Message message(Brief brief) {
+    private static @Nullable Message message(Brief brief) {
         Safety.Message message = brief.safety().message();
         if (message == null) {
             return null;

@@ -2,6 +2,7 @@ package understorey.pages.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
@@ -18,7 +19,7 @@ import understorey.pages.words.Words;
  * @param verdict      with why, as {@code cannot: too dark}; null for what fits
  */
 public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherFNumber, boolean otherIso,
-                         boolean otherBracket, String bracket, String verdict, String kelvin) {
+                         boolean otherBracket, @Nullable String bracket, @Nullable String verdict, String kelvin) {
 
     static final String TOO_DARK = "too dark";
 
@@ -58,7 +59,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
     }
 
     /** The darkest first; null for a single frame. */
-    static String bracket(Settings settings) {
+    static @Nullable String bracket(Settings settings) {
         if (settings.bracketStops().size() < 2) {
             return null;
         }
@@ -69,7 +70,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         return String.join(", ", steps);
     }
 
-    private static String verdict(Settings settings) {
+    private static @Nullable String verdict(Settings settings) {
         if (settings.verdict() == Verdict.FITS) {
             return null;
         }

@@ -1,8 +1,14 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 import freemarker.core.TemplateHTMLOutputModel;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Words;
@@ -14,7 +20,6 @@ import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
-import understorey.plan.Walk;
 
 /**
  * A site in words, as its audience may see it.
@@ -24,8 +29,9 @@ import understorey.plan.Walk;
  * @param cautions of the site's own, as HTML and as written
  */
 public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine> spots, List<Row> walks,
-                        List<Flowered> records, String access, TemplateHTMLOutputModel accessHtml, String reports,
-                        String notes, TemplateHTMLOutputModel notesHtml, List<TemplateHTMLOutputModel> cautionsHtml,
+                        List<Flowered> records, @Nullable String access,
+                        @Nullable TemplateHTMLOutputModel accessHtml, @Nullable String reports,
+                        @Nullable String notes, @Nullable TemplateHTMLOutputModel notesHtml, List<TemplateHTMLOutputModel> cautionsHtml,
                         List<String> cautions) {
 
     /** One spot; a text is empty where there is nothing to say. */
@@ -41,17 +47,13 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
      * @param spared a public page of a sensitive site
      */
     public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose) {
-        List<TemplateHTMLOutputModel> cautions = new ArrayList<>();
-        for (String caution : site.cautions()) {
-            cautions.add(Templates.html(prose.html(caution)));
-        }
-        List<Row> walks = new ArrayList<>();
-        for (Walk walk : site.walks()) {
-            walks.add(new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min"));
-        }
+        List<TemplateHTMLOutputModel> cautions = site.cautions().stream().map(prose::html).filter(Objects::nonNull)
+                .map(Templates::html).toList();
+        List<Row> walks = site.walks().stream()
+                .map(walk -> new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min")).toList();
         return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), spared ? List.of() : spots(site),
-                walks, spared ? List.of() : records(site), site.access(), Templates.html(prose.html(site.access())), site.reports(),
-                site.notes(), Templates.html(prose.html(site.notes())), cautions, site.cautions());
+                walks, spared ? List.of() : records(site), site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
+                site.notes(), ifKnown(prose.html(site.notes()), Templates::html), cautions, site.cautions());
     }
 
     private static List<Row> facts(Site site, Share.Precision precision, boolean spared) {
@@ -104,14 +106,11 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         List<Flowered> rows = new ArrayList<>();
         for (Season season : site.seasons()) {
             for (Season.Flowering year : season.records()) {
-                rows.add(new Flowered(season.subject(), date(year.first()), date(year.full()), date(year.over())));
+                rows.add(new Flowered(season.subject(), orDash(year.first(), LocalDate::toString),
+                        orDash(year.full(), LocalDate::toString), orDash(year.over(), LocalDate::toString)));
             }
         }
         return rows;
-    }
-
-    private static String date(java.time.LocalDate date) {
-        return date == null ? Words.NONE : date.toString();
     }
 
     static String trees(Canopy canopy) {

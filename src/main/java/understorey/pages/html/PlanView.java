@@ -1,5 +1,8 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
@@ -36,18 +40,19 @@ import understorey.plan.Trip;
  * @param season     when to go, and why
  * @param located    a calendar and waypoints go with it
  */
-public record PlanView(TemplateHTMLOutputModel css, String title, String slug, String series, String date,
-                       String arrive, String leave, String arriveDefault, boolean leaveAssumed,
-                       String audience, boolean audienceAssumed, String gear, String siteHref, String gearHref,
-                       List<Row> essentials, LightView light, String sky, List<SpotView> places, String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
-                       String story, TemplateHTMLOutputModel storyHtml, OrderView order,
+public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @Nullable String series, String date,
+                       String arrive, String leave, @Nullable String arriveDefault, boolean leaveAssumed,
+                       String audience, boolean audienceAssumed, String gear, String siteHref, @Nullable String gearHref,
+                       List<Row> essentials, LightView light, @Nullable String sky, List<SpotView> places,
+                       String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
-                       List<String> shortCautions, String contact, List<Remark> findings,
+                       List<String> shortCautions, @Nullable String contact, List<Remark> findings,
                        SeasonView season, boolean located) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
-                      String unweighed, String cards, String batteries) {
+                      @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
     }
 
     /** One thing; for what stays at home, {@code uses} says why. */
@@ -78,20 +83,20 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
                 arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
-                trip.gear().slug() == null ? null : "../gear/" + trip.gear().slug() + ".html",
+                ifKnown(trip.gear().slug(), slug -> "../gear/" + slug + ".html"),
                 essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
                 places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
-                Templates.html(prose.html(trip.story())), OrderView.of(brief, sentences),
+                ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(cautions), contact(trip), findings,
                 SeasonView.of(brief, sentences), !trip.hidesTheDay());
     }
 
-    private static String sky(Brief brief) {
+    private static @Nullable String sky(Brief brief) {
         if (brief.assumed().contains("sky")) {
             return null;
         }
-        return brief.trip().forecast().isEmpty() ? "a " + Words.word(brief.trip().sky()) + " sky" : "the forecast sky";
+        return brief.trip().forecast().isEmpty() ? ifKnown(brief.trip().sky(), sky -> "a " + Words.word(sky) + " sky") : "the forecast sky";
     }
 
     private static String horizon(List<SpotView> places) {
@@ -140,14 +145,14 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
     }
 
     /** Where a default arrival comes from; null for one that the author wrote. */
-    private static String arriveDefault(Brief brief) {
+    private static @Nullable String arriveDefault(Brief brief) {
         if (!brief.day().hours().assumed().contains("arrive")) {
             return null;
         }
         return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before solar noon";
     }
 
-    private static String contact(Trip trip) {
+    private static @Nullable String contact(Trip trip) {
         if (trip.contact() == null || trip.audience() == Share.Audience.PUBLIC) {
             return null;
         }
@@ -183,9 +188,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
                 sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
-                packing.cardGb() == null ? null : Words.number(packing.cardGb(), 1) + " GB for about "
-                        + packing.frames() + " RAW frames",
-                packing.batteries() == null ? null : String.valueOf(packing.batteries()));
+                ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
+                ifKnown(packing.batteries(), String::valueOf));
     }
 
     /** What each companion carries, in one line. */
@@ -215,7 +219,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         for (Packing.Item item : items) {
             String uses = item.why() != null ? sentences.of(item.why())
                     : item.shots().isEmpty() ? "" : pictures(item, brief);
-            worded.add(new Item(item.name(), uses, item.weightG() == null ? Words.NONE : Words.weight(item.weightG())));
+            worded.add(new Item(item.name(), uses, orDash(item.weightG(), Words::weight)));
         }
         return worded;
     }

@@ -1,8 +1,11 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.brief.Brief;
@@ -12,6 +15,7 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
+import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
 
@@ -24,7 +28,7 @@ import understorey.season.RankedDay;
  * @param monthAlone the day is not told
  * @param reports where to ask for the state of the flowers, and when; null without an address
  */
-public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, boolean monthAlone, String reports) {
+public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, boolean monthAlone, @Nullable String reports) {
 
     private static final int MOST_DAYS = 5;
     /** An estimate less sure than this is asked about earlier. */
@@ -47,7 +51,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
      * @param chance of full flower; null if unknown
      * @param note   its place among the first three; null for others
      */
-    public record Cell(String day, String chance, String note, boolean best, boolean unwanted) {
+    public record Cell(String day, @Nullable String chance, @Nullable String note, boolean best, boolean unwanted) {
     }
 
     /** One of the most promising days. */
@@ -108,7 +112,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     }
 
     /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */
-    private static String reports(Brief brief) {
+    private static @Nullable String reports(Brief brief) {
         String reports = brief.trip().site().reports();
         if (reports == null) {
             return null;
@@ -123,9 +127,10 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     static String why(Brief brief, Sentences sentences) {
         FloweringWindow window = brief.season().window();
         List<String> why = new ArrayList<>();
-        if (brief.season().ranking() != null) {
-            RankedDay day = brief.season().ranking().day(brief.date());
-            why.add("The best of " + brief.season().ranking().days().size() + " days. " + sentences.of(day.reasons().get(0)));
+        DayRanking ranking = brief.season().ranking();
+        RankedDay day = ifKnown(ranking, of -> of.day(brief.date()));
+        if (day != null) {
+            why.add("The best of " + ranking.days().size() + " days. " + sentences.of(day.reasons().get(0)));
         }
         if (window == null) {
             why.add(why.isEmpty() ? "Your date; no flowering dates known." : "");
@@ -146,12 +151,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
-    private static Advice method(FloweringWindow window) {
-        for (Advice reason : window.reasons()) {
-            if (reason instanceof SeasonAdvice.Method) {
-                return reason;
-            }
-        }
-        return null;
+    private static @Nullable Advice method(FloweringWindow window) {
+        return window.reasons().stream().filter(SeasonAdvice.Method.class::isInstance).findFirst().orElse(null);
     }
 }

@@ -1,7 +1,10 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
@@ -19,7 +22,7 @@ import understorey.sky.Interval;
  * @param windows the best times of the day; null where the sky is not known or no hour is even fair
  * @param rows    all there is to say
  */
-public record ShotLightView(String grade, String windows, List<Row> rows) {
+public record ShotLightView(@Nullable String grade, @Nullable String windows, List<Row> rows) {
 
     static ShotLightView of(TimedShot shot, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
@@ -47,7 +50,7 @@ public record ShotLightView(String grade, String windows, List<Row> rows) {
             rows.add(new Row("Weather", weather));
         }
         return new ShotLightView(grades.isEmpty() ? null : String.join(", ", grades),
-                shot.outlook() == null ? null : SpotView.spans(shot.outlook().windows()), rows);
+                ifKnown(shot.outlook(), outlook -> SpotView.spans(outlook.windows())), rows);
     }
 
     private static void add(List<Row> rows, String name, List<Advice> reasons, Sentences sentences) {

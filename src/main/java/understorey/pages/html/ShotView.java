@@ -1,9 +1,13 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ToneAdvice;
 import understorey.brief.Brief;
@@ -23,6 +27,7 @@ import understorey.pages.words.Words;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
+import understorey.scene.Drawing;
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.
@@ -41,16 +46,18 @@ import understorey.plan.Viewpoint;
  * @param defaults what the author left open, and what was put there
  * @param sketchAgain the sketch once more on the same page, without its marks
  */
-public record ShotView(int number, String name, String role, String subject, String spot, String time,
-                       String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
-                       String settings, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
+public record ShotView(int number, String name, String role, String subject, String spot, @Nullable String time,
+                       String verdict, List<Row> facts, @Nullable String camera, @Nullable String fNumber,
+                       @Nullable String shutter, @Nullable String iso, @Nullable String settings, @Nullable String focus,
+                       @Nullable String sharp, @Nullable String height, @Nullable String bias, @Nullable String bracket,
+                       @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
-                       List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
-                       String notes, String otherwise,
-                       TemplateHTMLOutputModel notesHtml, TemplateHTMLOutputModel otherwiseHtml,
-                       TemplateHTMLOutputModel sketch, TemplateHTMLOutputModel sketchAgain,
-                       TemplateHTMLOutputModel sideView, String sketchSays, String sideViewSays) {
+                       List<Row> companions, List<Row> defaults, ShotLightView light, @Nullable CoverView cover,
+                       @Nullable String notes, @Nullable String otherwise,
+                       @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
+                       @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
+                       @Nullable TemplateHTMLOutputModel sideView, @Nullable String sketchSays, @Nullable String sideViewSays) {
 
     /** One lens of the bag on this picture. */
     public record Tried(String lens, String verdict, String why) {
@@ -62,36 +69,39 @@ public record ShotView(int number, String name, String role, String subject, Str
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
-        List<String> reasons = new ArrayList<>();
-        if (fit != null) {
-            reasons.addAll(sentences.of(fit.reasons()));
-            reasons.addAll(sentences.of(settings.reasons()));
+        Drawing sketch = planned.sketch();
+        Drawing sideView = planned.sideView();
+        String sketchId = "sketch" + shot.number();
+        List<Advice> reasons = new ArrayList<>();
+        if (fit != null && settings != null) {
+            reasons.addAll(fit.reasons());
+            reasons.addAll(settings.reasons());
         }
         String fNumber = settings == null ? null : SkySpan.fNumber(shot);
         String shutter = settings == null ? null : SkySpan.shutter(shot);
         String iso = settings == null ? null : SkySpan.iso(shot);
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
                 written.spot() == null ? brief.trip().site().name() : written.spot(),
-                shot.time() == null ? null : Words.clock(shot.time().from()) + "–" + Words.clock(shot.time().to()),
+                ifKnown(shot.time(), Words::span),
                 Words.word(shot.verdict()), fit == null ? List.of() : facts(shot, fit),
-                fit == null ? null : camera(fit.camera()) + focal(fit),
+                ifKnown(fit, ShotView::cameraAndFocal),
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
-                fit == null ? null : Words.metres(fit.focusFromSensorM()),
-                settings == null ? null : FocusWords.sharp(fit, settings),
-                fit == null ? null : Words.metres(fit.heightM()), bias(settings), bracket(settings),
-                FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
-                written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
+                ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
+                fit == null || settings == null ? null : FocusWords.sharp(fit, settings),
+                ifKnown(fit, lens -> Words.metres(lens.heightM())), ifKnown(settings, ShotView::bias), ifKnown(settings, ShotView::bracket),
+                fit == null || settings == null ? null : FocusWords.stack(fit, settings),
+                fit == null || settings == null ? null : FocusWords.filters(fit, settings),
+                ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
+                sentences.of(reasons), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
-                written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
-                Templates.html(prose.html(written.otherwise())),
-                planned.sketch() == null ? null : Templates.html(Svg.shared(planned.sketch(), "sketch" + shot.number())),
-                planned.sketch() == null ? null : Templates.html(Svg.again(planned.sketch(), "sketch" + shot.number())),
-                planned.sideView() == null ? null : Templates.html(Svg.of(planned.sideView(), "side" + shot.number())),
-                planned.sketch() == null ? null : planned.sketch().says(),
-                planned.sideView() == null ? null : planned.sideView().says());
+                written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
+                ifKnown(prose.html(written.otherwise()), Templates::html),
+                ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
+                ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
+                ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),
+                ifKnown(sketch, Drawing::says), ifKnown(sideView, Drawing::says));
     }
 
     private static List<Row> facts(TimedShot shot, LensFit fit) {
@@ -132,20 +142,19 @@ public record ShotView(int number, String name, String role, String subject, Str
         return camera.attachment() == null ? lens : lens + " + " + camera.attachment().name();
     }
 
-    private static String focal(LensFit fit) {
-        return fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "";
+    private static String cameraAndFocal(LensFit fit) {
+        return camera(fit.camera()) + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
     }
 
     /** By how much one frame is to be darker than metered; null if it is not. */
-    private static String bias(Settings settings) {
-        return settings == null ? null : settings.reasons().stream()
+    private static @Nullable String bias(Settings settings) {
+        return settings.reasons().stream()
                 .flatMap(reason -> reason instanceof ToneAdvice.ExposeForFlecks flecks ? Stream.of(Words.stops(flecks.less())) : Stream.empty())
                 .findFirst().orElse(null);
     }
 
-    private static String bracket(Settings settings) {
-        String bracket = settings == null ? null : OtherLight.bracket(settings);
-        return bracket == null ? null : bracket + "\u00a0stops";
+    private static @Nullable String bracket(Settings settings) {
+        return ifKnown(OtherLight.bracket(settings), steps -> steps + "\u00a0stops");
     }
 
     private static List<Tried> tried(TimedShot shot, Sentences sentences) {
@@ -155,7 +164,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 continue;
             }
             Advice why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
-            tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(why)));
+            tried.add(new Tried(cameraAndFocal(fit), Words.word(fit.verdict()), sentences.of(why)));
         }
         return tried;
     }
@@ -165,18 +174,18 @@ public record ShotView(int number, String name, String role, String subject, Str
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : camera(best.camera()) + focal(best) + " from " + Words.metres(best.distanceM())
+                    : cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
                     + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }
         return rows;
     }
 
-    private static List<Row> defaults(Intent intent, LensFit fit) {
+    private static List<Row> defaults(Intent intent, @Nullable LensFit fit) {
         List<Row> rows = new ArrayList<>();
         for (String name : List.of("role", "spot", "viewpoint", "orientation", "tilt", "focal_equivalent", "frame",
                 "sharp", "polariser", "duration", "priority")) {
-            boolean open = name.equals("tilt") ? intent.shot().tiltDeg() == null && fit != null
+            boolean open = name.equals("tilt") ? intent.shot().tiltDeg() == null
                     : intent.assumed().contains(name);
             String value = open ? value(name, intent, fit) : "";
             if (!value.isEmpty()) {
@@ -186,15 +195,15 @@ public record ShotView(int number, String name, String role, String subject, Str
         return rows;
     }
 
-    private static String value(String name, Intent intent, LensFit fit) {
+    private static String value(String name, Intent intent, @Nullable LensFit fit) {
         return switch (name) {
             case "role" -> Words.word(intent.role());
             case "viewpoint" -> viewpoint(intent.viewpoint(), fit);
             case "spot" -> "the site itself";
-            case "tilt" -> tilt(fit);
+            case "tilt" -> fit == null ? "" : tilt(fit);
             case "polariser" -> "no";
             case "orientation" -> Words.word(intent.orientation());
-            case "focal_equivalent" -> Words.millimetres(intent.focalEquivalentMm()) + " (equivalent)";
+            case "focal_equivalent" -> orDash(intent.focalEquivalentMm(), Words::millimetres) + " (equivalent)";
             case "frame" -> fit == null ? "by the subject" : Words.metres(fit.frameWidthM()) + " wide";
             case "sharp" -> intent.sharp() instanceof Sharp.Range range
                     ? Words.metres(range.nearM()) + " to " + Words.metres(range.farM())
@@ -204,7 +213,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         };
     }
 
-    private static String viewpoint(Viewpoint viewpoint, LensFit fit) {
+    private static String viewpoint(Viewpoint viewpoint, @Nullable LensFit fit) {
         String height = fit == null ? "" : Words.metres(fit.heightM());
         return !(viewpoint instanceof Viewpoint.Stance stance) ? height
                 : Words.word(stance) + (height.isEmpty() ? "" : ", " + height);

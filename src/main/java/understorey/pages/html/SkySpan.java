@@ -1,7 +1,10 @@
 package understorey.pages.html;
 
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.pages.words.Words;
@@ -12,61 +15,26 @@ final class SkySpan {
     private SkySpan() {
     }
 
-    private record Ends(Settings least, Settings most) {
-    }
-
     static String fNumber(TimedShot shot) {
-        Ends ends = ends(shot, Quantity.F_NUMBER);
-        return joined(Words.fNumber(ends.least.fNumber()), Words.fNumber(ends.most.fNumber()));
+        return span(shot, Settings::fNumber, settings -> Words.fNumber(settings.fNumber()));
     }
 
     static String shutter(TimedShot shot) {
-        Ends ends = ends(shot, Quantity.SHUTTER);
-        return joined(OtherLight.shutter(ends.least), OtherLight.shutter(ends.most));
+        return span(shot, Settings::shutterS, OtherLight::shutter);
     }
 
     static String iso(TimedShot shot) {
-        Ends ends = ends(shot, Quantity.ISO);
-        return joined(String.valueOf(ends.least.iso()), String.valueOf(ends.most.iso()));
+        return span(shot, Settings::iso, settings -> String.valueOf(settings.iso()));
     }
 
     static String ev(TimedShot shot) {
-        Ends ends = ends(shot, Quantity.EV);
-        return joined(Words.ev(ends.least.ev100()), Words.ev(ends.most.ev100()));
+        return span(shot, Settings::ev100, settings -> Words.ev(settings.ev100()));
     }
 
-    private enum Quantity {
-        F_NUMBER, SHUTTER, ISO, EV;
-
-        double of(Settings settings) {
-            return switch (this) {
-                case F_NUMBER -> settings.fNumber();
-                case SHUTTER -> settings.shutterS();
-                case ISO -> settings.iso();
-                case EV -> settings.ev100();
-            };
-        }
-    }
-
-    private static Ends ends(TimedShot shot, Quantity quantity) {
-        Settings least = null;
-        Settings most = null;
-        for (Settings settings : all(shot)) {
-            least = least == null || quantity.of(settings) < quantity.of(least) ? settings : least;
-            most = most == null || quantity.of(settings) > quantity.of(most) ? settings : most;
-        }
-        return new Ends(least, most);
-    }
-
-    private static List<Settings> all(TimedShot shot) {
-        if (shot.skyKnown()) {
-            return List.of(shot.settings());
-        }
-        List<Settings> all = new ArrayList<>();
-        for (TimedShot.Other in : shot.otherSkies()) {
-            all.add(in.settings());
-        }
-        return all;
+    private static String span(TimedShot shot, ToDoubleFunction<Settings> quantity, Function<Settings, String> words) {
+        List<Settings> all = shot.skyKnown() ? List.of(shot.settings()) : shot.otherSkies().stream().map(TimedShot.Other::settings).toList();
+        Comparator<Settings> order = Comparator.comparingDouble(quantity);
+        return joined(words.apply(Collections.min(all, order)), words.apply(Collections.max(all, order)));
     }
 
     /** One figure, or two with the unit of the first left out where both have the same. */

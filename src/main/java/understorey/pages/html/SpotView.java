@@ -3,6 +3,7 @@ package understorey.pages.html;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
@@ -21,7 +22,7 @@ import understorey.sky.Interval;
  * @param overTrees when it is above the treetops of the clearing; null without one
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
-public record SpotView(String name, String horizon, String sunlit, String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
+public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
                        TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
 
     public static List<SpotView> of(Brief brief, Sentences sentences) {
@@ -52,7 +53,7 @@ public record SpotView(String name, String horizon, String sunlit, String overTr
     }
 
     /** Stretches in one line; null when there are none. */
-    static String spans(List<Interval> stretches) {
+    static @Nullable String spans(List<Interval> stretches) {
         if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
             return "all day";
         }

@@ -1,7 +1,9 @@
 package understorey.pages.html;
 
+import static java.util.function.Function.identity;
+import static understorey.pages.words.Words.orDash;
+
 import java.time.Month;
-import java.util.ArrayList;
 import java.util.List;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;
@@ -17,25 +19,27 @@ public record SubjectLine(String key, String name, String scientificName, String
                           String sure) {
 
     public static List<SubjectLine> of(List<Subject> subjects) {
-        List<SubjectLine> lines = new ArrayList<>();
-        for (Subject subject : subjects) {
-            lines.add(of(subject));
-        }
-        return lines;
+        return subjects.stream().map(SubjectLine::of).toList();
     }
 
     private static SubjectLine of(Subject subject) {
-        Subject.Stems stems = subject.stemsPerM2();
-        return new SubjectLine(subject.key(), subject.name(), subject.scientificName(),
-                Words.name(Month.of(subject.monthFirst())) + " to " + Words.name(Month.of(subject.monthLast())),
-                subject.monthsReference(), figure(stems.sparse()) + ", " + figure(stems.typical()) + ", "
-                + figure(stems.thick()), Words.number(subject.heightLowM() * 100, 0) + "–"
-                + Words.number(subject.heightHighM() * 100, 0) + "\u00a0cm",
-                Words.millimetres(subject.flowerWidthMm()) + ", " + subject.flowersOpen() + " open",
-                Words.number(subject.flowerAreaIndex().typical(), 2) + "–"
-                + Words.number(subject.flowerAreaIndex().thick(), 2),
-                subject.colour() + " (exposure: treat as " + Words.word(subject.reflectance()).replace(' ', '-') + ")",
-                subject.habitat(), subject.care(), sure(subject.marks()));
+        return new SubjectLine(subject.key(), subject.name(), orDash(subject.scientificName(), identity()),
+                orDash(subject.monthFirst(), SubjectLine::month) + " to " + orDash(subject.monthLast(), SubjectLine::month),
+                orDash(subject.monthsReference(), identity()),
+                orDash(subject.stemsPerM2(), stems -> figure(stems.sparse()) + ", " + figure(stems.typical()) + ", " + figure(stems.thick())),
+                orDash(subject.heightLowM(), SubjectLine::centimetres) + "–" + orDash(subject.heightHighM(), SubjectLine::centimetres) + "\u00a0cm",
+                orDash(subject.flowerWidthMm(), Words::millimetres) + ", " + subject.flowersOpen() + " open",
+                orDash(subject.flowerAreaIndex(), index -> Words.number(index.typical(), 2) + "–" + Words.number(index.thick(), 2)),
+                subject.colour() + " (exposure: treat as " + orDash(subject.reflectance(), Words::word).replace(' ', '-') + ")",
+                orDash(subject.habitat(), identity()), orDash(subject.care(), identity()), orDash(subject.marks(), SubjectLine::sure));
+    }
+
+    private static String month(int month) {
+        return Words.name(Month.of(month));
+    }
+
+    private static String centimetres(double metres) {
+        return Words.number(metres * 100, 0);
     }
 
     /** A mark, and one in brackets that holds for a part of the figures: {@code M (thick D)}. */

@@ -1,7 +1,10 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.orDash;
+
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.light.Weather;
@@ -32,7 +35,7 @@ public final class WeatherView {
     }
 
     /** Sky, air and wind in one line; null without any figure. */
-    static String inOneLine(Weather weather) {
+    static @Nullable String inOneLine(Weather weather) {
         List<String> said = new ArrayList<>();
         if (weather.okta() != null) {
             said.add(of(weather.okta(), Measure.OKTA) + " of cloud");
@@ -57,7 +60,7 @@ public final class WeatherView {
         return weather.rainChance() == null ? amount : amount + ", " + Words.percent(weather.rainChance());
     }
 
-    private static String of(Double value, Measure measure) {
-        return value == null ? Words.NONE : Words.of(value, measure);
+    private static String of(@Nullable Double value, Measure measure) {
+        return orDash(value, known -> Words.of(known, measure));
     }
 }

@@ -1,5 +1,7 @@
 package understorey.pages.json;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
@@ -8,13 +10,17 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.pages.words.Figures;
 import understorey.pages.words.Words;
@@ -29,28 +35,44 @@ public final class Json {
     private final JsonGenerator generator;
     private final StringWriter text = new StringWriter();
 
-    private Json() throws IOException {
-        generator = new JsonFactory().createGenerator(text);
+    /** A call of the library, which says that it may fail; writing to memory does not. */
+    private interface Call {
+        void write(JsonGenerator generator) throws IOException;
+    }
+
+    private Json() {
+        try {
+            generator = new JsonFactory().createGenerator(text);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
         generator.setPrettyPrinter(printer());
         generator.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());
     }
 
     /** A document that is one object; {@link #document()} ends it. */
-    static Json begin() throws IOException {
+    static Json begin() {
         return new Json().item();
     }
 
     /** A document that is one list; {@link #document()} ends it. */
-    public static Json beginList() throws IOException {
-        Json json = new Json();
-        json.generator.writeStartArray();
-        return json;
+    public static Json beginList() {
+        return new Json().write(JsonGenerator::writeStartArray);
     }
 
     /** The text of the whole document, with a line feed at its end. */
-    public String document() throws IOException {
-        generator.close();
+    public String document() {
+        write(JsonGenerator::close);
         return text.append('\n').toString();
+    }
+
+    private Json write(Call call) {
+        try {
+            call.write(generator);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return this;
     }
 
     private static DefaultPrettyPrinter printer() {
@@ -63,114 +85,104 @@ public final class Json {
         return printer;
     }
 
-    public Json text(String key, String value) throws IOException {
-        generator.writeStringField(key, value);
-        return this;
+    public Json text(String key, @Nullable String value) {
+        return write(to -> to.writeStringField(key, value));
     }
 
     /** An enum constant as the plan's format words it. */
-    public Json word(String key, Enum<?> value) throws IOException {
-        return text(key, value == null ? null : Words.word(value));
+    public Json word(String key, @Nullable Enum<?> value) {
+        return text(key, ifKnown(value, Words::word));
     }
 
-    Json number(String key, BigDecimal value) throws IOException {
-        generator.writeNumberField(key, value);
-        return this;
+    Json number(String key, @Nullable BigDecimal value) {
+        return write(to -> to.writeNumberField(key, value));
     }
 
-    public Json count(String key, Integer value) throws IOException {
-        return number(key, value == null ? null : BigDecimal.valueOf(value));
+    public Json count(String key, @Nullable Integer value) {
+        return number(key, ifKnown(value, BigDecimal::valueOf));
     }
 
-    Json truth(String key, Boolean value) throws IOException {
-        if (value == null) {
-            return absent(key);
-        }
-        generator.writeBooleanField(key, value);
-        return this;
+    Json truth(String key, @Nullable Boolean value) {
+        return value == null ? absent(key) : write(to -> to.writeBooleanField(key, value));
     }
 
-    Json absent(String key) throws IOException {
-        generator.writeNullField(key);
-        return this;
+    Json absent(String key) {
+        return write(to -> to.writeNullField(key));
+    }
+
+    Json date(String key, LocalDate value) {
+        return text(key, value.toString());
     }
 
     /** ISO 8601 to the second, with the offset that holds then. */
-    Json time(String key, ZonedDateTime value) throws IOException {
-        return text(key, value == null ? null : INSTANT.format(Figures.second(value)));
+    Json time(String key, @Nullable ZonedDateTime value) {
+        return text(key, ifKnown(value, time -> INSTANT.format(Figures.second(time))));
     }
 
-    Json span(String key, Interval value) throws IOException {
-        return value == null ? absent(key) : object(key).ends(value).end();
+    Json span(String key, @Nullable Interval value) {
+        return object(key, value, Json::ends);
     }
 
     /** Members {@code from} and {@code to}; both null for no stretch. */
-    Json ends(Interval value) throws IOException {
-        return time("from", value == null ? null : value.from()).time("to", value == null ? null : value.to());
+    Json ends(@Nullable Interval value) {
+        return time("from", ifKnown(value, Interval::from)).time("to", ifKnown(value, Interval::to));
     }
 
-    Json texts(String key, Collection<String> values) throws IOException {
-        generator.writeArrayFieldStart(key);
-        for (String value : values) {
-            generator.writeString(value);
-        }
-        generator.writeEndArray();
-        return this;
-    }
-
-    Json counts(String key, List<Integer> values) throws IOException {
-        generator.writeArrayFieldStart(key);
-        for (int value : values) {
-            generator.writeNumber(value);
-        }
-        generator.writeEndArray();
-        return this;
-    }
-
-    Json spans(String key, List<Interval> values) throws IOException {
+    Json texts(String key, Collection<String> values) {
         list(key);
-        for (Interval value : values) {
-            item().ends(value).end();
-        }
+        values.forEach(value -> write(to -> to.writeString(value)));
         return endList();
     }
 
+    Json counts(String key, List<Integer> values) {
+        list(key);
+        values.forEach(value -> write(to -> to.writeNumber(value)));
+        return endList();
+    }
+
+    Json spans(String key, List<Interval> values) {
+        return objects(key, values, Json::ends);
+    }
+
     /** Reasons as sentences. */
-    Json told(String key, List<Advice> reasons, Function<Advice, String> sentences) throws IOException {
-        generator.writeArrayFieldStart(key);
-        for (Advice reason : reasons) {
-            generator.writeString(sentences.apply(reason));
+    Json told(String key, List<Advice> reasons, Function<Advice, String> sentences) {
+        return texts(key, reasons.stream().map(sentences).toList());
+    }
+
+    /** A member that is an object itself, with the members that {@code members} writes; null for no value. */
+    <T> Json object(String key, @Nullable T value, BiConsumer<Json, T> members) {
+        if (value == null) {
+            return absent(key);
         }
-        generator.writeEndArray();
-        return this;
+        members.accept(write(to -> to.writeObjectFieldStart(key)), value);
+        return end();
     }
 
-    /** Begins a member that is an object itself; what follows are its members, until {@link #end}. */
-    Json object(String key) throws IOException {
-        generator.writeObjectFieldStart(key);
-        return this;
+    /** A member that is a list of objects, each with the members that {@code members} writes. */
+    <T> Json objects(String key, Collection<T> values, BiConsumer<Json, T> members) {
+        list(key);
+        values.forEach(value -> {
+            members.accept(item(), value);
+            end();
+        });
+        return endList();
     }
 
-    /** Begins a member that is a list of objects, until {@link #endList}. */
-    Json list(String key) throws IOException {
-        generator.writeArrayFieldStart(key);
-        return this;
+    private Json list(String key) {
+        return write(to -> to.writeArrayFieldStart(key));
+    }
+
+    private Json endList() {
+        return write(JsonGenerator::writeEndArray);
     }
 
     /** Begins an object of the list, until {@link #end}. */
-    public Json item() throws IOException {
-        generator.writeStartObject();
-        return this;
+    public Json item() {
+        return write(JsonGenerator::writeStartObject);
     }
 
     /** Ends the innermost object. */
-    public Json end() throws IOException {
-        generator.writeEndObject();
-        return this;
-    }
-
-    Json endList() throws IOException {
-        generator.writeEndArray();
-        return this;
+    public Json end() {
+        return write(JsonGenerator::writeEndObject);
     }
 }

@@ -1,15 +1,16 @@
 package understorey.pages.json;
 
-import java.io.IOException;
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
 import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.pages.words.Caption;
-import understorey.plan.Shot;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
 import understorey.visit.WalkOut;
@@ -25,86 +26,60 @@ final class OrderJson {
         this.sentences = sentences;
     }
 
-    void legs(Json json, List<Leg> legs) throws IOException {
-        json.list("running_order");
-        for (Leg leg : legs) {
-            leg(json.item(), leg);
-            json.end();
-        }
-        json.endList();
+    void legs(Json json, List<Leg> legs) {
+        json.objects("running_order", legs, this::leg);
     }
 
-    private void leg(Json json, Leg leg) throws IOException {
+    private void leg(Json json, Leg leg) {
         json.time("from", leg.from()).time("to", leg.to()).word("what", leg.what())
                 .text("spot", name(leg.spot()))
                 .text("shot", leg.shot())
-                .text("why", leg.why() == null ? null : sentences.apply(leg.why()));
+                .text("why", ifKnown(leg.why(), sentences));
     }
 
-    void story(Json json) throws IOException {
-        json.list("story");
-        for (Intent intent : brief.story().sequence()) {
-            told(json.item(), intent);
-            json.end();
-        }
-        json.endList();
+    void story(Json json) {
+        json.objects("story", brief.story().sequence(), this::told);
     }
 
-    private void told(Json json, Intent intent) throws IOException {
+    private void told(Json json, Intent intent) {
         json.text("shot", intent.shot().name()).word("role", intent.role())
                 .span("taken", brief.order().timeOf(intent.shot().name()))
                 .text("caption", Caption.of(brief, intent));
     }
 
-    void alternatives(Json json) throws IOException {
-        json.list("alternatives");
-        for (Alternative alternative : brief.alternatives()) {
-            alternative(json.item(), alternative);
-            json.end();
-        }
-        json.endList();
+    void alternatives(Json json) {
+        json.objects("alternatives", brief.alternatives(), this::alternative);
     }
 
-    private void alternative(Json json, Alternative alternative) throws IOException {
+    private void alternative(Json json, Alternative alternative) {
         json.word("day", alternative.day());
         legs(json, alternative.order().legs());
-        json.list("changes");
-        for (Alternative.Change change : alternative.changes()) {
-            json.item().text("shot", change.shot()).span("planned", change.planned()).span("then", change.then()).end();
-        }
-        json.endList().list("instead");
-        for (Shot shot : alternative.instead()) {
-            json.item().text("shot", shot.name()).text("otherwise", shot.otherwise()).end();
-        }
-        json.endList();
+        json.objects("changes", alternative.changes(), (object, change) -> object.text("shot", change.shot())
+                        .span("planned", change.planned()).span("then", change.then()))
+                .objects("instead", alternative.instead(), (object, shot) -> object.text("shot", shot.name())
+                        .text("otherwise", shot.otherwise()));
     }
 
-    void lamp(Json json) throws IOException {
-        HeadTorchHours hours = brief.day().headTorch();
+    static void lamp(Json json, HeadTorchHours hours) {
         json.time("until", hours.until()).time("from", hours.from()).truth("all_the_time", hours.allDay());
     }
 
     /** Without the message: that is for one reader only. */
-    void safety(Json json) throws IOException {
-        Safety safety = brief.safety();
+    void safety(Json json, Safety safety) {
         WalkOut out = safety.walkOut();
         Safety.Closing closing = safety.closing();
         json.time("back", safety.back()).time("leave_last_spot_by", safety.leaveLastSpotBy())
-                .time("last_light", safety.lastLight()).count("daylight_margin_min", minutes(safety.daylightMargin()))
-                .text("farthest_spot", out == null ? null : name(out.spot()))
-                .count("walk_out_min", out == null ? null : out.minutes())
-                .count("walk_out_longest_min", out == null ? null : out.longestMinutes())
-                .truth("walk_out_dark", out == null ? null : out.dark())
-                .time("closes", closing == null ? null : closing.at())
-                .text("closing", closing == null ? null : closing.carPark() ? "car park" : "site")
-                .count("closes_after_sunset_min", closing == null ? null : minutes(closing.afterSunset()));
+                .time("last_light", safety.lastLight()).count("daylight_margin_min", ifKnown(safety.daylightMargin(), Long::intValue))
+                .text("farthest_spot", ifKnown(out, way -> name(way.spot())))
+                .count("walk_out_min", ifKnown(out, WalkOut::minutes))
+                .count("walk_out_longest_min", ifKnown(out, WalkOut::longestMinutes))
+                .truth("walk_out_dark", ifKnown(out, WalkOut::dark))
+                .time("closes", ifKnown(closing, Safety.Closing::at))
+                .text("closing", ifKnown(closing, gate -> gate.carPark() ? "car park" : "site"))
+                .count("closes_after_sunset_min", ifKnown(ifKnown(closing, Safety.Closing::afterSunset), Long::intValue));
     }
 
-    private static Integer minutes(Long minutes) {
-        return minutes == null ? null : Integer.valueOf(minutes.intValue());
-    }
-
-    private String name(String spot) {
+    private String name(@Nullable String spot) {
         return spot == null ? brief.trip().site().name() : spot;
     }
 }

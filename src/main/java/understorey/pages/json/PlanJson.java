@@ -1,16 +1,15 @@
 package understorey.pages.json;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import static understorey.pages.words.Words.ifKnown;
+
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.TimedShot;
-import understorey.light.LightAt;
+import understorey.light.Drops;
 import understorey.light.Mist;
 import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
@@ -22,7 +21,6 @@ import understorey.plan.Trip;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 import understorey.visit.Place;
-import understorey.visit.WeatherHour;
 
 /**
  * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
@@ -42,90 +40,49 @@ public final class PlanJson {
 
     /** The whole document; {@code sentences} words the reasons. */
     public static String of(Brief brief, Function<Advice, String> sentences) {
-        try {
-            Json json = Json.begin();
-            new PlanJson(brief, sentences).plan(json);
-            return json.document();
-        } catch (IOException fault) {
-            throw new UncheckedIOException(fault);
-        }
+        Json json = Json.begin();
+        new PlanJson(brief, sentences).plan(json);
+        return json.document();
     }
 
-    private void plan(Json json) throws IOException {
-        SeasonJson season = new SeasonJson(brief, sentences);
+    private void plan(Json json) {
+        SeasonJson season = new SeasonJson(brief.date(), sentences);
         OrderJson order = new OrderJson(brief, sentences);
-        json.text("format", FORMAT);
-        trip(json.object("trip"));
-        sun(json.end().object("sun"));
-        moon(json.end().object("moon"));
-        json.end().list("light");
-        for (LightAt light : brief.day().light()) {
-            LightJson.write(json.item(), light);
-            json.end();
-        }
-        json.endList();
-        shots(json);
+        ShotJson shots = new ShotJson(brief.trip().site(), brief.order(), sentences);
+        json.text("format", FORMAT)
+                .object("trip", brief.trip(), this::trip)
+                .object("sun", brief.day().sun(), PlanJson::sun)
+                .object("moon", brief.day().moon(), PlanJson::moon)
+                .objects("light", brief.day().light(), LightJson::write)
+                .objects("shots", brief.timed(), shots::write);
         order.legs(json, brief.order().legs());
         order.story(json);
-        kit(json.object("kit"));
-        season.write(json.end().object("season"));
-        json.end();
+        json.object("kit", brief.packing(), this::kit)
+                .object("season", brief, season::write);
         remarks(json);
         places(json);
-        drops(json.object("drops"));
-        order.lamp(json.end().object("lamp"));
-        json.end();
+        json.object("drops", brief.day().drops(), this::drops)
+                .object("lamp", brief.day().headTorch(), OrderJson::lamp);
         order.alternatives(json);
-        order.safety(json.object("safety"));
-        json.end();
+        json.object("safety", brief.safety(), order::safety);
         season.windows(json, brief.season().windows());
         season.days(json, brief.season().ranking() == null ? List.of() : brief.season().ranking().days());
     }
 
-    private void shots(Json json) throws IOException {
-        ShotJson shots = new ShotJson(brief.trip().site(), brief.order(), sentences);
-        json.list("shots");
-        for (TimedShot shot : brief.timed()) {
-            shots.write(json.item(), shot);
-            json.end();
-        }
-        json.endList();
+    private void remarks(Json json) {
+        json.texts("cautions", Stream.concat(brief.cautions().stream().map(sentences), brief.trip().site().cautions().stream()).toList())
+                .objects("findings", brief.findings(), (object, finding) -> object.word("level", finding.severity())
+                        .text("text", sentences.apply(finding)));
     }
 
-    private void remarks(Json json) throws IOException {
-        List<String> cautions = new ArrayList<>();
-        for (Advice caution : brief.cautions()) {
-            cautions.add(sentences.apply(caution));
-        }
-        cautions.addAll(brief.trip().site().cautions());
-        json.texts("cautions", cautions).list("findings");
-        for (Advice finding : brief.findings()) {
-            json.item().word("level", finding.severity()).text("text", sentences.apply(finding)).end();
-        }
-        json.endList();
+    private void places(Json json) {
+        json.objects("places", brief.day().places(), this::place)
+                .objects("weather", brief.weather(), (object, hour) -> ShotLightJson.weather(object.time("time", hour.time()),
+                        hour.weather()));
     }
 
-    private void places(Json json) throws IOException {
-        json.list("places");
-        for (Place place : brief.day().places()) {
-            place(json.item(), place);
-            json.end();
-        }
-        json.endList().list("weather");
-        for (WeatherHour hour : brief.weather()) {
-            ShotLightJson.weather(json.item().time("time", hour.time()), hour.weather());
-            json.end();
-        }
-        json.endList();
-    }
-
-    private void trip(Json json) throws IOException {
-        Trip trip = brief.trip();
+    private void trip(Json json, Trip trip) {
         RunningOrder order = brief.order();
-        List<String> companions = new ArrayList<>();
-        for (Companion companion : trip.companions()) {
-            companions.add(companion.name());
-        }
         json.text("title", trip.title())
                 .text("slug", trip.slug())
                 .text("site", trip.site().name())
@@ -135,16 +92,15 @@ public final class PlanJson {
                 .word("position", trip.precision())
                 .text("series", trip.series())
                 .text("gear", trip.gear().name())
-                .texts("companions", companions)
-                .text("sky", trip.forecast().isEmpty() ? trip.sky() == null ? null : Words.word(trip.sky()) : "forecast")
+                .texts("companions", trip.companions().stream().map(Companion::name).toList())
+                .text("sky", trip.forecast().isEmpty() ? ifKnown(trip.sky(), Words::word) : "forecast")
                 .time("arrive", order.arrive())
                 .time("leave", order.leave())
                 .time("leave_last_spot_by", order.leaveLastSpotBy())
                 .texts("assumed", new TreeSet<>(brief.assumed()));
     }
 
-    private void sun(Json json) throws IOException {
-        SunDay sun = brief.day().sun();
+    private static void sun(Json json, SunDay sun) {
         json.time("sunrise", sun.sunrise()).time("sunset", sun.sunset())
                 .time("solar_noon", sun.solarNoon())
                 .number("noon_altitude_deg", Figures.altitudeDeg(sun.noonAltitudeDeg()))
@@ -157,8 +113,7 @@ public final class PlanJson {
                 .truth("up_all_day", sun.upAllDay()).truth("down_all_day", sun.downAllDay());
     }
 
-    private void moon(Json json) throws IOException {
-        MoonDay moon = brief.day().moon();
+    private static void moon(Json json, MoonDay moon) {
         json.time("rise", moon.rise()).time("set", moon.set())
                 .number("illuminated_fraction", Figures.share(moon.illuminatedFraction()))
                 .number("phase_deg", Figures.phaseDeg(moon.phaseDeg()))
@@ -166,7 +121,7 @@ public final class PlanJson {
     }
 
     /** Light there; its rows are null where it is the site's own. */
-    private void place(Json json, Place place) throws IOException {
+    private void place(Json json, Place place) {
         Mist mist = place.mist();
         json.texts("spots", place.spots())
                 .number("tree_top_deg", Figures.lensDeg(place.stand().canopy().treeTopDeg()))
@@ -177,57 +132,36 @@ public final class PlanJson {
         if (place.light() == brief.day().light()) {
             json.absent("light");
         } else {
-            json.list("light");
-            for (LightAt light : place.light()) {
-                LightJson.onFloor(json.item(), light);
-                json.end();
-            }
-            json.endList();
+            json.objects("light", place.light(), LightJson::onFloor);
         }
     }
 
-    private void drops(Json json) throws IOException {
-        json.time("dry_by", brief.day().drops().dryBy())
-                .told("reasons", brief.day().drops().reasons(), sentences);
+    private void drops(Json json, Drops drops) {
+        json.time("dry_by", drops.dryBy()).told("reasons", drops.reasons(), sentences);
     }
 
-    private static void companion(Json json, CompanionBag bag) throws IOException {
+    private static void companion(Json json, CompanionBag bag) {
         items(json.text("name", bag.name()), bag.take());
         json.number("weight_g", Figures.grams(bag.weightG())).count("unweighed", bag.unweighed());
     }
 
-    private void kit(Json json) throws IOException {
-        Packing packing = brief.packing();
+    private void kit(Json json, Packing packing) {
         items(json, packing.take());
-        json.list("leave");
-        for (Packing.Item left : packing.leave()) {
-            item(json.item(), left);
-            json.text("why", sentences.apply(left.why())).end();
-        }
-        json.endList().told("missing", packing.missing(), sentences)
+        json.objects("leave", packing.leave(), (object, left) -> item(object, left).text("why", ifKnown(left.why(), sentences)))
+                .told("missing", packing.missing(), sentences)
                 .number("weight_g", Figures.grams(packing.weightG()))
                 .number("card_gb", Figures.gigabytes(packing.cardGb()))
                 .count("batteries", packing.batteries())
                 .count("unweighed", packing.unweighed())
                 .count("frames", packing.frames())
-                .list("companions");
-        for (CompanionBag bag : brief.companionBags()) {
-            companion(json.item(), bag);
-            json.end();
-        }
-        json.endList();
+                .objects("companions", brief.companionBags(), PlanJson::companion);
     }
 
-    private static void items(Json json, List<Packing.Item> items) throws IOException {
-        json.list("take");
-        for (Packing.Item item : items) {
-            item(json.item(), item);
-            json.end();
-        }
-        json.endList();
+    private static void items(Json json, List<Packing.Item> items) {
+        json.objects("take", items, PlanJson::item);
     }
 
-    private static void item(Json json, Packing.Item item) throws IOException {
-        json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
+    private static Json item(Json json, Packing.Item item) {
+        return json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
     }
 }

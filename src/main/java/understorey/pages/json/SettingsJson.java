@@ -1,8 +1,10 @@
 package understorey.pages.json;
 
-import java.io.IOException;
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.exposure.Background;
@@ -19,70 +21,50 @@ final class SettingsJson {
         this.sentences = sentences;
     }
 
-    static void exposure(Json json, Settings settings) throws IOException {
-        boolean none = settings == null;
-        json.number("f_number", none ? null : Figures.ratio(settings.fNumber()))
-                .number("shutter_s", none ? null : Figures.seconds(settings.shutterS()))
-                .count("iso", none ? null : settings.iso())
-                .number("ev100", none ? null : Figures.ev100(settings.ev100()))
-                .counts("bracket_stops", none ? List.of() : settings.bracketStops());
+    static void exposure(Json json, @Nullable Settings settings) {
+        json.number("f_number", ifKnown(settings, of -> Figures.ratio(of.fNumber())))
+                .number("shutter_s", ifKnown(settings, of -> Figures.seconds(of.shutterS())))
+                .count("iso", ifKnown(settings, Settings::iso))
+                .number("ev100", ifKnown(settings, of -> Figures.ev100(of.ev100())))
+                .counts("bracket_stops", settings == null ? List.of() : settings.bracketStops());
     }
 
-    static void sharp(Json json, Settings settings) throws IOException {
-        boolean none = settings == null;
-        json.number("sharp_from_m", none ? null : Figures.metres(settings.sharpFromM()))
-                .number("sharp_to_m", none ? null : Figures.metres(settings.sharpToM()))
-                .number("hyperfocal_m", none ? null : Figures.metres(settings.hyperfocalM()));
+    static void sharp(Json json, @Nullable Settings settings) {
+        json.number("sharp_from_m", ifKnown(settings, of -> Figures.metres(of.sharpFromM())))
+                .number("sharp_to_m", ifKnown(settings, of -> Figures.metres(of.sharpToM())))
+                .number("hyperfocal_m", ifKnown(settings, of -> Figures.metres(of.hyperfocalM())));
     }
 
     /** What takes light, what the wind blurs, the stack and the background; the last two null where there is none. */
-    static void more(Json json, Settings settings) throws IOException {
-        boolean none = settings == null;
-        json.number("loss_stops", none ? null : Figures.stops(settings.lossStops()))
-                .number("sway_blur_mm", none ? null : Figures.millimetres(settings.swayBlurMm()));
-        stack(json, none ? null : settings.stack());
-        background(json, none ? null : settings.background());
+    static void more(Json json, @Nullable Settings settings) {
+        json.number("loss_stops", ifKnown(settings, of -> Figures.stops(of.lossStops())))
+                .number("sway_blur_mm", ifKnown(settings, of -> Figures.millimetres(of.swayBlurMm())))
+                .object("stack", ifKnown(settings, Settings::stack), SettingsJson::stack)
+                .object("background_disc", ifKnown(settings, Settings::background), SettingsJson::background);
     }
 
-    private static void stack(Json json, Stack stack) throws IOException {
-        if (stack == null) {
-            json.absent("stack");
-            return;
-        }
-        json.object("stack").count("frames", stack.frames()).truth("by_rail", stack.byRail())
+    private static void stack(Json json, Stack stack) {
+        json.count("frames", stack.frames()).truth("by_rail", stack.byRail())
                 .number("step_m", Figures.metres(stack.stepM()))
-                .number("first_m", Figures.metres(stack.firstM())).number("last_m", Figures.metres(stack.lastM())).end();
+                .number("first_m", Figures.metres(stack.firstM())).number("last_m", Figures.metres(stack.lastM()));
     }
 
-    private static void background(Json json, Background background) throws IOException {
-        if (background == null) {
-            json.absent("background_disc");
-            return;
-        }
-        json.object("background_disc").number("share_of_width_1_m_behind", Figures.share(background.near()))
-                .number("share_of_width_at_horizon", Figures.share(background.far())).end();
+    private static void background(Json json, Background background) {
+        json.number("share_of_width_1_m_behind", Figures.share(background.near()))
+                .number("share_of_width_at_horizon", Figures.share(background.far()));
     }
 
-    void bySky(Json json, TimedShot shot) throws IOException {
-        json.list("settings_by_sky");
-        for (TimedShot.Other other : shot.otherSkies()) {
-            other(json.item().word("sky", other.sky())
-                    .word("metered", shot.light().metered(other.sky().okta())), other);
-            json.end();
-        }
-        json.endList();
+    void bySky(Json json, TimedShot shot) {
+        json.objects("settings_by_sky", shot.otherSkies(), (object, other) -> other(object.word("sky", other.sky())
+                .word("metered", shot.light().metered(other.sky().okta())), other));
     }
 
-    void byHour(Json json, List<TimedShot.Other> others) throws IOException {
-        json.list("settings_by_hour");
-        for (TimedShot.Other other : others) {
-            other(json.item().time("time", other.time()).word("sky", other.sky()), other);
-            json.end();
-        }
-        json.endList();
+    void byHour(Json json, List<TimedShot.Other> others) {
+        json.objects("settings_by_hour", others, (object, other) -> other(object.time("time", other.time())
+                .word("sky", other.sky()), other));
     }
 
-    private void other(Json json, TimedShot.Other other) throws IOException {
+    private void other(Json json, TimedShot.Other other) {
         Settings settings = other.settings();
         exposure(json, settings);
         json.count("white_balance_k", other.whiteBalance().kelvin());

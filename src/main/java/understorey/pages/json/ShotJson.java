@@ -1,11 +1,14 @@
 package understorey.pages.json;
 
-import java.io.IOException;
+import static understorey.pages.words.Words.ifKnown;
+
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.FittedShot;
 import understorey.brief.TimedShot;
@@ -22,6 +25,7 @@ import understorey.pages.words.Figures;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
 import understorey.plan.Site;
+import understorey.plan.Support;
 
 /** One picture as members of a JSON object; lens and settings are null where no camera can take it. */
 final class ShotJson {
@@ -40,24 +44,23 @@ final class ShotJson {
         this.settings = new SettingsJson(sentences);
     }
 
-    void write(Json json, TimedShot brief) throws IOException {
+    void write(Json json, TimedShot brief) {
         Intent intent = brief.intent();
         Shot shot = intent.shot();
         LensFit best = brief.fit().best();
         Settings planned = brief.settings();
         json.text("name", shot.name()).word("role", intent.role()).text("subject", shot.subject().name())
                 .text("spot", shot.spot() == null ? site.name() : shot.spot())
-                .number("viewpoint_m", best == null ? null : Figures.metres(best.heightM()))
+                .number("viewpoint_m", ifKnown(best, fit -> Figures.metres(fit.heightM())))
                 .word("verdict", brief.verdict())
                 .told("reasons", reasons(best, planned), sentences);
         camera(json, best, planned == null ? List.of() : planned.dimming());
         lens(json, best);
         SettingsJson.exposure(json, planned);
-        json.number("focus_m", best == null ? null : Figures.metres(best.focusM()));
+        json.number("focus_m", ifKnown(best, fit -> Figures.metres(fit.focusM())));
         SettingsJson.sharp(json, planned);
-        json.count("stack_frames", planned == null ? null : planned.stackFrames());
-        json.number("flower_cover", brief.cover() == null ? null
-                : Figures.share(brief.cover().planned().typical().cover()));
+        json.count("stack_frames", ifKnown(planned, Settings::stackFrames))
+                .number("flower_cover", ifKnown(brief.cover(), cover -> Figures.share(cover.planned().typical().cover())));
         light.quality(json, brief);
         json.ends(brief.time());
         more(json, brief);
@@ -66,97 +69,64 @@ final class ShotJson {
     }
 
     /** Why this lens, then why these settings. */
-    private static List<Advice> reasons(LensFit best, Settings planned) {
-        if (best == null) {
-            return List.of();
-        }
-        List<Advice> reasons = new ArrayList<>(best.reasons());
-        reasons.addAll(planned.reasons());
-        return reasons;
+    private static List<Advice> reasons(@Nullable LensFit best, @Nullable Settings planned) {
+        return best == null || planned == null ? List.of()
+                : Stream.concat(best.reasons().stream(), planned.reasons().stream()).toList();
     }
 
-    private static void camera(Json json, LensFit fit, List<Filter> dimming) throws IOException {
-        boolean none = fit == null;
-        List<String> filters = new ArrayList<>();
-        if (!none) {
-            for (Filter filter : fit.filters()) {
-                filters.add(filter.name());
-            }
-            for (Filter filter : dimming) {
-                filters.add(filter.name());
-            }
-        }
-        json.text("body", none ? null : fit.camera().body().name())
-                .text("lens", none ? null : fit.camera().lens().name())
-                .text("support", none || fit.support() == null ? null : fit.support().name())
-                .texts("filters", filters);
+    private static void camera(Json json, @Nullable LensFit fit, List<Filter> dimming) {
+        json.text("body", ifKnown(fit, of -> of.camera().body().name()))
+                .text("lens", ifKnown(fit, of -> of.camera().lens().name()))
+                .text("support", ifKnown(ifKnown(fit, LensFit::support), Support::name))
+                .texts("filters", fit == null ? List.of()
+                        : Stream.concat(fit.filters().stream(), dimming.stream()).map(Filter::name).toList());
     }
 
-    private static void lens(Json json, LensFit fit) throws IOException {
-        boolean none = fit == null;
-        json.number("focal_mm", none ? null : Figures.millimetres(fit.focalMm()))
-                .number("equivalent_mm", none ? null : Figures.millimetres(fit.equivalentMm()));
-        AngleOfView view = none ? null : fit.view();
-        json.object("angle_of_view_deg")
-                .number("horizontal", none ? null : Figures.lensDeg(view.horizontalDeg()))
-                .number("vertical", none ? null : Figures.lensDeg(view.verticalDeg()))
-                .number("diagonal", none ? null : Figures.lensDeg(view.diagonalDeg()))
-                .end();
-        json.number("tilt_deg", none ? null : Figures.lensDeg(fit.tiltDeg()))
-                .number("distance_m", none ? null : Figures.metres(fit.distanceM()))
-                .number("frame_width_m", none ? null : Figures.metres(fit.frameWidthM()))
-                .number("frame_height_m", none ? null : Figures.metres(fit.frameHeightM()))
-                .number("magnification", none ? null : Figures.magnification(fit.magnification()));
+    private static void lens(Json json, @Nullable LensFit fit) {
+        json.number("focal_mm", ifKnown(fit, of -> Figures.millimetres(of.focalMm())))
+                .number("equivalent_mm", ifKnown(fit, of -> Figures.millimetres(of.equivalentMm())))
+                .object("angle_of_view_deg", Optional.ofNullable(fit).map(LensFit::view), ShotJson::view)
+                .number("tilt_deg", ifKnown(fit, of -> Figures.lensDeg(of.tiltDeg())))
+                .number("distance_m", ifKnown(fit, of -> Figures.metres(of.distanceM())))
+                .number("frame_width_m", ifKnown(fit, of -> Figures.metres(of.frameWidthM())))
+                .number("frame_height_m", ifKnown(fit, of -> Figures.metres(of.frameHeightM())))
+                .number("magnification", ifKnown(fit, of -> Figures.magnification(of.magnification())));
     }
 
-    private void more(Json json, TimedShot brief) throws IOException {
+    private static void view(Json json, Optional<AngleOfView> view) {
+        json.number("horizontal", view.map(of -> Figures.lensDeg(of.horizontalDeg())).orElse(null))
+                .number("vertical", view.map(of -> Figures.lensDeg(of.verticalDeg())).orElse(null))
+                .number("diagonal", view.map(of -> Figures.lensDeg(of.diagonalDeg())).orElse(null));
+    }
+
+    private void more(Json json, TimedShot brief) {
         Intent intent = brief.intent();
         LensFit best = brief.fit().best();
-        boolean none = best == null;
         json.count("number", brief.number())
                 .count("priority", intent.priority())
                 .word("orientation", intent.orientation())
                 .time("ready", ready(intent.shot().name()))
-                .text("attachment", none ? null : attachment(best))
-                .number("crop_times", none ? null : Figures.ratio(best.cropTimes()))
-                .number("f_number_needed", none ? null : Figures.ratio(best.fNumberNeeded()))
-                .number("f_number_useful", none ? null : Figures.ratio(best.fNumberUseful()))
-                .object("light");
-        LightJson.write(json, brief.light());
-        json.end();
+                .text("attachment", ifKnown(best, ShotJson::attachment))
+                .number("crop_times", ifKnown(best, fit -> Figures.ratio(fit.cropTimes())))
+                .number("f_number_needed", ifKnown(best, fit -> Figures.ratio(fit.fNumberNeeded())))
+                .number("f_number_useful", ifKnown(best, fit -> Figures.ratio(fit.fNumberUseful())))
+                .object("light", brief.light(), LightJson::write);
         settings.bySky(json, brief);
         settings.byHour(json, brief.otherHours());
-        json.list("cover_by_lens");
-        if (brief.cover() != null) {
-            for (CoverChoice choice : brief.cover().choices()) {
-                cover(json.item(), choice);
-                json.end();
-            }
-        }
-        json.endList().list("lenses_tried");
-        for (LensFit fit : brief.fit().tried()) {
-            tried(json.item(), fit);
-            json.end();
-        }
-        json.endList().told("helps", brief.fit().helps(), sentences).list("companions");
-        for (FittedShot.ForCompanion companion : brief.fitted().companions()) {
-            companion(json.item(), companion);
-            json.end();
-        }
-        json.endList().texts("assumed", new TreeSet<>(intent.assumed()));
+        json.objects("cover_by_lens", brief.cover() == null ? List.of() : brief.cover().choices(), ShotJson::cover)
+                .objects("lenses_tried", brief.fit().tried(), this::tried)
+                .told("helps", brief.fit().helps(), sentences)
+                .objects("companions", brief.fitted().companions(), this::companion)
+                .texts("assumed", new TreeSet<>(intent.assumed()));
     }
 
     /** When the camera stands; null for a picture that the visit leaves no time for. */
-    private ZonedDateTime ready(String shot) {
-        for (Leg leg : order.legs()) {
-            if (leg.what() == Leg.What.SET_UP && shot.equals(leg.shot())) {
-                return leg.to();
-            }
-        }
-        return null;
+    private @Nullable ZonedDateTime ready(String shot) {
+        return order.legs().stream().filter(leg -> leg.what() == Leg.What.SET_UP && shot.equals(leg.shot()))
+                .map(Leg::to).findFirst().orElse(null);
     }
 
-    private static void cover(Json json, CoverChoice choice) throws IOException {
+    private static void cover(Json json, CoverChoice choice) {
         FlowerCover typical = choice.typical();
         json.text("lens", choice.fit().camera().lens().name())
                 .number("equivalent_mm", Figures.millimetres(choice.equivalentMm()))
@@ -169,7 +139,7 @@ final class ShotJson {
                 .number("trunk_scale", Figures.share(choice.trunkScale()));
     }
 
-    private void tried(Json json, LensFit fit) throws IOException {
+    private void tried(Json json, LensFit fit) {
         json.word("verdict", fit.verdict());
         camera(json, fit, List.of());
         json.text("attachment", attachment(fit)).number("crop_times", Figures.ratio(fit.cropTimes()));
@@ -177,7 +147,7 @@ final class ShotJson {
         json.told("reasons", fit.reasons(), sentences);
     }
 
-    private void companion(Json json, FittedShot.ForCompanion companion) throws IOException {
+    private void companion(Json json, FittedShot.ForCompanion companion) {
         LensFit best = companion.best();
         json.text("name", companion.name()).word("verdict", best == null ? Verdict.CANNOT : best.verdict());
         camera(json, best, List.of());
@@ -185,7 +155,7 @@ final class ShotJson {
         json.told("reasons", best == null ? List.of() : best.reasons(), sentences);
     }
 
-    private static String attachment(LensFit fit) {
-        return fit.camera().attachment() == null ? null : fit.camera().attachment().name();
+    private static @Nullable String attachment(LensFit fit) {
+        return ifKnown(fit.camera().attachment(), Filter::name);
     }
 }

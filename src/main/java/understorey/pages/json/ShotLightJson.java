@@ -1,6 +1,7 @@
 package understorey.pages.json;
 
-import java.io.IOException;
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.List;
 import java.util.function.Function;
 import understorey.advice.Advice;
@@ -8,6 +9,7 @@ import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.light.Weather;
+import understorey.light.WhiteBalance;
 import understorey.pages.words.Figures;
 
 /** The light on one picture as members of a JSON object. */
@@ -20,56 +22,40 @@ final class ShotLightJson {
     }
 
     /** The angle to the sun by bearing, and the quality in the sky expected; null without a forecast. */
-    void quality(Json json, TimedShot brief) throws IOException {
-        SunDirection sun = sun(brief);
-        json.number("light_angle_deg", sun == null ? null : Figures.lensDeg(Math.abs(sun.bearingDeg())))
-                .number("light_quality", brief.outlook() == null ? null : Figures.share(brief.outlook().quality()));
+    void quality(Json json, TimedShot brief) {
+        SunDirection sun = ifKnown(brief.sunlight(), TimedShot.Sunlight::now);
+        json.number("light_angle_deg", ifKnown(sun, from -> Figures.lensDeg(Math.abs(from.bearingDeg()))))
+                .number("light_quality", ifKnown(brief.outlook(), outlook -> Figures.share(outlook.quality())));
     }
 
-    void more(Json json, TimedShot brief) throws IOException {
-        SunDirection sun = sun(brief);
-        json.number("light_angle_in_space_deg", sun == null ? null : Figures.lensDeg(sun.angleDeg()))
-                .word("light_side", sun == null ? null : sun.side())
-                .word("sun_to_frame", sun == null ? null : sun.where())
-                .word("sun_part_of_frame", sun == null ? null : sun.part())
-                .told("sun_reasons", brief.sunlight() == null ? List.of() : brief.sunlight().reasons(), sentences);
-        json.list("light_sides");
-        if (brief.sunlight() != null) {
-            for (SunDirection.Stretch stretch : brief.sunlight().overDay()) {
-                json.item().word("side", stretch.side()).ends(stretch.time()).end();
-            }
-        }
-        json.endList().list("light_wished");
-        for (TimedShot.Wished wished : brief.wished()) {
-            wished(json.item(), wished);
-            json.end();
-        }
-        json.endList()
+    void more(Json json, TimedShot brief) {
+        TimedShot.Sunlight sunlight = brief.sunlight();
+        SunDirection sun = ifKnown(sunlight, TimedShot.Sunlight::now);
+        json.number("light_angle_in_space_deg", ifKnown(sun, from -> Figures.lensDeg(from.angleDeg())))
+                .word("light_side", ifKnown(sun, SunDirection::side))
+                .word("sun_to_frame", ifKnown(sun, SunDirection::where))
+                .word("sun_part_of_frame", ifKnown(sun, SunDirection::part))
+                .told("sun_reasons", sunlight == null ? List.of() : sunlight.reasons(), sentences)
+                .objects("light_sides", sunlight == null ? List.of() : sunlight.overDay(), (object, stretch) -> object
+                        .word("side", stretch.side()).ends(stretch.time()))
+                .objects("light_wished", brief.wished(), this::wished)
                 .told("polariser_reasons", brief.polariser() == null ? List.of() : brief.polariser().reasons(), sentences)
-                .count("white_balance_k", brief.whiteBalance() == null ? null : brief.whiteBalance().kelvin())
-                .truth("green_cast", brief.whiteBalance() == null ? null : brief.whiteBalance().green());
-        weather(json.object("weather"), brief.weather());
-        json.end();
+                .count("white_balance_k", ifKnown(brief.whiteBalance(), WhiteBalance::kelvin))
+                .truth("green_cast", ifKnown(brief.whiteBalance(), WhiteBalance::green))
+                .object("weather", brief.weather(), ShotLightJson::weather);
     }
 
-    private static SunDirection sun(TimedShot brief) {
-        return brief.sunlight() == null ? null : brief.sunlight().now();
-    }
-
-    private void wished(Json json, TimedShot.Wished wished) throws IOException {
+    private void wished(Json json, TimedShot.Wished wished) {
         Outlook outlook = wished.outlook();
         json.word("sky", wished.sky()).number("quality", Figures.share(outlook.quality()))
                 .word("grade", outlook.grade()).told("because", outlook.because(), sentences)
                 .spans("windows", outlook.windows()).word("windows_grade", outlook.best())
-                .list("spoils");
-        for (Outlook.Spoil spoil : outlook.spoils()) {
-            json.item().ends(spoil.when()).text("why", sentences.apply(spoil.why())).end();
-        }
-        json.endList();
+                .objects("spoils", outlook.spoils(), (object, spoil) -> object.ends(spoil.when())
+                        .text("why", sentences.apply(spoil.why())));
     }
 
     /** The weather at an instant; what the forecast lacks is null. */
-    static void weather(Json json, Weather weather) throws IOException {
+    static void weather(Json json, Weather weather) {
         json.number("okta", Figures.decimals(weather.okta(), 1))
                 .number("wind_ms", Figures.decimals(weather.windMs(), 1))
                 .number("gust_ms", Figures.decimals(weather.gustMs(), 1))

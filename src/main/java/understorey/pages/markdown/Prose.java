@@ -15,6 +15,7 @@ import com.vladsch.flexmark.util.data.MutableDataSet;
 import com.vladsch.flexmark.util.html.MutableAttributes;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.ProseLimit;
 import understorey.pages.words.Xml;
 
@@ -44,7 +45,7 @@ public final class Prose {
     }
 
     /** Null for no text. A text that passes a limit is shown as it was written. */
-    public String html(String markdown) {
+    public @Nullable String html(@Nullable String markdown) {
         if (markdown == null || markdown.isBlank()) {
             return null;
         }

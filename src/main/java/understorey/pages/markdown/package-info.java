@@ -3,4 +3,7 @@
  * {@link understorey.pages.markdown.MarkdownProse MarkdownProse} the Markdown of the twin, where
  * {@link understorey.pages.markdown.MarkdownFormat MarkdownFormat} escapes all other values.
  */
+@NullMarked
 package understorey.pages.markdown;
+
+import org.jspecify.annotations.NullMarked;

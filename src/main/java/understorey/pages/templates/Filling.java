@@ -7,6 +7,7 @@ import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.Page;
 import understorey.pages.words.TemplateFault;
 
@@ -31,8 +32,8 @@ final class Filling extends Thread {
     private final Map<String, Object> model;
     private final Page text = new Page();
     private int steps;
-    private TemplateException seen;
-    private Throwable fault;
+    private @Nullable TemplateException seen;
+    private @Nullable Throwable fault;
 
     private Filling(Template template, Map<String, Object> model) {
         super(null, null, "template", STACK_BYTES);
@@ -117,10 +118,10 @@ final class Filling extends Thread {
         return super.isInterrupted();
     }
 
-    private TemplateFault endless(TemplateException at, String says) {
-        boolean placed = at != null && at.getTemplateSourceName() != null && at.getLineNumber() != null;
-        return new TemplateFault(placed ? at.getTemplateSourceName() : template.getName(), placed ? at.getLineNumber() : 1,
-                placed ? at.getColumnNumber() : 1, says, true);
+    private TemplateFault endless(@Nullable TemplateException at, String says) {
+        return at == null || at.getTemplateSourceName() == null || at.getLineNumber() == null
+                ? new TemplateFault(template.getName(), 1, 1, says, true)
+                : new TemplateFault(at.getTemplateSourceName(), at.getLineNumber(), at.getColumnNumber(), says, true);
     }
 
     /** What was written so far. */

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.words.TemplateFault;
 
 /** A folder of the user's own templates and style sheets: ordinary text files that lie in it. */
@@ -44,7 +45,7 @@ final class OwnTemplates {
         return !name.startsWith(".") && ENDINGS.stream().anyMatch(name::endsWith) && !Files.isDirectory(file);
     }
 
-    private static String fault(Path file, Path home) throws IOException {
+    private static @Nullable String fault(Path file, Path home) throws IOException {
         if (!Files.isRegularFile(file)) {
             return "this is not an ordinary file: move it away";
         }

@@ -10,6 +10,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Shows templates the components of records, and of no other object anything: no method can be called, no class
@@ -52,7 +53,7 @@ final class RecordWrapper extends DefaultObjectWrapper {
         }
 
         @Override
-        public TemplateModel get(String name) throws TemplateModelException {
+        public @Nullable TemplateModel get(String name) throws TemplateModelException {
             Method accessor = shown.get(name);
             if (accessor == null) {
                 return null;

@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
+import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.MarkdownFormat;
 import understorey.pages.markdown.MarkdownProse;
 import understorey.pages.words.BuiltInTemplates;
@@ -40,14 +41,14 @@ public final class Templates {
     private final MarkdownProse prose = new MarkdownProse();
     private final TemplateMethodModelEx link = arguments -> MarkdownFormat.INSTANCE.fromMarkup(
             MarkdownProse.link(String.valueOf(arguments.get(0))));
-    private final Path folder;
+    private final @Nullable Path folder;
 
     /**
      * Opens the templates.
      *
      * @param folder of the user's own; null for the jar's only
      */
-    public Templates(Path folder) {
+    public Templates(@Nullable Path folder) {
         this.folder = folder;
         System.setProperty("org.freemarker.loggerLibrary", "none");
         configuration = new Asking();
@@ -127,13 +128,13 @@ public final class Templates {
     /** HTML that is ready, so that no template escapes it again. */
     public static TemplateHTMLOutputModel html(String markup) {
         try {
-            return markup == null ? null : HTMLOutputFormat.INSTANCE.fromMarkup(markup);
+            return HTMLOutputFormat.INSTANCE.fromMarkup(markup);
         } catch (TemplateModelException impossible) {
             throw new IllegalStateException(impossible);
         }
     }
 
-    private static TemplateLoader loader(Path folder) {
+    private static TemplateLoader loader(@Nullable Path folder) {
         TemplateLoader jar = new ClassTemplateLoader(Templates.class, BuiltInTemplates.FOLDER);
         if (folder == null) {
             return jar;

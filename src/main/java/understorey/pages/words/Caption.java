@@ -1,5 +1,6 @@
 package understorey.pages.words;
 
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
 import understorey.plan.Site;
@@ -30,7 +31,7 @@ public final class Caption {
         return open < 1 || close < 0 ? name : name.substring(0, open) + name.substring(close + 1);
     }
 
-    private static String place(Site site) {
+    private static @Nullable String place(Site site) {
         return site.sensitive() ? site.publicName() : site.name();
     }
 }

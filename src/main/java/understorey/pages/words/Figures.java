@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rounding, and figures as programs read them: each kind to the precision it is good for, half away from zero.
@@ -28,79 +29,79 @@ public final class Figures {
     }
 
     /** Altitude of the sun, to 0.01°: it is right to about 0.02°. */
-    public static BigDecimal altitudeDeg(Double degrees) {
+    public static @Nullable BigDecimal altitudeDeg(@Nullable Double degrees) {
         return decimals(degrees, 2);
     }
 
     /** Azimuth of the sun, to 0.01°, below 360. */
-    public static BigDecimal azimuthDeg(Double degrees) {
+    public static @Nullable BigDecimal azimuthDeg(@Nullable Double degrees) {
         return belowCircle(decimals(degrees, 2));
     }
 
     /** Phase of the moon, to 0.1°, below 360. */
-    public static BigDecimal phaseDeg(Double degrees) {
+    public static @Nullable BigDecimal phaseDeg(@Nullable Double degrees) {
         return belowCircle(decimals(degrees, 1));
     }
 
     /** Angles of a lens and of light on a subject, to 0.1°. */
-    public static BigDecimal lensDeg(Double degrees) {
+    public static @Nullable BigDecimal lensDeg(@Nullable Double degrees) {
         return decimals(degrees, 1);
     }
 
     /** To a tenth: tables of daylight differ by more. */
-    public static BigDecimal ev100(Double ev) {
+    public static @Nullable BigDecimal ev100(@Nullable Double ev) {
         return decimals(ev, 1);
     }
 
     /** To 0.01 stop. */
-    public static BigDecimal stops(Double stops) {
+    public static @Nullable BigDecimal stops(@Nullable Double stops) {
         return decimals(stops, 2);
     }
 
     /** 0 to 1, to a thousandth. */
-    public static BigDecimal share(Double share) {
+    public static @Nullable BigDecimal share(@Nullable Double share) {
         return decimals(share, 3);
     }
 
-    public static BigDecimal magnification(Double magnification) {
+    public static @Nullable BigDecimal magnification(@Nullable Double magnification) {
         return decimals(magnification, 4);
     }
 
     /** Plain ratios, f-numbers and indices, to three significant digits. */
-    public static BigDecimal ratio(Double ratio) {
+    public static @Nullable BigDecimal ratio(@Nullable Double ratio) {
         return significant(ratio, 3);
     }
 
     /** To four significant digits and no finer than 0.1 mm, since a close-up is sharp over a millimetre. */
-    public static BigDecimal metres(Double metres) {
+    public static @Nullable BigDecimal metres(@Nullable Double metres) {
         BigDecimal rounded = significant(metres, 4);
         return rounded == null || rounded.scale() <= 4 ? rounded : decimals(metres, 4);
     }
 
-    public static BigDecimal millimetres(Double millimetres) {
+    public static @Nullable BigDecimal millimetres(@Nullable Double millimetres) {
         return significant(millimetres, 4);
     }
 
-    /** Exposure times, to four significant digits: 1/60 s is 0.01667. */
     public static BigDecimal days(double days) {
         return rounded(days, 1);
     }
 
-    public static BigDecimal seconds(Double seconds) {
+    /** Exposure times, to four significant digits: 1/60 s is 0.01667. */
+    public static @Nullable BigDecimal seconds(@Nullable Double seconds) {
         return significant(seconds, 4);
     }
 
-    public static BigDecimal grams(Double grams) {
+    public static @Nullable BigDecimal grams(@Nullable Double grams) {
         return decimals(grams, 0);
     }
 
-    public static BigDecimal gigabytes(Double gigabytes) {
+    public static @Nullable BigDecimal gigabytes(@Nullable Double gigabytes) {
         return decimals(gigabytes, 1);
     }
 
     /** Latitude and longitude, to a millionth of a degree: 0.1 m. */
     public static BigDecimal positionDeg(double degrees) {
-        return decimals(degrees, 6);
+        return rounded(degrees, 6).stripTrailingZeros();
     }
 
     /** An instant to the second, half up. */
@@ -109,8 +110,8 @@ public final class Figures {
     }
 
     /** To so many decimals, trailing noughts gone; null for what is absent. */
-    public static BigDecimal decimals(Double value, int decimals) {
-        return absent(value) ? null : rounded(value, decimals).stripTrailingZeros();
+    public static @Nullable BigDecimal decimals(@Nullable Double value, int decimals) {
+        return value == null || value.isInfinite() ? null : rounded(value, decimals).stripTrailingZeros();
     }
 
     /** To so many decimals, trailing noughts kept. */
@@ -124,17 +125,13 @@ public final class Figures {
                 .setScale(decimals, RoundingMode.HALF_UP);
     }
 
-    private static BigDecimal significant(Double value, int digits) {
-        return absent(value) ? null : BigDecimal.valueOf(value)
+    private static @Nullable BigDecimal significant(@Nullable Double value, int digits) {
+        return value == null || value.isInfinite() ? null : BigDecimal.valueOf(value)
                 .round(new MathContext(digits + GUARD, RoundingMode.HALF_UP))
                 .round(new MathContext(digits, RoundingMode.HALF_UP)).stripTrailingZeros();
     }
 
-    private static boolean absent(Double value) {
-        return value == null || value.isInfinite();
-    }
-
-    private static BigDecimal belowCircle(BigDecimal degrees) {
+    private static @Nullable BigDecimal belowCircle(@Nullable BigDecimal degrees) {
         return degrees != null && degrees.compareTo(CIRCLE) >= 0 ? degrees.subtract(CIRCLE) : degrees;
     }
 }

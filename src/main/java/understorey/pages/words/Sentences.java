@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
@@ -44,7 +45,7 @@ public final class Sentences {
      *
      * @param measure null where its type says it all
      */
-    private record Part(Method accessor, Measure measure) {
+    private record Part(Method accessor, @Nullable Measure measure) {
 
         Object of(Advice advice) {
             try {

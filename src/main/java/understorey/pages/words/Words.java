@@ -10,6 +10,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.light.Beaufort;
 import understorey.plan.LightWish;
@@ -33,9 +36,9 @@ public final class Words {
      *
      * @param measure null where the type says it all
      */
-    public static String of(Object value, Measure measure) {
+    public static String of(Object value, @Nullable Measure measure) {
         if (value instanceof Number number) {
-            return of(number.doubleValue(), measure);
+            return of(number.doubleValue(), Objects.requireNonNull(measure, "a figure has a measure"));
         }
         if (value instanceof ZonedDateTime time) {
             return clock(time);
@@ -50,6 +53,16 @@ public final class Words {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
         return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
+    }
+
+    /** What follows from a value that may be absent: then it is absent too. */
+    public static <T, R> @Nullable R ifKnown(@Nullable T value, Function<T, @Nullable R> then) {
+        return value == null ? null : then.apply(value);
+    }
+
+    /** The words for a value that may be absent: then a dash. */
+    public static <T> String orDash(@Nullable T value, Function<T, String> words) {
+        return value == null ? NONE : words.apply(value);
     }
 
     /** {@code picture 2}, {@code pictures 1–3, 5}. */
@@ -107,7 +120,7 @@ public final class Words {
     }
 
     /** To the minute, half up; a dash for a time that does not come. */
-    public static String clock(ZonedDateTime time) {
+    public static String clock(@Nullable ZonedDateTime time) {
         return time == null ? NONE
                 : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
     }
@@ -217,12 +230,9 @@ public final class Words {
         return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
     }
 
-    public static String ev(double ev100) {
-        return number(ev100, 1);
-    }
-
-    public static String ev(Double ev100) {
-        return ev100 == null ? NONE : number(ev100, 1);
+    /** A dash where there is no such light. */
+    public static String ev(@Nullable Double ev100) {
+        return orDash(ev100, ev -> number(ev, 1));
     }
 
     public static String degrees(double degrees) {

@@ -4,4 +4,7 @@
  * {@link understorey.pages.words.Figures Figures} rounds for programs. Figures enter in the units of the records: metres,
  * millimetres, seconds, degrees, stops, grams, shares from 0 to 1.
  */
+@NullMarked
 package understorey.pages.words;
+
+import org.jspecify.annotations.NullMarked;
