@@ -119,10 +119,7 @@ public final class SitePages {
 
     /** What the plan of a trip found, warnings first, each with its level before it. */
     private List<String> findings(Brief brief) {
-        List<String> lines = new ArrayList<>();
-        for (PlanView.Remark remark : PlanView.findings(brief, sentences)) {
-            lines.add((remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' '));
-        }
-        return lines;
+        return PlanView.findings(brief, sentences).stream()
+                .map(remark -> (remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' ')).toList();
     }
 }

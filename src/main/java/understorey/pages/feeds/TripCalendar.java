@@ -14,6 +14,7 @@ import understorey.kit.LensFit;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.pages.words.Figures;
+import understorey.pages.words.LegWords;
 import understorey.pages.words.Words;
 import understorey.plan.Contact;
 import understorey.plan.Position;
@@ -92,7 +93,7 @@ public final class TripCalendar {
         List<String> text = new ArrayList<>();
         text.add(site.name() + "; times are local, " + site.zone().getId() + ".");
         for (Leg leg : brief.order().legs()) {
-            text.add(Words.clock(leg.from()) + " to " + Words.clock(leg.to()) + " " + what(leg));
+            text.add(Words.clock(leg.from()) + " to " + Words.clock(leg.to()) + " " + LegWords.of(leg, brief));
         }
         text.add("Leave the last spot by " + Words.clock(brief.order().leaveLastSpotBy()) + ".");
         Contact contact = trip.contact();
@@ -101,16 +102,6 @@ public final class TripCalendar {
                     + (contact.backBy() == null ? "." : " by " + contact.backBy() + "."));
         }
         return text;
-    }
-
-    private String what(Leg leg) {
-        String spot = leg.spot() == null ? site.name() : leg.spot();
-        return switch (leg.what()) {
-            case WALK -> leg.shot() == null ? "walk back to " + spot : "walk to " + spot;
-            case SET_UP -> "set up";
-            case WAIT -> "wait";
-            case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
-        };
     }
 
     private static @Nullable String settings(TimedShot shot) {

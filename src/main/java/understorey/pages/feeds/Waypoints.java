@@ -3,6 +3,7 @@ package understorey.pages.feeds;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
@@ -74,23 +75,14 @@ public final class Waypoints {
 
     /** Pictures taken anywhere on the site, and at spots whose own position is not given. */
     private List<String> atTheSite() {
-        List<String> what = new ArrayList<>();
-        for (TimedShot shot : brief.timed()) {
+        return titles(shot -> {
             Spot spot = site.spot(shot.intent().shot().spot());
-            if (spot == null || spot.at() == null || precision != Share.Precision.EXACT) {
-                what.add(title(shot));
-            }
-        }
-        return what;
+            return spot == null || spot.at() == null || precision != Share.Precision.EXACT;
+        });
     }
 
     private List<String> atSpot(String name) {
-        List<String> what = new ArrayList<>();
-        for (TimedShot shot : brief.timed()) {
-            if (name.equals(shot.intent().shot().spot())) {
-                what.add(title(shot));
-            }
-        }
+        List<String> what = new ArrayList<>(titles(shot -> name.equals(shot.intent().shot().spot())));
         Parking parking = site.parking();
         if (parking != null && name.equals(parking.spot())) {
             what.add("parking");
@@ -98,8 +90,9 @@ public final class Waypoints {
         return what;
     }
 
-    private static String title(TimedShot shot) {
-        return shot.number() + " " + shot.intent().shot().name() + " (" + shot.intent().shot().subject().name() + ")";
+    private List<String> titles(Predicate<TimedShot> which) {
+        return brief.timed().stream().filter(which).map(shot -> shot.number() + " " + shot.intent().shot().name()
+                + " (" + shot.intent().shot().subject().name() + ")").toList();
     }
 
     private void element(String name, String text) {

@@ -4,6 +4,7 @@ import static understorey.pages.words.Words.orDash;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
 import understorey.kit.CameraFigures;
@@ -27,28 +28,18 @@ public record BagView(String name, @Nullable String slug, List<Line> cameras, Li
     }
 
     public static BagView of(Bag bag) {
-        List<Line> lines = new ArrayList<>();
-        for (CameraFigures figures : CameraFigures.of(bag)) {
-            lines.add(line(figures));
-        }
+        List<Line> lines = CameraFigures.of(bag).stream().map(BagView::line).toList();
         List<PlanView.Item> others = new ArrayList<>();
         for (Support support : bag.supports()) {
             others.add(item(support.name(), Words.word(support.kind())
                     + (support.lowestM() == null || support.highestM() == null ? "" : ", "
                     + Words.metres(support.lowestM()) + " to " + Words.metres(support.highestM())), support.weightG()));
         }
-        for (Filter filter : bag.filters()) {
-            others.add(item(filter.name(), kind(filter.kind()), filter.weightG()));
-        }
-        for (Bag.Extra extra : bag.extras()) {
-            others.add(item(extra.name(), "", extra.weightG()));
-        }
-        List<String> cards = new ArrayList<>();
-        for (double gb : bag.cardsGb()) {
-            cards.add(Words.number(gb, 0) + " GB");
-        }
+        bag.filters().forEach(filter -> others.add(item(filter.name(), kind(filter.kind()), filter.weightG())));
+        bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
+        String cards = bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").collect(Collectors.joining(" + "));
         return new BagView(bag.name(), bag.slug(), lines, others,
-                cards.isEmpty() ? null : String.join(" + ", cards),
+                cards.isEmpty() ? null : cards,
                 bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease());
     }
 

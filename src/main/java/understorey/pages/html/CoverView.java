@@ -1,11 +1,10 @@
 package understorey.pages.html;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.kit.CoverChoice;
+import understorey.optics.FlowerCover;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Role;
@@ -29,18 +28,14 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
         if (shot.cover() == null || role == Role.DETAIL || role == Role.CLOSING) {
             return null;
         }
-        List<String> reasons = new ArrayList<>();
-        for (Advice reason : shot.cover().reasons()) {
-            reasons.add(sentences.of(reason));
-        }
-        List<Line> lenses = new ArrayList<>();
-        for (CoverChoice choice : shot.cover().choices()) {
-            lenses.add(new Line(ShotView.camera(choice.fit().camera()) + ", " + Words.millimetres(choice.equivalentMm()),
-                    choice.planned(), Words.metres(choice.nearestM()), Words.percent(choice.typical().cover()),
-                    Words.percent(choice.typical().near()) + ", " + Words.percent(choice.typical().middle()) + ", "
-                    + Words.percent(choice.typical().far()), Words.percent(choice.typical().flowers()), Words.metres(choice.depthM()),
-                    Words.percent(choice.trunkScale())));
-        }
-        return new CoverView(reasons, lenses);
+        return new CoverView(sentences.of(shot.cover().reasons()), shot.cover().choices().stream().map(CoverView::line).toList());
+    }
+
+    private static Line line(CoverChoice choice) {
+        FlowerCover typical = choice.typical();
+        return new Line(ShotView.camera(choice.fit().camera()) + ", " + Words.millimetres(choice.equivalentMm()),
+                choice.planned(), Words.metres(choice.nearestM()), Words.percent(typical.cover()),
+                Words.percent(typical.near()) + ", " + Words.percent(typical.middle()) + ", " + Words.percent(typical.far()),
+                Words.percent(typical.flowers()), Words.metres(choice.depthM()), Words.percent(choice.trunkScale()));
     }
 }

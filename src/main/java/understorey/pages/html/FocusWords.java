@@ -1,7 +1,7 @@
 package understorey.pages.html;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
@@ -40,13 +40,7 @@ final class FocusWords {
 
     /** What to put on the lens, nearest it first; null for nothing. */
     static @Nullable String filters(LensFit fit, Settings settings) {
-        List<String> on = new ArrayList<>();
-        for (Filter filter : fit.filters()) {
-            on.add(filter.name());
-        }
-        for (Filter filter : settings.dimming()) {
-            on.add(filter.name());
-        }
-        return on.isEmpty() ? null : String.join(", ", on);
+        String on = Stream.concat(fit.filters().stream(), settings.dimming().stream()).map(Filter::name).collect(Collectors.joining(", "));
+        return on.isEmpty() ? null : on;
     }
 }

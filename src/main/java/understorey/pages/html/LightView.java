@@ -6,7 +6,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
 import understorey.pages.words.Sentences;
@@ -35,12 +34,8 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
     private static final double LEAST_MOON_EV = -8;
 
     static LightView of(Brief brief, Sentences sentences) {
-        List<String> drops = new ArrayList<>();
-        for (Advice reason : brief.day().drops().reasons()) {
-            drops.add(sentences.of(reason));
-        }
         return new LightView(sun(brief.day().sun()), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),
-                WeatherView.lines(brief), drops, table(brief));
+                WeatherView.lines(brief), sentences.of(brief.day().drops().reasons()), table(brief));
     }
 
     private static List<Row> sun(SunDay sun) {

@@ -21,6 +21,7 @@ import understorey.order.RunningOrder;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Caption;
+import understorey.pages.words.LegWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
@@ -104,14 +105,8 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         List<String> story = brief.story().sequence().stream().map(intent -> intent.shot().name()).toList();
         List<Step> steps = new ArrayList<>();
         for (Leg leg : brief.order().legs()) {
-            String spot = leg.spot() == null ? brief.trip().site().name() : leg.spot();
             boolean shoot = leg.what() == Leg.What.SHOOT;
-            String what = switch (leg.what()) {
-                case WALK -> leg.shot() == null ? "walk back to " + spot : "walk to " + spot;
-                case SET_UP -> "set up";
-                case WAIT -> "wait" + because(sentences, leg.why());
-                case SHOOT -> brief.shot(leg.shot()).number() + " " + leg.shot();
-            };
+            String what = LegWords.of(leg, brief) + because(sentences, leg.why());
             steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, brief(leg, what), shoot,
                     shoot ? ordinal(story.indexOf(leg.shot())) : ""));
         }

@@ -1,11 +1,12 @@
 package understorey.pages.html;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
+import understorey.light.LightAt;
 import understorey.pages.words.Words;
 
 /**
@@ -24,24 +25,20 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
     static final String TOO_DARK = "too dark";
 
     static List<OtherLight> skies(TimedShot shot) {
-        List<OtherLight> skies = new ArrayList<>();
-        for (TimedShot.Other other : shot.otherSkies()) {
-            String metered = switch (shot.light().metered(other.sky().okta())) {
-                case GROUND -> "";
-                case SHADE -> ", metered in the shade";
-                case SUN_AND_SHADE -> ", sun and shade metered together";
-            };
-            skies.add(of(Words.word(other.sky()) + metered, other, shot));
-        }
-        return skies;
+        return shot.otherSkies().stream().map(other -> of(Words.word(other.sky()) + metered(shot.light().metered(other.sky().okta())),
+                other, shot)).toList();
+    }
+
+    private static String metered(LightAt.Metered metered) {
+        return switch (metered) {
+            case GROUND -> "";
+            case SHADE -> ", metered in the shade";
+            case SUN_AND_SHADE -> ", sun and shade metered together";
+        };
     }
 
     static List<OtherLight> hours(TimedShot shot) {
-        List<OtherLight> hours = new ArrayList<>();
-        for (TimedShot.Other other : shot.otherHours()) {
-            hours.add(of(Words.clock(other.time()), other, shot));
-        }
-        return hours;
+        return shot.otherHours().stream().map(other -> of(Words.clock(other.time()), other, shot)).toList();
     }
 
     private static OtherLight of(String when, TimedShot.Other other, TimedShot shot) {
@@ -63,11 +60,8 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
         if (settings.bracketStops().size() < 2) {
             return null;
         }
-        List<String> steps = new ArrayList<>();
-        for (int stops : settings.bracketStops()) {
-            steps.add((stops > 0 ? "+" : "") + Words.number(stops, 0));
-        }
-        return String.join(", ", steps);
+        return settings.bracketStops().stream().map(stops -> (stops > 0 ? "+" : "") + Words.number(stops, 0))
+                .collect(Collectors.joining(", "));
     }
 
     private static @Nullable String verdict(Settings settings) {

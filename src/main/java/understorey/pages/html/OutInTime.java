@@ -20,7 +20,6 @@ final class OutInTime {
 
     static List<Row> rows(Brief brief) {
         Safety safety = brief.safety();
-        String site = brief.trip().site().name();
         List<Row> rows = new ArrayList<>();
         boolean parking = brief.trip().site().parking() != null;
         rows.add(new Row(parking ? "Back" : "Last picture ends", Words.clock(safety.back())));
@@ -32,7 +31,7 @@ final class OutInTime {
         rows.add(new Row("Head torch", headTorch(brief.day().headTorch())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
-            rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + (out.spot() == null ? site : out.spot())
+            rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
                     + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " at the slowest published walking speed"
                     : "") + (out.dark() ? ", with a head torch" : "")));
         }

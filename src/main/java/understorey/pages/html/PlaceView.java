@@ -15,7 +15,6 @@ import understorey.pages.words.Words;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.Position;
-import understorey.plan.Season;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Spot;
@@ -103,14 +102,9 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     }
 
     private static List<Flowered> records(Site site) {
-        List<Flowered> rows = new ArrayList<>();
-        for (Season season : site.seasons()) {
-            for (Season.Flowering year : season.records()) {
-                rows.add(new Flowered(season.subject(), orDash(year.first(), LocalDate::toString),
-                        orDash(year.full(), LocalDate::toString), orDash(year.over(), LocalDate::toString)));
-            }
-        }
-        return rows;
+        return site.seasons().stream().flatMap(season -> season.records().stream().map(year -> new Flowered(season.subject(),
+                orDash(year.first(), LocalDate::toString), orDash(year.full(), LocalDate::toString),
+                orDash(year.over(), LocalDate::toString)))).toList();
     }
 
     static String trees(Canopy canopy) {

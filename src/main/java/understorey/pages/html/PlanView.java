@@ -5,16 +5,15 @@ import static understorey.pages.words.Words.orDash;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
-import understorey.brief.TimedShot;
-import understorey.kit.Intent;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
@@ -65,12 +64,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
 
     public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         Trip trip = brief.trip();
-        List<ShotView> shots = new ArrayList<>();
-        brief.shots().forEach(shot -> shots.add(ShotView.of(brief, shot, sentences, prose)));
-        List<ShotView> storyboard = new ArrayList<>();
-        for (Intent intent : brief.story().sequence()) {
-            storyboard.add(shots.get(brief.shot(intent.shot().name()).number() - 1));
-        }
+        List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
+        List<ShotView> storyboard = brief.story().sequence().stream()
+                .map(intent -> shots.get(brief.shot(intent.shot().name()).number() - 1)).toList();
         List<String> cautions = sentences.of(brief.cautions());
         Kit kit = kit(brief, sentences);
         LightView light = LightView.of(brief, sentences);
@@ -100,27 +96,20 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
     }
 
     private static String horizon(List<SpotView> places) {
-        Set<String> horizons = new LinkedHashSet<>();
-        places.forEach(place -> horizons.add(place.horizon()));
-        return horizons.size() == 1 ? horizons.iterator().next() : "the skyline";
+        List<String> horizons = places.stream().map(SpotView::horizon).distinct().toList();
+        return horizons.size() == 1 ? horizons.get(0) : "the skyline";
     }
 
     /** By place, those together that have the same hours. */
     private static String sunlit(List<SpotView> places) {
         Map<String, String> names = new LinkedHashMap<>();
         for (SpotView place : places) {
-            String when = place.sunlit() == null ? "never" : place.sunlit();
-            String others = names.get(when);
-            names.put(when, others == null ? place.name() : others + ", " + place.name());
+            names.merge(place.sunlit() == null ? "never" : place.sunlit(), place.name(), (others, name) -> others + ", " + name);
         }
         if (places.size() == 1) {
             return names.keySet().iterator().next();
         }
-        List<String> lines = new ArrayList<>();
-        for (Map.Entry<String, String> line : names.entrySet()) {
-            lines.add(line.getValue() + " " + line.getKey());
-        }
-        return String.join("; ", lines);
+        return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
     }
 
     /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
@@ -165,20 +154,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
                 + Words.clock(brief.order().leave()) + "; sun above " + sunlit));
-        Set<String> spots = new LinkedHashSet<>();
-        for (TimedShot shot : brief.timed()) {
-            if (shot.intent().shot().spot() != null) {
-                spots.add(shot.intent().shot().spot());
-            }
-        }
-        rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + String.join(", ", spots))));
+        String spots = brief.timed().stream().map(shot -> shot.intent().shot().spot()).filter(Objects::nonNull).distinct()
+                .collect(Collectors.joining(", "));
+        rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + spots)));
         rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
-        List<String> carried = new ArrayList<>();
-        for (Item item : kit.take()) {
-            carried.add(item.name());
-        }
         rows.add(new Row("Carry", kit.take().isEmpty() ? "this bag cannot do these pictures"
-                : kit.weight() + ": " + String.join(", ", carried)));
+                : kit.weight() + ": " + kit.take().stream().map(Item::name).collect(Collectors.joining(", "))));
         rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
         return rows;
     }
@@ -196,43 +177,25 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
     private static List<Row> companions(Brief brief) {
         List<Row> rows = new ArrayList<>();
         for (CompanionBag bag : brief.companionBags()) {
-            List<String> things = new ArrayList<>();
-            for (Packing.Item item : bag.take()) {
-                things.add(item.name() + " (" + pictures(item, brief) + ")");
-            }
+            String things = bag.take().stream().map(item -> item.name() + " (" + pictures(item, brief) + ")").collect(Collectors.joining(", "));
             rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
-                    : String.join(", ", things) + "; " + Words.weight(bag.weightG()) + " in total"));
+                    : things + "; " + Words.weight(bag.weightG()) + " in total"));
         }
         return rows;
     }
 
     private static String pictures(Packing.Item item, Brief brief) {
-        List<Integer> numbers = new ArrayList<>();
-        for (String shot : item.shots()) {
-            numbers.add(brief.shot(shot).number());
-        }
-        return Words.pictures(numbers);
+        return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
     }
 
     private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
-        List<Item> worded = new ArrayList<>();
-        for (Packing.Item item : items) {
-            String uses = item.why() != null ? sentences.of(item.why())
-                    : item.shots().isEmpty() ? "" : pictures(item, brief);
-            worded.add(new Item(item.name(), uses, orDash(item.weightG(), Words::weight)));
-        }
-        return worded;
+        return items.stream().map(item -> new Item(item.name(), item.why() != null ? sentences.of(item.why())
+                : item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {
-        List<Remark> remarks = new ArrayList<>();
-        for (boolean warning : List.of(true, false)) {
-            for (Advice finding : brief.findings()) {
-                if (warning == (finding.severity() == Advice.Severity.WARNING)) {
-                    remarks.add(new Remark(warning, sentences.of(finding)));
-                }
-            }
-        }
-        return remarks;
+        return brief.findings().stream()
+                .map(finding -> new Remark(finding.severity() == Advice.Severity.WARNING, sentences.of(finding)))
+                .sorted(Comparator.comparing(Remark::warning).reversed()).toList();
     }
 }

@@ -137,7 +137,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         } else {
             String dates = Words.dates(window.fullFrom(), window.fullTo());
             String chance = Words.percent(window.chanceOn(brief.date()));
-            why.add(why.isEmpty() ? first(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
+            why.add(why.isEmpty() ? Words.capital(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
                     : "Full flower is expected " + dates + ".");
             Advice method = method(window);
             why.add(method == null ? "" : sentences.of(method));
@@ -145,10 +145,6 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
         why.removeIf(String::isEmpty);
         return String.join(" ", why);
-    }
-
-    private static String first(String name) {
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
     private static @Nullable Advice method(FloweringWindow window) {

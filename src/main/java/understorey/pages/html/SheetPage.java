@@ -1,10 +1,9 @@
 package understorey.pages.html;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import understorey.brief.Brief;
-import understorey.order.Leg;
 
 /**
  * The field sheet.
@@ -19,20 +18,9 @@ public record SheetPage(TemplateHTMLOutputModel css, boolean night, boolean full
     private static final int FULL_SHEET = 5;
 
     public static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, boolean night) {
-        List<ShotView> shots = new ArrayList<>();
-        boolean[] taken = new boolean[plan.shots().size()];
-        for (Leg leg : brief.order().legs()) {
-            if (leg.what() == Leg.What.SHOOT) {
-                int shot = brief.shot(leg.shot()).number() - 1;
-                shots.add(plan.shots().get(shot));
-                taken[shot] = true;
-            }
-        }
-        for (int shot = 0; shot < taken.length; shot++) {
-            if (!taken[shot]) {
-                shots.add(plan.shots().get(shot));
-            }
-        }
-        return new SheetPage(css, night, plan.shots().size() <= FULL_SHEET, plan, List.copyOf(shots));
+        Stream<Integer> taken = brief.order().shooting().stream().map(leg -> brief.shot(leg.shot()).number());
+        List<ShotView> shots = Stream.concat(taken, plan.shots().stream().map(ShotView::number)).distinct()
+                .map(number -> plan.shots().get(number - 1)).toList();
+        return new SheetPage(css, night, plan.shots().size() <= FULL_SHEET, plan, shots);
     }
 }

@@ -4,6 +4,7 @@ import static understorey.pages.words.Words.ifKnown;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
@@ -11,7 +12,6 @@ import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.plan.LightWish;
 import understorey.sky.Interval;
 
 /**
@@ -90,32 +90,19 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
     }
 
     private static String sides(List<SunDirection.Stretch> stretches) {
-        List<String> sides = new ArrayList<>();
-        for (SunDirection.Stretch stretch : stretches) {
-            String side = switch (stretch.side()) {
-                case BACK -> "backlight ";
-                case SIDE -> "sidelight ";
-                case FRONT -> "front light ";
-                case OVERHEAD -> "overhead light ";
-            };
-            sides.add(side + Words.span(stretch.time()));
-        }
-        return String.join(", ", sides);
+        return stretches.stream().map(stretch -> switch (stretch.side()) {
+            case BACK -> "backlight ";
+            case SIDE -> "sidelight ";
+            case FRONT -> "front light ";
+            case OVERHEAD -> "overhead light ";
+        } + Words.span(stretch.time())).collect(Collectors.joining(", "));
     }
 
     private static String wishes(TimedShot shot) {
-        List<String> words = new ArrayList<>();
-        for (LightWish wish : shot.intent().shot().light()) {
-            words.add(Words.word(wish));
-        }
-        return String.join(", ", words);
+        return shot.intent().shot().light().stream().map(Words::word).collect(Collectors.joining(", "));
     }
 
     private static String told(List<Advice> reasons, Sentences sentences) {
-        List<String> told = new ArrayList<>();
-        for (Advice reason : reasons) {
-            told.add(sentences.of(reason));
-        }
-        return String.join(" ", told);
+        return String.join(" ", sentences.of(reasons));
     }
 }

@@ -81,7 +81,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         String shutter = settings == null ? null : SkySpan.shutter(shot);
         String iso = settings == null ? null : SkySpan.iso(shot);
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
-                written.spot() == null ? brief.trip().site().name() : written.spot(),
+                Words.place(brief.trip().site(), written.spot()),
                 ifKnown(shot.time(), Words::span),
                 Words.word(shot.verdict()), fit == null ? List.of() : facts(shot, fit),
                 ifKnown(fit, ShotView::cameraAndFocal),

@@ -3,8 +3,8 @@ package understorey.pages.html;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
 import understorey.pages.svg.Svg;
@@ -38,8 +38,8 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         if (number == 1 && spot.place().mist().likelihood() != null) {
             mist.add("Chance of mist at dawn: " + Words.word(spot.place().mist().likelihood()) + ".");
         }
-        for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
-            mist.add(sentences.of(reason));
+        if (number == 1) {
+            mist.addAll(sentences.of(spot.place().mist().reasons()));
         }
         return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
@@ -57,10 +57,6 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
             return "all day";
         }
-        List<String> spans = new ArrayList<>();
-        for (Interval stretch : stretches) {
-            spans.add(Words.span(stretch));
-        }
-        return spans.isEmpty() ? null : String.join(", ", spans);
+        return stretches.isEmpty() ? null : stretches.stream().map(Words::span).collect(Collectors.joining(", "));
     }
 }

@@ -11,6 +11,7 @@ import understorey.kit.Intent;
 import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.pages.words.Caption;
+import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
 import understorey.visit.WalkOut;
@@ -80,6 +81,6 @@ final class OrderJson {
     }
 
     private String name(@Nullable String spot) {
-        return spot == null ? brief.trip().site().name() : spot;
+        return Words.place(brief.trip().site(), spot);
     }
 }

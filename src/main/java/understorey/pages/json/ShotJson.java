@@ -22,6 +22,7 @@ import understorey.optics.FlowerCover;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.pages.words.Figures;
+import understorey.pages.words.Words;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -50,7 +51,7 @@ final class ShotJson {
         LensFit best = brief.fit().best();
         Settings planned = brief.settings();
         json.text("name", shot.name()).word("role", intent.role()).text("subject", shot.subject().name())
-                .text("spot", shot.spot() == null ? site.name() : shot.spot())
+                .text("spot", Words.place(site, shot.spot()))
                 .number("viewpoint_m", ifKnown(best, fit -> Figures.metres(fit.heightM())))
                 .word("verdict", brief.verdict())
                 .told("reasons", reasons(best, planned), sentences);

@@ -17,9 +17,8 @@ public final class Caption {
 
     public static String of(Brief brief, Intent intent) {
         Subject subject = intent.shot().subject();
-        String name = plain(subject.name());
         String place = place(brief.trip().site());
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1)
+        return Words.capital(plain(subject.name()))
                 + (subject.scientificName() == null ? "" : ", " + subject.scientificName())
                 + ". " + (place == null ? "" : place + ", ") + Words.name(brief.date().getMonth()) + " " + brief.date().getYear() + ". …";
     }

@@ -17,6 +17,7 @@ import understorey.advice.Measure;
 import understorey.light.Beaufort;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
+import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 
@@ -77,6 +78,16 @@ public final class Words {
             }
         }
         return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", runs);
+    }
+
+    /** A spot by its name; none is the site itself. */
+    public static String place(Site site, @Nullable String spot) {
+        return spot == null ? site.name() : spot;
+    }
+
+    /** With a capital. */
+    public static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     /** Whole days: {@code 1 day}, {@code 12 days}. */
@@ -163,8 +174,7 @@ public final class Words {
 
     /** An enum constant as a name: {@code APRIL} reads April. */
     public static String name(Enum<?> constant) {
-        String word = word(constant);
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+        return capital(word(constant));
     }
 
     public static String millimetres(double mm) {
