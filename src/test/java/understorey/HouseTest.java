@@ -1,8 +1,10 @@
 package understorey;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -17,10 +19,13 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import understorey.pages.json.Json;
+import understorey.pages.words.TemplateFault;
 
 /** The arrows between the packages: a plan goes through the house once, front to back. */
 class HouseTest {
@@ -67,7 +72,24 @@ class HouseTest {
             "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark.."),
             "cli", List.of("picocli.."));
 
-    private static final List<String> NOT_YET_NULL_MARKED = List.of("pages", "reading", "scene");
+    /** What each room inside {@code pages} may use of {@code pages}; the front, {@code pages} itself, may use them all. */
+    private static final Map<String, List<String>> INSIDE_PAGES = Map.of(
+            "words", List.of(),
+            "markdown", List.of("words"),
+            "svg", List.of("words"),
+            "json", List.of("words"),
+            "feeds", List.of("words"),
+            "templates", List.of("words", "markdown"),
+            "html", List.of("words", "markdown", "svg", "templates"));
+
+    /** Libraries of the rooms inside {@code pages}. */
+    private static final Map<String, List<String>> LIBRARIES_INSIDE_PAGES = Map.of(
+            "markdown", List.of("freemarker..", "com.vladsch.flexmark.."),
+            "json", List.of("com.fasterxml.jackson.core.."),
+            "templates", List.of("freemarker.."),
+            "html", List.of("freemarker.core.."));
+
+    private static final List<String> NOT_YET_NULL_MARKED = List.of("reading", "scene");
 
     @TestFactory
     List<DynamicTest> keepsEachPackageToItsArrows() {
@@ -86,17 +108,45 @@ class HouseTest {
                 .allowEmptyShould(true).check(CLASSES);
     }
 
+    @TestFactory
+    List<DynamicTest> keepsEachRoomInsidePagesToItsArrows() {
+        return INSIDE_PAGES.keySet().stream().sorted().map(name -> DynamicTest.dynamicTest(name, () -> arrowsInsidePages(name))).toList();
+    }
+
+    private static void arrowsInsidePages(String name) {
+        List<String> open = new ArrayList<>(List.of(own("pages." + name)));
+        INSIDE_PAGES.get(name).forEach(other -> open.add(own("pages." + other)));
+        noClasses().that().resideInAPackage(own("pages." + name)).should().dependOnClassesThat(resideInAPackage(own("pages"))
+                .and(not(resideInAnyPackage(open.toArray(String[]::new))))).check(CLASSES);
+        noClasses().that().resideInAPackage(own("pages." + name)).should()
+                .dependOnClassesThat(resideInAnyPackage(LIBRARIES.get("pages").toArray(String[]::new)).and(not(resideInAnyPackage(
+                        LIBRARIES_INSIDE_PAGES.getOrDefault(name, List.of()).toArray(String[]::new))))).check(CLASSES);
+    }
+
+    /** The front of {@code pages}, and the two types that messages on the terminal need. */
+    @Test
+    void entersPagesByItsFront() {
+        noClasses().that().resideOutsideOfPackage(own("pages")).should().dependOnClassesThat(resideInAPackage("understorey.pages.(*)..")
+                .and(not(type(TemplateFault.class).or(type(Json.class))))).check(CLASSES);
+    }
+
     @Test
     void hasNoRoomThatIsNotOnThePlan() {
         List<String> rooms = CLASSES.stream().map(JavaClass::getPackageName).distinct().sorted()
                 .map(name -> name.replaceFirst("understorey\\.?", "")).toList();
-        assertTrue(MAY_USE.keySet().containsAll(rooms), () -> "rooms: " + rooms);
+        assertTrue(rooms().containsAll(rooms), () -> "rooms: " + rooms);
         MAY_USE.forEach((name, uses) -> assertTrue(MAY_USE.keySet().containsAll(uses), name));
+        INSIDE_PAGES.forEach((name, uses) -> assertTrue(INSIDE_PAGES.keySet().containsAll(uses), name));
+    }
+
+    private static List<String> rooms() {
+        return Stream.concat(MAY_USE.keySet().stream(), INSIDE_PAGES.keySet().stream().map(name -> "pages." + name)).sorted().toList();
     }
 
     @Test
     void turnsRoundNowhere() {
         slices().matching("understorey.(*)..").should().beFreeOfCycles().check(CLASSES);
+        slices().matching("understorey.pages.(*)..").should().beFreeOfCycles().check(CLASSES);
     }
 
     /** Pages read results; whoever computes one is a class with neither components nor constants to read. */
@@ -105,7 +155,7 @@ class HouseTest {
         DescribedPredicate<JavaClass> computes = describe("compute", type -> type.getPackageName().startsWith("understorey.")
                 && !type.isRecord() && !type.isEnum() && !type.isInterface());
         noClasses().that().resideInAPackage("understorey.pages..").should()
-                .dependOnClassesThat(computes.and(DescribedPredicate.not(resideInAPackage("understorey.pages.."))))
+                .dependOnClassesThat(computes.and(not(resideInAPackage("understorey.pages.."))))
                 .check(CLASSES);
         noClasses().that().resideInAPackage("understorey.pages..").should()
                 .callMethodWhere(describe("do trigonometry or take powers", call -> call.getTargetOwner().isEquivalentTo(Math.class)
@@ -124,8 +174,8 @@ class HouseTest {
     /** In a room with {@code @NullMarked} the compiler refuses a null that is not declared. */
     @Test
     void marksEveryRoomForTheNullChecksOfTheCompiler() {
-        List<String> unmarked = MAY_USE.keySet().stream().filter(name -> CLASSES.containPackage("understorey." + name))
-                .filter(name -> !CLASSES.getPackage("understorey." + name).isAnnotatedWith(NullMarked.class)).sorted().toList();
+        List<String> unmarked = rooms().stream().filter(name -> CLASSES.containPackage("understorey." + name))
+                .filter(name -> !CLASSES.getPackage("understorey." + name).isAnnotatedWith(NullMarked.class)).toList();
         assertEquals(NOT_YET_NULL_MARKED, unmarked);
     }
 

@@ -53,7 +53,7 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
     }
 
     /** The picture of that name. */
-    public TimedShot shot(String name) {
+    public TimedShot shot(@Nullable String name) {
         return timed().stream().filter(shot -> shot.intent().shot().name().equals(name)).findFirst()
                 .orElseThrow(() -> new NoSuchElementException(name));
     }

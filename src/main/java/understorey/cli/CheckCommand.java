@@ -11,8 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.Json;
 import understorey.pages.TripLine;
+import understorey.pages.json.Json;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
@@ -69,7 +69,7 @@ final class CheckCommand implements Callable<Integer> {
         return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }
 
-    private static String json(List<Finding> findings) throws IOException {
+    private static String json(List<Finding> findings) {
         Json json = Json.beginList();
         for (Finding finding : findings) {
             json.item().word("level", finding.level()).text("file", finding.file()).count("line", finding.line())

@@ -33,7 +33,7 @@ import understorey.visit.HeadTorchHours;
  * @param cardGb    of the RAW frames; null if no body gives the size of a RAW file
  * @param batteries for the frames, in the cold; null if no body gives the frames per battery
  */
-public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, @Nullable double weightG, int unweighed,
+public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, double weightG, int unweighed,
                       int frames, @Nullable Double cardGb, @Nullable Integer batteries) {
 
     /** Shutter speed from which a finger on the release blurs, and a timer misses the lull: common practice, no source. */

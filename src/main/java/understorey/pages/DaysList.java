@@ -1,9 +1,16 @@
 package understorey.pages;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.pages.json.SeasonJson;
+import understorey.pages.words.Figures;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.season.DayRanking;
@@ -42,8 +49,7 @@ public final class DaysList {
     public String table(DayRanking ranking, Site site) {
         StringBuilder text = new StringBuilder(4096);
         for (FloweringWindow window : ranking.windows()) {
-            String name = window.subject().name();
-            text.append(Character.toUpperCase(name.charAt(0))).append(name.substring(1)).append(": full flower ")
+            text.append(Words.capital(window.subject().name())).append(": full flower ")
                     .append(full(window.fullFrom(), window.fullTo())).append(", most likely on ")
                     .append(Words.dayMonth(window.best())).append(", peak likely between ")
                     .append(Words.dayMonth(window.peak().from())).append(" and ")
@@ -51,13 +57,8 @@ public final class DaysList {
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
         }
         text.append(text.length() == 0 ? "" : "\n").append("rank  day              flowers  light  overall     reason\n");
-        double most = 0;
-        for (RankedDay day : ranking.days()) {
-            most = Math.max(most, day.score());
-        }
-        for (RankedDay day : ordered(ranking)) {
-            line(day, most, text);
-        }
+        double most = ranking.days().stream().mapToDouble(RankedDay::score).max().orElse(0);
+        ordered(ranking).forEach(day -> line(day, most, text));
         keep(site, text);
         return text.toString();
     }
@@ -68,9 +69,7 @@ public final class DaysList {
     }
 
     private static List<RankedDay> ordered(DayRanking ranking) {
-        List<RankedDay> days = new ArrayList<>(ranking.days());
-        days.sort(java.util.Comparator.comparingInt(RankedDay::rank));
-        return days;
+        return ranking.days().stream().sorted(Comparator.comparingInt(RankedDay::rank)).toList();
     }
 
     private void line(RankedDay day, double most, StringBuilder text) {
@@ -78,24 +77,18 @@ public final class DaysList {
         String flowers = day.flower() == null ? Words.NONE : plain(Words.percentInCell(day.flower()));
         String light = Math.round(day.light() * 100) + " %";
         int bar = most == 0 || day.flower() != null && day.flower() < NO_FLOWERS ? 0 : (int) Math.round(day.score() / most * BAR);
-        List<String> why = new ArrayList<>();
-        day.reasons().forEach(reason -> why.add(plain(reason)));
         text.append(" ".repeat(4 - rank.length())).append(rank).append("  ").append(padded(date(day.date()), WIDEST_DATE))
                 .append("  ").append(" ".repeat(7 - flowers.length())).append(flowers)
                 .append("  ").append(" ".repeat(5 - light.length())).append(light)
-                .append("  ").append(padded("█".repeat(bar), BAR)).append("  ").append(String.join(" ", why)).append('\n');
+                .append("  ").append(padded("█".repeat(bar), BAR)).append("  ").append(plain(String.join(" ", sentences.of(day.reasons())))).append('\n');
         if (!day.shots().isEmpty()) {
             text.append("      ").append(String.join("; ", shots(day))).append('\n');
         }
     }
 
     private static List<String> shots(RankedDay day) {
-        List<String> shots = new ArrayList<>();
-        for (RankedDay.Promise promise : day.shots()) {
-            shots.add(promise.shot().name() + (promise.at() == null ? "" : " " + Words.clock(promise.at()))
-                    + (promise.shot().light().isEmpty() ? "" : " (" + Words.word(promise.grade()) + " light)"));
-        }
-        return shots;
+        return day.shots().stream().map(promise -> promise.shot().name() + (promise.at() == null ? "" : " " + Words.clock(promise.at()))
+                + (promise.shot().light().isEmpty() ? "" : " (" + Words.word(promise.grade()) + " light)")).toList();
     }
 
     /** {@code Sun 18 Apr 2027}: of even width but for the day of the month. */
@@ -136,7 +129,7 @@ public final class DaysList {
         return lines;
     }
 
-    private static void add(List<String> dates, String key, LocalDate date) {
+    private static void add(List<String> dates, String key, @Nullable LocalDate date) {
         if (date != null) {
             dates.add(key + ": " + date);
         }
@@ -147,18 +140,21 @@ public final class DaysList {
         StringBuilder text = new StringBuilder(4096).append(
                 "rank,date,wanted,flower_chance,light_quality,score,from,to,shots,reasons\n");
         for (RankedDay day : ordered(ranking)) {
-            List<String> why = new ArrayList<>();
-            day.reasons().forEach(reason -> why.add(plain(reason)));
             text.append(day.rank()).append(',').append(day.date()).append(',').append(day.wanted()).append(',')
-                    .append(day.flower() == null ? "" : Figures.share(day.flower()).toPlainString()).append(',')
-                    .append(Figures.share(day.light()).toPlainString()).append(',')
-                    .append(Figures.share(day.score()).toPlainString()).append(',')
+                    .append(share(day.flower())).append(',')
+                    .append(share(day.light())).append(',')
+                    .append(share(day.score())).append(',')
                     .append(day.hours() == null ? "" : Words.clock(day.hours().from())).append(',')
                     .append(day.hours() == null ? "" : Words.clock(day.hours().to())).append(',')
                     .append(cell(String.join("; ", shots(day)))).append(',')
-                    .append(cell(String.join(" ", why))).append('\n');
+                    .append(cell(plain(String.join(" ", sentences.of(day.reasons()))))).append('\n');
         }
         return text.toString();
+    }
+
+    private static String share(@Nullable Double share) {
+        BigDecimal figure = Figures.share(share);
+        return figure == null ? "" : figure.toPlainString();
     }
 
     private static String cell(String text) {
@@ -168,8 +164,7 @@ public final class DaysList {
 
     /** The windows and the days, the best first, as they stand in {@code plan.json}, and lines of YAML to keep. */
     public String json(DayRanking ranking, Site site) {
-        List<String> keep = new ArrayList<>();
-        site.seasons().forEach(season -> keep.addAll(yaml(season)));
+        List<String> keep = site.seasons().stream().flatMap(season -> yaml(season).stream()).toList();
         return SeasonJson.days(ranking, ordered(ranking), keep, this::plain);
     }
 

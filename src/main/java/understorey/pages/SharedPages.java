@@ -9,6 +9,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import understorey.pages.html.BagView;
+import understorey.pages.html.PlaceView;
+import understorey.pages.html.Row;
+import understorey.pages.html.SpotView;
+import understorey.pages.html.SubjectLine;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.TemplateFault;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
@@ -26,7 +35,7 @@ public final class SharedPages {
     }
 
     /** A site; there is light where a trip goes there, on that trip's date. */
-    public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, List<SpotView> light, String lightDate,
+    public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, List<SpotView> light, @Nullable String lightDate,
                             List<Row> trips) {
     }
 
@@ -74,9 +83,12 @@ public final class SharedPages {
         }
         List<Row> rows = new ArrayList<>();
         for (Bag bag : bags) {
-            rows.add(new Row(bag.name(), bag.slug()));
-            pages.add(new Page("gear/" + bag.slug() + ".html", templates.fill("bag.ftlh",
-                    new BagPage(css, BagView.of(bag), links(trip -> bag.slug().equals(trip.bag()))))));
+            String slug = bag.slug();
+            if (slug != null) {
+                rows.add(new Row(bag.name(), slug));
+                pages.add(new Page("gear/" + slug + ".html", templates.fill("bag.ftlh",
+                        new BagPage(css, BagView.of(bag), links(trip -> slug.equals(trip.bag()))))));
+            }
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, groups(), sites, rows))));
         pages.add(new Page("subjects.html",

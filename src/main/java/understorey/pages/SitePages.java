@@ -4,7 +4,18 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
+import understorey.pages.feeds.TripCalendar;
+import understorey.pages.feeds.Waypoints;
+import understorey.pages.html.PlanView;
+import understorey.pages.html.SheetPage;
+import understorey.pages.html.SpotView;
+import understorey.pages.json.PlanJson;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.TemplateFault;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -33,12 +44,12 @@ public final class SitePages {
     private final TemplateHTMLOutputModel sheetCss;
     private final TemplateHTMLOutputModel nightCss;
 
-    private SitePages(Path folder) {
+    private SitePages(@Nullable Path folder) {
         templates = new Templates(folder);
         for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
-        sentences = Sentences.of(templates);
+        sentences = Sentences.of(templates::text);
         String style = templates.text("style.css");
         String sheet = style + templates.text("sheet.css");
         css = Templates.html(style);
@@ -52,7 +63,7 @@ public final class SitePages {
      * @param templates folder of the user's own; null for the built-in ones
      * @throws TemplateFault when one cannot be read
      */
-    public static SitePages open(Path templates) {
+    public static SitePages open(@Nullable Path templates) {
         return new SitePages(templates);
     }
 
@@ -108,10 +119,7 @@ public final class SitePages {
 
     /** What the plan of a trip found, warnings first, each with its level before it. */
     private List<String> findings(Brief brief) {
-        List<String> lines = new ArrayList<>();
-        for (PlanView.Remark remark : PlanView.findings(brief, sentences)) {
-            lines.add((remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' '));
-        }
-        return lines;
+        return PlanView.findings(brief, sentences).stream()
+                .map(remark -> (remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' ')).toList();
     }
 }

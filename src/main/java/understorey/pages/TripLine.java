@@ -2,7 +2,9 @@ package understorey.pages;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
+import understorey.pages.words.Words;
 
 /**
  * What stays of a trip when its own pages are made.
@@ -12,7 +14,7 @@ import understorey.brief.Brief;
  * @param bag      name of the page of its bag; null for one without a page
  * @param findings of its plan, warnings first, each with its level before it
  */
-public record TripLine(Card card, LocalDate date, String series, String site, String bag, List<String> findings) {
+public record TripLine(Card card, LocalDate date, @Nullable String series, String site, @Nullable String bag, List<String> findings) {
 
     /** The trip on the index; {@code located} when it has a calendar and waypoints. */
     public record Card(String slug, String title, String date, String site, String pictures, String audience, boolean located) {

@@ -2,6 +2,8 @@ package understorey.pages;
 
 import java.util.List;
 import understorey.brief.Brief;
+import understorey.pages.html.SpotView;
+import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;

@@ -1,7 +1,10 @@
 /**
- * From a {@link understorey.brief.Brief Brief} to pages: HTML and Markdown by templates, JSON, iCalendar and
- * GPX by small writers. {@link understorey.pages.Words Words} gives every figure its unit and its rounding,
- * {@link understorey.pages.Sentences Sentences} finds the words for a reason; the templates decide the rest.
- * Nothing is computed here.
+ * From a {@link understorey.brief.Brief Brief} to the files of the site. {@link understorey.pages.SitePages SitePages} makes the
+ * pages of a trip, {@link understorey.pages.SharedPages SharedPages} those that trips share, and
+ * {@link understorey.pages.DaysList DaysList} the list of days for the terminal. Each kind of file has a room of its own; the
+ * words for figures and reasons are in {@link understorey.pages.words}. Nothing is computed here.
  */
+@NullMarked
 package understorey.pages;
+
+import org.jspecify.annotations.NullMarked;

@@ -8,7 +8,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
-import understorey.optics.ThinLens;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;

@@ -19,7 +19,6 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
-import understorey.advice.Advice;
 import understorey.advice.WaitAdvice;
 import understorey.plan.LightWish;
 import understorey.plan.Role;

@@ -12,14 +12,14 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 
 /** Briefs of many kinds, made once: every invented trip at every place, and the plans that come with the project. */
-final class Briefs {
+public final class Briefs {
 
     private static List<Brief> all;
 
     private Briefs() {
     }
 
-    static synchronized List<Brief> all() {
+    public static synchronized List<Brief> all() {
         if (all == null) {
             List<Brief> briefs = new ArrayList<>();
             for (Places place : Places.ALL) {
@@ -37,7 +37,7 @@ final class Briefs {
     }
 
     /** The plans that come with the project. */
-    static Plans demo() {
+    public static Plans demo() {
         Plans plans = PlansReader.read(Path.of("plans"));
         if (plans.hasErrors() || plans.trips().isEmpty()) {
             throw new IllegalStateException("the demo does not read: " + plans.findings());
@@ -46,7 +46,7 @@ final class Briefs {
     }
 
     /** The pages of some trips and of nothing else, under the built-in templates. */
-    static List<Page> pages(List<Trip> trips, List<Bag> bags) {
+    public static List<Page> pages(List<Trip> trips, List<Bag> bags) {
         return SitePages.open(null).of(trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
     }
 

@@ -33,7 +33,7 @@ import understorey.plan.Trip;
 import understorey.plan.Walk;
 import understorey.plan.When;
 
-class SitePagesTest {
+public class SitePagesTest {
 
     private static final String EVIL = "<script>alert('x')</script><img src=x onerror=y> \"&'";
 
@@ -216,7 +216,7 @@ class SitePagesTest {
 
     private static List<Page> pages;
 
-    static synchronized List<Page> pages() {
+    public static synchronized List<Page> pages() {
         if (pages == null) {
             List<Page> all = new ArrayList<>();
             for (Brief brief : Briefs.all()) {
@@ -228,7 +228,7 @@ class SitePagesTest {
         return pages;
     }
 
-    static String page(List<Page> pages, String path) {
+    public static String page(List<Page> pages, String path) {
         return pages.stream().filter(page -> page.path().equals(path)).findFirst().orElseThrow().content();
     }
 
@@ -236,7 +236,7 @@ class SitePagesTest {
         return (int) Pattern.compile(pattern).matcher(text).results().count();
     }
 
-    static List<String> all(String pattern, String text) {
+    public static List<String> all(String pattern, String text) {
         return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1)).toList();
     }
 
@@ -257,7 +257,7 @@ class SitePagesTest {
     }
 
     /** The same troublesome words wherever an author may write any. */
-    static Trip evil() {
+    public static Trip evil() {
         Places place = Places.MID_LATITUDE;
         Subject ramsons = new Subject("ramsons", EVIL + " subject", EVIL, EVIL, false, 4, 6, EVIL, null, 0.2, 0.45, 16.0, null,
                 null, Subject.Reflectance.WHITE, EVIL, EVIL, EVIL, null, EVIL);

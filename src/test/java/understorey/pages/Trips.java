@@ -38,26 +38,26 @@ import understorey.plan.When;
 import understorey.share.Sharing;
 
 /** Invented trips, and their briefs as an audience gets them. */
-final class Trips {
+public final class Trips {
 
-    static final Share EXACT = new Share(Share.Audience.PARTY, Share.Precision.EXACT);
-    static final Share COARSE = new Share(Share.Audience.PUBLIC, Share.Precision.COARSE);
-    static final Share HIDDEN = new Share(Share.Audience.PUBLIC, Share.Precision.HIDDEN);
+    public static final Share EXACT = new Share(Share.Audience.PARTY, Share.Precision.EXACT);
+    public static final Share COARSE = new Share(Share.Audience.PUBLIC, Share.Precision.COARSE);
+    public static final Share HIDDEN = new Share(Share.Audience.PUBLIC, Share.Precision.HIDDEN);
 
     private Trips() {
     }
 
-    static Brief brief(Trip trip) {
+    public static Brief brief(Trip trip) {
         return Planner.brief(Sharing.forAudience(trip));
     }
 
     /** A full trip: a bag of two lenses, a companion with a phone, a forecast, four pictures at three places. */
-    static Trip full(Places place, Share share) {
+    public static Trip full(Places place, Share share) {
         return trip(place, share, dayBag(), pictures(), LocalTime.of(5, 0), LocalTime.of(11, 0), forecast());
     }
 
     /** A full trip to a site that no public page may give away. */
-    static Trip sensitive(Places place, Share share) {
+    public static Trip sensitive(Places place, Share share) {
         Trip trip = full(place, share);
         Site site = trip.site();
         return new Trip(trip.title(), trip.slug(), trip.series(), new Site(site.name(), site.slug(), site.publicName(),
@@ -69,20 +69,20 @@ final class Trips {
     }
 
     /** The same trip with somebody else to know of it, or nobody. */
-    static Trip told(Trip trip, Contact contact) {
+    public static Trip told(Trip trip, Contact contact) {
         return new Trip(trip.title(), trip.slug(), trip.series(), trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
                 trip.companions(), contact, trip.sky(), trip.forecast(), trip.story(), trip.shots(), trip.share());
     }
 
     /** What an author leaves out is left out: times, roles, sky, forecast, share. */
-    static Trip bare(Places place, Bag bag) {
+    public static Trip bare(Places place, Bag bag) {
         Shot floor = shot("The floor", null, null, null, null, null, null, null, List.of(), null);
         Shot head = shot("One head", Role.CLOSING, null, null, null, null, null, null, List.of(), null);
         return new Trip("A quick look", "a-quick-look", null, site(place), new When.On(place.date()), null, null, bag,
                 List.of(), null, null, List.of(), null, List.of(floor, head), null);
     }
 
-    static Trip trip(Places place, Share share, Bag bag, List<Shot> shots, LocalTime arrive, LocalTime leave,
+    public static Trip trip(Places place, Share share, Bag bag, List<Shot> shots, LocalTime arrive, LocalTime leave,
                      List<ForecastHour> forecast) {
         return new Trip("First light; ramsons, stream & \"stone\" <bank>", "first-light", "Dingle in May", site(place),
                 new When.On(place.date()), arrive, leave, bag, List.of(new Companion("Second camera", phone())),
@@ -90,7 +90,7 @@ final class Trips {
                 "From the floor down to one head.", shots, share);
     }
 
-    static List<Shot> pictures() {
+    public static List<Shot> pictures() {
         return List.of(
                 shot("The white floor", Role.OPENING, "Footbridge", Viewpoint.Stance.STANDING,
                         new Sharp.Range(4, Double.POSITIVE_INFINITY), 50.0, null, 67.5,
@@ -103,21 +103,21 @@ final class Trips {
                         new Frame(0.045, null, null, null), null, List.of(LightWish.AFTER_RAIN), null));
     }
 
-    static Shot shot(String name, Role role, String spot, Viewpoint viewpoint, Sharp sharp, Double equivalentMm,
+    public static Shot shot(String name, Role role, String spot, Viewpoint viewpoint, Sharp sharp, Double equivalentMm,
                      Frame frame, Double facingDeg, List<LightWish> light, Boolean polariser) {
         return new Shot(name, role, ramsons(), spot, viewpoint, Orientation.LANDSCAPE, sharp, equivalentMm, frame,
                 facingDeg, light, polariser, Duration.ofMinutes(20), 2, null, null, null, null, null, null, null);
     }
 
     /** Ramsons as a flora has them, invented where it is silent. */
-    static Subject ramsons() {
+    public static Subject ramsons() {
         return new Subject("ramsons", "Ramsons", "Allium ursinum", null, false, 4, 6, null,
                 new Subject.Stems(20, 60, 200), 0.2, 0.45, 16.0, 10, null, Subject.Reflectance.WHITE, "white", null,
                 "Bulbs crushed one spring are missing the next.", null, null);
     }
 
     /** Three spots, one of which has no position of its own. */
-    static Site site(Places place) {
+    public static Site site(Places place) {
         Position at = place.position();
         Position bridge = new Position(at.latitude() - 0.0005, at.longitude() + 0.0004);
         Position bank = new Position(at.latitude() + 0.0012345, at.longitude() - 0.0023456);
@@ -133,7 +133,7 @@ final class Trips {
                 List.of("Stay on the path."), null, List.of(), null);
     }
 
-    static Bag dayBag() {
+    public static Bag dayBag() {
         return new Bag("Day bag", "day-bag",
                 List.of(new Body("Main body", Sensor.FULL_FRAME, 24, "A", 100, 3200, 3, 28.0, 400, 660.0, List.of())),
                 List.of(new Lens("Short zoom", "A", null, 24, 70, 4, 4, null, 0.38, 0.3, 72.0, 0, 430.0),
@@ -144,7 +144,7 @@ final class Trips {
                 true, List.of(64.0, 64.0), 2, List.of(new Bag.Extra("Kneeling mat", 200.0)));
     }
 
-    static Bag phone() {
+    public static Bag phone() {
         Lens main = new Lens("main", null, new Sensor(9.8, 7.3), 6.9, 6.9, 1.8, 1.8, null, 0.12, null, null, 0, null);
         Lens wide = new Lens("wide", null, new Sensor(6.4, 4.8), 2.2, 2.2, 2.2, 2.2, null, 0.03, null, null, 0, null);
         return new Bag("Pocket phone", null,
@@ -152,11 +152,11 @@ final class Trips {
                 List.of(), List.of(), List.of(), false, List.of(), 0, List.of());
     }
 
-    static Bag empty() {
+    public static Bag empty() {
         return new Bag("Empty bag", null, List.of(), List.of(), List.of(), List.of(), false, List.of(), 0, List.of());
     }
 
-    static List<ForecastHour> forecast() {
+    public static List<ForecastHour> forecast() {
         return List.of(
                 new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null, null, null),
                 new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4, null, null));

@@ -1,5 +1,0 @@
-package understorey.pages;
-
-/** A word and what it stands for, as one line of a list or a table. */
-public record Row(String name, String text) {
-}

@@ -1,0 +1,118 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.orDash;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.brief.Brief;
+import understorey.light.LightAt;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
+import understorey.sky.MoonDay;
+import understorey.sky.SunDay;
+
+/**
+ * Sun, moon and light in words.
+ *
+ * @param riseAndSet sunrise and sunset in one line
+ * @param weather by the hour of the visit; empty without a forecast
+ * @param drops   of rain and dew on the flowers
+ * @param table  every quarter of an hour of the visit, every hour of the rest from dawn to dusk
+ */
+public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<WeatherView.Line> weather,
+                        List<String> drops, List<Line> table) {
+
+    /** One row of the table; {@code visit} marks the quarter hours on site. */
+    public record Line(String time, boolean visit, String bearing, String altitude, String shadow, String overLand,
+                       String openSun, String openShade, String fleck, String fleckShare, String shade,
+                       String broken, String overcast, String kelvin) {
+    }
+
+    /** Less than any eye walks by: a metering guide ends at −6, a quarter moon. */
+    private static final double LEAST_MOON_EV = -8;
+
+    static LightView of(Brief brief, Sentences sentences) {
+        return new LightView(sun(brief.day().sun()), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),
+                WeatherView.lines(brief), sentences.of(brief.day().drops().reasons()), table(brief));
+    }
+
+    private static List<Row> sun(SunDay sun) {
+        List<Row> rows = new ArrayList<>();
+        if (sun.upAllDay()) {
+            rows.add(new Row("Sun", "does not set on this day"));
+        } else if (sun.downAllDay()) {
+            rows.add(new Row("Sun", "does not rise on this day"));
+        }
+        rows.add(new Row("Astronomical dawn, dusk", pair(sun.astronomicalDawn(), sun.astronomicalDusk())));
+        rows.add(new Row("Nautical dawn, dusk", pair(sun.nauticalDawn(), sun.nauticalDusk())));
+        rows.add(new Row("Civil dawn, dusk", pair(sun.civilDawn(), sun.civilDusk())));
+        rows.add(new Row("Deep twilight (blue hour), morning", orDash(sun.deepTwilightMorning(), Words::span)));
+        rows.add(new Row("Low sun (golden hour), morning", orDash(sun.lowSunMorning(), Words::span)));
+        rows.add(new Row("Sunrise, sunset", pair(sun.sunrise(), sun.sunset())));
+        rows.add(new Row("Solar noon", Words.clock(sun.solarNoon()) + ", sun at "
+                + Words.degrees(sun.noonAltitudeDeg())));
+        rows.add(new Row("Low sun (golden hour), evening", orDash(sun.lowSunEvening(), Words::span)));
+        rows.add(new Row("Deep twilight (blue hour), evening", orDash(sun.deepTwilightEvening(), Words::span)));
+        return rows;
+    }
+
+    private static List<Row> moon(Brief brief) {
+        MoonDay moon = brief.day().moon();
+        String waxes = moon.phaseDeg() < 180 ? "waxing" : "waning";
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("Moonrise, moonset", moon.upAllDay() ? "up all day" : moon.downAllDay() ? "down all day"
+                : pair(moon.rise(), moon.set())));
+        rows.add(new Row("Moon", Words.percent(moon.illuminatedFraction()) + " lit, " + waxes));
+        rows.add(new Row("Moonlight", moonlight(brief.day().light())));
+        return rows;
+    }
+
+    /** The brightest moonlit hour of a night under a clear sky. */
+    private static String moonlight(List<LightAt> day) {
+        LightAt best = null;
+        double most = LEAST_MOON_EV;
+        for (LightAt row : day) {
+            Double ev = row.moonEv();
+            if (ev != null && (best == null ? ev >= most : ev > most)) {
+                best = row;
+                most = ev;
+            }
+        }
+        return best == null ? "too weak to matter" : "EV " + Words.ev(most) + " on open ground and " + Words.ev(best.moonFloorEv())
+                + " on the forest floor, brightest at " + Words.clock(best.sun().time());
+    }
+
+    private static String pair(@Nullable ZonedDateTime morning, @Nullable ZonedDateTime evening) {
+        return Words.clock(morning) + ", " + Words.clock(evening);
+    }
+
+    private static List<Line> table(Brief brief) {
+        List<Line> lines = new ArrayList<>();
+        ZonedDateTime from = brief.order().arrive().minusMinutes(14);
+        ZonedDateTime to = brief.order().leave().plusMinutes(14);
+        for (LightAt row : brief.day().light()) {
+            ZonedDateTime time = row.sun().time();
+            boolean visit = !time.isBefore(from) && !time.isAfter(to);
+            if (visit || time.getMinute() == 0 && row.sun().altitudeDeg() > -6) {
+                lines.add(line(row, visit));
+            }
+        }
+        return lines;
+    }
+
+    private static Line line(LightAt row, boolean visit) {
+        boolean up = row.sun().apparentAltitudeDeg() > 0;
+        return new Line(Words.clock(row.sun().time()), visit,
+                Words.bearing(row.sun().azimuthDeg()) + " " + Words.compass(row.sun().azimuthDeg()),
+                Words.degrees(row.sun().altitudeDeg()),
+                row.shadowPerHeight() == null || row.shadowPerHeight() > 99 ? Words.NONE
+                        : Words.tenths(row.shadowPerHeight()),
+                row.aboveSkyline() ? "above" : up ? "behind" : "set",
+                Words.ev(row.open().sun()), Words.ev(row.open().shade()), Words.ev(row.floor().fleck()),
+                row.aboveSkyline() ? Words.percent(row.fleckShare()) : Words.NONE, Words.ev(row.floor().shade()),
+                Words.ev(row.floor().broken()), Words.ev(row.floor().overcast()),
+                row.sun().altitudeDeg() > -6 ? String.valueOf(row.colourTemperatureK()) : Words.NONE);
+    }
+}

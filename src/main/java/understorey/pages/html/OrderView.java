@@ -1,0 +1,195 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.brief.Brief;
+import understorey.brief.TimedShot;
+import understorey.kit.Intent;
+import understorey.order.Alternative;
+import understorey.order.Leg;
+import understorey.order.RunningOrder;
+import understorey.pages.svg.Svg;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Caption;
+import understorey.pages.words.LegWords;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
+import understorey.plan.Share;
+import understorey.plan.Shot;
+import understorey.scene.Drawing;
+import understorey.sky.Interval;
+import understorey.visit.Safety;
+
+/**
+ * The day on the ground in words.
+ *
+ * @param taken   when each picture of the story is taken, in the story's order: "taken 2nd, 07:10–07:35"
+ * @param captions to begin with, in the story's order
+ * @param others  what changes if the day turns out another
+ * @param safety  out of the wood in time
+ * @param message for the contact; null without one
+ * @param timeLine null when no picture is taken
+ * @param spotPlan null where positions are not known exactly
+ */
+public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
+                        @Nullable Message message, @Nullable TemplateHTMLOutputModel timeLine,
+                        @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
+
+    /**
+     * One line of the running order.
+     *
+     * @param brief the same on the field sheet; null where that has no line for it
+     * @param told  a picture's place in the story
+     */
+    public record Step(String from, String to, String what, @Nullable String brief, boolean shoot, String told) {
+    }
+
+    /** Another day, all its pictures in the order taken, and what to do otherwise on it. */
+    public record Other(String day, List<Start> order, List<String> lines) {
+    }
+
+    /** When a picture is begun. */
+    public record Start(int number, String at) {
+    }
+
+    /**
+     * To leave with somebody, the evening before.
+     *
+     * @param ready    false where the plan is back after the check-in time: such a message is not for sending
+     * @param position null where it is not exact
+     * @param route    null where no walk is planned
+     */
+    public record Message(boolean ready, String tell, String day, String arrive, String site, @Nullable String position, @Nullable String base,
+                          @Nullable String route, String back,
+                          String backBy, String actFrom) {
+    }
+
+    /** Shorter waits go without a line on the field sheet. */
+    private static final Duration LONG_WAIT = Duration.ofMinutes(10);
+    private static final String[] ENDINGS = {"st", "nd", "rd"};
+
+    static OrderView of(Brief brief, Sentences sentences) {
+        List<String> shooting = brief.order().shooting().stream().map(Leg::shot).toList();
+        List<String> taken = new ArrayList<>();
+        List<String> captions = new ArrayList<>();
+        for (Intent intent : brief.story().sequence()) {
+            String name = intent.shot().name();
+            Interval time = brief.order().timeOf(name);
+            taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(time));
+            captions.add(Caption.of(brief, intent));
+        }
+        return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
+                OutInTime.rows(brief), message(brief),
+                ifKnown(brief.timeLine(), line -> Templates.html(Svg.of(line, "order-line"))),
+                ifKnown(brief.spotPlan(), plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(brief.spotPlan(), Drawing::says));
+    }
+
+    /** "1st" for 0, "12th" for 11, "22nd" for 21. */
+    static String ordinal(int index) {
+        int last = index % 10;
+        boolean teens = index % 100 / 10 == 1;
+        return last < ENDINGS.length && !teens ? index + 1 + ENDINGS[last] : index + 1 + "th";
+    }
+
+    private static List<Step> steps(Brief brief, Sentences sentences) {
+        List<String> story = brief.story().sequence().stream().map(intent -> intent.shot().name()).toList();
+        List<Step> steps = new ArrayList<>();
+        for (Leg leg : brief.order().legs()) {
+            boolean shoot = leg.what() == Leg.What.SHOOT;
+            String what = LegWords.of(leg, brief) + because(sentences, leg.why());
+            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, brief(leg, what), shoot,
+                    shoot ? ordinal(story.indexOf(leg.shot())) : ""));
+        }
+        return steps;
+    }
+
+    /** On the field sheet; null where that has no line for it. */
+    static @Nullable String brief(Leg leg, String what) {
+        return switch (leg.what()) {
+            case WALK, SHOOT -> what;
+            case SET_UP -> null;
+            case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : leg.shot() == null ? "wait for opening" : "wait";
+        };
+    }
+
+    /** The reason after a colon, without its full stop. */
+    private static String because(Sentences sentences, @Nullable Advice why) {
+        String sentence = ifKnown(why, sentences::within);
+        return sentence == null ? "" : ": " + sentence.substring(0, sentence.length() - 1);
+    }
+
+    private static List<Other> others(Brief brief) {
+        List<Other> others = new ArrayList<>();
+        for (Alternative alternative : brief.alternatives()) {
+            List<String> lines = lines(alternative, brief);
+            String day = switch (alternative.day()) {
+                case CLEAR -> "clear";
+                case OVERCAST -> "overcast";
+                case RAIN -> "wet";
+                case WIND -> "windy";
+            };
+            Other last = others.isEmpty() ? null : others.get(others.size() - 1);
+            List<Start> order = order(alternative.order(), brief);
+            if (last != null && last.lines().equals(lines) && last.order().equals(order)) {
+                others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, order, lines));
+            } else {
+                others.add(new Other(day, order, lines));
+            }
+        }
+        return others;
+    }
+
+    private static List<Start> order(RunningOrder order, Brief brief) {
+        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), Words.clock(leg.from()))).toList();
+    }
+
+    /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
+    private static List<String> lines(Alternative alternative, Brief brief) {
+        Map<String, String> otherwise = new LinkedHashMap<>();
+        for (Shot shot : alternative.instead()) {
+            otherwise.put(shot.name(), shot.otherwise() == null ? "" : ". Plan B: " + shot.otherwise().strip());
+        }
+        List<String> lines = new ArrayList<>();
+        for (Alternative.Change change : alternative.changes()) {
+            String planB = otherwise.remove(change.shot());
+            lines.add(line(change, brief.shot(change.shot())) + (planB == null ? "" : planB));
+        }
+        otherwise.forEach((shot, planB) -> lines.add(brief.shot(shot).number() + " " + shot + planB));
+        return lines;
+    }
+
+    private static String line(Alternative.Change change, TimedShot shot) {
+        String name = shot.number() + " " + change.shot();
+        return change.then() == null ? name + ": left out" : change.planned() == null
+                ? name + " fits in at " + Words.span(change.then())
+                : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
+    }
+
+    /** Without a position where the plan has only a coarse one: searchers would go there. */
+    private static @Nullable Message message(Brief brief) {
+        Safety.Message message = brief.safety().message();
+        if (message == null) {
+            return null;
+        }
+        LocalDate day = message.arrive().toLocalDate();
+        return new Message(!message.back().isAfter(message.backBy()), message.tell(), Words.day(day), Words.clock(message.arrive()), message.site(),
+                brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(),
+                message.route().isEmpty() ? null : String.join(", then ", message.route()),
+                clock(message.back(), day), clock(message.backBy(), day), clock(message.actFrom(), day));
+    }
+
+    /** "09:50", "00:30 the next day". */
+    private static String clock(ZonedDateTime time, LocalDate day) {
+        return Words.clock(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
+    }
+}

@@ -1,0 +1,59 @@
+package understorey.pages.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import understorey.advice.Measure;
+import understorey.brief.Brief;
+import understorey.pages.words.Words;
+import understorey.visit.HeadTorchHours;
+import understorey.visit.Safety;
+import understorey.visit.WalkOut;
+
+/** How to get back in time, in words. */
+final class OutInTime {
+
+    /** Longer before the last light no delay on the way matters: a rule of thumb, no source. */
+    private static final long CLOSE_MINUTES = 120;
+
+    private OutInTime() {
+    }
+
+    static List<Row> rows(Brief brief) {
+        Safety safety = brief.safety();
+        List<Row> rows = new ArrayList<>();
+        boolean parking = brief.trip().site().parking() != null;
+        rows.add(new Row(parking ? "Back" : "Last picture ends", Words.clock(safety.back())));
+        if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
+            long margin = safety.daylightMargin();
+            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
+                    + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
+        }
+        rows.add(new Row("Head torch", headTorch(brief.day().headTorch())));
+        WalkOut out = safety.walkOut();
+        if (out != null && out.minutes() > 0) {
+            rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
+                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " at the slowest published walking speed"
+                    : "") + (out.dark() ? ", with a head torch" : "")));
+        }
+        if (safety.closing() != null) {
+            Safety.Closing closing = safety.closing();
+            Long after = closing.afterSunset();
+            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Words.clock(closing.at())
+                    + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
+        }
+        return rows;
+    }
+
+    private static String minutes(long minutes) {
+        return Words.of(minutes, Measure.MINUTES);
+    }
+
+    private static String headTorch(HeadTorchHours hours) {
+        if (hours.allDay()) {
+            return "needed for the whole visit";
+        }
+        String in = hours.until() == null ? null : "needed until " + Words.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
+        String out = hours.from() == null ? null : "needed from " + Words.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
+        return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
+    }
+}

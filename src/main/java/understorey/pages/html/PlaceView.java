@@ -1,0 +1,131 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Words;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.Position;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.plan.Spot;
+import understorey.plan.Trip;
+
+/**
+ * A site in words, as its audience may see it.
+ *
+ * @param facts    where, how high, under which trees, when open
+ * @param records  past flowering: subject, first, full, over
+ * @param cautions of the site's own, as HTML and as written
+ */
+public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine> spots, List<Row> walks,
+                        List<Flowered> records, @Nullable String access,
+                        @Nullable TemplateHTMLOutputModel accessHtml, @Nullable String reports,
+                        @Nullable String notes, @Nullable TemplateHTMLOutputModel notesHtml, List<TemplateHTMLOutputModel> cautionsHtml,
+                        List<String> cautions) {
+
+    /** One spot; a text is empty where there is nothing to say. */
+    public record SpotLine(String name, String position, String trees, String ground) {
+    }
+
+    public record Flowered(String subject, String first, String full, String over) {
+    }
+
+    /**
+     * A site as its audience may see it.
+     *
+     * @param spared a public page of a sensitive site
+     */
+    public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose) {
+        List<TemplateHTMLOutputModel> cautions = site.cautions().stream().map(prose::html).filter(Objects::nonNull)
+                .map(Templates::html).toList();
+        List<Row> walks = site.walks().stream()
+                .map(walk -> new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min")).toList();
+        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), spared ? List.of() : spots(site),
+                walks, spared ? List.of() : records(site), site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
+                site.notes(), ifKnown(prose.html(site.notes()), Templates::html), cautions, site.cautions());
+    }
+
+    private static List<Row> facts(Site site, Share.Precision precision, boolean spared) {
+        List<Row> facts = new ArrayList<>();
+        switch (precision) {
+            case EXACT -> facts.add(new Row("Position", position(site.position())));
+            case COARSE -> facts.add(new Row("Position", "approximate, to protect the site: about "
+                    + Words.number(site.position().latitude(), 1) + ", "
+                    + Words.number(site.position().longitude(), 1)));
+            case HIDDEN -> facts.add(new Row("Position", "hidden, to protect the site"));
+        }
+        if (site.elevationM() != null) {
+            facts.add(new Row("Elevation", Words.number(site.elevationM(), 0) + " m"));
+        }
+        facts.add(new Row("Time zone", site.zone().getId()));
+        facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
+        if (spared) {
+            boolean hidden = precision == Share.Precision.HIDDEN;
+            facts.add(new Row("Not shown", "skyline, slopes, walks, opening hours and parking, to protect the site"));
+            facts.add(new Row("Times", "for the centre of a cell of " + (hidden ? "1°" : "0.1°") + ", rounded to "
+                    + Trip.clockStepMin(precision) + " minutes"));
+            return facts;
+        }
+        facts.add(new Row("Open", site.opening() == null ? "no opening hours given"
+                : site.opening().from() + " to " + site.opening().to()));
+        if (site.parking() != null) {
+            facts.add(new Row("Car park", (site.parking().spot() == null ? "at the site" : site.parking().spot())
+                    + (site.parking().closes() == null ? "" : ", closes " + site.parking().closes())
+                    + (site.parking().fee() == null ? "" : ", fee: " + site.parking().fee())));
+        }
+        return facts;
+    }
+
+    private static List<SpotLine> spots(Site site) {
+        List<SpotLine> spots = new ArrayList<>();
+        for (Spot spot : site.spots()) {
+            String ground = spot.slope() == null ? "" : Words.degrees(spot.slope().angleDeg())
+                    + " slope facing " + Words.compass(spot.slope().facesDeg());
+            if (spot.clearingRadiusM() != null) {
+                ground += (ground.isEmpty() ? "" : "; ") + "clearing, trees "
+                        + Words.metres(spot.clearingRadiusM()) + " away";
+            }
+            spots.add(new SpotLine(spot.name(), spot.at() == null ? "" : position(spot.at()),
+                    trees(site.canopyAt(spot)), ground));
+        }
+        return spots;
+    }
+
+    private static List<Flowered> records(Site site) {
+        return site.seasons().stream().flatMap(season -> season.records().stream().map(year -> new Flowered(season.subject(),
+                orDash(year.first(), LocalDate::toString), orDash(year.full(), LocalDate::toString),
+                orDash(year.over(), LocalDate::toString)))).toList();
+    }
+
+    static String trees(Canopy canopy) {
+        if (canopy.isNone()) {
+            return "open ground";
+        }
+        String kind = canopy.trees() == null ? "trees" : Words.word(canopy.trees()) + " trees";
+        String height = canopy.heightM() == null ? "" : ", " + Words.number(canopy.heightM(), 0) + " m tall";
+        String leaves = "in full leaf (default)";
+        if (canopy.foliage() instanceof Foliage.Stage stage) {
+            leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');
+        } else if (canopy.foliage() instanceof Foliage.LeafOut out) {
+            leaves = "leaves open from " + out.budBurst();
+        } else if (canopy.foliage() instanceof Foliage.Index index) {
+            leaves = "plant area index " + Words.number(index.plantAreaIndex(), 1);
+        }
+        return kind + height + ", " + leaves;
+    }
+
+    /** Latitude and longitude to four decimals, about ten metres. */
+    static String position(Position position) {
+        return (Words.number(position.latitude(), 4) + ", " + Words.number(position.longitude(), 4)).replace('−', '-');
+    }
+}

@@ -1,0 +1,201 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.brief.Brief;
+import understorey.packing.CompanionBag;
+import understorey.packing.Packing;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
+import understorey.plan.Share;
+import understorey.plan.Trip;
+
+/**
+ * A trip in words, for the plan page, the field sheet and the Markdown twin.
+ *
+ * @param essentials the day in five lines
+ * @param siteHref   of the site's page, seen from the trip's folder
+ * @param gearHref   of the bag's page; null for a bag written inside the trip
+ * @param sky        expected; null without a forecast or a word for the sky
+ * @param horizon    what the sun must clear there
+ * @param sunlit     when the sun reaches each place of pictures, in one line
+ * @param story      as written
+ * @param shortCautions their first sentences, for the field sheet
+ * @param contact    who knows; null if none is named or the page is public
+ * @param findings   what the author should know before going, warnings first
+ * @param season     when to go, and why
+ * @param located    a calendar and waypoints go with it
+ */
+public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @Nullable String series, String date,
+                       String arrive, String leave, @Nullable String arriveDefault, boolean leaveAssumed,
+                       String audience, boolean audienceAssumed, String gear, String siteHref, @Nullable String gearHref,
+                       List<Row> essentials, LightView light, @Nullable String sky, List<SpotView> places,
+                       String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+                       @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
+                       Kit kit, PlaceView place, List<String> cautions,
+                       List<String> shortCautions, @Nullable String contact, List<Remark> findings,
+                       SeasonView season, boolean located) {
+
+    /** What to carry. */
+    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
+                      @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
+    }
+
+    /** One thing; for what stays at home, {@code uses} says why. */
+    public record Item(String name, String uses, String weight) {
+    }
+
+    /** A finding. */
+    public record Remark(boolean warning, String text) {
+    }
+
+    public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
+        Trip trip = brief.trip();
+        List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
+        List<ShotView> storyboard = brief.story().sequence().stream()
+                .map(intent -> shots.get(brief.shot(intent.shot().name()).number() - 1)).toList();
+        List<String> cautions = sentences.of(brief.cautions());
+        Kit kit = kit(brief, sentences);
+        LightView light = LightView.of(brief, sentences);
+        List<SpotView> places = SpotView.of(brief, sentences);
+        String horizon = horizon(places);
+        String sunlit = sunlit(places);
+        List<Remark> findings = findings(brief, sentences);
+        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
+                Words.clock(brief.order().arrive()), Words.clock(brief.order().leave()),
+                arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
+                audience(trip), trip.share() == null, trip.gear().name(),
+                "../sites/" + trip.site().slug() + ".html",
+                ifKnown(trip.gear().slug(), slug -> "../gear/" + slug + ".html"),
+                essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
+                places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
+                ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
+                kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
+                cautions, leads(cautions), contact(trip), findings,
+                SeasonView.of(brief, sentences), !trip.hidesTheDay());
+    }
+
+    private static @Nullable String sky(Brief brief) {
+        if (brief.assumed().contains("sky")) {
+            return null;
+        }
+        return brief.trip().forecast().isEmpty() ? ifKnown(brief.trip().sky(), sky -> "a " + Words.word(sky) + " sky") : "the forecast sky";
+    }
+
+    private static String horizon(List<SpotView> places) {
+        List<String> horizons = places.stream().map(SpotView::horizon).distinct().toList();
+        return horizons.size() == 1 ? horizons.get(0) : "the skyline";
+    }
+
+    /** By place, those together that have the same hours. */
+    private static String sunlit(List<SpotView> places) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (SpotView place : places) {
+            names.merge(place.sunlit() == null ? "never" : place.sunlit(), place.name(), (others, name) -> others + ", " + name);
+        }
+        if (places.size() == 1) {
+            return names.keySet().iterator().next();
+        }
+        return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
+    }
+
+    /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
+    static List<String> leads(List<String> texts) {
+        List<String> leads = new ArrayList<>();
+        for (String text : texts) {
+            int stop = text.indexOf(". ");
+            while (stop >= 0 && stop + 2 < text.length() && !Character.isUpperCase(text.charAt(stop + 2))) {
+                stop = text.indexOf(". ", stop + 2);
+            }
+            leads.add(stop < 0 ? text : text.substring(0, stop + 1));
+        }
+        return leads;
+    }
+
+    private static String audience(Trip trip) {
+        return Words.audience(trip.audience()) + ", " + switch (trip.precision()) {
+            case EXACT -> "exact position";
+            case COARSE -> "approximate position";
+            case HIDDEN -> "hidden position";
+        };
+    }
+
+    /** Where a default arrival comes from; null for one that the author wrote. */
+    private static @Nullable String arriveDefault(Brief brief) {
+        if (!brief.day().hours().assumed().contains("arrive")) {
+            return null;
+        }
+        return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before solar noon";
+    }
+
+    private static @Nullable String contact(Trip trip) {
+        if (trip.contact() == null || trip.audience() == Share.Audience.PUBLIC) {
+            return null;
+        }
+        String tell = trip.contact().tell() == null ? "" : trip.contact().tell();
+        return trip.contact().backBy() == null ? tell
+                : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + trip.contact().backBy();
+    }
+
+    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
+                + Words.clock(brief.order().leave()) + "; sun above " + sunlit));
+        String spots = brief.timed().stream().map(shot -> shot.intent().shot().spot()).filter(Objects::nonNull).distinct()
+                .collect(Collectors.joining(", "));
+        rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + spots)));
+        rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
+        rows.add(new Row("Carry", kit.take().isEmpty() ? "this bag cannot do these pictures"
+                : kit.weight() + ": " + kit.take().stream().map(Item::name).collect(Collectors.joining(", "))));
+        rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
+        return rows;
+    }
+
+    private static Kit kit(Brief brief, Sentences sentences) {
+        Packing packing = brief.packing();
+        return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
+                sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
+                packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
+                ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
+                ifKnown(packing.batteries(), String::valueOf));
+    }
+
+    /** What each companion carries, in one line. */
+    private static List<Row> companions(Brief brief) {
+        List<Row> rows = new ArrayList<>();
+        for (CompanionBag bag : brief.companionBags()) {
+            String things = bag.take().stream().map(item -> item.name() + " (" + pictures(item, brief) + ")").collect(Collectors.joining(", "));
+            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
+                    : things + "; " + Words.weight(bag.weightG()) + " in total"));
+        }
+        return rows;
+    }
+
+    private static String pictures(Packing.Item item, Brief brief) {
+        return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
+    }
+
+    private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
+        return items.stream().map(item -> new Item(item.name(), item.why() != null ? sentences.of(item.why())
+                : item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
+    }
+
+    public static List<Remark> findings(Brief brief, Sentences sentences) {
+        return brief.findings().stream()
+                .map(finding -> new Remark(finding.severity() == Advice.Severity.WARNING, sentences.of(finding)))
+                .sorted(Comparator.comparing(Remark::warning).reversed()).toList();
+    }
+}

@@ -1,0 +1,153 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.advice.SeasonAdvice;
+import understorey.brief.Brief;
+import understorey.brief.SeasonBrief;
+import understorey.light.Outlook;
+import understorey.pages.svg.Svg;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
+import understorey.season.DayRanking;
+import understorey.season.FloweringWindow;
+import understorey.season.RankedDay;
+
+/**
+ * When to go, in words.
+ *
+ * @param windows of the subjects whose season is known
+ * @param weeks   of the days compared; empty where the author chose the day
+ * @param best    the most promising of them, the best first
+ * @param monthAlone the day is not told
+ * @param reports where to ask for the state of the flowers, and when; null without an address
+ */
+public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, boolean monthAlone, @Nullable String reports) {
+
+    private static final int MOST_DAYS = 5;
+    /** An estimate less sure than this is asked about earlier. */
+    private static final double UNSURE_D = 7;
+
+    /** One subject's window. */
+    public record Window(String subject, List<Row> rows, List<String> reasons, TemplateHTMLOutputModel chart,
+                         String chartSays) {
+    }
+
+    /** A week of the calendar, Monday to Sunday. */
+    public record Week(List<Cell> days) {
+    }
+
+    /**
+     * A day of the calendar.
+     *
+     * @param day    of the month, with the month's name where it begins, in brackets where the author does not want it; empty
+     *               for a day that was not compared
+     * @param chance of full flower; null if unknown
+     * @param note   its place among the first three; null for others
+     */
+    public record Cell(String day, @Nullable String chance, @Nullable String note, boolean best, boolean unwanted) {
+    }
+
+    /** One of the most promising days. */
+    public record Day(String date, String promise, List<String> reasons, List<String> shots) {
+    }
+
+    static SeasonView of(Brief brief, Sentences sentences) {
+        SeasonBrief season = brief.season();
+        List<Window> windows = new ArrayList<>();
+        for (int i = 0; i < season.windows().size(); i++) {
+            FloweringWindow window = season.windows().get(i);
+            windows.add(new Window(window.subject().name(), rows(window, brief),
+                    sentences.of(window.reasons()),
+                    Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
+        }
+        List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
+        return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),
+                brief.trip().hidesTheDay(), reports(brief));
+    }
+
+    private static List<Row> rows(FloweringWindow window, Brief brief) {
+        return List.of(new Row("First flowers", expected(window.first())),
+                new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo())
+                        + ", most likely on " + Words.dayMonth(window.best()) + "; its peak "
+                        + expected(window.peak())),
+                new Row("Over", expected(window.over())),
+                new Row(brief.trip().hidesTheDay() ? "In mid " + Words.name(brief.date().getMonth()) : "On " + Words.dayMonth(brief.date()),
+                        Words.percent(window.chanceOn(brief.date())) + " chance of full flower"));
+    }
+
+    private static String expected(FloweringWindow.Expected expected) {
+        return Words.dayMonth(expected.day()) + ", likely between " + Words.dayMonth(expected.from()) + " and "
+                + Words.dayMonth(expected.to());
+    }
+
+    private static List<Day> best(List<RankedDay> days, boolean anySky, Sentences sentences) {
+        List<Day> best = new ArrayList<>();
+        for (int rank = 1; rank <= Math.min(MOST_DAYS, days.size()); rank++) {
+            for (RankedDay day : days) {
+                if (day.rank() == rank && (rank == 1 || !day.hopeless())) {
+                    best.add(day(day, anySky, sentences));
+                }
+            }
+        }
+        return best;
+    }
+
+    private static Day day(RankedDay day, boolean anySky, Sentences sentences) {
+        List<String> shots = new ArrayList<>();
+        for (RankedDay.Promise promise : day.shots()) {
+            String light = promise.shot().light().isEmpty() ? "" : ", light " + Words.word(promise.grade())
+                    + (promise.at() == null || promise.grade() == Outlook.Grade.POOR ? ""
+                    : (anySky ? " if the sky suits" : "") + ", best around " + Words.clock(promise.at()));
+            shots.add(promise.shot().name() + light);
+        }
+        return new Day(Words.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
+                sentences.of(day.reasons()), shots);
+    }
+
+    /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */
+    private static @Nullable String reports(Brief brief) {
+        String reports = brief.trip().site().reports();
+        if (reports == null) {
+            return null;
+        }
+        FloweringWindow window = brief.season().window();
+        boolean unsure = window == null || window.errorD() > UNSURE_D;
+        return "Ask " + reports + " how the flowers are on " + Words.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
+                + (unsure ? ", two weeks before" : ", a week before") + ", and again the evening before you go.";
+    }
+
+    /** Why this day, in a few sentences. */
+    static String why(Brief brief, Sentences sentences) {
+        FloweringWindow window = brief.season().window();
+        List<String> why = new ArrayList<>();
+        DayRanking ranking = brief.season().ranking();
+        RankedDay day = ifKnown(ranking, of -> of.day(brief.date()));
+        if (ranking != null && day != null) {
+            why.add("The best of " + ranking.days().size() + " days. " + sentences.of(day.reasons().get(0)));
+        }
+        if (window == null) {
+            why.add(why.isEmpty() ? "Your date; no flowering dates known." : "");
+        } else {
+            String dates = Words.dates(window.fullFrom(), window.fullTo());
+            String chance = Words.percent(window.chanceOn(brief.date()));
+            why.add(why.isEmpty() ? Words.capital(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
+                    : "Full flower is expected " + dates + ".");
+            Advice method = method(window);
+            why.add(method == null ? "" : sentences.of(method));
+        }
+        why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
+        why.removeIf(String::isEmpty);
+        return String.join(" ", why);
+    }
+
+    private static @Nullable Advice method(FloweringWindow window) {
+        return window.reasons().stream().filter(SeasonAdvice.Method.class::isInstance).findFirst().orElse(null);
+    }
+}

@@ -1,0 +1,62 @@
+package understorey.pages.html;
+
+import freemarker.core.TemplateHTMLOutputModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import understorey.brief.Brief;
+import understorey.brief.SpotLight;
+import understorey.pages.svg.Svg;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
+import understorey.sky.Interval;
+
+/**
+ * The light at one place of pictures, in words and drawings.
+ *
+ * @param name      of its spots, or of the site
+ * @param horizon   what the sun must clear: the skyline, or a level horizon where no skyline is known
+ * @param sunlit    when the sun is above it
+ * @param overTrees when it is above the treetops of the clearing; null without one
+ * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
+ */
+public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
+                       TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
+
+    public static List<SpotView> of(Brief brief, Sentences sentences) {
+        List<SpotView> views = new ArrayList<>();
+        for (SpotLight spot : brief.places()) {
+            views.add(of(brief, spot, views.size() + 1, sentences));
+        }
+        return views;
+    }
+
+    private static SpotView of(Brief brief, SpotLight spot, int number, Sentences sentences) {
+        List<String> mist = new ArrayList<>();
+        if (number == 1 && spot.place().mist().likelihood() != null) {
+            mist.add("Chance of mist at dawn: " + Words.word(spot.place().mist().likelihood()) + ".");
+        }
+        if (number == 1) {
+            mist.addAll(sentences.of(spot.place().mist().reasons()));
+        }
+        return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
+                spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
+                : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
+                Templates.html(Svg.of(spot.dayLight(), "day" + number)),
+                Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
+    }
+
+    static String name(Brief brief, SpotLight spot) {
+        return spot.place().spots().isEmpty() ? brief.trip().site().name() : String.join(", ", spot.place().spots());
+    }
+
+    /** Stretches in one line; null when there are none. */
+    static @Nullable String spans(List<Interval> stretches) {
+        if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
+            return "all day";
+        }
+        return stretches.isEmpty() ? null : stretches.stream().map(Words::span).collect(Collectors.joining(", "));
+    }
+}

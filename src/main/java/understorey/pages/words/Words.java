@@ -1,0 +1,291 @@
+package understorey.pages.words;
+
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.Month;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
+import understorey.plan.LightWish;
+import understorey.plan.Share;
+import understorey.plan.Site;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+import understorey.weather.Beaufort;
+
+/**
+ * Figures as people read them: each with its unit, rounded to what it is good for, half up. Times are local,
+ * to the minute, in 24 hours. Figure and unit are held together by a space that does not break.
+ */
+public final class Words {
+
+    public static final String NONE = "—";
+
+    private Words() {
+    }
+
+    /**
+     * A component of advice.
+     *
+     * @param measure null where the type says it all
+     */
+    public static String of(Object value, @Nullable Measure measure) {
+        if (value instanceof Number number) {
+            return of(number.doubleValue(), Objects.requireNonNull(measure, "a figure has a measure"));
+        }
+        if (value instanceof ZonedDateTime time) {
+            return clock(time);
+        }
+        if (value instanceof LocalTime time) {
+            return time.truncatedTo(ChronoUnit.MINUTES).toString();
+        }
+        if (value instanceof LocalDate date) {
+            return measure == Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
+        }
+        if (value instanceof Enum<?> constant) {
+            return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
+        }
+        return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
+    }
+
+    /** What follows from a value that may be absent: then it is absent too. */
+    public static <T, R> @Nullable R ifKnown(@Nullable T value, Function<T, @Nullable R> then) {
+        return value == null ? null : then.apply(value);
+    }
+
+    /** The words for a value that may be absent: then a dash. */
+    public static <T> String orDash(@Nullable T value, Function<T, String> words) {
+        return value == null ? NONE : words.apply(value);
+    }
+
+    /** {@code picture 2}, {@code pictures 1–3, 5}. */
+    public static String pictures(List<?> numbers) {
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= numbers.size(); i++) {
+            if (i == numbers.size() || (Integer) numbers.get(i) != (Integer) numbers.get(i - 1) + 1) {
+                boolean pair = i - from == 2;
+                runs.add(numbers.get(from) + (i - from == 1 ? "" : (pair ? ", " : "–") + numbers.get(i - 1)));
+                from = i;
+            }
+        }
+        return (numbers.size() == 1 ? "picture " : "pictures ") + String.join(", ", runs);
+    }
+
+    /** A spot by its name; none is the site itself. */
+    public static String place(Site site, @Nullable String spot) {
+        return spot == null ? site.name() : spot;
+    }
+
+    /** With a capital. */
+    public static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** Whole days: {@code 1 day}, {@code 12 days}. */
+    static String days(double days) {
+        String whole = number(days, 0);
+        return whole + (whole.equals("1") ? " day" : " days");
+    }
+
+    public static String of(double value, Measure measure) {
+        return switch (measure) {
+            case MILLIMETRES -> millimetres(value);
+            case METRES -> metres(value);
+            case F_NUMBER -> fNumber(value);
+            case SHUTTER_SECONDS -> shutter(value);
+            case ISO -> "ISO " + number(value, 0);
+            case STOPS -> stops(value);
+            case MEGAPIXELS -> tenths(value) + " Mpx";
+            case DIOPTRES -> number(value, 1) + " dpt";
+            case TIMES -> (value < 1.1 ? number(value, 2) : tenths(value)) + "×";
+            case SHARE -> percent(value);
+            case EV100 -> "EV " + number(value, 1);
+            case DEGREES -> number(value, 0) + "°";
+            case KELVIN -> number(value, 0) + " K";
+            case METRES_PER_SECOND -> number(value, 1) + " m/s";
+            case WIND -> wind(value);
+            case CELSIUS -> number(value, 1) + " °C";
+            case OKTA -> plain(number(value, 1)) + " okta";
+            case COUNT -> number(value, 0);
+            case GRAMS -> weight(value);
+            case KILOGRAMS -> number(value, 1) + " kg";
+            case MINUTES -> minutes(Math.round(value));
+            case DAYS -> days(value);
+            case DAYS_TO_TENTH -> number(value, 1) + " days";
+            case DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
+        };
+    }
+
+    /** From an hour on in hours and what is left. */
+    private static String minutes(long minutes) {
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
+    }
+
+    /** To the minute, half up; a dash for a time that does not come. */
+    public static String clock(@Nullable ZonedDateTime time) {
+        return time == null ? NONE
+                : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
+    }
+
+    /** From when to when. */
+    public static String span(Interval interval) {
+        return clock(interval.from()) + "–" + clock(interval.to());
+    }
+
+    /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */
+    public static String day(LocalDate date) {
+        return name(date.getDayOfWeek()) + " " + date.getDayOfMonth() + " " + name(date.getMonth()) + " "
+                + date.getYear();
+    }
+
+    /** The day of a trip; where the public learns the month alone, that. */
+    public static String day(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? month(date) + ", with the times of the middle of the month" : day(date);
+    }
+
+    /** The day of a trip, or the middle of its month, as a sentence begins. */
+    public static String onDay(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? "In mid " + month(date) : "On " + day(date);
+    }
+
+    private static String month(LocalDate date) {
+        return name(date.getMonth()) + " " + date.getYear();
+    }
+
+    /** {@code 8 May}. */
+    public static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + name(date.getMonth());
+    }
+
+    /** {@code 1 to 11 May}, {@code 28 April to 8 May}. */
+    public static String dates(LocalDate from, LocalDate to) {
+        return (from.getMonth() == to.getMonth() ? String.valueOf(from.getDayOfMonth()) : dayMonth(from)) + " to "
+                + dayMonth(to);
+    }
+
+    /** An enum constant as a name: {@code APRIL} reads April. */
+    public static String name(Enum<?> constant) {
+        return capital(word(constant));
+    }
+
+    public static String millimetres(double mm) {
+        return tenths(mm) + " mm";
+    }
+
+    /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */
+    public static String metres(double m) {
+        if (Double.isInfinite(m)) {
+            return "the horizon";
+        }
+        if (Math.abs(m) < 0.0995) {
+            return millimetres(m * 1000);
+        }
+        return Math.abs(m) < 0.995 ? number(m * 100, 0) + " cm" : tenths(m) + " m";
+    }
+
+    /** As cameras mark it: one decimal below 10 where there is one. */
+    public static String fNumber(double fNumber) {
+        return Double.isInfinite(fNumber) ? "f/∞" : "f/" + plain(tenths(fNumber));
+    }
+
+    /** As cameras mark it: fractions below 0.3 s, then seconds with a decimal where there is one; minutes from 60 s. */
+    public static String shutter(double seconds) {
+        if (seconds >= 59.95) {
+            return plain(tenths(seconds / 60)) + " min";
+        }
+        return seconds < 0.29 ? "1/" + number(1 / seconds, 0) + " s" : plain(tenths(seconds)) + " s";
+    }
+
+    /** To the nearest third or half of a stop; up to one stop is singular, none is not. */
+    public static String stops(double stops) {
+        String[] marks = {"", "⅓", "½", "⅔", ""};
+        double[] parts = {0, 1 / 3.0, 0.5, 2 / 3.0, 1};
+        double size = Math.abs(stops);
+        double part = size - Math.floor(size);
+        int nearest = 0;
+        for (int i = 1; i < parts.length; i++) {
+            nearest = Math.abs(part - parts[i]) < Math.abs(part - parts[nearest]) ? i : nearest;
+        }
+        long whole = (long) Math.floor(size) + (nearest == 4 ? 1 : 0);
+        boolean none = whole == 0 && marks[nearest].isEmpty();
+        boolean one = !none && (whole == 0 || whole == 1 && marks[nearest].isEmpty());
+        return (stops < 0 && !none ? "−" : "") + (whole == 0 && !none ? "" : whole) + marks[nearest]
+                + (one ? " stop" : " stops");
+    }
+
+    /** With the force of the speed that is shown. */
+    private static String wind(double speedMs) {
+        return number(speedMs, 1) + " m/s, " + word(Beaufort.of(Figures.rounded(speedMs, 1).doubleValue()));
+    }
+
+    public static String percent(double share) {
+        return share > 0 && share < 0.01 ? "under 1 %" : number(share * 100, 0) + " %";
+    }
+
+    /** As {@link #percent}, for a narrow cell. */
+    public static String percentInCell(double share) {
+        return percent(share).replace("under ", "<");
+    }
+
+    public static String weight(double grams) {
+        return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
+    }
+
+    /** A dash where there is no such light. */
+    public static String ev(@Nullable Double ev100) {
+        return orDash(ev100, ev -> number(ev, 1));
+    }
+
+    public static String degrees(double degrees) {
+        return number(degrees, 0) + "°";
+    }
+
+    /** A direction, below 360: what rounds to a full turn is north again. */
+    public static String bearing(double bearingDeg) {
+        String degrees = degrees(bearingDeg);
+        return degrees.equals("360°") ? "0°" : degrees;
+    }
+
+    /** One of the 16 points nearest to a bearing. */
+    public static String compass(double bearingDeg) {
+        String[] points = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
+            "NW", "NNW"};
+        return points[Math.floorMod(Math.round(bearingDeg / 22.5), 16)];
+    }
+
+    /** Half up, and never minus nought; {@link Figures} says why the last bits of a sum do not tip it. */
+    public static String number(double value, int decimals) {
+        BigDecimal rounded = Figures.rounded(value, decimals);
+        String text = rounded.toPlainString();
+        return rounded.signum() < 0 ? "−" + text.substring(1) : text;
+    }
+
+    /** One decimal below 10, none from there on: by what is shown, so that 9.96 reads 10 and never 10.0. */
+    public static String tenths(double value) {
+        return number(value, Figures.rounded(Math.abs(value), 1).compareTo(BigDecimal.TEN) < 0 ? 1 : 0);
+    }
+
+    public static String plain(String number) {
+        return number.endsWith(".0") ? number.substring(0, number.length() - 2) : number;
+    }
+
+    /** Who may see a plan. */
+    public static String audience(Share.Audience audience) {
+        return audience == Share.Audience.PARTY ? "for the group" : word(audience);
+    }
+
+    /** An enum constant as a word: {@code HALF_LEAF} reads half leaf. */
+    public static String word(Enum<?> constant) {
+        return constant == LightWish.FRONTLIGHT ? "front light"
+                : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

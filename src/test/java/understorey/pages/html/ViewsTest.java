@@ -1,0 +1,215 @@
+package understorey.pages.html;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import understorey.Places;
+import understorey.brief.Brief;
+import understorey.pages.Briefs;
+import understorey.pages.Page;
+import understorey.pages.SitePagesTest;
+import understorey.pages.Trips;
+import understorey.pages.markdown.Prose;
+import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.Share;
+import understorey.plan.Site;
+
+class ViewsTest {
+
+    private static final Prose PROSE = new Prose();
+
+    @Test
+    void theLightTableHasQuarterHoursOfTheVisitAndHoursOfTheRest() {
+        Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
+        List<LightView.Line> table = light(brief).table();
+        assertEquals(25, table.stream().filter(LightView.Line::visit).count());
+        assertEquals("05:00", table.stream().filter(LightView.Line::visit).findFirst().orElseThrow().time());
+        assertTrue(table.stream().filter(line -> !line.visit()).allMatch(line -> line.time().endsWith(":00")));
+        for (LightView.Line line : table) {
+            assertEquals(line.overLand().equals("above"), !line.openSun().equals("—"), line.time());
+            assertTrue(line.fleck().equals("—") || line.overLand().equals("above"), line.time());
+            assertEquals(line.altitude().startsWith("−"), line.overLand().equals("set"), line.toString());
+        }
+    }
+
+    @Test
+    void daysWithoutRiseOrSetSayWhy() {
+        LightView night = light(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));
+        assertEquals("does not rise on this day", night.sun().get(0).text());
+        assertEquals("Footbridge, Hollow, Stone bank never", view(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT))).sunlit());
+        assertEquals("—, —", night.riseAndSet());
+        LightView day = light(Trips.brief(Trips.full(Places.POLAR_DAY, Trips.EXACT)));
+        assertEquals("does not set on this day", day.sun().get(0).text());
+    }
+
+    @Test
+    void aPlaceTellsNoMoreThanItsAudienceMayKnow() {
+        Site site = Trips.site(Places.MID_LATITUDE);
+        assertEquals("52.0000, -3.5000", facts(site, Share.Precision.EXACT).get("Position"));
+        assertEquals("approximate, to protect the site: about 52.0, −3.5", facts(site, Share.Precision.COARSE).get("Position"));
+        assertEquals("hidden, to protect the site", facts(site, Share.Precision.HIDDEN).get("Position"));
+        assertEquals("180 m", facts(site, Share.Precision.EXACT).get("Elevation"));
+        assertEquals("no opening hours given", facts(site, Share.Precision.EXACT).get("Open"));
+        assertEquals("Footbridge", facts(site, Share.Precision.EXACT).get("Car park"));
+    }
+
+    @Test
+    void treesAreDescribedAsFarAsTheAuthorDid() {
+        assertEquals("open ground", PlaceView.trees(Canopy.NONE));
+        assertEquals("trees, in full leaf (default)", PlaceView.trees(new Canopy(null, null, null)));
+        assertEquals("deciduous trees, 18\u00a0m tall, at half-leaf",
+                PlaceView.trees(new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.HALF_LEAF, 18.0)));
+        assertEquals("mixed trees, leafless", PlaceView.trees(new Canopy(Canopy.Trees.MIXED, Foliage.Stage.LEAFLESS, null)));
+        assertEquals("evergreen trees, plant area index 2.1",
+                PlaceView.trees(new Canopy(Canopy.Trees.EVERGREEN, new Foliage.Index(2.1), null)));
+        assertEquals("trees, leaves open from 2027-04-28",
+                PlaceView.trees(new Canopy(null, new Foliage.LeafOut(LocalDate.of(2027, 4, 28)), null)));
+    }
+
+    @Test
+    void aSpotTellsItsGround() {
+        List<PlaceView.SpotLine> spots = PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, false, PROSE).spots();
+        assertEquals(List.of("Footbridge", "Stone bank", "Hollow"), spots.stream().map(PlaceView.SpotLine::name).toList());
+        assertEquals("clearing, trees 12\u00a0m away", spots.get(1).ground());
+        assertEquals("", spots.get(2).position());
+        assertEquals("51.9995, -3.4996", spots.get(0).position());
+    }
+
+    @Test
+    void aBagTellsEveryLensOnItsBody() {
+        BagView bag = BagView.of(Trips.dayBag());
+        BagView.Line zoom = bag.cameras().get(0);
+        assertEquals("24–70\u00a0mm", zoom.equivalent());
+        assertEquals("f/4", zoom.aperture());
+        assertEquals("430\u00a0g", zoom.weight());
+        assertEquals("74°–29°", zoom.view());
+        assertEquals("64\u00a0GB + 64\u00a0GB", bag.cards());
+        assertTrue(bag.others().stream().anyMatch(item -> item.name().equals("Ring 62 to 72") && item.weight().equals("—")));
+        BagView phone = BagView.of(Trips.phone());
+        assertEquals(List.of("main", "wide"), phone.cameras().stream().map(BagView.Line::lens).toList());
+        assertEquals("190\u00a0g", phone.cameras().get(0).weight());
+        assertNull(phone.cards());
+        assertNull(phone.batteries());
+        assertTrue(BagView.of(Trips.empty()).cameras().isEmpty());
+    }
+
+    @Test
+    void aPictureWithoutACameraHasNoSettings() {
+        PlanView plan = view(Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.empty())));
+        for (ShotView shot : plan.shots()) {
+            assertEquals("cannot", shot.verdict());
+            assertTrue(shot.facts().isEmpty() && shot.reasons().isEmpty() && shot.skies().isEmpty());
+            assertNull(shot.settings());
+            assertNull(shot.camera());
+        }
+        assertTrue(plan.findings().get(0).warning());
+    }
+
+    @Test
+    void aPictureIsToldWithItsUnits() {
+        ShotView floor = view(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT))).shots().get(0);
+        Map<String, String> facts = map(floor.facts());
+        assertEquals("50 mm", facts.get("Focal length"));
+        assertTrue(facts.get("Facing").startsWith("ENE (68°)"), facts.get("Facing"));
+        assertTrue(facts.get("Support").matches("Carbon legs, lens at 1\\.5 m, (level|tilted \\d+° down)"), facts.get("Support"));
+        assertTrue(facts.get("Focus").contains("hyperfocal"), facts.get("Focus"));
+        assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
+        assertEquals(List.of("clear, metered in the shade", "broken", "overcast"), floor.skies().stream().map(OtherLight::when).toList());
+        Map<String, String> light = map(floor.light().rows());
+        assertTrue(light.get("Light wanted").startsWith("low sun, backlight: " + floor.light().grade() + ". "), light.get("Light wanted"));
+        assertTrue(light.get("White balance").startsWith("Start at "), light.get("White balance"));
+        assertTrue(light.get("Weather").contains(" of cloud; "), light.get("Weather"));
+    }
+
+    @Test
+    void thePlanTellsWarningsFirstAndNoContactInPublic() {
+        for (Brief brief : Briefs.all()) {
+            PlanView plan = view(brief);
+            boolean noteSeen = false;
+            for (PlanView.Remark remark : plan.findings()) {
+                assertFalse(noteSeen && remark.warning(), remark.text());
+                noteSeen |= !remark.warning();
+            }
+            if (brief.trip().audience() == Share.Audience.PUBLIC) {
+                assertNull(plan.contact());
+            }
+            assertEquals(brief.timed().size(), plan.storyboard().size());
+            assertEquals(5, plan.essentials().size());
+            String spoilers = plan.essentials().get(4).text();
+            assertTrue(spoilers.matches(".*\\d.*") && !spoilers.matches("(?i).*\\b(nothing|no known)\\b.*"), spoilers);
+            assertEquals(plan.cautions().size(), plan.shortCautions().size());
+        }
+        PlanView party = view(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT)));
+        assertEquals("my sister, by text; check-in by 12:00", party.contact());
+        assertTrue(party.shortCautions().stream().allMatch(caution -> !caution.contains(". ")));
+    }
+
+    @Test
+    void figureAndUnitNeverPart() {
+        Pattern parted = Pattern.compile("\\d (?:mm|cm|m|kg|g|s|min|GB|Mpx|%|m/s|dpt|stops?)\\b|\\bEV −?\\d");
+        for (Places place : Places.ALL) {
+            for (Page page : Briefs.pages(List.of(Trips.full(place, Trips.EXACT), Trips.bare(place, Trips.phone())),
+                    List.of(Trips.dayBag()))) {
+                // The subjects' places and cautions stand as the catalogue has them.
+                if (page.path().endsWith(".html") && !page.path().equals("subjects.html")) {
+                    String text = page.content().replaceAll("(?s)<style>.*?</style>|<[^>]*>", "");
+                    assertFalse(parted.matcher(text).find(), () -> page.path() + ": "
+                            + parted.matcher(text).results().map(found -> found.group()).toList());
+                }
+            }
+        }
+    }
+
+    @Test
+    void theIndexGroupsTripsBySeriesInOrderOfDates() {
+        List<Page> pages = Briefs.pages(List.of(Trips.full(Places.SOUTHERN, Trips.EXACT),
+                Trips.bare(Places.MID_LATITUDE, Trips.phone())), List.of());
+        String index = SitePagesTest.page(pages, "index.html");
+        assertEquals(List.of("Single trips", "Dingle in May", "Sites"), SitePagesTest.all("<h2>([^<]*)</h2>", index));
+    }
+
+    @Test
+    void aSiteSeenBySeveralAudiencesShowsTheMostPublicOne() {
+        List<Page> pages = Briefs.pages(List.of(Trips.full(Places.MID_LATITUDE, Trips.EXACT),
+                Trips.trip(Places.MID_LATITUDE, Trips.HIDDEN, Trips.phone(), Trips.pictures(), LocalTime.of(6, 0),
+                        LocalTime.of(9, 0), List.of())), List.of());
+        List<Page> sites = pages.stream().filter(page -> page.path().startsWith("sites/")).toList();
+        assertEquals(1, sites.size());
+        assertTrue(sites.get(0).content().contains("hidden, to protect the site"));
+        assertFalse(sites.get(0).content().contains("52.0"));
+    }
+
+    private static LightView light(Brief brief) {
+        return view(brief).light();
+    }
+
+    private static PlanView view(Brief brief) {
+        return PlanView.of(brief, Templates.html(""), Sentences.builtIn(), PROSE);
+    }
+
+    private static Map<String, String> facts(Site site, Share.Precision precision) {
+        return map(PlaceView.of(site, precision, false, PROSE).facts());
+    }
+
+    private static Map<String, String> map(List<Row> rows) {
+        return rows.stream().collect(Collectors.toMap(Row::name, row -> row.text().replace('\u00a0', ' ')));
+    }
+
+    @Test
+    void takesTheFirstSentenceToTheEndOfItAndNotOfAnAbbreviation() {
+        assertEquals(List.of("Daisy: subsp. alba is protected.", "Keep out.", "One only. 2", "No stop"),
+                PlanView.leads(List.of("Daisy: subsp. alba is protected. Look, do not touch.", "Keep out. Stay out.", "One only. 2", "No stop")));
+    }
+}

@@ -1,0 +1,62 @@
+package understorey.pages.svg;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import understorey.Samples;
+import understorey.brief.Brief;
+import understorey.brief.PlannedShot;
+import understorey.pages.Briefs;
+import understorey.plan.Viewpoint;
+import understorey.scene.Drawing;
+import understorey.scene.Setup;
+import understorey.scene.Setups;
+import understorey.scene.SideView;
+import understorey.scene.ViewfinderSketch;
+
+class SketchSizeTest {
+
+    @Test
+    void everySketchAndSideViewIsSmall() {
+        int drawn = 0;
+        for (Brief brief : Briefs.all()) {
+            for (PlannedShot shot : brief.shots()) {
+                assertEquals(shot.timed().fit().best() == null, shot.sketch() == null);
+                if (shot.sketch() != null) {
+                    isSmall(shot.sketch(), shot.sideView());
+                    drawn++;
+                }
+            }
+        }
+        assertTrue(drawn > 5, "only " + drawn);
+    }
+
+    @Property(tries = 60)
+    void aSketchIsSmallWhateverThePicture(@ForAll @DoubleRange(min = 0.05, max = 2) double heightM,
+            @ForAll @DoubleRange(min = 16, max = 400) double mm, @ForAll @DoubleRange(min = -50, max = 90) double tiltDeg,
+            @ForAll @DoubleRange(min = -30, max = 30) double slopeDeg) {
+        Setup setup = Setups.inTheWood(Samples.picture("Any").from(new Viewpoint.Height(heightM)).equivalent(mm)
+                .tilt(tiltDeg), slopeDeg);
+        if (setup != null) {
+            isSmall(ViewfinderSketch.of(setup), SideView.of(setup));
+        }
+    }
+
+    private static void isSmall(Drawing sketch, Drawing sideView) {
+        String svg = Svg.shared(sketch, "sketch1");
+        int bytes = svg.getBytes(StandardCharsets.UTF_8).length;
+        assertTrue(bytes < 20_000, bytes + ": " + sketch.says());
+        assertFalse(svg.contains("NaN") || svg.contains("Infinity"), svg);
+        assertTrue(svg.startsWith("<svg viewBox=") && svg.contains(" id=\"sketch1\" "), svg);
+        String side = Svg.of(sideView, "side1");
+        assertTrue(side.getBytes(StandardCharsets.UTF_8).length < 6_000, sideView.says());
+        assertFalse(side.contains("NaN") || side.contains("Infinity"), side);
+        assertTrue(Svg.again(sketch, "sketch1").contains("<use href=\"#sketch1\"/>"));
+    }
+}
