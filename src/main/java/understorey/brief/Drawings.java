@@ -10,8 +10,8 @@ import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.scene.DayLightChart;
-import understorey.scene.Drawing;
 import understorey.scene.OrderChart;
+import understorey.scene.Scene;
 import understorey.scene.Setup;
 import understorey.scene.SideView;
 import understorey.scene.SkylineChart;
@@ -59,13 +59,13 @@ final class Drawings {
         return day.places().stream().map(place -> new SpotLight(place, dayLight(place), skyline(place))).toList();
     }
 
-    private Drawing dayLight(Place place) {
+    private Scene dayLight(Place place) {
         List<String> here = new ArrayList<>();
         for (TimedShot shot : shots) {
             here.add(shot.fitted().place() == place ? shot.intent().shot().name() : null);
         }
         return DayLightChart.of(place.light(), day.sun(), place.sunlit(), this::expected, order, here,
-                place.levelHorizon(), "The day’s light at " + name(place));
+                place.levelHorizon(), name(place));
     }
 
     /** On the ground under the sky expected; not a number where the sky is unknown. */
@@ -74,7 +74,7 @@ final class Drawings {
         return okta == null ? Double.NaN : row.floorEv(okta);
     }
 
-    private Drawing skyline(Place place) {
+    private Scene skyline(Place place) {
         List<SkylineChart.Field> fields = new ArrayList<>();
         for (TimedShot shot : shots) {
             if (shot.fitted().place() == place && shot.fit().best() != null) {
@@ -84,7 +84,7 @@ final class Drawings {
         }
         List<Shot> written = day.trip().shots();
         return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site, written, fields,
-                "The sun over " + (place.levelHorizon() ? "a level horizon at " : "the skyline at ") + name(place));
+                name(place));
     }
 
     private String name(Place place) {
@@ -92,14 +92,14 @@ final class Drawings {
     }
 
     /** Null when no picture is taken. */
-    Drawing timeLine() {
+    Scene timeLine() {
         List<OrderChart.Picture> pictures = shots.stream().map(shot -> new OrderChart.Picture(shot.number(),
                 shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows())).toList();
-        return OrderChart.of(order, pictures, "The running order");
+        return OrderChart.of(order, pictures);
     }
 
     /** Null where fewer than two positions are known exactly. */
-    Drawing spots() {
-        return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)), "The spots, north up");
+    Scene spots() {
+        return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)));
     }
 }

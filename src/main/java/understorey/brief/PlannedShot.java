@@ -1,6 +1,6 @@
 package understorey.brief;
 
-import understorey.scene.Drawing;
+import understorey.scene.Scene;
 
 /**
  * A picture, answered.
@@ -8,5 +8,5 @@ import understorey.scene.Drawing;
  * @param sketch   the frame as its lens would draw it; null when no camera can take it
  * @param sideView camera, subject and what is sharp, from the side; null with the sketch
  */
-public record PlannedShot(TimedShot timed, Drawing sketch, Drawing sideView) {
+public record PlannedShot(TimedShot timed, Scene sketch, Scene sideView) {
 }

@@ -15,6 +15,7 @@ import understorey.order.RunningOrder;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
+import understorey.scene.Scene;
 import understorey.visit.Safety;
 
 /**
@@ -79,17 +80,19 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
                     : "not taken");
             captions.add(Caption.of(brief, intent));
         }
+        Drawing timeLine = drawing(brief.timeLine(), sentences);
+        Drawing spotPlan = drawing(brief.spotPlan(), sentences);
         return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
-                svg(brief.timeLine(), "order-line"), svg(brief.spotPlan(), "spot-plan"), says(brief.spotPlan()));
+                svg(timeLine, "order-line"), svg(spotPlan, "spot-plan"), spotPlan == null ? null : spotPlan.says());
+    }
+
+    private static Drawing drawing(Scene scene, Sentences sentences) {
+        return scene == null ? null : scene.drawing(sentences::of);
     }
 
     private static TemplateHTMLOutputModel svg(Drawing drawing, String id) {
         return drawing == null ? null : Templates.html(Svg.of(drawing, id));
-    }
-
-    private static String says(Drawing drawing) {
-        return drawing == null ? null : drawing.says();
     }
 
     /** "1st" for 0, "12th" for 11, "22nd" for 21. */

@@ -1,7 +1,6 @@
 package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
@@ -9,6 +8,7 @@ import understorey.advice.SeasonAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
+import understorey.scene.Drawing;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
 
@@ -56,9 +56,10 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         List<Window> windows = new ArrayList<>();
         for (int i = 0; i < season.windows().size(); i++) {
             FloweringWindow window = season.windows().get(i);
+            Drawing chart = season.charts().get(i).drawing(sentences::of);
             windows.add(new Window(window.subject().name(), rows(window, brief),
                     sentences.of(window.reasons()),
-                    Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
+                    Templates.html(Svg.of(chart, "season" + (i + 1))), chart.says()));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
         return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),

@@ -18,6 +18,7 @@ import understorey.kit.Verdict;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
+import understorey.scene.Drawing;
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.
@@ -65,6 +66,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         String fNumber = settings == null ? null : SkySpan.fNumber(shot);
         String shutter = settings == null ? null : SkySpan.shutter(shot);
         String iso = settings == null ? null : SkySpan.iso(shot);
+        Drawing sketch = planned.sketch() == null ? null : planned.sketch().drawing(sentences::of);
+        Drawing sideView = planned.sideView() == null ? null : planned.sideView().drawing(sentences::of);
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
                 written.spot() == null ? brief.trip().site().name() : written.spot(),
                 shot.time() == null ? null : Words.clock(shot.time().from()) + "–" + Words.clock(shot.time().to()),
@@ -82,11 +85,10 @@ public record ShotView(int number, String name, String role, String subject, Str
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
-                planned.sketch() == null ? null : Templates.html(Svg.shared(planned.sketch(), "sketch" + shot.number())),
-                planned.sketch() == null ? null : Templates.html(Svg.again(planned.sketch(), "sketch" + shot.number())),
-                planned.sideView() == null ? null : Templates.html(Svg.of(planned.sideView(), "side" + shot.number())),
-                planned.sketch() == null ? null : planned.sketch().says(),
-                planned.sideView() == null ? null : planned.sideView().says());
+                sketch == null ? null : Templates.html(Svg.shared(sketch, "sketch" + shot.number())),
+                sketch == null ? null : Templates.html(Svg.again(sketch, "sketch" + shot.number())),
+                sideView == null ? null : Templates.html(Svg.of(sideView, "side" + shot.number())),
+                sketch == null ? null : sketch.says(), sideView == null ? null : sideView.says());
     }
 
     private static List<Row> facts(TimedShot shot, LensFit fit) {

@@ -6,6 +6,7 @@ import java.util.List;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
+import understorey.scene.Drawing;
 import understorey.sky.Interval;
 
 /**
@@ -36,11 +37,13 @@ public record SpotView(String name, String horizon, String sunlit, String overTr
         for (Advice reason : number == 1 ? spot.place().mist().reasons() : List.<Advice>of()) {
             mist.add(sentences.of(reason));
         }
+        Drawing dayLight = spot.dayLight().drawing(sentences::of);
+        Drawing skyline = spot.skyline().drawing(sentences::of);
         return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(spot.dayLight(), "day" + number)),
-                Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
+                Templates.html(Svg.of(dayLight, "day" + number)),
+                Templates.html(Svg.of(skyline, "skyline" + number)), dayLight.says(), skyline.says());
     }
 
     static String name(Brief brief, SpotLight spot) {

@@ -32,13 +32,15 @@ final class DayFrame {
     private static final double LEAST_WIDTH = 3;
     private static final double BESIDE_WORDS = 3;
 
+    private final Wording words;
     private final ZonedDateTime from;
     private final ZonedDateTime to;
     private double top;
     private double foot;
 
     /** The hours between the first and the last row of the date that are worth drawing. */
-    DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, RunningOrder order) {
+    DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, RunningOrder order, Wording words) {
+        this.words = words;
         boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
                 || sun.civilDusk().isBefore(sun.civilDawn());
         this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), order.arrive())
@@ -118,10 +120,10 @@ final class DayFrame {
 
     /** The figures of the scale. */
     void figures(List<Mark> marks) {
-        marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, top + EV_RAISED), "EV"));
+        marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, top + EV_RAISED), words.of(Fact.Word.EV)));
         for (int ev = LOWEST_EV; ev <= HIGHEST_EV; ev += 4) {
             marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 8, y(ev) + 5),
-                    String.valueOf(ev).replace('-', '−')));
+                    words.of(new Fact.Figure(ev))));
         }
     }
 
@@ -136,7 +138,7 @@ final class DayFrame {
                 ticks.add(new Point(x(hour), bottom()));
                 ticks.add(new Point(x(hour), y - 16));
                 double centre = Math.min(RIGHT - 18, Math.max(LEFT + 4, x(hour)));
-                marks.add(new Drawing.Label("figure", Anchor.MIDDLE, new Point(centre, y), clock(hour)));
+                marks.add(new Drawing.Label("figure", Anchor.MIDDLE, new Point(centre, y), words.of(new Fact.Clock(hour))));
             }
             hour = hour.plusHours(1);
         }
@@ -149,11 +151,5 @@ final class DayFrame {
 
     private static ZonedDateTime earlier(ZonedDateTime a, ZonedDateTime b) {
         return a.isBefore(b) ? a : b;
-    }
-
-    /** Time of day to the minute, half up. */
-    static String clock(ZonedDateTime time) {
-        ZonedDateTime minute = time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-        return minute.toLocalTime().toString();
     }
 }

@@ -20,7 +20,6 @@ import understorey.sky.SunDay;
  */
 final class DayHatching {
 
-    private static final String LOW_SUN = "low sun";
     private static final Duration NO_GAP = Duration.ofMinutes(5);
     private static final double ROW = 20;
     /** Half the height of a hatched strip, and of the ticks that end a measure line. */
@@ -36,13 +35,17 @@ final class DayHatching {
     private static final double LEAST_STRIPS = 48;
 
     private final DayFrame frame;
+    private final Wording words;
+    private final String lowSunSays;
     private final String sunlitSays;
     private final List<Interval> lowSun = new ArrayList<>();
     private final List<Interval> overLand = new ArrayList<>();
 
-    DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit, boolean level) {
+    DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit, boolean level, Wording words) {
         this.frame = frame;
-        this.sunlitSays = level ? "sun above a level horizon" : "sun above the skyline";
+        this.words = words;
+        this.lowSunSays = words.of(Fact.Word.LOW_SUN);
+        this.sunlitSays = words.of(level ? Fact.Word.ABOVE_LEVEL_HORIZON : Fact.Word.ABOVE_SKYLINE);
         Interval morning = sun.lowSunMorning();
         Interval evening = sun.lowSunEvening();
         boolean oneStretch = morning != null && evening != null && !evening.from().isAfter(morning.to().plus(NO_GAP))
@@ -83,7 +86,7 @@ final class DayHatching {
             Stretch column = column(hours);
             across &= column == null || column.right() - column.left() > Lanes.textWidth(word(hours)) + 2 * ASIDE;
         }
-        List<Stretch> words = new ArrayList<>();
+        List<Stretch> places = new ArrayList<>();
         for (Darkness.Stretch hours : dark) {
             Stretch column = column(hours);
             if (column != null) {
@@ -91,33 +94,33 @@ final class DayHatching {
                         new Point(column.right() - column.left(), 0).x(), column.bottom() - column.top()));
                 List<Stretch> plain = new ArrayList<>(said);
                 if (across) {
-                    across(word(hours), column, lettering, words, marks);
-                    plain.addAll(words);
+                    across(word(hours), column, lettering, places, marks);
+                    plain.addAll(places);
                     plain.sort(Comparator.comparingDouble(Stretch::left));
-                } else if (upwards(word(hours), column, lettering, words, marks)) {
-                    plain.add(new Stretch(column.left(), column.top(), column.right(), words.get(words.size() - 1).bottom()));
+                } else if (upwards(word(hours), column, lettering, places, marks)) {
+                    plain.add(new Stretch(column.left(), column.top(), column.right(), places.get(places.size() - 1).bottom()));
                 }
                 marks.add(Hatching.ruled(hours.night() ? "night-rules" : "dusk-rules", column,
                         hours.night() ? NIGHT_RULE : DUSK_RULE, plain));
             }
         }
-        return words;
+        return places;
     }
 
     private Stretch column(Darkness.Stretch hours) {
         return frame.column(new Interval(hours.from(), hours.to()));
     }
 
-    private static String word(Darkness.Stretch hours) {
-        return hours.night() ? "night" : "twilight";
+    private String word(Darkness.Stretch hours) {
+        return words.of(hours.night() ? Fact.Word.NIGHT : Fact.Word.TWILIGHT);
     }
 
     /** Between the hairlines of 16 and 12 EV, and of 12 and 8 where others stand there. */
-    private static void across(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
+    private static void across(String word, Stretch column, Lettering lettering, List<Stretch> places, List<Mark> marks) {
         for (double y = column.top() + 37; y < column.top() + 80; y += 32) {
             Label label = new Label("words", Anchor.MIDDLE, new Point((column.left() + column.right()) / 2, y), word);
             if (lettering.place(label)) {
-                words.add(Stretch.of(label));
+                places.add(Stretch.of(label));
                 marks.add(label);
                 return;
             }
@@ -125,11 +128,11 @@ final class DayHatching {
     }
 
     /** At the head of the column, which is left plain as far as the word reaches; false where there is no room. */
-    private static boolean upwards(String word, Stretch column, Lettering lettering, List<Stretch> words, List<Mark> marks) {
+    private static boolean upwards(String word, Stretch column, Lettering lettering, List<Stretch> places, List<Mark> marks) {
         Upright label = new Upright("words", new Point((column.left() + column.right()) / 2 + 5, column.top() + 9), word);
         Stretch letters = Stretch.of(label);
         if (letters.left() - BESIDE > column.left() && letters.right() + BESIDE < column.right() && lettering.place(label)) {
-            words.add(letters);
+            places.add(letters);
             marks.add(label);
             return true;
         }
@@ -157,10 +160,10 @@ final class DayHatching {
     }
 
     /** A long strip holds its name. */
-    private static boolean namedWithin(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
+    private boolean namedWithin(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
         double centre = (column.left() + column.right()) / 2;
-        double half = Lanes.textWidth(LOW_SUN) / 2 + ASIDE;
-        Label label = new Label("words", Anchor.MIDDLE, new Point(centre, middle + 5), LOW_SUN);
+        double half = Lanes.textWidth(lowSunSays) / 2 + ASIDE;
+        Label label = new Label("words", Anchor.MIDDLE, new Point(centre, middle + 5), lowSunSays);
         if (column.right() - column.left() < 2 * half + LEAST_STRIPS || !lettering.place(label)) {
             return false;
         }
@@ -171,14 +174,14 @@ final class DayHatching {
     }
 
     /** Towards the middle of the day first. */
-    private static void nameBeside(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
-        double width = Lanes.textWidth(LOW_SUN);
+    private void nameBeside(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
+        double width = Lanes.textWidth(lowSunSays);
         boolean morning = column.left() + column.right() < DayFrame.LEFT + DayFrame.RIGHT;
         for (boolean right : new boolean[] {morning, !morning}) {
             for (double aside = ASIDE; aside < FARTHEST_ASIDE; aside += ASIDE) {
                 double x = right ? column.right() + aside : column.left() - aside;
                 boolean within = right ? x + width <= DayFrame.RIGHT : x - width >= DayFrame.LEFT;
-                Label label = new Label("words", right ? Anchor.START : Anchor.END, new Point(x, middle + 5), LOW_SUN);
+                Label label = new Label("words", right ? Anchor.START : Anchor.END, new Point(x, middle + 5), lowSunSays);
                 if (within && lettering.place(label)) {
                     marks.add(label);
                     return;
@@ -195,7 +198,7 @@ final class DayHatching {
     /** A line a stretch, with a tick at each end that falls within the frame, and words upon it where they fit. */
     private void measure(double middle, Lettering lettering, List<Mark> marks) {
         List<Point> ends = new ArrayList<>();
-        List<Mark> words = new ArrayList<>();
+        List<Mark> labels = new ArrayList<>();
         for (Interval interval : overLand) {
             Stretch column = frame.column(interval);
             ends.add(new Point(column.left(), middle));
@@ -209,13 +212,13 @@ final class DayHatching {
             Label label = new Label("line-words", Anchor.MIDDLE,
                     new Point((column.left() + column.right()) / 2, middle + 5), sunlitSays);
             if (column.right() - column.left() > Lanes.textWidth(sunlitSays) + 4 * ASIDE && lettering.place(label)) {
-                words.add(label);
+                labels.add(label);
             }
         }
         if (!ends.isEmpty()) {
             marks.add(new Hatch("over-land", ends));
         }
-        marks.addAll(words);
+        marks.addAll(labels);
     }
 
     private static void tick(double x, double middle, List<Point> ends) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import understorey.light.LightAt;
 import understorey.order.RunningOrder;
@@ -21,8 +22,6 @@ import understorey.sky.SunDay;
 public final class DayLightChart {
 
     private static final double LANE = 24;
-    static final String DOES_NOT_RISE = "the sun does not rise on this day";
-    static final String DOES_NOT_SET = "the sun does not set on this day";
 
     private final List<LightAt> light;
     private final SunDay sun;
@@ -30,16 +29,18 @@ public final class DayLightChart {
     private final boolean level;
     private final DayFrame frame;
     private final DayRibbon ribbon;
+    private final Wording words;
     private final List<Mark> marks = new ArrayList<>();
 
     private DayLightChart(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                          RunningOrder order, boolean level) {
+                          RunningOrder order, boolean level, Wording words) {
         this.level = level;
         this.light = light;
         this.sun = sun;
         this.sunlit = sunlit;
-        this.frame = new DayFrame(first(), last(), sun, order);
-        this.ribbon = new DayRibbon(frame, light, expected);
+        this.words = words;
+        this.frame = new DayFrame(first(), last(), sun, order, words);
+        this.ribbon = new DayRibbon(frame, light, expected, words);
     }
 
     /**
@@ -48,16 +49,16 @@ public final class DayLightChart {
      * @param expected EV on the floor under the sky that is expected then; NaN without a forecast
      * @param names    names of the pictures in the order of their numbers; null for one at another place
      * @param level    no skyline is known
-     * @param title    what it is the chart of, for those who cannot see it
+     * @param place    name of the place
      */
-    public static Drawing of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                             RunningOrder order, List<String> names, boolean level, String title) {
-        return new DayLightChart(light, sun, sunlit, expected, order, level).draw(order, names, title);
+    public static Scene of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
+                           RunningOrder order, List<String> names, boolean level, String place) {
+        return words -> new DayLightChart(light, sun, sunlit, expected, order, level, words).draw(order, names, place);
     }
 
-    private Drawing draw(RunningOrder order, List<String> names, String title) {
+    private Drawing draw(RunningOrder order, List<String> names, String place) {
         Signs signs = events();
-        DayHatching hatching = new DayHatching(frame, sun, sunlit, level);
+        DayHatching hatching = new DayHatching(frame, sun, sunlit, level, words);
         frame.lay(signs.bottom() + 10, hatching.foot());
         frame.figures(marks);
         List<Mark> events = signs.marks(frame.bottom());
@@ -74,27 +75,29 @@ public final class DayLightChart {
         double axis = frame.bottom() + pictures(order, names, pictures) * LANE + 23;
         frame.hours(axis, marks);
         marks.addAll(pictures);
-        return new Drawing(DayFrame.WIDTH, axis + 7, title, says(), List.copyOf(marks));
+        return new Drawing(DayFrame.WIDTH, axis + 7, words.of(new Fact.DayLightAt(place)), words.of(says()), List.copyOf(marks));
     }
 
     /** Sunrise, sunset and the sun's times over the skyline. */
     private Signs events() {
         Signs signs = new Signs(DayFrame.LEFT - 40, DayFrame.RIGHT + 14);
-        if (sun.sunrise() != null && frame.inside(sun.sunrise())) {
-            signs.add(frame.x(sun.sunrise()), "sunrise " + DayFrame.clock(sun.sunrise()));
-        }
-        if (sun.sunset() != null && frame.inside(sun.sunset())) {
-            signs.add(frame.x(sun.sunset()), "sunset " + DayFrame.clock(sun.sunset()));
-        }
+        event(sun.sunrise(), Fact.Sunrise::new, signs);
+        event(sun.sunset(), Fact.Sunset::new, signs);
         for (Interval interval : sunlit) {
-            if (frame.inside(interval.from()) && apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
-                signs.add(frame.x(interval.from()), "sun clears the skyline " + DayFrame.clock(interval.from()));
+            if (apart(interval.from(), sun.sunrise()) && !atAnEnd(interval.from())) {
+                event(interval.from(), Fact.ClearsSkyline::new, signs);
             }
-            if (frame.inside(interval.to()) && apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
-                signs.add(frame.x(interval.to()), "behind the skyline " + DayFrame.clock(interval.to()));
+            if (apart(interval.to(), sun.sunset()) && !atAnEnd(interval.to())) {
+                event(interval.to(), Fact.GoesBehindSkyline::new, signs);
             }
         }
         return signs;
+    }
+
+    private void event(ZonedDateTime time, Function<ZonedDateTime, Fact> fact, Signs signs) {
+        if (time != null && frame.inside(time)) {
+            signs.add(frame.x(time), words.of(fact.apply(time)));
+        }
     }
 
     /** Where the date ends, stretches of sun end with it, though nothing hides it. */
@@ -113,7 +116,7 @@ public final class DayLightChart {
             return List.of();
         }
         return List.of(new Drawing.Label("words", Anchor.MIDDLE, new Point((DayFrame.LEFT + DayFrame.RIGHT) / 2,
-                sun.upAllDay() ? frame.floor() - 11 : frame.top() + 37), sun.upAllDay() ? DOES_NOT_SET : DOES_NOT_RISE));
+                sun.upAllDay() ? frame.floor() - 11 : frame.top() + 37), words.of(sun.upAllDay() ? Fact.Word.NO_SUNSET : Fact.Word.NO_SUNRISE)));
     }
 
     private static List<Stretch> places(List<Drawing.Label> labels) {
@@ -156,19 +159,28 @@ public final class DayLightChart {
         return lanes.count();
     }
 
-    private String says() {
+    private Fact says() {
+        List<Fact> says = new ArrayList<>();
+        if (sun.downAllDay() || sun.upAllDay()) {
+            says.add(sun.downAllDay() ? Fact.Word.NO_SUNRISE_TODAY : Fact.Word.NO_SUNSET_TODAY);
+        }
         LightAt best = ribbon.best();
-        String whatTheSunDoes = sun.downAllDay() ? "The sun does not rise on this day. " : sun.upAllDay()
-                ? "The sun does not set on this day. " : "";
-        String where = (best.plantAreaIndex() > 0 ? "Light on the forest floor from " : "Light on open ground from ")
-                + DayFrame.clock(frame.from()) + " to "
-                + DayFrame.clock(frame.to()) + ", EV at ISO 100. ";
-        String span = oneDecimal(DayRibbon.darkest(best)) + " to " + oneDecimal(DayRibbon.brightest(best));
-        String at = DayFrame.clock(best.sun().time());
-        return whatTheSunDoes + where + (ribbon.known()
-                ? "Brightest (expected sky) at " + at + ": EV " + oneDecimal(ribbon.expectedAt(best))
-                + ". In other skies then: EV " + span + "." + ribbon.knownSpan()
-                : "No forecast: brightest at " + at + ", with EV " + span + " from the darkest to the brightest sky.");
+        says.add(best.plantAreaIndex() > 0 ? new Fact.LightOnForestFloor(frame.from(), frame.to())
+                : new Fact.LightOnOpenGround(frame.from(), frame.to()));
+        ZonedDateTime at = best.sun().time();
+        double darkest = DayRibbon.darkest(best);
+        double brightest = DayRibbon.brightest(best);
+        if (!ribbon.known()) {
+            says.add(new Fact.BrightestUnforecast(at, darkest, brightest));
+            return Fact.text(says);
+        }
+        says.add(new Fact.BrightestExpected(at, ribbon.expectedAt(best)));
+        says.add(new Fact.InOtherSkies(darkest, brightest));
+        Fact known = ribbon.knownSpan();
+        if (known != null) {
+            says.add(known);
+        }
+        return Fact.text(says);
     }
 
     private ZonedDateTime first() {
@@ -177,10 +189,6 @@ public final class DayLightChart {
 
     private ZonedDateTime last() {
         return light.get(light.size() - 1).sun().time();
-    }
-
-    private static String oneDecimal(double value) {
-        return String.valueOf(tenth(value)).replace('-', '−');
     }
 
     private static double tenth(double value) {

@@ -9,6 +9,7 @@ import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.scene.Fact.Word;
 
 /**
  * Light on the floor as a ribbon: a band from the darkest to the brightest sky, a line for the sky that is
@@ -24,6 +25,7 @@ final class DayRibbon {
 
     private final DayFrame frame;
     private final ToDoubleFunction<LightAt> sky;
+    private final Wording words;
     /** The rows within the frame. */
     private final List<LightAt> rows = new ArrayList<>();
     private final List<Point> brightest = new ArrayList<>();
@@ -33,7 +35,8 @@ final class DayRibbon {
     private final List<List<Point>> lines = new ArrayList<>();
     private final List<List<Point>> flecks = new ArrayList<>();
 
-    DayRibbon(DayFrame frame, List<LightAt> light, ToDoubleFunction<LightAt> sky) {
+    DayRibbon(DayFrame frame, List<LightAt> light, ToDoubleFunction<LightAt> sky, Wording words) {
+        this.words = words;
         this.frame = frame;
         this.sky = sky;
         for (LightAt row : light) {
@@ -108,9 +111,9 @@ final class DayRibbon {
             longest = longest.isEmpty() || width(run) > width(longest) ? run : longest;
         }
         if (!longest.isEmpty()) {
-            String words = rows.get(0).plantAreaIndex() > 0 ? "in a patch of sun" : "in the sun";
-            if (!named(words, "fleck-words", longest, true, lettering, marks)) {
-                named(words, "fleck-words", longest, false, lettering, marks);
+            Word sun = rows.get(0).plantAreaIndex() > 0 ? Word.IN_SUN_PATCH : Word.IN_SUN;
+            if (!named(sun, "fleck-words", longest, true, lettering, marks)) {
+                named(sun, "fleck-words", longest, false, lettering, marks);
             }
         }
         edge(false, lettering, marks);
@@ -122,10 +125,10 @@ final class DayRibbon {
     }
 
     private void edge(boolean upper, Lettering lettering, List<Mark> marks) {
-        for (String sky : new String[] {"clear, in the shade", "overcast", "broken cloud"}) {
+        for (Word sky : List.of(Word.CLEAR_IN_SHADE, Word.OVERCAST, Word.BROKEN_CLOUD)) {
             List<Point> own = new ArrayList<>();
             for (int i = 0; i < rows.size(); i++) {
-                if (darkest.get(i).y() - brightest.get(i).y() > THIN && sky.equals(name(rows.get(i), upper))) {
+                if (darkest.get(i).y() - brightest.get(i).y() > THIN && sky == name(rows.get(i), upper)) {
                     own.add((upper ? brightest : darkest).get(i));
                 }
             }
@@ -136,9 +139,10 @@ final class DayRibbon {
     }
 
     /** Puts the words beside a line, as near to its middle as nothing stands in the way. */
-    private static boolean named(String words, String style, List<Point> line, boolean above, Lettering lettering,
+    private boolean named(Word word, String style, List<Point> line, boolean above, Lettering lettering,
                                  List<Mark> marks) {
-        double half = Lanes.textWidth(words) / 2;
+        String text = words.of(word);
+        double half = Lanes.textWidth(text) / 2;
         int middle = line.size() / 2;
         for (int step = 0; step <= 2 * middle; step++) {
             int i = middle + (step % 2 == 0 ? step / 2 : -(step + 1) / 2);
@@ -152,7 +156,7 @@ final class DayRibbon {
                     y = above ? Math.min(y, point.y()) : Math.max(y, point.y());
                 }
             }
-            Label label = new Label(style, Anchor.MIDDLE, new Point(x, above ? y - ABOVE : y + UNDER), words);
+            Label label = new Label(style, Anchor.MIDDLE, new Point(x, above ? y - ABOVE : y + UNDER), text);
             if (lettering.place(label)) {
                 marks.add(label);
                 return true;
@@ -184,12 +188,12 @@ final class DayRibbon {
         return nextKnown(0, 1) >= 0;
     }
 
-    /** The hours for which somebody said so; nothing to say where these are all. */
-    String knownSpan() {
+    /** The hours with a forecast; null where these are all. */
+    Fact.ForecastHours knownSpan() {
         int first = nextKnown(0, 1);
         int last = nextKnown(expected.length - 1, -1);
-        return first == 0 && last == expected.length - 1 ? "" : " Forecast from about "
-                + DayFrame.clock(rows.get(first).sun().time()) + " to " + DayFrame.clock(rows.get(last).sun().time()) + ".";
+        return first == 0 && last == expected.length - 1 ? null
+                : new Fact.ForecastHours(rows.get(first).sun().time(), rows.get(last).sun().time());
     }
 
     private int nextKnown(int from, int step) {
@@ -214,8 +218,10 @@ final class DayRibbon {
         return row.floorEv(0);
     }
 
-    private static String name(LightAt row, boolean brightest) {
+    /** The sky that makes an edge of the band; null for a clear one with the sun on the ground. */
+    private static Word name(LightAt row, boolean brightest) {
         double ev = brightest ? brightest(row) : darkest(row);
-        return ev == row.floor().shade() ? "clear, in the shade" : ev == clear(row) ? "clear" : ev == row.floor().overcast() ? "overcast" : "broken cloud";
+        return ev == row.floor().shade() ? Word.CLEAR_IN_SHADE : ev == clear(row) ? null
+                : ev == row.floor().overcast() ? Word.OVERCAST : Word.BROKEN_CLOUD;
     }
 }

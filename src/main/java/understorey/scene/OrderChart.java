@@ -29,6 +29,7 @@ public final class OrderChart {
     private static final double LEAST_NUMBERED = 24;
 
     private final RunningOrder order;
+    private final Wording words;
     private final ZonedDateTime from;
     private final ZonedDateTime to;
     private final List<Mark> marks = new ArrayList<>();
@@ -40,17 +41,22 @@ public final class OrderChart {
      * @param windows hours of the light it wishes for; none when it wishes for nothing
      */
     public record Picture(int number, String name, List<Interval> windows) {
+
+        private Fact fact() {
+            return new Fact.NumberedPicture(number, name);
+        }
     }
 
-    private OrderChart(RunningOrder order) {
+    private OrderChart(RunningOrder order, Wording words) {
         this.order = order;
+        this.words = words;
         this.from = order.arrive().truncatedTo(ChronoUnit.HOURS);
         ZonedDateTime end = order.legs().isEmpty() || last().isBefore(order.leave()) ? order.leave() : last();
         this.to = end.plusMinutes(59).truncatedTo(ChronoUnit.HOURS);
     }
 
     /** The time line; null when no picture is taken. */
-    public static Drawing of(RunningOrder order, List<Picture> pictures, String title) {
+    public static Scene of(RunningOrder order, List<Picture> pictures) {
         List<Picture> taken = new ArrayList<>();
         for (Leg leg : order.legs()) {
             if (leg.what() == Leg.What.SHOOT) {
@@ -61,16 +67,16 @@ public final class OrderChart {
                 }
             }
         }
-        return taken.isEmpty() ? null : new OrderChart(order).draw(taken, title);
+        return taken.isEmpty() ? null : words -> new OrderChart(order, words).draw(taken);
     }
 
     private ZonedDateTime last() {
         return order.legs().get(order.legs().size() - 1).to();
     }
 
-    private Drawing draw(List<Picture> taken, String title) {
+    private Drawing draw(List<Picture> taken) {
         double y = 0;
-        List<String> says = new ArrayList<>();
+        List<Fact> says = new ArrayList<>();
         for (Picture picture : taken) {
             row(picture, y);
             says.add(says(picture));
@@ -78,18 +84,19 @@ public final class OrderChart {
         }
         if (order.legs().get(order.legs().size() - 1).shot() == null) {
             back(y);
-            says.add("back at " + DayFrame.clock(last()));
+            says.add(new Fact.BackAt(last()));
             y += ROW;
         }
         marks.add(0, new Drawing.Hatch("hair", hours));
         axis(y);
-        return new Drawing(WIDTH, y + 30, title, String.join("; ", says) + ".", List.copyOf(marks));
+        return new Drawing(WIDTH, y + 30, words.of(Fact.Word.RUNNING_ORDER),
+                words.of(new Fact.Ended(says.stream().reduce(Fact.Then::new).orElseThrow())), List.copyOf(marks));
     }
 
     /** The first row has the wait for a gate as well. */
     private void row(Picture picture, double top) {
         marks.add(label("words", Anchor.START, LEFT, top + TEXT,
-                Lanes.shortened(picture.number() + " " + picture.name(), RIGHT - LEFT)));
+                Lanes.shortened(words.of(picture.fact()), RIGHT - LEFT)));
         track(top);
         for (Interval window : picture.windows()) {
             box("window", window.from(), window.to(), top + TRACK_TOP, TRACK);
@@ -125,7 +132,7 @@ public final class OrderChart {
     }
 
     private void back(double top) {
-        marks.add(label("words", Anchor.START, LEFT, top + TEXT, "walk back"));
+        marks.add(label("words", Anchor.START, LEFT, top + TEXT, words.of(Fact.Word.WALK_BACK)));
         track(top);
         line("walk", order.legs().get(order.legs().size() - 1), top + TRACK_TOP + TRACK / 2);
     }
@@ -148,18 +155,18 @@ public final class OrderChart {
         long step = 1 + Duration.between(from, to).toHours() / 10;
         for (ZonedDateTime hour = from; !hour.isAfter(to); hour = hour.plusHours(step)) {
             double centre = Math.min(RIGHT - 24, Math.max(LEFT + 24, x(hour)));
-            marks.add(label("figure", Anchor.MIDDLE, centre, y + 20, DayFrame.clock(hour)));
+            marks.add(label("figure", Anchor.MIDDLE, centre, y + 20, words.of(new Fact.Clock(hour))));
         }
     }
 
-    private String says(Picture picture) {
-        Interval time = order.timeOf(picture.name());
-        List<String> windows = new ArrayList<>();
-        for (Interval window : picture.windows()) {
-            windows.add(DayFrame.clock(window.from()) + " to " + DayFrame.clock(window.to()));
-        }
-        return picture.number() + " " + picture.name() + " " + DayFrame.clock(time.from()) + " to " + DayFrame.clock(time.to())
-                + (windows.isEmpty() ? "" : ", light it needs " + String.join(" and ", windows));
+    private Fact says(Picture picture) {
+        Fact taken = new Fact.Taken(picture.fact(), hours(order.timeOf(picture.name())));
+        return picture.windows().stream().map(OrderChart::hours).reduce(Fact.Both::new)
+                .<Fact>map(windows -> new Fact.Item(taken, new Fact.LightNeeded(windows))).orElse(taken);
+    }
+
+    private static Fact hours(Interval interval) {
+        return new Fact.Hours(interval.from(), interval.to());
     }
 
     private double x(ZonedDateTime time) {

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.Function;
 import understorey.plan.Season;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Box;
@@ -39,16 +39,20 @@ public final class SeasonChart {
 
     private final FloweringWindow window;
     private final LocalDate chosen;
+    private final boolean monthAlone;
+    private final Wording words;
     private final String chosenSays;
     private final List<FloweringWindow.Past> past;
     private final LocalDate from;
     private final LocalDate to;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SeasonChart(FloweringWindow window, LocalDate chosen, boolean monthAlone) {
+    private SeasonChart(FloweringWindow window, LocalDate chosen, boolean monthAlone, Wording words) {
         this.window = window;
         this.chosen = chosen;
-        this.chosenSays = monthAlone ? "mid " + month(chosen) : "your day: " + date(chosen);
+        this.monthAlone = monthAlone;
+        this.words = words;
+        this.chosenSays = words.of(monthAlone ? new Fact.MidMonth(chosen.getMonth()) : new Fact.YourDay(chosen));
         int n = window.past().size();
         this.past = window.past().subList(Math.max(0, n - MOST_YEARS), n);
         LocalDate first = earlier(window.first().from(), chosen);
@@ -68,8 +72,8 @@ public final class SeasonChart {
      *
      * @param monthAlone names the month of the day only
      */
-    public static Drawing of(FloweringWindow window, LocalDate chosen, boolean monthAlone) {
-        return new SeasonChart(window, chosen, monthAlone).draw();
+    public static Scene of(FloweringWindow window, LocalDate chosen, boolean monthAlone) {
+        return words -> new SeasonChart(window, chosen, monthAlone, words).draw();
     }
 
     private Drawing draw() {
@@ -83,7 +87,8 @@ public final class SeasonChart {
         dates(floor, axis + 20);
         estimate(y + 18, floor);
         day(floor);
-        return new Drawing(WIDTH, axis + 28, "The season of " + window.subject().name(), says(), List.copyOf(marks));
+        return new Drawing(WIDTH, axis + 28, words.of(new Fact.SeasonOf(window.subject().name())),
+                words.of(says()), List.copyOf(marks));
     }
 
     private void strip(FloweringWindow.Past year, double y) {
@@ -110,10 +115,10 @@ public final class SeasonChart {
 
     /** The chance of full flower, the likely span of the peak beneath it, and what was seen. */
     private void estimate(double top, double floor) {
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, top + 6), "100 %"));
+        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, top + 6), words.of(new Fact.Share(1))));
         marks.add(new Label("words", Anchor.END, new Point(LEFT - 10, (top + floor) / 2 + 6),
                 named(0)));
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, floor + 5), "0 %"));
+        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, floor + 5), words.of(new Fact.Share(0))));
         List<Point> outline = new ArrayList<>();
         outline.add(new Point(x(from), floor));
         for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
@@ -178,29 +183,27 @@ public final class SeasonChart {
                 new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), chosenSays));
     }
 
-    private String says() {
-        StringBuilder says = new StringBuilder(200);
+    private Fact says() {
+        List<Fact> says = new ArrayList<>();
         for (FloweringWindow.Past year : past) {
-            says.append(yearOf(year)).append(": ").append(told("first flowers", year.record().first()))
-                    .append(told("full", year.record().full())).append(told("over", year.record().over()));
-            says.setLength(says.length() - 2);
-            says.append(". ");
+            List<Fact> dates = new ArrayList<>();
+            add(year.record().first(), Fact.FirstFlowers::new, dates);
+            add(year.record().full(), Fact.FullFlower::new, dates);
+            add(year.record().over(), Fact.FlowersOver::new, dates);
+            says.add(new Fact.PastYear(yearOf(year), dates.stream().reduce(Fact.Item::new).orElseThrow()));
         }
-        says.append(named(0)).append(": full flower expected from ")
-                .append(date(window.fullFrom())).append(" to ").append(date(window.fullTo()))
-                .append(", peak likely between ").append(date(window.peak().from())).append(" and ")
-                .append(date(window.peak().to())).append(". ");
-        for (Season.Sighting seen : window.seen()) {
-            says.append("Seen on ").append(date(seen.date())).append(": ")
-                    .append(seen.stage().name().toLowerCase(Locale.ROOT).replace('_', ' ')).append(". ");
-        }
+        says.add(new Fact.FullFlowerExpected(named(0), window.fullFrom(), window.fullTo(), window.peak().from(),
+                window.peak().to()));
+        window.seen().forEach(seen -> says.add(new Fact.Seen(seen.date(), seen.stage())));
         double chance = window.chanceOn(chosen);
-        return says.append(Character.toUpperCase(chosenSays.charAt(0))).append(chosenSays.substring(1)).append(", ")
-                .append(chance > 0 && chance < 0.01 ? "under 1" : Math.round(chance * 100)).append(" % chance of full flower.").toString();
+        says.add(monthAlone ? new Fact.ChanceInMidMonth(chosen.getMonth(), chance) : new Fact.ChanceOnYourDay(chosen, chance));
+        return Fact.text(says);
     }
 
-    private static String told(String what, LocalDate date) {
-        return date == null ? "" : what + " " + date(date) + ", ";
+    private static void add(LocalDate date, Function<LocalDate, Fact> fact, List<Fact> facts) {
+        if (date != null) {
+            facts.add(fact.apply(date));
+        }
     }
 
     private String yearOf(FloweringWindow.Past year) {
@@ -228,13 +231,8 @@ public final class SeasonChart {
         return dates;
     }
 
-    private static String date(LocalDate date) {
-        return date.getDayOfMonth() + " " + month(date);
-    }
-
-    private static String month(LocalDate date) {
-        String month = date.getMonth().name();
-        return month.charAt(0) + month.substring(1).toLowerCase(Locale.ROOT);
+    private String date(LocalDate date) {
+        return words.of(new Fact.Day(date));
     }
 
     private double perDay() {

@@ -32,6 +32,7 @@ public final class SideView {
     private static final double BELOW_PX = 34;
 
     private final Setup setup;
+    private final Wording words;
     private final double heightM;
     private final double tilt;
     private final double rise;
@@ -46,8 +47,9 @@ public final class SideView {
     private double topY;
     private double levelY;
 
-    private SideView(Setup setup) {
+    private SideView(Setup setup, Wording words) {
         this.setup = setup;
+        this.words = words;
         heightM = setup.fit().heightM();
         tilt = Math.toRadians(Math.max(-90, Math.min(90, setup.fit().tiltDeg())));
         rise = setup.close() ? 0 : Math.tan(Math.toRadians(setup.riseDeg()));
@@ -62,8 +64,8 @@ public final class SideView {
         groundToM = rise == 0 ? (RIGHT_X - FOOT_X) / scale : Math.min(reachM, (RIGHT_X - FOOT_X) / scale);
     }
 
-    public static Drawing of(Setup setup) {
-        return new SideView(setup).drawing();
+    public static Scene of(Setup setup) {
+        return words -> new SideView(setup, words).drawing();
     }
 
     /** Ahead along the level to the ground that lies so deep along the lens axis; on the axis where it looks steeply down. */
@@ -95,8 +97,8 @@ public final class SideView {
         sharp();
         plant();
         camera();
-        return new Drawing(WIDTH, Math.ceil(height), "The side view of " + setup.fit().intent().shot().name(), says(),
-                List.copyOf(marks));
+        return new Drawing(WIDTH, Math.ceil(height), words.of(new Fact.SideViewOf(setup.fit().intent().shot().name())),
+                words.of(says()), List.copyOf(marks));
     }
 
     /** Each line of the signs down to the ground. */
@@ -118,19 +120,18 @@ public final class SideView {
 
     private boolean narrow() {
         return (farM - nearM) * scale < NARROW_PX
-                || Lengths.of(setup.sharpFromM()).equals(Lengths.of(setup.sharpToM()));
+                || words.of(new Fact.FocusLimit(setup.sharpFromM())).equals(words.of(new Fact.FocusLimit(setup.sharpToM())));
     }
 
     private Signs signs() {
         Signs signs = new Signs(8, RIGHT_X + 8);
-        String framed = "subject at " + Lengths.of(setup.fit().distanceM());
         if (narrow()) {
-            signs.add(x(plantAtM), framed + ", sharp over " + Lengths.of(setup.sharpToM() - setup.sharpFromM()));
+            signs.add(x(plantAtM), words.of(new Fact.SubjectSharpOver(setup.fit().distanceM(), setup.sharpToM() - setup.sharpFromM())));
             return signs;
         }
-        signs.add(x(nearM), "sharp from " + Lengths.of(setup.sharpFromM()));
-        signs.add(x(plantAtM), framed);
-        signs.add(x(Math.min(farM, groundToM)), "sharp to " + Lengths.of(setup.sharpToM()));
+        signs.add(x(nearM), words.of(new Fact.SharpFrom(setup.sharpFromM())));
+        signs.add(x(plantAtM), words.of(new Fact.SubjectAt(setup.fit().distanceM())));
+        signs.add(x(Math.min(farM, groundToM)), words.of(new Fact.SharpTo(setup.sharpToM())));
         return signs;
     }
 
@@ -187,10 +188,10 @@ public final class SideView {
         double headY = y(plantAtM, plantM);
         marks.add(new Line("plant", List.of(new Point(x, y(plantAtM, 0)), new Point(x, headY))));
         marks.add(new Dot("plant-head", new Point(x, headY), Math.max(3.5, Math.min(40, setup.headM() / 2 * scale))));
-        String words = Lanes.shortened(setup.subject().name(), 420) + ", " + Lengths.of(plantM) + " high";
-        double half = Lanes.textWidth(words) / 2;
+        String high = words.of(new Fact.PlantHeight(Lanes.shortened(setup.subject().name(), 420), plantM));
+        double half = Lanes.textWidth(high) / 2;
         double at = Math.max(half + 4, Math.min(WIDTH - half - 4, x));
-        marks.add(new Label("words", Anchor.MIDDLE, new Point(at, Math.max(levelY, y(plantAtM, 0)) + 26), words));
+        marks.add(new Label("words", Anchor.MIDDLE, new Point(at, Math.max(levelY, y(plantAtM, 0)) + 26), high));
     }
 
     private void camera() {
@@ -199,21 +200,20 @@ public final class SideView {
         marks.add(new Box("camera", FOOT_X - 14, lensY - 7, 14, 14));
         double high = Math.min(levelY - 7, Math.max(lensY + 32, (lensY + levelY) / 2 + 5));
         double tilted = Math.min(high - 20, lensY + 5);
-        marks.add(new Label("words", Anchor.END, new Point(FOOT_X - 20, high), Lengths.of(heightM) + " high"));
-        marks.add(new Label("words", Anchor.END, new Point(FOOT_X - 20, tilted), tilted()));
+        marks.add(new Label("words", Anchor.END, new Point(FOOT_X - 20, high), words.of(new Fact.LensHeight(heightM))));
+        marks.add(new Label("words", Anchor.END, new Point(FOOT_X - 20, tilted), words.of(tilted())));
     }
 
-    private String tilted() {
-        long degrees = Math.round(Math.abs(Math.toDegrees(tilt)));
-        return degrees == 0 ? "level" : degrees + "° " + (tilt > 0 ? "down" : "up");
+    private Fact tilted() {
+        double degrees = Math.toDegrees(tilt);
+        return Math.round(Math.abs(degrees)) == 0 ? Fact.Word.LEVEL
+                : tilt > 0 ? new Fact.TiltedDown(degrees) : new Fact.TiltedUp(-degrees);
     }
 
-    private String says() {
-        String sharp = (setup.sharpToM() - setup.sharpFromM()) < setup.fit().focusM() / 10
-                ? Lengths.of(setup.sharpToM() - setup.sharpFromM())
-                : Lengths.of(setup.sharpFromM()) + " to " + Lengths.of(setup.sharpToM());
-        return "The lens is " + Lengths.of(heightM) + " above the ground, " + tilted() + ". Subject at "
-                + Lengths.of(setup.fit().distanceM()) + ": " + setup.subject().name() + ", " + Lengths.of(plantM)
-                + " high. Depth of field: " + sharp + ".";
+    private Fact says() {
+        double depthM = setup.sharpToM() - setup.sharpFromM();
+        return new Fact.FromTheSide(heightM, tilted(), setup.fit().distanceM(), new Fact.PlantHeight(setup.subject().name(), plantM),
+                depthM < setup.fit().focusM() / 10 ? new Fact.Distance(depthM)
+                        : new Fact.SharpRange(setup.sharpFromM(), setup.sharpToM()));
     }
 }

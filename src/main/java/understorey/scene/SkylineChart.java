@@ -9,6 +9,7 @@ import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.sky.Skyline;
+import understorey.sky.SunAt;
 
 /**
  * The sun over the skyline: a panorama by bearing, degrees of height on the same scale as far as the sheet
@@ -25,7 +26,6 @@ public final class SkylineChart {
     private static final double EDGE_UP_DEG = -16 / 60.0;
     private static final double LEFT = Panorama.LEFT;
     private static final double RIGHT = Panorama.RIGHT;
-    private static final String[] POINTS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
 
     /**
      * What a picture looks at.
@@ -38,12 +38,14 @@ public final class SkylineChart {
 
     private final List<LightAt> up = new ArrayList<>();
     private final Skyline skyline;
+    private final Wording words;
     private final Double treeTopDeg;
     private final Panorama panorama;
     private final SunPath path;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SkylineChart(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site) {
+    private SkylineChart(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, Wording words) {
+        this.words = words;
         for (LightAt row : light) {
             if (row.sun().apparentAltitudeDeg() > -1) {
                 up.add(row);
@@ -61,11 +63,12 @@ public final class SkylineChart {
      *
      * @param treeTopDeg mean angle of the tree tops round a clearing above the level horizon, 0 to 90; null where
      *                   no trees stand around, or the trees stand overhead
-     * @param title      what it is the chart of, for those who cannot see it
+     * @param place      name of the place
      */
-    public static Drawing of(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, List<Shot> shots,
-                             List<Field> fields, String title) {
-        return new SkylineChart(light, skyline, treeTopDeg, site).draw(shots, fields, title);
+    public static Scene of(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, List<Shot> shots,
+                           List<Field> fields, String place) {
+        return words -> new SkylineChart(light, skyline, treeTopDeg, site, words).draw(shots, fields,
+                words.of(skyline.isLevel() ? new Fact.SunOverLevelHorizon(place) : new Fact.SunOverSkyline(place)));
     }
 
     private Drawing draw(List<Shot> shots, List<Field> fields, String title) {
@@ -79,7 +82,7 @@ public final class SkylineChart {
         double below = bearings();
         int lanes = brackets(fields, shots, below);
         double height = below + lanes * LANE + 4;
-        return new Drawing(Panorama.WIDTH, height, title, says(), List.copyOf(marks));
+        return new Drawing(Panorama.WIDTH, height, title, words.of(says()), List.copyOf(marks));
     }
 
     private void grid() {
@@ -89,7 +92,7 @@ public final class SkylineChart {
             double y = panorama.y(degrees);
             ends.add(new Point(LEFT, y));
             ends.add(new Point(RIGHT, y));
-            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 5, y + 5), degrees + "°"));
+            marks.add(new Drawing.Label("figure", Anchor.END, new Point(LEFT - 5, y + 5), words.of(new Fact.Angle(degrees))));
         }
         marks.add(new Drawing.Hatch("hair", ends));
     }
@@ -135,23 +138,24 @@ public final class SkylineChart {
     private void key(boolean landRises) {
         double x = LEFT;
         if (path.ends(false) != null) {
-            x = sample(x, null, SunPath.Sight.CLEAR, "sun visible");
+            x = sample(x, null, SunPath.Sight.CLEAR, Fact.Word.SUN_VISIBLE);
         }
         if (treeTopDeg != null) {
-            x = sample(x, "trees", SunPath.Sight.TREES, "behind trees, tops at " + Math.round(treeTopDeg) + "°");
+            x = sample(x, "trees", SunPath.Sight.TREES, new Fact.BehindTrees(treeTopDeg));
         }
         if (landRises) {
-            sample(x, "land", SunPath.Sight.LAND, "behind skyline");
+            sample(x, "land", SunPath.Sight.LAND, Fact.Word.BEHIND_SKYLINE);
         }
     }
 
-    private double sample(double x, String ground, SunPath.Sight sight, String words) {
+    private double sample(double x, String ground, SunPath.Sight sight, Fact fact) {
+        String text = words.of(fact);
         if (ground != null) {
             marks.add(new Drawing.Box(ground, x, KEY - 12, SAMPLE, 13));
         }
         marks.add(new Drawing.Line(sight.line(), List.of(new Point(x, KEY - 5.5), new Point(x + SAMPLE, KEY - 5.5))));
-        marks.add(new Drawing.Label("words", Anchor.START, new Point(x + SAMPLE + 7, KEY), words));
-        return x + SAMPLE + 7 + Lanes.textWidth(words) + 8;
+        marks.add(new Drawing.Label("words", Anchor.START, new Point(x + SAMPLE + 7, KEY), text));
+        return x + SAMPLE + 7 + Lanes.textWidth(text) + 8;
     }
 
     private void doesNotRise() {
@@ -161,7 +165,7 @@ public final class SkylineChart {
             }
         }
         marks.add(new Drawing.Label(treeTopDeg == null ? "words" : "figure-in-trees", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2,
-                (panorama.top() + panorama.bottom()) / 2), DayLightChart.DOES_NOT_RISE));
+                (panorama.top() + panorama.bottom()) / 2), words.of(Fact.Word.NO_SUNRISE)));
     }
 
     private double bearings() {
@@ -175,7 +179,7 @@ public final class SkylineChart {
                 ticks.add(new Point(x, bottom + 5));
                 if (i % 2 == 0) {
                     marks.add(new Drawing.Label("figure", Anchor.MIDDLE,
-                            new Point(Math.min(RIGHT - 8, Math.max(LEFT + 8, x)), bottom + 22), POINTS[i / 2]));
+                            new Point(Math.min(RIGHT - 8, Math.max(LEFT + 8, x)), bottom + 22), words.of(new Fact.CompassPoint(i * 22.5))));
                 }
             }
         }
@@ -191,20 +195,21 @@ public final class SkylineChart {
                 continue;
             }
             double offset = panorama.offset(field.facingDeg());
-            String words = Lanes.shortened(field.number() + " " + shots.get(field.number() - 1).name(), RIGHT - LEFT);
+            Fact picture = new Fact.NumberedPicture(field.number(), shots.get(field.number() - 1).name());
             double from = Math.max(LEFT, panorama.x(offset - field.widthDeg() / 2));
             double to = Math.min(RIGHT, panorama.x(offset + field.widthDeg() / 2));
             if (from >= to) {
-                aside(words, offset < 0, lanes, below);
+                aside(picture, offset < 0, lanes, below);
                 continue;
             }
-            double textFrom = Math.max(LEFT, Math.min(RIGHT - Lanes.textWidth(words), (from + to) / 2
-                    - Lanes.textWidth(words) / 2));
-            int lane = lanes.place(Math.min(from, textFrom), Math.max(to, textFrom + Lanes.textWidth(words)));
+            String text = Lanes.shortened(words.of(picture), RIGHT - LEFT);
+            double width = Lanes.textWidth(text);
+            double textFrom = Math.max(LEFT, Math.min(RIGHT - width, (from + to) / 2 - width / 2));
+            int lane = lanes.place(Math.min(from, textFrom), Math.max(to, textFrom + width));
             double y = below + lane * LANE;
             ends.addAll(List.of(new Point(from, y), new Point(from, y + 6), new Point(from, y + 6), new Point(to, y + 6),
                     new Point(to, y + 6), new Point(to, y)));
-            marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 26), words));
+            marks.add(new Drawing.Label("words", Anchor.START, new Point(textFrom, y + 26), text));
         }
         if (!ends.isEmpty()) {
             marks.add(new Drawing.Hatch("bracket", ends));
@@ -213,36 +218,32 @@ public final class SkylineChart {
     }
 
     /** A picture that looks past the edge of the sheet. */
-    private void aside(String name, boolean left, Lanes lanes, double below) {
-        String words = Lanes.shortened(left ? "← " + name : name + " →", RIGHT - LEFT);
-        double width = Lanes.textWidth(words);
+    private void aside(Fact picture, boolean left, Lanes lanes, double below) {
+        String text = Lanes.shortened(words.of(left ? new Fact.LooksLeft(picture) : new Fact.LooksRight(picture)), RIGHT - LEFT);
+        double width = Lanes.textWidth(text);
         double from = left ? LEFT : RIGHT - width;
         marks.add(new Drawing.Label("words", Anchor.START,
-                new Point(from, below + lanes.place(from, from + width) * LANE + 26), words));
+                new Point(from, below + lanes.place(from, from + width) * LANE + 26), text));
     }
 
-    private String says() {
+    private Fact says() {
         List<LightAt> land = path.ends(true);
         if (land == null) {
-            return skyline.isLevel() ? "The sun stays below a level horizon on this day." : "The sun stays behind the skyline on this day.";
+            return skyline.isLevel() ? Fact.Word.BELOW_LEVEL_HORIZON_ALL_DAY : Fact.Word.BEHIND_SKYLINE_ALL_DAY;
         }
-        String overLand = "The sun is above " + (skyline.isLevel() ? "a level horizon " : "the skyline ") + fromTo(land) + ", highest at about "
-                + DayFrame.clock(land.get(2).sun().time()) + " ("
-                + Math.round(land.get(2).sun().apparentAltitudeDeg()) + "° above the horizon).";
+        SunAt highest = land.get(2).sun();
+        Fact overLand = skyline.isLevel()
+                ? new Fact.AboveLevelHorizonBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg())
+                : new Fact.AboveSkylineBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg());
         if (treeTopDeg == null) {
             return overLand;
         }
         List<LightAt> trees = path.ends(false);
-        String tops = "the treetops at about " + Math.round(treeTopDeg) + "°";
-        return overLand + (trees == null ? " It does not rise above " + tops + "."
-                : " It is above " + tops + ", " + fromTo(trees) + ".");
+        return new Fact.Next(overLand, trees == null ? new Fact.NeverAboveTrees(treeTopDeg)
+                : new Fact.AboveTreesBetween(treeTopDeg, bearings(trees)));
     }
 
-    private static String fromTo(List<LightAt> ends) {
-        return "from about bearing " + bearingOf(ends.get(0)) + "° to about bearing " + bearingOf(ends.get(1)) + "°";
-    }
-
-    private static long bearingOf(LightAt row) {
-        return Math.round(row.sun().azimuthDeg()) % 360;
+    private static Fact bearings(List<LightAt> ends) {
+        return new Fact.Bearings(ends.get(0).sun().azimuthDeg(), ends.get(1).sun().azimuthDeg());
     }
 }

@@ -24,6 +24,7 @@ public final class SpotPlan {
     private static final int DIRECTIONS = 24;
 
     private final GroundPlan plan;
+    private final Wording words;
     private final double west;
     private final double north;
     private final double scale;
@@ -31,8 +32,9 @@ public final class SpotPlan {
     private final double indent;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SpotPlan(GroundPlan plan) {
+    private SpotPlan(GroundPlan plan, Wording words) {
         this.plan = plan;
+        this.words = words;
         double west = Double.POSITIVE_INFINITY;
         double east = Double.NEGATIVE_INFINITY;
         double south = Double.POSITIVE_INFINITY;
@@ -52,11 +54,11 @@ public final class SpotPlan {
     }
 
     /** The plan; null when there is none. */
-    public static Drawing of(GroundPlan plan, String title) {
-        return plan == null ? null : new SpotPlan(plan).draw(title);
+    public static Scene of(GroundPlan plan) {
+        return plan == null ? null : words -> new SpotPlan(plan, words).draw();
     }
 
-    private Drawing draw(String title) {
+    private Drawing draw() {
         double barM = barM();
         for (GroundPlan.Way way : plan.ways()) {
             marks.add(new Drawing.Line("walk", List.of(at(way.from()), at(way.to()))));
@@ -76,7 +78,7 @@ public final class SpotPlan {
         for (GroundPlan.Way way : plan.ways()) {
             length(way, lettering);
         }
-        return new Drawing(WIDTH, height, title, says(), List.copyOf(marks));
+        return new Drawing(WIDTH, height, words.of(Fact.Word.SPOTS_NORTH_UP), words.of(says()), List.copyOf(marks));
     }
 
     /** A bar of a round length, and an arrow to the north. */
@@ -85,10 +87,10 @@ public final class SpotPlan {
         double end = 10 + barM * scale;
         return List.of(new Drawing.Hatch("ground-line", List.of(new Point(10, y), new Point(end, y), new Point(10, y - 5), new Point(10, y + 5),
                         new Point(end, y - 5), new Point(end, y + 5))),
-                new Label("figure", Anchor.START, new Point(end + 8, y + 5), metres(barM)),
+                new Label("figure", Anchor.START, new Point(end + 8, y + 5), words.of(new Fact.WalkLength(barM))),
                 new Drawing.Line("ground-line", List.of(new Point(700, height - 8), new Point(700, height - 46))),
                 new Drawing.Line("ground-line", List.of(new Point(694, height - 36), new Point(700, height - 46), new Point(706, height - 36))),
-                new Label("figure", Anchor.END, new Point(690, height - 24), "north"));
+                new Label("figure", Anchor.END, new Point(690, height - 24), words.of(Fact.Word.NORTH)));
     }
 
     /** One, two or five times a power of ten, the longest that fits. */
@@ -164,12 +166,12 @@ public final class SpotPlan {
 
     private void length(GroundPlan.Way way, Lettering lettering) {
         Point middle = new Point((at(way.from()).x() + at(way.to()).x()) / 2, (at(way.from()).y() + at(way.to()).y()) / 2);
-        String words = metres(way.metres());
+        String length = words.of(new Fact.WalkLength(way.metres()));
         for (double away = 14; away <= 34; away += 10) {
-            for (Label label : List.of(new Label("figure", Anchor.START, new Point(middle.x() + away, middle.y() + 5), words),
-                    new Label("figure", Anchor.END, new Point(middle.x() - away, middle.y() + 5), words),
-                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() - away), words),
-                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() + away + 11), words))) {
+            for (Label label : List.of(new Label("figure", Anchor.START, new Point(middle.x() + away, middle.y() + 5), length),
+                    new Label("figure", Anchor.END, new Point(middle.x() - away, middle.y() + 5), length),
+                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() - away), length),
+                    new Label("figure", Anchor.MIDDLE, new Point(middle.x(), middle.y() + away + 11), length))) {
                 if (onSheet(label) && lettering.place(label)) {
                     marks.add(label);
                     return;
@@ -187,18 +189,8 @@ public final class SpotPlan {
         return new Point(indent + (place.eastM() - west) * scale, MARGIN + (north - place.northM()) * scale);
     }
 
-    private String says() {
-        List<String> says = new ArrayList<>();
-        for (GroundPlan.Way way : plan.ways()) {
-            says.add(way.from().name() + " to " + way.to().name() + " " + metres(way.metres()) + " in a straight line, "
-                    + way.minutes() + "\u00a0min");
-        }
-        return says.isEmpty() ? "No walk between spots." : String.join("; ", says) + ".";
-    }
-
-    /** To ten metres, short ways to one, long ones to a hundred. */
-    static String metres(double metres) {
-        return metres < 9.5 ? Math.round(metres) + "\u00a0m" : metres < 995 ? Math.round(metres / 10) * 10 + "\u00a0m"
-                : Math.round(metres / 100) / 10.0 + "\u00a0km";
+    private Fact says() {
+        return plan.ways().stream().<Fact>map(way -> new Fact.StraightWalk(way.from().name(), way.to().name(), way.metres(), way.minutes()))
+                .reduce(Fact.Then::new).<Fact>map(Fact.Ended::new).orElse(Fact.Word.NO_WALK);
     }
 }

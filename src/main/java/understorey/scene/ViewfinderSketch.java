@@ -2,6 +2,7 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.kit.LensFit;
 import understorey.optics.FlowerLayer;
 import understorey.optics.Projection;
 import understorey.plan.Shot;
@@ -71,18 +72,22 @@ public final class ViewfinderSketch {
     }
 
     /** At the density of a good stand. */
-    public static Drawing of(Setup setup) {
+    public static Scene of(Setup setup) {
         return of(setup, setup.stemsPerM2());
     }
 
-    static Drawing of(Setup setup, double stemsPerM2) {
+    static Scene of(Setup setup, double stemsPerM2) {
+        return words -> drawing(setup, stemsPerM2, words);
+    }
+
+    private static Drawing drawing(Setup setup, double stemsPerM2, Wording words) {
         double share = 1;
         ViewfinderSketch full = new ViewfinderSketch(setup, stemsPerM2);
-        Drawing drawing = full.drawing();
+        Drawing drawing = full.drawing(words);
         double bytes = bytes(drawing);
         while (share > 0.1 && bytes > MOST_BYTES) {
             share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes);
-            drawing = new ViewfinderSketch(full, share).drawing();
+            drawing = new ViewfinderSketch(full, share).drawing(words);
             bytes = bytes(drawing);
         }
         return drawing;
@@ -103,10 +108,10 @@ public final class ViewfinderSketch {
         return bytes;
     }
 
-    private Drawing drawing() {
+    private Drawing drawing(Wording words) {
         marks.add(new Box("sheet", 0, 0, perspective.width, perspective.height));
         double horizonY = groundY();
-        ground(horizonY);
+        land(horizonY);
         Projection.Place sun = sun();
         hatch("far-trunks", setup.closest() ? List.of() : trunks.far());
         marks.addAll(trunks.areas());
@@ -120,7 +125,7 @@ public final class ViewfinderSketch {
         thirds();
         marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
         return new Drawing(perspective.width, perspective.height,
-                "The frame of " + setup.fit().intent().shot().name(), says(horizonY, sun), List.copyOf(marks));
+                words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun)), List.copyOf(marks));
     }
 
     /** Where the ground ends: in a wood among the trunks, in the open where it vanishes. */
@@ -130,7 +135,7 @@ public final class ViewfinderSketch {
                 : depth < 1 ? Double.NEGATIVE_INFINITY : perspective.y(FlowerLayer.FAR_M, 0, depth);
     }
 
-    private void ground(double horizonY) {
+    private void land(double horizonY) {
         double top = clip.y(horizonY);
         if (top < perspective.height) {
             marks.add(new Box("ground", 0, top, perspective.width, perspective.height - top));
@@ -227,28 +232,27 @@ public final class ViewfinderSketch {
         marks.add(new Hatch("thirds", ends));
     }
 
-    private String says(double horizonY, Projection.Place sun) {
-        StringBuilder says = new StringBuilder("The frame covers ");
-        says.append(Lengths.of(setup.fit().frameWidthM())).append(" by ").append(Lengths.of(setup.fit().frameHeightM()))
-                .append(" at ").append(Lengths.of(setup.fit().distanceM())).append(", where a flower head of ")
-                .append(Lengths.of(headM)).append(" fills ")
-                .append(Lengths.percent(headM / setup.fit().frameWidthM())).append(" of the width. ");
-        double ground = 1 - clip.y(horizonY) / perspective.height;
-        says.append(ground >= 1 ? "The ground fills the frame. " : ground <= 0 ? "No ground in the frame. "
-                : (setup.trees() ? "The ground meets the trees at " : "The ground reaches the horizon at ")
-                + Lengths.percent(ground) + " of the frame height. ");
+    private Fact says(double horizonY, Projection.Place sun) {
+        LensFit fit = setup.fit();
+        List<Fact> says = new ArrayList<>();
+        says.add(new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, headM / fit.frameWidthM()));
+        says.add(ground(1 - clip.y(horizonY) / perspective.height));
         if (!trunks.areas().isEmpty()) {
-            says.append("Trunks are drawn about 6 m apart. ");
+            says.add(new Fact.TrunksApart(Trunks.SPACING_M));
         }
         if (sun != null) {
-            says.append("The sun is in the frame, ").append(Lengths.percent((1 + sun.x()) / 2)).append(" from the left and ")
-                    .append(Lengths.percent((1 - sun.y()) / 2)).append(" from the top. ");
+            says.add(new Fact.SunPlacedInFrame((1 + sun.x()) / 2, (1 - sun.y()) / 2));
         }
         if (heads > 0) {
-            says.append(setup.stemsKnown() ? "Flowers: " + Lengths.density(stemsPerM2) + " stems per m²"
-                            : "Flowers: unknown density")
-                    .append(share < 1 ? " (" + Lengths.percent(share) + " of them drawn). " : ". ");
+            Fact density = setup.stemsKnown() ? new Fact.StemDensity(stemsPerM2) : Fact.Word.UNKNOWN_DENSITY;
+            says.add(share < 1 ? new Fact.FlowersThinned(density, share) : new Fact.Flowers(density));
         }
-        return says.append("Dark lines are sharp, faint lines are soft.").toString();
+        says.add(Fact.Word.DARK_LINES_ARE_SHARP);
+        return Fact.text(says);
+    }
+
+    private Fact ground(double share) {
+        return share >= 1 ? Fact.Word.GROUND_FILLS_FRAME : share <= 0 ? Fact.Word.NO_GROUND
+                : setup.trees() ? new Fact.GroundMeetsTrees(share) : new Fact.GroundReachesHorizon(share);
     }
 }

@@ -28,7 +28,7 @@ class SketchSizeTest {
             for (PlannedShot shot : brief.shots()) {
                 assertEquals(shot.timed().fit().best() == null, shot.sketch() == null);
                 if (shot.sketch() != null) {
-                    isSmall(shot.sketch(), shot.sideView());
+                    isSmall(shot.sketch().drawing(DrawingWords.BUILT_IN), shot.sideView().drawing(DrawingWords.BUILT_IN));
                     drawn++;
                 }
             }
@@ -43,7 +43,7 @@ class SketchSizeTest {
         Setup setup = Setups.inTheWood(Samples.picture("Any").from(new Viewpoint.Height(heightM)).equivalent(mm)
                 .tilt(tiltDeg), slopeDeg);
         if (setup != null) {
-            isSmall(ViewfinderSketch.of(setup), SideView.of(setup));
+            isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
         }
     }
 

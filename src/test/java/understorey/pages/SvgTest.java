@@ -25,7 +25,7 @@ class SvgTest {
     @Test
     void everyDrawingIsWellFormedAndSaysWhatItShows() throws Exception {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 Element svg = parsed(Svg.of(drawing, "day"));
                 assertEquals("svg", svg.getTagName());
                 assertEquals(drawing.title(), only(svg, "title").getTextContent());
@@ -43,7 +43,7 @@ class SvgTest {
     @Test
     void everyDrawingIsSmallAndTheSameEachTime() {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 String svg = Svg.of(drawing, "day");
                 assertTrue(svg.getBytes(StandardCharsets.UTF_8).length < 20_000, brief.trip().title());
                 assertEquals(svg, Svg.of(drawing, "day"));
@@ -74,8 +74,8 @@ class SvgTest {
         String css = new Templates(null).text("style.css");
         Set<String> styles = new HashSet<>();
         for (Brief brief : Briefs.all()) {
-            brief.places().get(0).dayLight().marks().forEach(mark -> styles.add(mark.style()));
-            brief.places().get(0).skyline().marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
         }
         Charts.daysOfLight().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
         Charts.skylinesAmongTrees().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));

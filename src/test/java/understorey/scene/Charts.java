@@ -9,6 +9,7 @@ import java.util.List;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.pages.DrawingWords;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Canopy;
@@ -56,11 +57,11 @@ public final class Charts {
     }
 
     public static List<Drawing> daysOfLight() {
-        return briefs().stream().map(brief -> brief.places().get(0).dayLight()).toList();
+        return briefs().stream().map(brief -> brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).toList();
     }
 
     public static List<Drawing> skylines() {
-        return briefs().stream().map(brief -> brief.places().get(0).skyline()).toList();
+        return briefs().stream().map(brief -> brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).toList();
     }
 
     /** The skylines of those days with tree tops round a clearing, low and high. */
@@ -75,13 +76,13 @@ public final class Charts {
         return amongTrees;
     }
 
-    static Drawing amongTrees(Brief brief, List<SkylinePoint> skyline, Double treeTopDeg, String title) {
+    static Drawing amongTrees(Brief brief, List<SkylinePoint> skyline, Double treeTopDeg, String place) {
         List<SkylineChart.Field> fields = new ArrayList<>();
         for (Shot shot : brief.trip().shots()) {
             fields.add(new SkylineChart.Field(fields.size() + 1, shot.facingDeg(), 54));
         }
         return SkylineChart.of(brief.day().light(), Skyline.of(skyline, null), treeTopDeg, brief.trip().site(), brief.trip().shots(),
-                fields, title);
+                fields, place).drawing(DrawingWords.BUILT_IN);
     }
 
     /** Every place on its own date and on four more. */

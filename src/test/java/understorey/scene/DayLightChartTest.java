@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
+import understorey.pages.DrawingWords;
 import understorey.plan.Shot;
 import understorey.plan.SkylinePoint;
 import understorey.scene.Drawing.Label;
@@ -63,14 +64,14 @@ class DayLightChartTest {
     }
 
     private static long rules(String style) {
-        return strokes(MAY.places().get(0).dayLight(), style).stream().map(Point::y).distinct().count();
+        return strokes(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), style).stream().map(Point::y).distinct().count();
     }
 
     @Test
     void noRuleRunsThroughAWord() {
         for (Drawing drawing : Charts.daysOfLight()) {
             for (Drawing.Mark mark : drawing.marks()) {
-                boolean said = mark instanceof Label label && List.of("night", "twilight", DayLightChart.DOES_NOT_RISE)
+                boolean said = mark instanceof Label label && List.of("night", "twilight", "the sun does not rise on this day")
                         .contains(label.text()) || mark instanceof Drawing.Upright;
                 if (said) {
                     Lettering.Stretch word = mark instanceof Label label ? Lettering.Stretch.of(label)
@@ -88,15 +89,15 @@ class DayLightChartTest {
 
     @Test
     void anOrdinaryDayNamesAllThatTheSunDoes() {
-        List<String> words = labels(MAY.places().get(0).dayLight()).stream().map(Label::text).toList();
+        List<String> words = labels(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().map(Label::text).toList();
         assertEquals(2, words.stream().filter("low sun"::equals).count(), words.toString());
         assertTrue(words.containsAll(List.of("sun above the skyline", "in a patch of sun")), words.toString());
-        assertEquals(List.of("night", "twilight", "twilight", "night"), upright(MAY.places().get(0).dayLight()));
+        assertEquals(List.of("night", "twilight", "twilight", "night"), upright(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)));
     }
 
     @Test
     void lowSunIsHatchedWhenItIs() {
-        List<Point> ends = strokes(MAY.places().get(0).dayLight(), "low-sun");
+        List<Point> ends = strokes(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), "low-sun");
         double noon = x(MAY.day().sun().solarNoon());
         assertEquals(x(MAY.day().sun().lowSunMorning().from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 4);
         assertEquals(x(MAY.day().sun().lowSunMorning().to()), ends.stream().mapToDouble(Point::x).filter(x -> x < noon).max()
@@ -108,7 +109,7 @@ class DayLightChartTest {
 
     @Test
     void aMeasureLineSpansTheSunOverTheLand() {
-        List<Point> ends = strokes(MAY.places().get(0).dayLight(), "over-land");
+        List<Point> ends = strokes(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), "over-land");
         assertEquals(1, MAY.day().places().get(0).sunlit().size());
         assertEquals(x(MAY.day().places().get(0).sunlit().get(0).from()), ends.stream().mapToDouble(Point::x).min().orElseThrow(), 0.2);
         assertEquals(x(MAY.day().places().get(0).sunlit().get(0).to()), ends.stream().mapToDouble(Point::x).max().orElseThrow(), 0.2);
@@ -123,7 +124,7 @@ class DayLightChartTest {
     }
 
     private static double hour(String text) {
-        return labels(MAY.places().get(0).dayLight()).stream().filter(label -> label.text().equals(text)).findFirst().orElseThrow().at().x();
+        return labels(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().filter(label -> label.text().equals(text)).findFirst().orElseThrow().at().x();
     }
 
     @Test
@@ -146,12 +147,12 @@ class DayLightChartTest {
         assertEquals(1, drawing.marks().stream().filter(mark -> mark.style().equals("band")).count());
         assertTrue(drawing.says().contains("No forecast: brightest at 13:"), drawing.says());
         assertFalse(drawing.says().contains("NaN") || drawing.says().contains("expected"), drawing.says());
-        assertFalse(MAY.places().get(0).dayLight().says().contains("known from"), MAY.places().get(0).dayLight().says());
+        assertFalse(MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).says().contains("known from"), MAY.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).says());
     }
 
     private static Drawing drawn(ToDoubleFunction<LightAt> expected) {
         return DayLightChart.of(MAY.day().light(), MAY.day().sun(), MAY.day().places().get(0).sunlit(), expected, MAY.order(),
-                MAY.trip().shots().stream().map(Shot::name).toList(), false, "The day’s light at Footbridge");
+                MAY.trip().shots().stream().map(Shot::name).toList(), false, "Footbridge").drawing(DrawingWords.BUILT_IN);
     }
 
     private static Point last(Drawing.Line line) {
@@ -159,7 +160,7 @@ class DayLightChartTest {
     }
 
     @Test
-    void bearsTheTitleItIsGiven() {
+    void namesThePlaceInItsTitle() {
         assertEquals("The day’s light at Footbridge", drawn(row -> row.floorEv(3)).title());
     }
 

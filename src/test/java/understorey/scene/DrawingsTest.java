@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
+import understorey.pages.DrawingWords;
 import understorey.plan.SkylinePoint;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Point;
@@ -63,7 +64,7 @@ class DrawingsTest {
     void noHangingLineRunsThroughWordsOnAnOrdinaryDay() {
         for (Places place : Places.ALL) {
             Drawing drawing = Charts.brief(place, List.of(new SkylinePoint(90, 14), new SkylinePoint(270, 9)), 2, FIVE,
-                    TEN).places().get(0).dayLight();
+                    TEN).places().get(0).dayLight().drawing(DrawingWords.BUILT_IN);
             List<Point> hanging = Charts.strokes(drawing, "event");
             assertTrue(hanging.size() >= 4 || place == Places.POLAR_DAY || place == Places.POLAR_NIGHT, place.toString());
             for (int i = 0; i < hanging.size(); i += 2) {
@@ -83,10 +84,10 @@ class DrawingsTest {
     void noCurveRunsThroughTheNameOfAFleck() {
         int named = 0;
         for (Brief brief : Charts.briefs()) {
-            for (Label label : labels(brief.places().get(0).dayLight())) {
+            for (Label label : labels(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN))) {
                 if (label.style().equals("fleck-words")) {
                     Lettering.Stretch stretch = Lettering.Stretch.of(label);
-                    for (Drawing.Line line : lines(brief.places().get(0).dayLight(), "fleck")) {
+                    for (Drawing.Line line : lines(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), "fleck")) {
                         assertTrue(line.points().stream().noneMatch(at -> at.x() > stretch.left() && at.x() < stretch.right()
                                 && at.y() > stretch.top() && at.y() < stretch.bottom()), brief.date() + " " + label);
                     }
@@ -102,15 +103,15 @@ class DrawingsTest {
         for (Places place : Places.ALL) {
             Brief once = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
             Brief again = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
-            assertEquals(once.places().get(0).dayLight(), again.places().get(0).dayLight());
-            assertEquals(once.places().get(0).skyline(), again.places().get(0).skyline());
+            assertEquals(once.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), again.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN));
+            assertEquals(once.places().get(0).skyline().drawing(DrawingWords.BUILT_IN), again.places().get(0).skyline().drawing(DrawingWords.BUILT_IN));
         }
     }
 
     @Test
     void theHoursOfTheDayStandUnderTheLight() {
         for (Places place : Places.ALL) {
-            List<Label> hours = labels(Charts.brief(place, List.of(), 1, FIVE, TEN).places().get(0).dayLight()).stream()
+            List<Label> hours = labels(Charts.brief(place, List.of(), 1, FIVE, TEN).places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream()
                     .filter(label -> label.text().matches("\\d\\d:00")).toList();
             assertTrue(hours.size() >= 5, hours.toString());
             for (int i = 1; i < hours.size(); i++) {
@@ -122,28 +123,28 @@ class DrawingsTest {
     @Test
     void aPictureStandsOnTheChartAtWhateverHourItIsTaken() {
         Brief brief = Charts.brief(Places.SHORT_DAY, List.of(), 3, LocalTime.of(1, 0), LocalTime.of(3, 40));
-        assertEquals(3, labels(brief.places().get(0).dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
+        assertEquals(3, labels(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().filter(label -> label.style().equals("picture-number")).count());
         Brief late = Charts.brief(Places.SHORT_DAY, List.of(), 3, LocalTime.of(22, 0), LocalTime.of(23, 30));
-        assertEquals(3, labels(late.places().get(0).dayLight()).stream().filter(label -> label.style().equals("picture-number")).count());
+        assertEquals(3, labels(late.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().filter(label -> label.style().equals("picture-number")).count());
     }
 
     @Test
     void polarNightSaysSo() {
         Brief brief = Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN);
-        for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
+        for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
             assertTrue(labels(drawing).stream().anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     drawing.title());
         }
-        assertTrue(brief.places().get(0).dayLight().says().startsWith("The sun does not rise on this day. "));
-        assertEquals("The sun stays below a level horizon on this day.", brief.places().get(0).skyline().says());
-        assertTrue(brief.places().get(0).dayLight().marks().stream().anyMatch(mark -> mark.style().equals("night")));
+        assertTrue(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).says().startsWith("The sun does not rise on this day. "));
+        assertEquals("The sun stays below a level horizon on this day.", brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).says());
+        assertTrue(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().stream().anyMatch(mark -> mark.style().equals("night")));
     }
 
     /** At 67° N on 5 December the sun's edge comes near the horizon, and its centre within a degree of it. */
     @Test
     void aSunThatOnlyNearsTheHorizonDoesNotRise() {
         for (Brief brief : Charts.briefs()) {
-            assertEquals(brief.day().sun().downAllDay(), labels(brief.places().get(0).skyline()).stream()
+            assertEquals(brief.day().sun().downAllDay(), labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream()
                     .anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     brief.date() + " " + brief.trip().site().position());
         }
@@ -152,9 +153,9 @@ class DrawingsTest {
     @Test
     void polarDayIsNeverTinted() {
         Brief brief = Charts.brief(Places.POLAR_DAY, List.of(), 1, FIVE, TEN);
-        assertTrue(brief.places().get(0).dayLight().marks().stream().noneMatch(mark -> mark.style().matches("night|dusk")));
-        assertTrue(labels(brief.places().get(0).dayLight()).stream().anyMatch(label -> label.text().equals("the sun does not set on this day")));
-        assertTrue(labels(brief.places().get(0).dayLight()).stream().noneMatch(label -> label.text().contains("land")));
+        assertTrue(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().stream().noneMatch(mark -> mark.style().matches("night|dusk")));
+        assertTrue(labels(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().anyMatch(label -> label.text().equals("the sun does not set on this day")));
+        assertTrue(labels(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().noneMatch(label -> label.text().contains("land")));
     }
 
     /** At 64° N, 22° W on 21 June, clocks on Greenwich, the sun sets a little after midnight: the day begins with it. */
@@ -164,17 +165,17 @@ class DrawingsTest {
                 && day.date().getMonthValue() == 6).findFirst().orElseThrow();
         Brief brief = Charts.brief(place, List.of(), 1, FIVE, TEN);
         assertTrue(brief.day().sun().sunset().isBefore(brief.day().sun().sunrise()));
-        List<Drawing.Box> dusk = brief.places().get(0).dayLight().marks().stream().filter(mark -> mark.style().equals("dusk"))
+        List<Drawing.Box> dusk = brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().stream().filter(mark -> mark.style().equals("dusk"))
                 .map(Drawing.Box.class::cast).toList();
         assertEquals(1, dusk.size());
         assertEquals(660 * (brief.day().sun().sunrise().toEpochSecond() - brief.day().sun().sunset().toEpochSecond()) / 85_500.0,
                 dusk.get(0).width(), 1);
-        assertTrue(labels(brief.places().get(0).dayLight()).stream().filter(label -> label.text().matches("\\d\\d:00")).count() >= 8);
+        assertTrue(labels(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).stream().filter(label -> label.text().matches("\\d\\d:00")).count() >= 8);
     }
 
     @Test
     void othersThanTheExpectedSkyMakeTheBand() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).dayLight();
+        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).dayLight().drawing(DrawingWords.BUILT_IN);
         Drawing.Area band = (Drawing.Area) drawing.marks().stream().filter(mark -> mark.style().equals("band"))
                 .findFirst().orElseThrow();
         for (Point point : lines(drawing, "light").get(0).points()) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import understorey.brief.Brief;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
+import understorey.pages.DrawingWords;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Point;
 import understorey.sky.Interval;
@@ -41,7 +42,7 @@ class OrderChartTest {
     /** Two hours on 700 px: a minute is 700 / 120 px. */
     @Test
     void laysEveryLegToTheScaleOfTheHours() {
-        Drawing drawing = OrderChart.of(MORNING, PICTURES, "The running order");
+        Drawing drawing = OrderChart.of(MORNING, PICTURES).drawing(DrawingWords.BUILT_IN);
         assertEquals(List.of("2 b", "1 a", "walk back"), Charts.labels(drawing).stream().filter(label -> label.style().equals("words"))
                 .map(Label::text).toList(), "in the order taken, without the one left out");
         Drawing.Box shoot = boxes(drawing, "picture").get(0);
@@ -60,14 +61,14 @@ class OrderChartTest {
     void showsTheWaitForAGateInTheFirstRow() {
         RunningOrder gated = outing(leg(0, 30, Leg.What.WAIT, null), leg(30, 40, Leg.What.WALK, "b"), leg(40, 60, Leg.What.SHOOT, "b"),
                 leg(60, 80, Leg.What.SHOOT, "a"));
-        List<Drawing.Line> waits = Charts.lines(OrderChart.of(gated, PICTURES, ""), "wait");
+        List<Drawing.Line> waits = Charts.lines(OrderChart.of(gated, PICTURES).drawing(DrawingWords.BUILT_IN), "wait");
         assertEquals(1, waits.size());
         assertEquals(10 + 30 * 700 / 120.0, waits.get(0).points().get(1).x(), 0.06);
     }
 
     @Test
     void isNotDrawnForAVisitWithoutPictures() {
-        assertNull(OrderChart.of(outing(), PICTURES, ""));
+        assertNull(OrderChart.of(outing(), PICTURES));
     }
 
     @Test
@@ -75,7 +76,7 @@ class OrderChartTest {
         int drawn = 0;
         for (Brief brief : Charts.briefs()) {
             if (brief.timeLine() != null) {
-                onSheet(brief.timeLine());
+                onSheet(brief.timeLine().drawing(DrawingWords.BUILT_IN));
                 drawn++;
             }
         }

@@ -12,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.pages.DrawingWords;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -34,7 +35,7 @@ class SeasonChartTest {
     }
 
     private static Drawing chart(Site site, LocalDate chosen) {
-        return SeasonChart.of(FloweringWindow.of(site, FLOWER, chosen, null), chosen, false);
+        return SeasonChart.of(FloweringWindow.of(site, FLOWER, chosen, null), chosen, false).drawing(DrawingWords.BUILT_IN);
     }
 
     private static final List<Season.Flowering> PAST = List.of(year("2023-05-04"), year("2024-05-01"),

@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.pages.DrawingWords;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing.Point;
 
@@ -28,7 +29,7 @@ class SideViewTest {
         if (setup == null) {
             return;
         }
-        Drawing drawing = SideView.of(setup);
+        Drawing drawing = SideView.of(setup).drawing(DrawingWords.BUILT_IN);
         List<Lettering.Stretch> words = Charts.words(drawing);
         assertTrue(words.size() >= 4);
         for (int i = 0; i < words.size(); i++) {
@@ -49,7 +50,7 @@ class SideViewTest {
     @Test
     void heightsAndDistancesShareAScale() {
         Setup setup = setup(1.5, 50, 20, 0);
-        Drawing drawing = SideView.of(setup);
+        Drawing drawing = SideView.of(setup).drawing(DrawingWords.BUILT_IN);
         List<Point> upright = Charts.strokes(drawing, "camera-height");
         List<Point> plant = Charts.lines(drawing, "plant").get(0).points();
         double pxPerM = (upright.get(0).y() - upright.get(1).y()) / setup.fit().heightM();
@@ -61,7 +62,7 @@ class SideViewTest {
 
     @Test
     void saysEachFigureWithItsUnit() {
-        String says = SideView.of(setup(1.5, 50, 20, 0)).says();
+        String says = SideView.of(setup(1.5, 50, 20, 0)).drawing(DrawingWords.BUILT_IN).says();
         assertTrue(says.startsWith("The lens is 1.5\u00a0m above the ground, 20° down. Subject at "), says);
         assertTrue(says.contains("ramsons") && says.contains("38\u00a0cm high. Depth of field: "), says);
     }

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
+import understorey.pages.DrawingWords;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
 import understorey.scene.Drawing.Label;
@@ -32,7 +33,7 @@ class SkylineChartTest {
     void theSunStandsWhereTheTableHasIt() {
         for (Places place : List.of(Places.MID_LATITUDE, Places.SOUTHERN, Places.TROPICS, Places.SHORT_DAY)) {
             Brief brief = Charts.brief(place, List.of(new SkylinePoint(90, 8), new SkylinePoint(270, 8)), 1, FIVE, TEN);
-            Drawing drawing = brief.places().get(0).skyline();
+            Drawing drawing = brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN);
             List<Point> expected = new ArrayList<>();
             for (LightAt row : brief.day().light()) {
                 if (row.sun().apparentAltitudeDeg() > 0) {
@@ -55,26 +56,26 @@ class SkylineChartTest {
         Brief brief = Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN);
         List<LightAt> hours = brief.day().light().stream().filter(row -> row.sun().time().getMinute() == 0
                 && row.sun().apparentAltitudeDeg() > 0).toList();
-        List<Drawing.Dot> dots = brief.places().get(0).skyline().marks().stream().filter(Drawing.Dot.class::isInstance)
+        List<Drawing.Dot> dots = brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).marks().stream().filter(Drawing.Dot.class::isInstance)
                 .map(Drawing.Dot.class::cast).toList();
         assertEquals(hours.size(), dots.size());
         for (int i = 0; i < dots.size(); i++) {
-            Point point = onScales(brief.places().get(0).skyline(), hours.get(i));
+            Point point = onScales(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN), hours.get(i));
             assertEquals(point.x(), dots.get(i).at().x(), 1);
             assertEquals(point.y(), dots.get(i).at().y(), 1);
             int hour = hours.get(i).sun().time().getHour();
-            assertTrue(labels(brief.places().get(0).skyline()).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
+            assertTrue(labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
                     && Math.abs(label.at().x() - point.x()) < 1), "hour " + hour);
         }
     }
 
     @Test
     void theMiddleOfTheSheetIsTheSideOfTheMiddaySun() {
-        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
-        assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
-        assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).places().get(0).skyline()));
+        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
+        assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
+        assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
         assertEquals("N", middle(Charts.brief(new Places(new Position(-75, 20),
-                ZoneId.of("UTC"), LocalDate.of(2027, 6, 21)), List.of(), 1, FIVE, TEN).places().get(0).skyline()));
+                ZoneId.of("UTC"), LocalDate.of(2027, 6, 21)), List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
     }
 
     @Test
@@ -82,15 +83,15 @@ class SkylineChartTest {
         Brief brief = Charts.brief(Places.MID_LATITUDE, Charts.ragged(), 12, FIVE, TEN);
         for (int number = 1; number <= 12; number++) {
             String start = number + " ";
-            assertEquals(1, labels(brief.places().get(0).skyline()).stream().map(label -> label.text().replace("← ", ""))
+            assertEquals(1, labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().map(label -> label.text().replace("← ", ""))
                     .filter(text -> text.startsWith(start)).count(), "picture " + number);
         }
-        assertTrue(labels(brief.places().get(0).skyline()).stream().anyMatch(label -> label.text().endsWith("…")));
+        assertTrue(labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().anyMatch(label -> label.text().endsWith("…")));
     }
 
     @Test
     void landHigherThanTheSunStaysOnTheSheet() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).places().get(0).skyline();
+        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN);
         assertTrue(points(drawing).stream().allMatch(point -> point.y() >= 0));
     }
 
@@ -123,7 +124,7 @@ class SkylineChartTest {
         Drawing once = Charts.amongTrees(may(), List.of(), 40.0, "Footbridge");
         assertEquals(once, Charts.amongTrees(may(), List.of(), 40.0, "Footbridge"));
         assertFalse(crowns(once).equals(crowns(Charts.amongTrees(may(), List.of(), 40.0, "Old stump"))));
-        assertEquals("Footbridge", once.title());
+        assertEquals("The sun over a level horizon at Footbridge", once.title());
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import understorey.pages.DrawingWords;
 import understorey.visit.GroundPlan.Place;
 import understorey.visit.GroundPlan.Way;
 import understorey.scene.Drawing.Point;
@@ -31,7 +32,7 @@ class SpotPlanTest {
 
     @Test
     void laysTheSpotsToTheScaleOfItsBarWithNorthUp() {
-        Drawing drawing = SpotPlan.of(PLAN, "The spots");
+        Drawing drawing = SpotPlan.of(PLAN).drawing(DrawingWords.BUILT_IN);
         List<Point> dots = dots(drawing);
         assertTrue(dots.get(1).y() < dots.get(0).y() && dots.get(1).x() > dots.get(0).x(), "Bank lies north-east of the gate");
         Drawing.Hatch bar = drawing.marks().stream().filter(mark -> mark instanceof Drawing.Hatch).map(Drawing.Hatch.class::cast)
@@ -46,7 +47,7 @@ class SpotPlanTest {
 
     @Test
     void isNotDrawnWhereThereIsNoPlan() {
-        assertNull(SpotPlan.of(null, "The spots"));
+        assertNull(SpotPlan.of(null));
     }
 
     @Test
@@ -62,7 +63,7 @@ class SpotPlanTest {
                     ways.add(new Way(places.get(spot - 1), places.get(spot), reach, spot));
                 }
             }
-            OrderChartTest.onSheet(SpotPlan.of(new GroundPlan(places, ways), "Plan " + i));
+            OrderChartTest.onSheet(SpotPlan.of(new GroundPlan(places, ways)).drawing(DrawingWords.BUILT_IN));
         }
     }
 
@@ -80,7 +81,7 @@ class SpotPlanTest {
                 places.add(new Place("Beech stump " + spot, 12 * random.nextDouble(), 12 * random.nextDouble()));
                 ways.add(new Way(places.get(spot - 1), places.get(spot), 10, 1));
             }
-            Drawing drawing = SpotPlan.of(new GroundPlan(places, ways), "Plan " + i);
+            Drawing drawing = SpotPlan.of(new GroundPlan(places, ways)).drawing(DrawingWords.BUILT_IN);
             List<String> words = Charts.labels(drawing).stream().map(Drawing.Label::text).toList();
             places.forEach(place -> assertTrue(words.contains(place.name()), place.name() + " in " + words));
             for (Drawing.Line leader : Charts.lines(drawing, "leader")) {

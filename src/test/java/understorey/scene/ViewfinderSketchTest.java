@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.kit.LensFit;
 import understorey.optics.Projection;
+import understorey.pages.DrawingWords;
 import understorey.plan.Role;
 import understorey.plan.Slope;
 import understorey.plan.Viewpoint;
@@ -44,7 +45,7 @@ class ViewfinderSketchTest {
         if (setup == null) {
             return;
         }
-        Drawing drawing = ViewfinderSketch.of(setup);
+        Drawing drawing = ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN);
         for (Mark mark : drawing.marks()) {
             double beyond = radius(mark) + 0.1;
             for (Point point : places(mark)) {
@@ -86,9 +87,9 @@ class ViewfinderSketchTest {
     @Test
     void theSamePictureGivesTheSameSketchAndAnotherNameAnother() {
         Setup setup = Setups.inTheWood(floor(1.5, 50, 20), 0);
-        assertEquals(ViewfinderSketch.of(setup), ViewfinderSketch.of(Setups.inTheWood(floor(1.5, 50, 20), 0)));
+        assertEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), ViewfinderSketch.of(Setups.inTheWood(floor(1.5, 50, 20), 0)).drawing(DrawingWords.BUILT_IN));
         Samples.Picture other = Samples.picture("Other").from(new Viewpoint.Height(1.5)).equivalent(50).tilt(20).sharp(2, 20);
-        assertNotEquals(ViewfinderSketch.of(setup).marks(), ViewfinderSketch.of(Setups.inTheWood(other, 0)).marks());
+        assertNotEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks(), ViewfinderSketch.of(Setups.inTheWood(other, 0)).drawing(DrawingWords.BUILT_IN).marks());
     }
 
     /** By hand: 50 mm on 24 mm of height, tilted 10° down: 50 · tan 10° = 8.816 mm above the middle, of 12 mm: 26.5 %. */
@@ -98,7 +99,7 @@ class ViewfinderSketchTest {
         double focalMm = 12 / Math.tan(Math.toRadians(fit.view().verticalDeg() / 2));
         assertEquals(50, focalMm, 1.5);
         Setup setup = Setups.of(floor(1.5, 50, 10), null, null, null);
-        Drawing.Hatch horizon = (Drawing.Hatch) mark(ViewfinderSketch.of(setup), "horizon");
+        Drawing.Hatch horizon = (Drawing.Hatch) mark(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), "horizon");
         assertEquals(160 * (1 - focalMm * Math.tan(Math.toRadians(10)) / 12), horizon.ends().get(0).y(), 0.1);
         assertEquals(42.5, horizon.ends().get(0).y(), 4);
     }
@@ -107,7 +108,7 @@ class ViewfinderSketchTest {
     @Test
     void theHorizonOfABankFollowsIt() {
         Setup setup = Setups.of(floor(1.5, 50, 8), new Slope(8, 90), null, null);
-        assertEquals(160, ((Drawing.Hatch) mark(ViewfinderSketch.of(setup), "horizon")).ends().get(0).y(), 0.1);
+        assertEquals(160, ((Drawing.Hatch) mark(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), "horizon")).ends().get(0).y(), 0.1);
     }
 
     @Test
@@ -142,7 +143,7 @@ class ViewfinderSketchTest {
     @Test
     void aCloseUpShowsTheHeadAtItsTrueSizeBeforeSoftDiscs() {
         Setup setup = head();
-        Drawing drawing = ViewfinderSketch.of(setup);
+        Drawing drawing = ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN);
         double headPx = setup.headM() / setup.fit().frameWidthM() * drawing.width();
         Drawing.Stamps flowers = null;
         for (Mark mark : drawing.marks()) {
@@ -160,14 +161,14 @@ class ViewfinderSketchTest {
     void tellsTheDensityOfFlowersTruly() {
         Setup setup = Setups.inTheWood(floor(1.5, 50, 10), 0);
         assertFalse(setup.stemsKnown());
-        String unknown = ViewfinderSketch.of(setup).says();
+        String unknown = ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).says();
         assertTrue(unknown.contains("Flowers: unknown density"), unknown);
         assertFalse(unknown.contains("stems per m²"), unknown);
         Setup carpet = Setups.inTheWood(floor(1.5, 50, 10).of(SubjectCatalogue.builtIn().find("ramsons")), 0);
-        assertTrue(ViewfinderSketch.of(carpet, 0.3).says().contains("Flowers: 0.3 stems per m²"));
-        assertTrue(ViewfinderSketch.of(carpet, 0.01).says().contains("Flowers: under 0.1 stems per m²"));
-        assertFalse(ViewfinderSketch.of(carpet, 0).says().contains("lowers"));
-        assertTrue(ViewfinderSketch.of(carpet).says().contains("Flowers: 100 stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.3).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 0.3 stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.01).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: under 0.1 stems per m²"));
+        assertFalse(ViewfinderSketch.of(carpet, 0).drawing(DrawingWords.BUILT_IN).says().contains("lowers"));
+        assertTrue(ViewfinderSketch.of(carpet).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 100 stems per m²"));
     }
 
     /** Heads of one flower each: of others a sketch shows the flowers of a few large ones, and many as one. */
@@ -177,7 +178,7 @@ class ViewfinderSketchTest {
             Setup setup = Setups.inTheWood(floor(1.2, mm, 10).of(Samples.subject("anemone", 0.1, 0.3, 30.0, 1, null)), 0);
             double before = 0;
             for (double stems : new double[] {0, 2, 30, 100, 250}) {
-                Drawing drawing = ViewfinderSketch.of(setup, stems);
+                Drawing drawing = ViewfinderSketch.of(setup, stems).drawing(DrawingWords.BUILT_IN);
                 Matcher drawn = DRAWN.matcher(drawing.says());
                 double share = drawn.find() ? (Integer.parseInt(drawn.group(1)) + 0.5) / 100 : 1;
                 double flowers = flowers(drawing) / share;
@@ -197,7 +198,7 @@ class ViewfinderSketchTest {
     @Test
     void theSunIsDrawnOnlyWhereItStandsClearInTheFrame() {
         Samples.Picture level = floor(1.2, 50, 0);
-        Drawing drawing = ViewfinderSketch.of(Setups.of(level, null, null, Setups.sun(90, 5)));
+        Drawing drawing = ViewfinderSketch.of(Setups.of(level, null, null, Setups.sun(90, 5))).drawing(DrawingWords.BUILT_IN);
         Drawing.Dot ring = (Drawing.Dot) mark(drawing, "sun-ring");
         assertEquals(240, ring.at().x(), 0.5);
         assertTrue(ring.at().y() < 160 && ring.at().y() > 80, ring.toString());
@@ -208,14 +209,14 @@ class ViewfinderSketchTest {
     }
 
     private static boolean hasSun(Setup setup) {
-        return ViewfinderSketch.of(setup).marks().stream().anyMatch(mark -> mark.style().startsWith("sun"));
+        return ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks().stream().anyMatch(mark -> mark.style().startsWith("sun"));
     }
 
     @Test
     void trunksStandInAWoodAndNotInTheOpen() {
-        assertTrue(ViewfinderSketch.of(Setups.inTheWood(floor(1.2, 50, 0), 0)).marks().stream()
+        assertTrue(ViewfinderSketch.of(Setups.inTheWood(floor(1.2, 50, 0), 0)).drawing(DrawingWords.BUILT_IN).marks().stream()
                 .anyMatch(mark -> mark.style().startsWith("trunk")));
-        assertTrue(ViewfinderSketch.of(Setups.of(floor(1.2, 50, 0), null, null, null)).marks().stream()
+        assertTrue(ViewfinderSketch.of(Setups.of(floor(1.2, 50, 0), null, null, null)).drawing(DrawingWords.BUILT_IN).marks().stream()
                 .noneMatch(mark -> mark.style().contains("trunk")));
     }
 
