@@ -100,6 +100,7 @@ final class Drawings {
 
     /** Null where fewer than two positions are known exactly. */
     Scene spots() {
-        return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)));
+        GroundPlan plan = GroundPlan.of(day.trip(), order.route(site));
+        return plan == null ? null : SpotPlan.of(plan);
     }
 }

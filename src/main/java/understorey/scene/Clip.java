@@ -4,15 +4,7 @@ import java.util.List;
 import understorey.scene.Drawing.Point;
 
 /** Cuts strokes at the edges of a frame (Liang and Barsky 1984, from memory). */
-final class Clip {
-
-    private final double width;
-    private final double height;
-
-    Clip(double width, double height) {
-        this.width = width;
-        this.height = height;
-    }
+record Clip(double width, double height) {
 
     /** Adds the two ends of what lies within the frame; nothing where the stroke misses it. */
     void stroke(double x1, double y1, double x2, double y2, List<Point> ends) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import understorey.light.LightAt;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /**
@@ -15,15 +16,15 @@ import understorey.sky.SunDay;
  */
 final class Darkness {
 
-    /** A dark stretch; {@code night} below civil twilight. */
-    record Stretch(ZonedDateTime from, ZonedDateTime to, boolean night) {
+    /** Dark hours; {@code night} below civil twilight. */
+    record Hours(Interval time, boolean night) {
     }
 
     private Darkness() {
     }
 
     /** The dark stretches from one time to another, in order. */
-    static List<Stretch> of(List<LightAt> light, SunDay sun, ZonedDateTime from, ZonedDateTime to) {
+    static List<Hours> of(List<LightAt> light, SunDay sun, ZonedDateTime from, ZonedDateTime to) {
         List<ZonedDateTime> ends = new ArrayList<>(List.of(from, to));
         for (ZonedDateTime event : Arrays.asList(sun.civilDawn(), sun.sunrise(), sun.sunset(), sun.civilDusk())) {
             if (event != null && event.isAfter(from) && event.isBefore(to)) {
@@ -31,12 +32,12 @@ final class Darkness {
             }
         }
         ends.sort(Comparator.naturalOrder());
-        List<Stretch> dark = new ArrayList<>();
+        List<Hours> dark = new ArrayList<>();
         for (int i = 1; i < ends.size(); i++) {
-            Duration half = Duration.between(ends.get(i - 1), ends.get(i)).dividedBy(2);
-            double altitudeDeg = altitudeDeg(light, ends.get(i - 1).plus(half));
+            Interval time = new Interval(ends.get(i - 1), ends.get(i));
+            double altitudeDeg = altitudeDeg(light, time.from().plus(time.length().dividedBy(2)));
             if (altitudeDeg < SunDay.RISE_DEG) {
-                dark.add(new Stretch(ends.get(i - 1), ends.get(i), altitudeDeg < SunDay.CIVIL_DEG));
+                dark.add(new Hours(time, altitudeDeg < SunDay.CIVIL_DEG));
             }
         }
         return dark;

@@ -41,12 +41,15 @@ final class DayFrame {
     /** The hours between the first and the last row of the date that are worth drawing. */
     DayFrame(ZonedDateTime first, ZonedDateTime last, SunDay sun, RunningOrder order, Wording words) {
         this.words = words;
-        boolean whole = sun.civilDawn() == null || sun.civilDusk() == null
-                || sun.civilDusk().isBefore(sun.civilDawn());
-        this.from = whole ? first : later(first, earlier(sun.civilDawn().minusMinutes(45), order.arrive())
-                .truncatedTo(ChronoUnit.HOURS));
-        this.to = whole ? last : earlier(last, later(sun.civilDusk().plusMinutes(105),
-                order.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
+        ZonedDateTime dawn = sun.civilDawn();
+        ZonedDateTime dusk = sun.civilDusk();
+        if (dawn == null || dusk == null || dusk.isBefore(dawn)) {
+            from = first;
+            to = last;
+        } else {
+            from = later(first, earlier(dawn.minusMinutes(45), order.arrive()).truncatedTo(ChronoUnit.HOURS));
+            to = earlier(last, later(dusk.plusMinutes(105), order.leave().plusMinutes(59)).truncatedTo(ChronoUnit.HOURS));
+        }
     }
 
     /** Puts the frame on the sheet: the upper edge and the height of the foot, px. */
@@ -90,14 +93,14 @@ final class DayFrame {
         return top + EV * (HIGHEST_EV - within);
     }
 
-    /** The part of a stretch of time that is drawn, from edge to edge of the frame; null where it is too short to see. */
+    /** True where enough of a stretch of time falls within the frame to be seen. */
+    boolean shows(Interval time) {
+        return column(time).width() >= LEAST_WIDTH;
+    }
+
+    /** The part of a stretch of time that is drawn, from edge to edge of the frame. */
     Stretch column(Interval time) {
-        if (time == null || !time.to().isAfter(from) || !time.from().isBefore(to)) {
-            return null;
-        }
-        double left = new Point(x(later(time.from(), from)), 0).x();
-        double right = new Point(x(earlier(time.to(), to)), 0).x();
-        return right - left < LEAST_WIDTH ? null : new Stretch(left, top, right, bottom());
+        return new Stretch(new Point(x(later(time.from(), from)), 0).x(), top, new Point(x(earlier(time.to(), to)), 0).x(), bottom());
     }
 
     /** A hairline every 4 EV, none behind the words within the frame, which stand from left to right. */

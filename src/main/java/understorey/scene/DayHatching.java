@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Hatch;
 import understorey.scene.Drawing.Label;
@@ -38,34 +40,29 @@ final class DayHatching {
     private final Wording words;
     private final String lowSunSays;
     private final String sunlitSays;
-    private final List<Interval> lowSun = new ArrayList<>();
-    private final List<Interval> overLand = new ArrayList<>();
+    private final List<Interval> lowSun;
+    private final List<Interval> overLand;
 
     DayHatching(DayFrame frame, SunDay sun, List<Interval> sunlit, boolean level, Wording words) {
         this.frame = frame;
         this.words = words;
         this.lowSunSays = words.of(Fact.Word.LOW_SUN);
         this.sunlitSays = words.of(level ? Fact.Word.ABOVE_LEVEL_HORIZON : Fact.Word.ABOVE_SKYLINE);
-        Interval morning = sun.lowSunMorning();
-        Interval evening = sun.lowSunEvening();
-        boolean oneStretch = morning != null && evening != null && !evening.from().isAfter(morning.to().plus(NO_GAP))
-                && !evening.from().isBefore(morning.from());
-        keep(oneStretch ? new Interval(morning.from(), evening.to()) : morning, lowSun);
-        keep(oneStretch ? null : evening, lowSun);
-        boolean ends = false;
-        for (Interval interval : sunlit) {
-            keep(interval, overLand);
-            ends |= interval.from().isAfter(frame.from()) || interval.to().isBefore(frame.to());
-        }
-        if (!ends) {
-            overLand.clear();
-        }
+        this.lowSun = lowSun(sun).stream().filter(frame::shows).toList();
+        List<Interval> seen = sunlit.stream().filter(frame::shows).toList();
+        boolean ends = sunlit.stream().anyMatch(time -> time.from().isAfter(frame.from()) || time.to().isBefore(frame.to()));
+        this.overLand = ends ? seen : List.of();
     }
 
-    private void keep(Interval interval, List<Interval> kept) {
-        if (frame.column(interval) != null) {
-            kept.add(interval);
+    /** In the morning and in the evening; one stretch where the sun stays low between. */
+    private static List<Interval> lowSun(SunDay sun) {
+        Interval morning = sun.lowSunMorning();
+        Interval evening = sun.lowSunEvening();
+        if (morning == null || evening == null) {
+            return Stream.of(Optional.ofNullable(morning), Optional.ofNullable(evening)).flatMap(Optional::stream).toList();
         }
+        boolean oneStretch = !evening.from().isAfter(morning.to().plus(NO_GAP)) && !evening.from().isBefore(morning.from());
+        return oneStretch ? List.of(new Interval(morning.from(), evening.to())) : List.of(morning, evening);
     }
 
     /** Height of the foot, px: a row for each thing that the sun does within the frame. */
@@ -80,45 +77,36 @@ final class DayHatching {
      *
      * @param said words that stand there already
      */
-    List<Stretch> dark(List<Darkness.Stretch> dark, List<Stretch> said, Lettering lettering, List<Mark> marks) {
-        boolean across = true;
-        for (Darkness.Stretch hours : dark) {
-            Stretch column = column(hours);
-            across &= column == null || column.right() - column.left() > Lanes.textWidth(word(hours)) + 2 * ASIDE;
-        }
+    List<Stretch> dark(List<Darkness.Hours> dark, List<Stretch> said, Lettering lettering, List<Mark> marks) {
+        List<Darkness.Hours> seen = dark.stream().filter(hours -> frame.shows(hours.time())).toList();
+        boolean across = seen.stream().allMatch(hours -> frame.column(hours.time()).width() > Lettering.width(word(hours)) + 2 * ASIDE);
         List<Stretch> places = new ArrayList<>();
-        for (Darkness.Stretch hours : dark) {
-            Stretch column = column(hours);
-            if (column != null) {
-                marks.add(new Drawing.Box(hours.night() ? "night" : "dusk", column.left(), column.top(),
-                        new Point(column.right() - column.left(), 0).x(), column.bottom() - column.top()));
-                List<Stretch> plain = new ArrayList<>(said);
-                if (across) {
-                    across(word(hours), column, lettering, places, marks);
-                    plain.addAll(places);
-                    plain.sort(Comparator.comparingDouble(Stretch::left));
-                } else if (upwards(word(hours), column, lettering, places, marks)) {
-                    plain.add(new Stretch(column.left(), column.top(), column.right(), places.get(places.size() - 1).bottom()));
-                }
-                marks.add(Hatching.ruled(hours.night() ? "night-rules" : "dusk-rules", column,
-                        hours.night() ? NIGHT_RULE : DUSK_RULE, plain));
+        for (Darkness.Hours hours : seen) {
+            Stretch column = frame.column(hours.time());
+            marks.add(new Drawing.Box(hours.night() ? "night" : "dusk", column.left(), column.top(), column.width(),
+                    column.bottom() - column.top()));
+            List<Stretch> plain = new ArrayList<>(said);
+            if (across) {
+                across(word(hours), column, lettering, places, marks);
+                plain.addAll(places);
+                plain.sort(Comparator.comparingDouble(Stretch::left));
+            } else if (upwards(word(hours), column, lettering, places, marks)) {
+                plain.add(new Stretch(column.left(), column.top(), column.right(), places.get(places.size() - 1).bottom()));
             }
+            marks.add(Hatching.ruled(hours.night() ? "night-rules" : "dusk-rules", column,
+                    hours.night() ? NIGHT_RULE : DUSK_RULE, plain));
         }
         return places;
     }
 
-    private Stretch column(Darkness.Stretch hours) {
-        return frame.column(new Interval(hours.from(), hours.to()));
-    }
-
-    private String word(Darkness.Stretch hours) {
+    private String word(Darkness.Hours hours) {
         return words.of(hours.night() ? Fact.Word.NIGHT : Fact.Word.TWILIGHT);
     }
 
     /** Between the hairlines of 16 and 12 EV, and of 12 and 8 where others stand there. */
     private static void across(String word, Stretch column, Lettering lettering, List<Stretch> places, List<Mark> marks) {
         for (double y = column.top() + 37; y < column.top() + 80; y += 32) {
-            Label label = new Label("words", Anchor.MIDDLE, new Point((column.left() + column.right()) / 2, y), word);
+            Label label = new Label("words", Anchor.MIDDLE, new Point(column.middle(), y), word);
             if (lettering.place(label)) {
                 places.add(Stretch.of(label));
                 marks.add(label);
@@ -129,7 +117,7 @@ final class DayHatching {
 
     /** At the head of the column, which is left plain as far as the word reaches; false where there is no room. */
     private static boolean upwards(String word, Stretch column, Lettering lettering, List<Stretch> places, List<Mark> marks) {
-        Upright label = new Upright("words", new Point((column.left() + column.right()) / 2 + 5, column.top() + 9), word);
+        Upright label = new Upright("words", new Point(column.middle() + 5, column.top() + 9), word);
         Stretch letters = Stretch.of(label);
         if (letters.left() - BESIDE > column.left() && letters.right() + BESIDE < column.right() && lettering.place(label)) {
             places.add(letters);
@@ -161,10 +149,10 @@ final class DayHatching {
 
     /** A long strip holds its name. */
     private boolean namedWithin(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
-        double centre = (column.left() + column.right()) / 2;
-        double half = Lanes.textWidth(lowSunSays) / 2 + ASIDE;
+        double centre = column.middle();
+        double half = Lettering.width(lowSunSays) / 2 + ASIDE;
         Label label = new Label("words", Anchor.MIDDLE, new Point(centre, middle + 5), lowSunSays);
-        if (column.right() - column.left() < 2 * half + LEAST_STRIPS || !lettering.place(label)) {
+        if (column.width() < 2 * half + LEAST_STRIPS || !lettering.place(label)) {
             return false;
         }
         marks.add(label);
@@ -175,7 +163,7 @@ final class DayHatching {
 
     /** Towards the middle of the day first. */
     private void nameBeside(Stretch column, double middle, Lettering lettering, List<Mark> marks) {
-        double width = Lanes.textWidth(lowSunSays);
+        double width = Lettering.width(lowSunSays);
         boolean morning = column.left() + column.right() < DayFrame.LEFT + DayFrame.RIGHT;
         for (boolean right : new boolean[] {morning, !morning}) {
             for (double aside = ASIDE; aside < FARTHEST_ASIDE; aside += ASIDE) {
@@ -210,8 +198,8 @@ final class DayHatching {
                 tick(column.right(), middle, ends);
             }
             Label label = new Label("line-words", Anchor.MIDDLE,
-                    new Point((column.left() + column.right()) / 2, middle + 5), sunlitSays);
-            if (column.right() - column.left() > Lanes.textWidth(sunlitSays) + 4 * ASIDE && lettering.place(label)) {
+                    new Point(column.middle(), middle + 5), sunlitSays);
+            if (column.width() > Lettering.width(sunlitSays) + 4 * ASIDE && lettering.place(label)) {
                 labels.add(label);
             }
         }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Anchor;
@@ -52,11 +53,11 @@ public final class DayLightChart {
      * @param place    name of the place
      */
     public static Scene of(List<LightAt> light, SunDay sun, List<Interval> sunlit, ToDoubleFunction<LightAt> expected,
-                           RunningOrder order, List<String> names, boolean level, String place) {
+                           RunningOrder order, List<@Nullable String> names, boolean level, String place) {
         return words -> new DayLightChart(light, sun, sunlit, expected, order, level, words).draw(order, names, place);
     }
 
-    private Drawing draw(RunningOrder order, List<String> names, String place) {
+    private Drawing draw(RunningOrder order, List<@Nullable String> names, String place) {
         Signs signs = events();
         DayHatching hatching = new DayHatching(frame, sun, sunlit, level, words);
         frame.lay(signs.bottom() + 10, hatching.foot());
@@ -64,8 +65,8 @@ public final class DayLightChart {
         List<Mark> events = signs.marks(frame.bottom());
         List<Drawing.Label> inWords = inWords();
         Lettering lettering = lettering(events, inWords);
-        List<Darkness.Stretch> dark = Darkness.of(light, sun, frame.from(), frame.to());
-        frame.grid(hatching.dark(dark, places(inWords), lettering, marks), marks);
+        List<Darkness.Hours> dark = Darkness.of(light, sun, frame.from(), frame.to());
+        frame.grid(hatching.dark(dark, inWords.stream().map(Stretch::of).toList(), lettering, marks), marks);
         ribbon.curves(marks);
         marks.addAll(events);
         marks.addAll(inWords);
@@ -94,7 +95,7 @@ public final class DayLightChart {
         return signs;
     }
 
-    private void event(ZonedDateTime time, Function<ZonedDateTime, Fact> fact, Signs signs) {
+    private void event(@Nullable ZonedDateTime time, Function<ZonedDateTime, Fact> fact, Signs signs) {
         if (time != null && frame.inside(time)) {
             signs.add(frame.x(time), words.of(fact.apply(time)));
         }
@@ -106,7 +107,7 @@ public final class DayLightChart {
     }
 
     /** Two marks nearer than three minutes would tell the same. */
-    private static boolean apart(ZonedDateTime a, ZonedDateTime b) {
+    private static boolean apart(ZonedDateTime a, @Nullable ZonedDateTime b) {
         return b == null || Math.abs(Duration.between(a, b).toSeconds()) > 180;
     }
 
@@ -117,14 +118,6 @@ public final class DayLightChart {
         }
         return List.of(new Drawing.Label("words", Anchor.MIDDLE, new Point((DayFrame.LEFT + DayFrame.RIGHT) / 2,
                 sun.upAllDay() ? frame.floor() - 11 : frame.top() + 37), words.of(sun.upAllDay() ? Fact.Word.NO_SUNSET : Fact.Word.NO_SUNRISE)));
-    }
-
-    private static List<Stretch> places(List<Drawing.Label> labels) {
-        List<Stretch> places = new ArrayList<>();
-        for (Drawing.Label label : labels) {
-            places.add(Stretch.of(label));
-        }
-        return places;
     }
 
     /** The words so far, and the lines that hang between them. */
@@ -142,17 +135,18 @@ public final class DayLightChart {
     }
 
     /** The pictures under the frame; returns how many rows they take. */
-    private int pictures(RunningOrder order, List<String> names, List<Mark> pictures) {
+    private int pictures(RunningOrder order, List<@Nullable String> names, List<Mark> pictures) {
         Lanes lanes = new Lanes();
         for (int i = 0; i < names.size(); i++) {
-            Interval time = names.get(i) == null ? null : order.timeOf(names.get(i));
+            String name = names.get(i);
+            Interval time = name == null ? null : order.timeOf(name);
             if (time == null || !frame.inside(time.from())) {
                 continue;
             }
             double width = Math.max(24, frame.x(time.to()) - frame.x(time.from()));
             double x = Math.min(frame.x(time.from()), DayFrame.RIGHT - width);
             double y = frame.bottom() + 6 + lanes.place(x, x + width) * LANE;
-            pictures.add(new Drawing.Box("picture", tenth(x), tenth(y), tenth(width), 20));
+            pictures.add(new Drawing.Box("picture", x, y, width, 20));
             pictures.add(new Drawing.Label("picture-number", Anchor.MIDDLE, new Point(x + width / 2, y + 16),
                     String.valueOf(i + 1)));
         }
@@ -176,7 +170,7 @@ public final class DayLightChart {
         }
         says.add(new Fact.BrightestExpected(at, ribbon.expectedAt(best)));
         says.add(new Fact.InOtherSkies(darkest, brightest));
-        Fact known = ribbon.knownSpan();
+        Fact.ForecastHours known = ribbon.knownSpan();
         if (known != null) {
             says.add(known);
         }
@@ -189,9 +183,5 @@ public final class DayLightChart {
 
     private ZonedDateTime last() {
         return light.get(light.size() - 1).sun().time();
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

@@ -2,8 +2,10 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Label;
@@ -27,7 +29,7 @@ final class DayRibbon {
     private final ToDoubleFunction<LightAt> sky;
     private final Wording words;
     /** The rows within the frame. */
-    private final List<LightAt> rows = new ArrayList<>();
+    private final List<LightAt> rows;
     private final List<Point> brightest = new ArrayList<>();
     private final List<Point> darkest = new ArrayList<>();
     /** NaN without a forecast. */
@@ -39,15 +41,8 @@ final class DayRibbon {
         this.words = words;
         this.frame = frame;
         this.sky = sky;
-        for (LightAt row : light) {
-            if (frame.inside(row.sun().time())) {
-                rows.add(row);
-            }
-        }
-        expected = new double[rows.size()];
-        for (int i = 0; i < expected.length; i++) {
-            expected[i] = sky.applyAsDouble(rows.get(i));
-        }
+        rows = light.stream().filter(row -> frame.inside(row.sun().time())).toList();
+        expected = rows.stream().mapToDouble(sky).toArray();
     }
 
     /** Once the frame is laid. */
@@ -80,7 +75,7 @@ final class DayRibbon {
      * The run with one more point, or a new one where there is none; a run of one point is no line. Level parts
      * need no points between.
      */
-    private List<Point> grown(List<Point> run, Double ev, double x, List<List<Point>> runs) {
+    private List<Point> grown(List<Point> run, @Nullable Double ev, double x, List<List<Point>> runs) {
         if (ev != null) {
             Point point = new Point(x, frame.y(ev));
             int last = run.size() - 1;
@@ -142,7 +137,7 @@ final class DayRibbon {
     private boolean named(Word word, String style, List<Point> line, boolean above, Lettering lettering,
                                  List<Mark> marks) {
         String text = words.of(word);
-        double half = Lanes.textWidth(text) / 2;
+        double half = Lettering.width(text) / 2;
         int middle = line.size() / 2;
         for (int step = 0; step <= 2 * middle; step++) {
             int i = middle + (step % 2 == 0 ? step / 2 : -(step + 1) / 2);
@@ -167,16 +162,11 @@ final class DayRibbon {
 
     /** The row with the most light: under the sky expected as far as that is known, else under any. */
     LightAt best() {
-        LightAt best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < expected.length; i++) {
-            double ev = known() ? expected[i] : brightest(rows.get(i));
-            if (best == null || ev > most) {
-                best = rows.get(i);
-                most = Double.isNaN(ev) ? Double.NEGATIVE_INFINITY : ev;
-            }
-        }
-        return best;
+        boolean known = known();
+        return Collections.max(rows, Comparator.comparingDouble(row -> {
+            double ev = known ? expectedAt(row) : brightest(row);
+            return Double.isNaN(ev) ? Double.NEGATIVE_INFINITY : ev;
+        }));
     }
 
     double expectedAt(LightAt row) {
@@ -189,7 +179,7 @@ final class DayRibbon {
     }
 
     /** The hours with a forecast; null where these are all. */
-    Fact.ForecastHours knownSpan() {
+    Fact.@Nullable ForecastHours knownSpan() {
         int first = nextKnown(0, 1);
         int last = nextKnown(expected.length - 1, -1);
         return first == 0 && last == expected.length - 1 ? null
@@ -219,7 +209,7 @@ final class DayRibbon {
     }
 
     /** The sky that makes an edge of the band; null for a clear one with the sun on the ground. */
-    private static Word name(LightAt row, boolean brightest) {
+    private static @Nullable Word name(LightAt row, boolean brightest) {
         double ev = brightest ? brightest(row) : darkest(row);
         return ev == row.floor().shade() ? Word.CLEAR_IN_SHADE : ev == clear(row) ? null
                 : ev == row.floor().overcast() ? Word.OVERCAST : Word.BROKEN_CLOUD;

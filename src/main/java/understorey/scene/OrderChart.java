@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.scene.Drawing.Anchor;
@@ -55,18 +56,14 @@ public final class OrderChart {
         this.to = end.plusMinutes(59).truncatedTo(ChronoUnit.HOURS);
     }
 
+    /** A picture, and when it is taken. */
+    private record Taken(Picture picture, Leg shoot) {
+    }
+
     /** The time line; null when no picture is taken. */
-    public static Scene of(RunningOrder order, List<Picture> pictures) {
-        List<Picture> taken = new ArrayList<>();
-        for (Leg leg : order.legs()) {
-            if (leg.what() == Leg.What.SHOOT) {
-                for (Picture picture : pictures) {
-                    if (picture.name().equals(leg.shot())) {
-                        taken.add(picture);
-                    }
-                }
-            }
-        }
+    public static @Nullable Scene of(RunningOrder order, List<Picture> pictures) {
+        List<Taken> taken = order.shooting().stream().flatMap(leg -> pictures.stream()
+                .filter(picture -> picture.name().equals(leg.shot())).map(picture -> new Taken(picture, leg))).toList();
         return taken.isEmpty() ? null : words -> new OrderChart(order, words).draw(taken);
     }
 
@@ -74,12 +71,12 @@ public final class OrderChart {
         return order.legs().get(order.legs().size() - 1).to();
     }
 
-    private Drawing draw(List<Picture> taken) {
+    private Drawing draw(List<Taken> taken) {
         double y = 0;
         List<Fact> says = new ArrayList<>();
-        for (Picture picture : taken) {
-            row(picture, y);
-            says.add(says(picture));
+        for (Taken one : taken) {
+            row(one.picture(), y);
+            says.add(says(one));
             y += ROW;
         }
         if (order.legs().get(order.legs().size() - 1).shot() == null) {
@@ -96,7 +93,7 @@ public final class OrderChart {
     /** The first row has the wait for a gate as well. */
     private void row(Picture picture, double top) {
         marks.add(label("words", Anchor.START, LEFT, top + TEXT,
-                Lanes.shortened(words.of(picture.fact()), RIGHT - LEFT)));
+                Lettering.shortened(words.of(picture.fact()), RIGHT - LEFT)));
         track(top);
         for (Interval window : picture.windows()) {
             box("window", window.from(), window.to(), top + TRACK_TOP, TRACK);
@@ -146,7 +143,7 @@ public final class OrderChart {
         double left = Math.max(LEFT, x(begin));
         double right = Math.min(RIGHT, x(end));
         if (right > left) {
-            marks.add(new Drawing.Box(style, tenth(left), top, tenth(right - left), height));
+            marks.add(new Drawing.Box(style, left, top, right - left, height));
         }
     }
 
@@ -159,14 +156,10 @@ public final class OrderChart {
         }
     }
 
-    private Fact says(Picture picture) {
-        Fact taken = new Fact.Taken(picture.fact(), hours(order.timeOf(picture.name())));
-        return picture.windows().stream().map(OrderChart::hours).reduce(Fact.Both::new)
+    private static Fact says(Taken one) {
+        Fact taken = new Fact.Taken(one.picture().fact(), new Fact.Hours(one.shoot().from(), one.shoot().to()));
+        return one.picture().windows().stream().<Fact>map(window -> new Fact.Hours(window.from(), window.to())).reduce(Fact.Both::new)
                 .<Fact>map(windows -> new Fact.Item(taken, new Fact.LightNeeded(windows))).orElse(taken);
-    }
-
-    private static Fact hours(Interval interval) {
-        return new Fact.Hours(interval.from(), interval.to());
     }
 
     private double x(ZonedDateTime time) {
@@ -176,9 +169,5 @@ public final class OrderChart {
 
     private static Label label(String style, Anchor anchor, double x, double y, String text) {
         return new Label(style, anchor, new Point(x, y), text);
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

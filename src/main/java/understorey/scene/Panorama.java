@@ -1,9 +1,11 @@
 package understorey.scene;
 
+import java.util.Comparator;
 import java.util.List;
 import understorey.light.LightAt;
 import understorey.scene.Drawing.Point;
 import understorey.sky.Skyline;
+import understorey.sky.SunAt;
 
 /**
  * The two scales of the sun over the skyline: bearings across, around the side on which the sun is highest, and
@@ -47,13 +49,8 @@ final class Panorama {
 
     /** Where the sun is highest that day; without sun, the pole-ward or equator-ward side by hemisphere. */
     private static double centre(List<LightAt> up, double latitude) {
-        LightAt highest = null;
-        for (LightAt row : up) {
-            if (highest == null || row.sun().apparentAltitudeDeg() > highest.sun().apparentAltitudeDeg()) {
-                highest = row;
-            }
-        }
-        double azimuth = highest == null ? latitude < 0 ? 0 : 180 : highest.sun().azimuthDeg();
+        double azimuth = up.stream().map(LightAt::sun).max(Comparator.comparingDouble(SunAt::apparentAltitudeDeg))
+                .map(SunAt::azimuthDeg).orElse(latitude < 0 ? 0.0 : 180.0);
         return azimuth > 90 && azimuth < 270 ? 180 : 0;
     }
 

@@ -3,8 +3,12 @@ package understorey.scene;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Box;
@@ -55,16 +59,10 @@ public final class SeasonChart {
         this.chosenSays = words.of(monthAlone ? new Fact.MidMonth(chosen.getMonth()) : new Fact.YourDay(chosen));
         int n = window.past().size();
         this.past = window.past().subList(Math.max(0, n - MOST_YEARS), n);
-        LocalDate first = earlier(window.first().from(), chosen);
-        LocalDate last = later(window.over().to(), chosen);
-        for (FloweringWindow.Past year : past) {
-            for (LocalDate date : dates(year)) {
-                first = earlier(first, date);
-                last = later(last, date);
-            }
-        }
-        this.from = first.minusDays(BESIDE_D);
-        this.to = last.plusDays(BESIDE_D);
+        List<LocalDate> shown = new ArrayList<>(List.of(window.first().from(), window.over().to(), chosen));
+        past.forEach(year -> shown.addAll(dates(year)));
+        this.from = Collections.min(shown).minusDays(BESIDE_D);
+        this.to = Collections.max(shown).plusDays(BESIDE_D);
     }
 
     /**
@@ -105,7 +103,7 @@ public final class SeasonChart {
                     : x(year.full()) - (x(year.full()) - left) / 3;
             double fullRight = year.over() == null ? x(year.full()) + 3
                     : x(year.full()) + (right - x(year.full())) / 3;
-            marks.add(new Box("season-full", tenth(fullLeft), tenth(y), tenth(fullRight - fullLeft), STRIP + 2));
+            marks.add(new Box("season-full", fullLeft, y, fullRight - fullLeft, STRIP + 2));
         } else {
             for (LocalDate date : dates) {
                 marks.add(new Dot("season-full", new Point(x(date), y + STRIP / 2 + 1), 4));
@@ -154,7 +152,7 @@ public final class SeasonChart {
             int day = date.getDayOfMonth();
             boolean named = day == 1 ? step < 31 || date.getMonthValue() % months == 0
                     : step < 31 && (day - 1) % step == 0 && day <= 21;
-            double half = Lanes.textWidth(date(date)) / 2;
+            double half = Lettering.width(date(date)) / 2;
             if (named) {
                 ticks.add(new Point(x(date), TOP - 8));
                 ticks.add(new Point(x(date), y - 16));
@@ -169,7 +167,7 @@ public final class SeasonChart {
     private double widest() {
         double widest = 0;
         for (LocalDate date = from.withDayOfMonth(21); !date.isAfter(to); date = date.plusMonths(1)) {
-            widest = Math.max(widest, Lanes.textWidth(date(date)));
+            widest = Math.max(widest, Lettering.width(date(date)));
         }
         return widest;
     }
@@ -178,7 +176,7 @@ public final class SeasonChart {
         List<Point> line = List.of(new Point(x(chosen), TOP - 10), new Point(x(chosen), floor));
         marks.add(new Line("season-halo", line));
         marks.add(new Line("season-day", line));
-        double half = Lanes.textWidth(chosenSays) / 2;
+        double half = Lettering.width(chosenSays) / 2;
         marks.add(new Label("words", Anchor.MIDDLE,
                 new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), chosenSays));
     }
@@ -200,7 +198,7 @@ public final class SeasonChart {
         return Fact.text(says);
     }
 
-    private static void add(LocalDate date, Function<LocalDate, Fact> fact, List<Fact> facts) {
+    private static void add(@Nullable LocalDate date, Function<LocalDate, Fact> fact, List<Fact> facts) {
         if (date != null) {
             facts.add(fact.apply(date));
         }
@@ -208,9 +206,7 @@ public final class SeasonChart {
 
     private String yearOf(FloweringWindow.Past year) {
         Season.Flowering record = year.record();
-        LocalDate date = record.full() != null ? record.full() : record.first() != null ? record.first() : record.over();
-        LocalDate moved = record.full() != null ? year.full() : dates(year).get(0);
-        return named(date.getYear() - moved.getYear());
+        return named(known(record.first(), record.full(), record.over()).get(0).getYear() - dates(year).get(0).getYear());
     }
 
     /** A season some years from this one: by both years where it crosses the turn of the year, {@code 2026/27}. */
@@ -222,13 +218,12 @@ public final class SeasonChart {
 
     /** Those that are known, on this season's calendar, in order. */
     private static List<LocalDate> dates(FloweringWindow.Past year) {
-        List<LocalDate> dates = new ArrayList<>();
-        for (LocalDate date : new LocalDate[] {year.first(), year.full(), year.over()}) {
-            if (date != null) {
-                dates.add(date);
-            }
-        }
-        return dates;
+        return known(year.first(), year.full(), year.over());
+    }
+
+    private static List<LocalDate> known(@Nullable LocalDate first, @Nullable LocalDate full, @Nullable LocalDate over) {
+        return Stream.of(Optional.ofNullable(first), Optional.ofNullable(full), Optional.ofNullable(over))
+                .flatMap(Optional::stream).toList();
     }
 
     private String date(LocalDate date) {
@@ -241,17 +236,5 @@ public final class SeasonChart {
 
     private double x(LocalDate date) {
         return LEFT + perDay() * ChronoUnit.DAYS.between(from, date);
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
-    }
-
-    private static LocalDate earlier(LocalDate a, LocalDate b) {
-        return a.isBefore(b) ? a : b;
-    }
-
-    private static LocalDate later(LocalDate a, LocalDate b) {
-        return a.isAfter(b) ? a : b;
     }
 }

@@ -1,5 +1,6 @@
 package understorey.scene;
 
+import org.jspecify.annotations.Nullable;
 import understorey.kit.CoverTrade;
 import understorey.kit.LensFit;
 import understorey.plan.Canopy;
@@ -18,8 +19,8 @@ import understorey.sky.SunAt;
  * @param clearingRadiusM without trees; null under a closed canopy
  * @param sun             null when land hides it or it is down
  */
-public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharpToM, Slope slope, Canopy canopy,
-                    Double clearingRadiusM, SunAt sun) {
+public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharpToM, @Nullable Slope slope,
+                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun) {
 
     /** Where the catalogue does not know: common practice, no source. */
     private static final double UNKNOWN_HEAD_M = 0.04;
@@ -39,15 +40,20 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
     }
 
     double headM() {
-        return subject().headWidthMm() == null ? UNKNOWN_HEAD_M : subject().headWidthMm() / 1000;
+        Double widthMm = subject().headWidthMm();
+        return widthMm == null ? UNKNOWN_HEAD_M : widthMm / 1000;
     }
 
     double lowM() {
-        return subject().heightM() == null ? UNKNOWN_PLANT_M : subject().heightLowM();
+        return plantM(subject().heightLowM());
     }
 
     double highM() {
-        return subject().heightM() == null ? UNKNOWN_PLANT_M : subject().heightHighM();
+        return plantM(subject().heightHighM());
+    }
+
+    private double plantM(@Nullable Double limitM) {
+        return limitM == null || subject().heightM() == null ? UNKNOWN_PLANT_M : limitM;
     }
 
     boolean stemsKnown() {
@@ -56,7 +62,8 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
 
     /** Of a good stand; an assumption where it is not known. */
     double stemsPerM2() {
-        return subject().stemsPerM2() == null ? UNKNOWN_STEMS : subject().stemsPerM2().typical();
+        Subject.Stems stems = subject().stemsPerM2();
+        return stems == null ? UNKNOWN_STEMS : stems.typical();
     }
 
     /** Rise of the ground along the view, degrees. */

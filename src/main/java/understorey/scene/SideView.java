@@ -188,8 +188,8 @@ public final class SideView {
         double headY = y(plantAtM, plantM);
         marks.add(new Line("plant", List.of(new Point(x, y(plantAtM, 0)), new Point(x, headY))));
         marks.add(new Dot("plant-head", new Point(x, headY), Math.max(3.5, Math.min(40, setup.headM() / 2 * scale))));
-        String high = words.of(new Fact.PlantHeight(Lanes.shortened(setup.subject().name(), 420), plantM));
-        double half = Lanes.textWidth(high) / 2;
+        String high = words.of(new Fact.PlantHeight(Lettering.shortened(setup.subject().name(), 420), plantM));
+        double half = Lettering.width(high) / 2;
         double at = Math.max(half + 4, Math.min(WIDTH - half - 4, x));
         marks.add(new Label("words", Anchor.MIDDLE, new Point(at, Math.max(levelY, y(plantAtM, 0)) + 26), high));
     }

@@ -25,11 +25,11 @@ final class Signs {
     private record Hung(Sign sign, int row, boolean right) {
 
         double from() {
-            return right ? sign.x() + ASIDE : sign.x() - ASIDE - Lanes.textWidth(sign.words());
+            return right ? sign.x() + ASIDE : sign.x() - ASIDE - Lettering.width(sign.words());
         }
 
         double to() {
-            return from() + Lanes.textWidth(sign.words());
+            return from() + Lettering.width(sign.words());
         }
 
         boolean touches(Hung other) {

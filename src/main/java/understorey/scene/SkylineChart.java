@@ -2,6 +2,7 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -33,24 +34,20 @@ public final class SkylineChart {
      * @param facingDeg null when it faces nowhere in particular
      * @param widthDeg  horizontal angle of view
      */
-    public record Field(int number, Double facingDeg, double widthDeg) {
+    public record Field(int number, @Nullable Double facingDeg, double widthDeg) {
     }
 
-    private final List<LightAt> up = new ArrayList<>();
+    private final List<LightAt> up;
     private final Skyline skyline;
     private final Wording words;
-    private final Double treeTopDeg;
+    private final @Nullable Double treeTopDeg;
     private final Panorama panorama;
     private final SunPath path;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SkylineChart(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, Wording words) {
+    private SkylineChart(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, Site site, Wording words) {
         this.words = words;
-        for (LightAt row : light) {
-            if (row.sun().apparentAltitudeDeg() > -1) {
-                up.add(row);
-            }
-        }
+        this.up = light.stream().filter(row -> row.sun().apparentAltitudeDeg() > -1).toList();
         this.skyline = skyline;
         this.treeTopDeg = treeTopDeg;
         this.panorama = new Panorama(up, skyline, site.position().latitude(),
@@ -65,7 +62,7 @@ public final class SkylineChart {
      *                   no trees stand around, or the trees stand overhead
      * @param place      name of the place
      */
-    public static Scene of(List<LightAt> light, Skyline skyline, Double treeTopDeg, Site site, List<Shot> shots,
+    public static Scene of(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, Site site, List<Shot> shots,
                            List<Field> fields, String place) {
         return words -> new SkylineChart(light, skyline, treeTopDeg, site, words).draw(shots, fields,
                 words.of(skyline.isLevel() ? new Fact.SunOverLevelHorizon(place) : new Fact.SunOverSkyline(place)));
@@ -137,7 +134,7 @@ public final class SkylineChart {
     /** What each look of the path says, above the plot. */
     private void key(boolean landRises) {
         double x = LEFT;
-        if (path.ends(false) != null) {
+        if (path.seen(false) != null) {
             x = sample(x, null, SunPath.Sight.CLEAR, Fact.Word.SUN_VISIBLE);
         }
         if (treeTopDeg != null) {
@@ -148,21 +145,19 @@ public final class SkylineChart {
         }
     }
 
-    private double sample(double x, String ground, SunPath.Sight sight, Fact fact) {
+    private double sample(double x, @Nullable String ground, SunPath.Sight sight, Fact fact) {
         String text = words.of(fact);
         if (ground != null) {
             marks.add(new Drawing.Box(ground, x, KEY - 12, SAMPLE, 13));
         }
         marks.add(new Drawing.Line(sight.line(), List.of(new Point(x, KEY - 5.5), new Point(x + SAMPLE, KEY - 5.5))));
         marks.add(new Drawing.Label("words", Anchor.START, new Point(x + SAMPLE + 7, KEY), text));
-        return x + SAMPLE + 7 + Lanes.textWidth(text) + 8;
+        return x + SAMPLE + 7 + Lettering.width(text) + 8;
     }
 
     private void doesNotRise() {
-        for (LightAt row : up) {
-            if (row.sun().apparentAltitudeDeg() > EDGE_UP_DEG) {
-                return;
-            }
+        if (up.stream().anyMatch(row -> row.sun().apparentAltitudeDeg() > EDGE_UP_DEG)) {
+            return;
         }
         marks.add(new Drawing.Label(treeTopDeg == null ? "words" : "figure-in-trees", Anchor.MIDDLE, new Point((LEFT + RIGHT) / 2,
                 (panorama.top() + panorama.bottom()) / 2), words.of(Fact.Word.NO_SUNRISE)));
@@ -191,10 +186,11 @@ public final class SkylineChart {
         Lanes lanes = new Lanes();
         List<Point> ends = new ArrayList<>();
         for (Field field : fields) {
-            if (field.facingDeg() == null) {
+            Double facingDeg = field.facingDeg();
+            if (facingDeg == null) {
                 continue;
             }
-            double offset = panorama.offset(field.facingDeg());
+            double offset = panorama.offset(facingDeg);
             Fact picture = new Fact.NumberedPicture(field.number(), shots.get(field.number() - 1).name());
             double from = Math.max(LEFT, panorama.x(offset - field.widthDeg() / 2));
             double to = Math.min(RIGHT, panorama.x(offset + field.widthDeg() / 2));
@@ -202,8 +198,8 @@ public final class SkylineChart {
                 aside(picture, offset < 0, lanes, below);
                 continue;
             }
-            String text = Lanes.shortened(words.of(picture), RIGHT - LEFT);
-            double width = Lanes.textWidth(text);
+            String text = Lettering.shortened(words.of(picture), RIGHT - LEFT);
+            double width = Lettering.width(text);
             double textFrom = Math.max(LEFT, Math.min(RIGHT - width, (from + to) / 2 - width / 2));
             int lane = lanes.place(Math.min(from, textFrom), Math.max(to, textFrom + width));
             double y = below + lane * LANE;
@@ -219,31 +215,31 @@ public final class SkylineChart {
 
     /** A picture that looks past the edge of the sheet. */
     private void aside(Fact picture, boolean left, Lanes lanes, double below) {
-        String text = Lanes.shortened(words.of(left ? new Fact.LooksLeft(picture) : new Fact.LooksRight(picture)), RIGHT - LEFT);
-        double width = Lanes.textWidth(text);
+        String text = Lettering.shortened(words.of(left ? new Fact.LooksLeft(picture) : new Fact.LooksRight(picture)), RIGHT - LEFT);
+        double width = Lettering.width(text);
         double from = left ? LEFT : RIGHT - width;
         marks.add(new Drawing.Label("words", Anchor.START,
                 new Point(from, below + lanes.place(from, from + width) * LANE + 26), text));
     }
 
     private Fact says() {
-        List<LightAt> land = path.ends(true);
+        SunPath.Seen land = path.seen(true);
         if (land == null) {
             return skyline.isLevel() ? Fact.Word.BELOW_LEVEL_HORIZON_ALL_DAY : Fact.Word.BEHIND_SKYLINE_ALL_DAY;
         }
-        SunAt highest = land.get(2).sun();
+        SunAt highest = land.highest().sun();
         Fact overLand = skyline.isLevel()
                 ? new Fact.AboveLevelHorizonBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg())
                 : new Fact.AboveSkylineBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg());
         if (treeTopDeg == null) {
             return overLand;
         }
-        List<LightAt> trees = path.ends(false);
+        SunPath.Seen trees = path.seen(false);
         return new Fact.Next(overLand, trees == null ? new Fact.NeverAboveTrees(treeTopDeg)
                 : new Fact.AboveTreesBetween(treeTopDeg, bearings(trees)));
     }
 
-    private static Fact bearings(List<LightAt> ends) {
-        return new Fact.Bearings(ends.get(0).sun().azimuthDeg(), ends.get(1).sun().azimuthDeg());
+    private static Fact bearings(SunPath.Seen seen) {
+        return new Fact.Bearings(seen.first().sun().azimuthDeg(), seen.last().sun().azimuthDeg());
     }
 }

@@ -1,7 +1,9 @@
 package understorey.scene;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Mark;
@@ -35,27 +37,19 @@ public final class SpotPlan {
     private SpotPlan(GroundPlan plan, Wording words) {
         this.plan = plan;
         this.words = words;
-        double west = Double.POSITIVE_INFINITY;
-        double east = Double.NEGATIVE_INFINITY;
-        double south = Double.POSITIVE_INFINITY;
-        double north = Double.NEGATIVE_INFINITY;
-        for (GroundPlan.Place place : plan.places()) {
-            west = Math.min(west, place.eastM());
-            east = Math.max(east, place.eastM());
-            south = Math.min(south, place.northM());
-            north = Math.max(north, place.northM());
-        }
-        this.west = west;
-        this.north = north;
-        this.scale = Math.min(LARGEST, Math.min((WIDTH - 2 * MARGIN) / Math.max(1, east - west),
-                (HIGHEST - 2 * MARGIN) / Math.max(1, north - south)));
-        this.height = 2 * MARGIN + (north - south) * scale + FOOT;
-        this.indent = (WIDTH - (east - west) * scale) / 2;
+        DoubleSummaryStatistics eastings = plan.places().stream().mapToDouble(GroundPlan.Place::eastM).summaryStatistics();
+        DoubleSummaryStatistics northings = plan.places().stream().mapToDouble(GroundPlan.Place::northM).summaryStatistics();
+        double across = eastings.getMax() - eastings.getMin();
+        double up = northings.getMax() - northings.getMin();
+        this.west = eastings.getMin();
+        this.north = northings.getMax();
+        this.scale = Math.min(LARGEST, Math.min((WIDTH - 2 * MARGIN) / Math.max(1, across), (HIGHEST - 2 * MARGIN) / Math.max(1, up)));
+        this.height = 2 * MARGIN + up * scale + FOOT;
+        this.indent = (WIDTH - across * scale) / 2;
     }
 
-    /** The plan; null when there is none. */
     public static Scene of(GroundPlan plan) {
-        return plan == null ? null : words -> new SpotPlan(plan, words).draw();
+        return words -> new SpotPlan(plan, words).draw();
     }
 
     private Drawing draw() {
@@ -103,7 +97,7 @@ public final class SpotPlan {
     /** Beside, above or below its dot; in a crowd, and where there is no room, farther off at the end of a line. */
     private void name(GroundPlan.Place place, Lettering lettering) {
         Point at = at(place);
-        String name = Lanes.shortened(place.name(), WIDTH / 3);
+        String name = Lettering.shortened(place.name(), WIDTH / 3);
         Point crowd = crowd(at);
         if (crowd != null && fartherOff(at, crowd, name, lettering)) {
             return;
@@ -125,7 +119,7 @@ public final class SpotPlan {
     }
 
     /** The middle of dots so near that their names would stand in each other's way; null when there is none. */
-    private Point crowd(Point at) {
+    private @Nullable Point crowd(Point at) {
         int count = 0;
         double x = 0;
         double y = 0;
@@ -147,9 +141,9 @@ public final class SpotPlan {
             for (int i = 0; i < DIRECTIONS; i++) {
                 double angle = outward + 2 * Math.PI / DIRECTIONS * (i % 2 == 0 ? -i / 2 : (i + 1) / 2);
                 double aside = Math.sin(angle);
-                Point end = new Point(tenth(at.x() + away * aside), tenth(at.y() - away * Math.cos(angle)));
+                Point end = new Point(at.x() + away * aside, at.y() - away * Math.cos(angle));
                 Label label = new Label("words", aside > 0 ? Anchor.START : Anchor.END, new Point(end.x() + (aside > 0 ? 4 : -4), end.y() + 5), name);
-                List<Point> leader = List.of(new Point(tenth(at.x() + DOT * aside), tenth(at.y() - DOT * Math.cos(angle))), end);
+                List<Point> leader = List.of(new Point(at.x() + DOT * aside, at.y() - DOT * Math.cos(angle)), end);
                 if (onSheet(label) && lettering.place(label, leader)) {
                     marks.add(new Drawing.Line("leader", leader));
                     marks.add(label);
@@ -158,10 +152,6 @@ public final class SpotPlan {
             }
         }
         return false;
-    }
-
-    private static double tenth(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 
     private void length(GroundPlan.Way way, Lettering lettering) {

@@ -1,7 +1,10 @@
 package understorey.scene;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
@@ -44,10 +47,10 @@ final class SunPath {
 
     private final List<LightAt> up;
     private final Skyline skyline;
-    private final Double treeTopDeg;
+    private final @Nullable Double treeTopDeg;
     private final Panorama panorama;
 
-    SunPath(List<LightAt> up, Skyline skyline, Double treeTopDeg, Panorama panorama) {
+    SunPath(List<LightAt> up, Skyline skyline, @Nullable Double treeTopDeg, Panorama panorama) {
         this.up = up;
         this.skyline = skyline;
         this.treeTopDeg = treeTopDeg;
@@ -66,14 +69,17 @@ final class SunPath {
     }
 
     void strokes(List<Mark> marks) {
-        List<Point> run = new ArrayList<>();
-        Sight sight = null;
-        LightAt before = null;
-        for (LightAt row : up) {
-            if (before != null && Math.abs(turn(before, row)) > JUMP_DEG) {
+        if (up.isEmpty()) {
+            return;
+        }
+        LightAt before = up.get(0);
+        Sight sight = sight(before);
+        List<Point> run = new ArrayList<>(List.of(at(before)));
+        for (LightAt row : up.subList(1, up.size())) {
+            if (Math.abs(turn(before, row)) > JUMP_DEG) {
                 stroke(sight, run, marks);
                 run = new ArrayList<>();
-            } else if (before != null) {
+            } else {
                 double share = 0;
                 while (sight != sight(row) && share < 1) {
                     share = change(before, row, share, sight);
@@ -85,14 +91,18 @@ final class SunPath {
                 }
             }
             sight = sight(row);
-            run.add(panorama.at(panorama.offset(row.sun().azimuthDeg()), row.sun().apparentAltitudeDeg()));
+            run.add(at(row));
             before = row;
         }
         stroke(sight, run, marks);
     }
 
+    private Point at(LightAt row) {
+        return panorama.at(panorama.offset(row.sun().azimuthDeg()), row.sun().apparentAltitudeDeg());
+    }
+
     private static void stroke(Sight sight, List<Point> run, List<Mark> marks) {
-        if (run.size() > 1 && !(run.size() == 2 && run.get(0).meets(run.get(1)))) {
+        if (run.size() > 1 && !(run.size() == 2 && run.get(0).equals(run.get(1)))) {
             marks.add(new Drawing.Line(sight.line, List.copyOf(run)));
         }
     }
@@ -137,7 +147,7 @@ final class SunPath {
         for (int i = 0; i < up.size(); i++) {
             LightAt row = up.get(i);
             if (row.sun().time().getMinute() == 0 && row.sun().apparentAltitudeDeg() > 0) {
-                Point point = panorama.at(panorama.offset(row.sun().azimuthDeg()), row.sun().apparentAltitudeDeg());
+                Point point = at(row);
                 Sight sight = sight(row);
                 marks.add(new Drawing.Dot(sight.dot, point, 4));
                 Drawing.Label label = figure(i, point, sight);
@@ -181,19 +191,14 @@ final class SunPath {
         return across > JUMP_DEG ? 0 : rise / Math.max(NO_WAY, across);
     }
 
-    /** The first and the last row in which nothing hides the sun, or nothing but leaves, and the highest; null without any. */
-    List<LightAt> ends(boolean throughLeaves) {
-        LightAt first = null;
-        LightAt last = null;
-        LightAt highest = null;
-        for (LightAt row : up) {
-            if (sight(row) == Sight.CLEAR || throughLeaves && sight(row) == Sight.TREES) {
-                first = first == null ? row : first;
-                last = row;
-                highest = highest == null || row.sun().apparentAltitudeDeg() > highest.sun().apparentAltitudeDeg()
-                        ? row : highest;
-            }
-        }
-        return first == null ? null : List.of(first, last, highest);
+    /** The first and the last row in which the sun is seen, and the one in which it is highest. */
+    record Seen(LightAt first, LightAt last, LightAt highest) {
+    }
+
+    /** When nothing hides the sun, or nothing but leaves; null where it is never seen. */
+    @Nullable Seen seen(boolean throughLeaves) {
+        List<LightAt> rows = up.stream().filter(row -> sight(row) == Sight.CLEAR || throughLeaves && sight(row) == Sight.TREES).toList();
+        return rows.isEmpty() ? null : new Seen(rows.get(0), rows.get(rows.size() - 1),
+                Collections.max(rows, Comparator.comparingDouble(row -> row.sun().apparentAltitudeDeg())));
     }
 }

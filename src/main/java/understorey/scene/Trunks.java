@@ -112,7 +112,8 @@ final class Trunks {
 
     /** Up to near its top, or to where a camera that looks down would lose it. */
     private double topM(double aheadM, double depthM) {
-        double top = 0.95 * (setup.canopy().heightM() == null ? UNKNOWN_TOP_M : setup.canopy().heightM());
+        Double treesM = setup.canopy() == null ? null : setup.canopy().heightM();
+        double top = 0.95 * (treesM == null ? UNKNOWN_TOP_M : treesM);
         double topDepth = perspective.depthM(aheadM, top);
         return topDepth >= depthM / 4 ? top : top * 0.75 * depthM / (depthM - topDepth);
     }

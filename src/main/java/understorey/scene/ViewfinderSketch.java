@@ -2,15 +2,18 @@ package understorey.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.optics.FlowerLayer;
 import understorey.optics.Projection;
-import understorey.plan.Shot;
 import understorey.scene.Drawing.Box;
 import understorey.scene.Drawing.Dot;
 import understorey.scene.Drawing.Hatch;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.sky.SunAt;
+import understorey.visit.Place;
 
 /**
  * A picture as its lens would draw it, from the camera's height, tilt, angle of view and the rise of the ground:
@@ -63,12 +66,7 @@ public final class ViewfinderSketch {
         trunks = full.trunks;
         focus = full.focus;
         headM = full.headM;
-        plants = new ArrayList<>();
-        for (int i = 0; i < full.plants.size(); i++) {
-            if (seed.share(i, 41) < share) {
-                plants.add(full.plants.get(i));
-            }
-        }
+        plants = IntStream.range(0, full.plants.size()).filter(i -> seed.share(i, 41) < share).mapToObj(full.plants::get).toList();
     }
 
     /** At the density of a good stand. */
@@ -146,13 +144,14 @@ public final class ViewfinderSketch {
     }
 
     /** Null when it is not in the frame. */
-    private Projection.Place sun() {
-        Shot shot = setup.fit().intent().shot();
-        if (setup.sun() == null || shot.facingDeg() == null) {
+    private Projection.@Nullable Place sun() {
+        Double facingDeg = setup.fit().intent().shot().facingDeg();
+        SunAt sun = setup.sun();
+        if (sun == null || facingDeg == null) {
             return null;
         }
-        Projection.Place place = Projection.of(shot.facingDeg(), setup.fit().tiltDeg(), setup.fit().view())
-                .place(setup.sun().azimuthDeg(), setup.sun().apparentAltitudeDeg());
+        Projection.Place place = Projection.of(facingDeg, setup.fit().tiltDeg(), setup.fit().view())
+                .place(sun.azimuthDeg(), sun.apparentAltitudeDeg());
         return place != null && place.inFrame() ? place : null;
     }
 
@@ -232,7 +231,7 @@ public final class ViewfinderSketch {
         marks.add(new Hatch("thirds", ends));
     }
 
-    private Fact says(double horizonY, Projection.Place sun) {
+    private Fact says(double horizonY, Projection.@Nullable Place sun) {
         LensFit fit = setup.fit();
         List<Fact> says = new ArrayList<>();
         says.add(new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, headM / fit.frameWidthM()));

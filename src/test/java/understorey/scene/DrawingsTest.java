@@ -196,10 +196,10 @@ class DrawingsTest {
 
     @Test
     void textsAreMeasuredByTheirLettersAndCutToFit() {
-        assertTrue(Lanes.textWidth("木漏れ日") > Lanes.textWidth("abcd"));
-        assertEquals("The floor", Lanes.shortened("The floor", 200));
-        String cut = Lanes.shortened("A long walk under 🌿🌿🌿🌿", 120);
-        assertTrue(cut.endsWith("…") && Lanes.textWidth(cut) <= 120, cut);
+        assertTrue(Lettering.width("木漏れ日") > Lettering.width("abcd"));
+        assertEquals("The floor", Lettering.shortened("The floor", 200));
+        String cut = Lettering.shortened("A long walk under 🌿🌿🌿🌿", 120);
+        assertTrue(cut.endsWith("…") && Lettering.width(cut) <= 120, cut);
         assertFalse(Character.isHighSurrogate(cut.charAt(cut.length() - 2)));
     }
 }

@@ -14,14 +14,14 @@ class LanesTest {
 
     @Property(tries = 300)
     void shortensToTheLongestBeginningThatFits(@ForAll String text, @ForAll @DoubleRange(min = 20, max = 300) double width) {
-        String shortened = Lanes.shortened(text, width);
-        if (Lanes.textWidth(text) <= width) {
+        String shortened = Lettering.shortened(text, width);
+        if (Lettering.width(text) <= width) {
             assertEquals(text, shortened);
             return;
         }
-        assertTrue(Lanes.textWidth(shortened) <= width, shortened);
+        assertTrue(Lettering.width(shortened) <= width, shortened);
         int end = text.length();
-        while (Lanes.textWidth(text.substring(0, end) + "…") > width) {
+        while (Lettering.width(text.substring(0, end) + "…") > width) {
             end = text.offsetByCodePoints(end, -1);
         }
         assertEquals(text.substring(0, end).stripTrailing() + "…", shortened);
@@ -32,7 +32,7 @@ class LanesTest {
         String text = "The floor ".repeat(4000);
         assertTimeout(Duration.ofSeconds(20), () -> {
             for (int i = 0; i < 1000; i++) {
-                assertEquals("The floor The floor…", Lanes.shortened(text, 190));
+                assertEquals("The floor The floor…", Lettering.shortened(text, 190));
             }
         });
     }
