@@ -8,7 +8,7 @@ import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.scene.Scene;
-import understorey.scene.SeasonChart;
+import understorey.scene.chart.SeasonChart;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 

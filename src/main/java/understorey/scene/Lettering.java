@@ -8,7 +8,7 @@ import understorey.scene.Drawing.Point;
 import understorey.scene.Drawing.Text;
 
 /** The words of a drawing, of 16 px: how wide they are, and whether there is room for more. */
-final class Lettering {
+public final class Lettering {
 
     private static final double ABOVE = 13;
     private static final double BELOW = 4;
@@ -16,9 +16,9 @@ final class Lettering {
     private static final double CLEAR = 2;
 
     /** Where the letters of a text stand, by their estimated width. */
-    record Stretch(double left, double top, double right, double bottom) {
+    public record Stretch(double left, double top, double right, double bottom) {
 
-        static Stretch of(Text text) {
+        public static Stretch of(Text text) {
             double x = text.at().x();
             double y = text.at().y();
             double width = Lettering.width(text.text());
@@ -33,20 +33,20 @@ final class Lettering {
             return new Stretch(left, y - ABOVE, left + width, y + BELOW);
         }
 
-        double width() {
+        public double width() {
             return right - left;
         }
 
-        double middle() {
+        public double middle() {
             return (left + right) / 2;
         }
 
-        boolean touches(Stretch other) {
+        public boolean touches(Stretch other) {
             return left < other.right && right > other.left && top < other.bottom && bottom > other.top;
         }
 
         /** True when a straight stroke between two points runs through. */
-        boolean crossedBy(Point a, Point b) {
+        public boolean crossedBy(Point a, Point b) {
             double from = Math.max(left - CLEAR, Math.min(a.x(), b.x()));
             double to = Math.min(right + CLEAR, Math.max(a.x(), b.x()));
             if (from > to) {
@@ -62,7 +62,7 @@ final class Lettering {
     private final List<List<Point>> lines = new ArrayList<>();
 
     /** Lettering with the words among these marks. */
-    static Lettering of(List<? extends Mark> marks) {
+    public static Lettering of(List<? extends Mark> marks) {
         Lettering lettering = new Lettering();
         for (Mark mark : marks) {
             if (mark instanceof Text text) {
@@ -76,7 +76,7 @@ final class Lettering {
      * Width of a text of 16 px, px: wider than any system face sets it, on the average letter. A letter of the wide
      * scripts and a pictograph take more than a square.
      */
-    static double width(String text) {
+    public static double width(String text) {
         return text.codePoints().mapToDouble(Lettering::width).sum();
     }
 
@@ -85,7 +85,7 @@ final class Lettering {
     }
 
     /** The text, cut off with an ellipsis where it is wider than that, px. */
-    static String shortened(String text, double width) {
+    public static String shortened(String text, double width) {
         double before = 0;
         int fits = 0;
         for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
@@ -101,19 +101,19 @@ final class Lettering {
     }
 
     /** Keeps words off a line from then on. */
-    void avoid(List<Point> line) {
+    public void avoid(List<Point> line) {
         lines.add(line);
     }
 
     /** Keeps words off strokes from then on. */
-    void avoid(Drawing.Hatch strokes) {
+    public void avoid(Drawing.Hatch strokes) {
         for (int i = 1; i < strokes.ends().size(); i += 2) {
             lines.add(strokes.ends().subList(i - 1, i + 1));
         }
     }
 
     /** True when the words touch no other and no line to be avoided; they are placed from then on. */
-    boolean place(Text text) {
+    public boolean place(Text text) {
         Stretch stretch = Stretch.of(text);
         boolean free = taken.stream().noneMatch(stretch::touches) && lines.stream().noneMatch(line -> crosses(line, stretch));
         if (free) {
@@ -132,7 +132,7 @@ final class Lettering {
     }
 
     /** True when words are placed with a line to them from something farther off; the line runs through no words. */
-    boolean place(Text text, List<Point> leader) {
+    public boolean place(Text text, List<Point> leader) {
         boolean placed = taken.stream().noneMatch(other -> other.crossedBy(leader.get(0), leader.get(1))) && place(text);
         if (placed) {
             avoid(leader);

@@ -11,7 +11,7 @@ import understorey.scene.Drawing.Point;
  * Words over lines that hang down into a chart, in as many rows as they need: no two words touch, and no line
  * runs through words that hang lower, as long as there is any such arrangement near at hand.
  */
-final class Signs {
+public final class Signs {
 
     private static final double TOP = 8;
     private static final double ROW = 20;
@@ -47,12 +47,12 @@ final class Signs {
     private final List<Sign> signs = new ArrayList<>();
 
     /** Signs between two edges of the sheet, px. */
-    Signs(double left, double right) {
+    public Signs(double left, double right) {
         this.left = left;
         this.right = right;
     }
 
-    void add(double x, String words) {
+    public void add(double x, String words) {
         signs.add(new Sign(x, words));
     }
 
@@ -91,7 +91,7 @@ final class Signs {
     }
 
     /** The lower edge of the last row, px. */
-    double bottom() {
+    public double bottom() {
         int rows = 0;
         for (Hung hung : hung()) {
             rows = Math.max(rows, hung.row() + 1);
@@ -100,7 +100,7 @@ final class Signs {
     }
 
     /** Lines down to there, and their words. */
-    List<Mark> marks(double lineEnd) {
+    public List<Mark> marks(double lineEnd) {
         List<Mark> marks = new ArrayList<>();
         List<Point> ends = new ArrayList<>();
         marks.add(new Drawing.Hatch("event", ends));

@@ -14,10 +14,10 @@ import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
-import understorey.scene.Setup;
-import understorey.scene.Setups;
-import understorey.scene.SideView;
-import understorey.scene.ViewfinderSketch;
+import understorey.scene.sketch.Setup;
+import understorey.scene.sketch.Setups;
+import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.ViewfinderSketch;
 
 class SketchSizeTest {
 

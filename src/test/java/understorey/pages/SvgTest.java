@@ -15,10 +15,10 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import understorey.brief.Brief;
-import understorey.scene.Charts;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Point;
+import understorey.scene.chart.Charts;
 
 class SvgTest {
 
