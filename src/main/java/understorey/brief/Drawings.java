@@ -6,7 +6,6 @@ import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.order.RunningOrder;
-import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.scene.Scene;
@@ -78,13 +77,12 @@ final class Drawings {
         List<SkylineChart.Field> fields = new ArrayList<>();
         for (TimedShot shot : shots) {
             if (shot.fitted().place() == place && shot.fit().best() != null) {
-                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
+                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().name(), shot.intent().shot().facingDeg(),
                         shot.fit().best().view().horizontalDeg()));
             }
         }
-        List<Shot> written = day.trip().shots();
-        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site, written, fields,
-                name(place));
+        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site.position().latitude(),
+                fields, name(place));
     }
 
     private String name(Place place) {

@@ -16,9 +16,8 @@ public sealed interface Fact {
 
     /** What needs no figure. */
     enum Word implements Fact {
-        EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, ABOVE_LEVEL_HORIZON,
-        ABOVE_SKYLINE, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
-        SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
+        EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
+        LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
         RUNNING_ORDER, WALK_BACK, SPOTS_NORTH_UP, NORTH, NO_WALK,
         LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
     }
@@ -109,10 +108,10 @@ public sealed interface Fact {
                                @In(Measure.EV100_NUMBER) double brightest) implements Fact {
     }
 
-    record SunOverSkyline(String place) implements Fact {
+    record SunAbove(Fact horizon) implements Fact {
     }
 
-    record SunOverLevelHorizon(String place) implements Fact {
+    record SunOver(Fact horizon, String place) implements Fact {
     }
 
     record BehindTrees(@In(Measure.DEGREES) double tops) implements Fact {
@@ -127,11 +126,7 @@ public sealed interface Fact {
     record Bearings(@In(Measure.BEARING) double from, @In(Measure.BEARING) double to) implements Fact {
     }
 
-    record AboveSkylineBetween(Fact bearings, ZonedDateTime time, @In(Measure.DEGREES) double highest) implements Fact {
-    }
-
-    record AboveLevelHorizonBetween(Fact bearings, ZonedDateTime time, @In(Measure.DEGREES) double highest)
-            implements Fact {
+    record AboveBetween(Fact horizon, Fact bearings, ZonedDateTime time, @In(Measure.DEGREES) double highest) implements Fact {
     }
 
     record AboveTreesBetween(@In(Measure.DEGREES) double tops, Fact bearings) implements Fact {

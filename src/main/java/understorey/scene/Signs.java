@@ -82,21 +82,13 @@ public final class Signs {
     }
 
     private boolean fits(Hung hung, List<Hung> others, boolean strict) {
-        for (Hung other : others) {
-            if (hung.touches(other) || strict && (hung.crossedBy(other) || other.crossedBy(hung))) {
-                return false;
-            }
-        }
-        return hung.from() >= left && hung.to() <= right;
+        return hung.from() >= left && hung.to() <= right && others.stream().noneMatch(other -> hung.touches(other)
+                || strict && (hung.crossedBy(other) || other.crossedBy(hung)));
     }
 
     /** The lower edge of the last row, px. */
     public double bottom() {
-        int rows = 0;
-        for (Hung hung : hung()) {
-            rows = Math.max(rows, hung.row() + 1);
-        }
-        return TOP + rows * ROW;
+        return TOP + hung().stream().mapToInt(hung -> hung.row() + 1).max().orElse(0) * ROW;
     }
 
     /** Lines down to there, and their words. */

@@ -51,7 +51,7 @@ final class DayHatching {
         this.frame = frame;
         this.words = words;
         this.lowSunSays = words.of(Fact.Word.LOW_SUN);
-        this.sunlitSays = words.of(level ? Fact.Word.ABOVE_LEVEL_HORIZON : Fact.Word.ABOVE_SKYLINE);
+        this.sunlitSays = words.of(new Fact.SunAbove(level ? Fact.Word.LEVEL_HORIZON : Fact.Word.SKYLINE));
         this.lowSun = lowSun(sun).stream().filter(frame::shows).toList();
         List<Interval> seen = sunlit.stream().filter(frame::shows).toList();
         boolean ends = sunlit.stream().anyMatch(time -> time.from().isAfter(frame.from()) || time.to().isBefore(frame.to()));

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.scene.Drawing;
@@ -67,12 +68,8 @@ final class DayRibbon {
         Collections.reverse(band);
         band.addAll(0, brightest);
         marks.add(new Drawing.Area("band", band));
-        for (List<Point> run : lines) {
-            marks.add(new Drawing.Line("light", run));
-        }
-        for (List<Point> run : flecks) {
-            marks.add(new Drawing.Line("fleck", run));
-        }
+        lines.forEach(run -> marks.add(new Drawing.Line("light", run)));
+        flecks.forEach(run -> marks.add(new Drawing.Line("fleck", run)));
     }
 
     /**
@@ -97,24 +94,16 @@ final class DayRibbon {
 
     /** Names the longest fleck line and both edges of the band, where there is room for words beside them. */
     void names(Lettering lettering, List<Mark> marks) {
-        for (List<Point> line : lines) {
-            lettering.avoid(line);
-        }
-        for (List<Point> fleck : flecks) {
-            lettering.avoid(fleck);
-        }
+        lines.forEach(lettering::avoid);
+        flecks.forEach(lettering::avoid);
         lettering.avoid(brightest);
         lettering.avoid(darkest);
-        List<Point> longest = List.of();
-        for (List<Point> run : flecks) {
-            longest = longest.isEmpty() || width(run) > width(longest) ? run : longest;
-        }
-        if (!longest.isEmpty()) {
-            Word sun = rows.get(0).plantAreaIndex() > 0 ? Word.IN_SUN_PATCH : Word.IN_SUN;
+        Word sun = rows.get(0).plantAreaIndex() > 0 ? Word.IN_SUN_PATCH : Word.IN_SUN;
+        flecks.stream().max(Comparator.comparingDouble(DayRibbon::width)).ifPresent(longest -> {
             if (!named(sun, "fleck-words", longest, true, lettering, marks)) {
                 named(sun, "fleck-words", longest, false, lettering, marks);
             }
-        }
+        });
         edge(false, lettering, marks);
         edge(true, lettering, marks);
     }
@@ -177,26 +166,21 @@ final class DayRibbon {
         return sky.applyAsDouble(row);
     }
 
-    /** True when somebody said what the sky will be at any time that is drawn. */
+    /** True with a forecast for any time that is drawn. */
     boolean known() {
-        return nextKnown(0, 1) >= 0;
+        return knownRows().length > 0;
     }
 
     /** The hours with a forecast; null where these are all. */
     Fact.@Nullable ForecastHours knownSpan() {
-        int first = nextKnown(0, 1);
-        int last = nextKnown(expected.length - 1, -1);
-        return first == 0 && last == expected.length - 1 ? null
-                : new Fact.ForecastHours(rows.get(first).sun().time(), rows.get(last).sun().time());
+        int[] known = knownRows();
+        int last = known[known.length - 1];
+        return known[0] == 0 && last == expected.length - 1 ? null
+                : new Fact.ForecastHours(rows.get(known[0]).sun().time(), rows.get(last).sun().time());
     }
 
-    private int nextKnown(int from, int step) {
-        for (int i = from; i >= 0 && i < expected.length; i += step) {
-            if (!Double.isNaN(expected[i])) {
-                return i;
-            }
-        }
-        return -1;
+    private int[] knownRows() {
+        return IntStream.range(0, expected.length).filter(i -> !Double.isNaN(expected[i])).toArray();
     }
 
     static double brightest(LightAt row) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
-import understorey.plan.Shot;
-import understorey.plan.Site;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
@@ -36,10 +34,11 @@ public final class SkylineChart {
     /**
      * What a picture looks at.
      *
+     * @param name      of the picture
      * @param facingDeg null when it faces nowhere in particular
      * @param widthDeg  horizontal angle of view
      */
-    public record Field(int number, @Nullable Double facingDeg, double widthDeg) {
+    public record Field(int number, String name, @Nullable Double facingDeg, double widthDeg) {
     }
 
     private final List<LightAt> up;
@@ -50,12 +49,12 @@ public final class SkylineChart {
     private final SunPath path;
     private final List<Mark> marks = new ArrayList<>();
 
-    private SkylineChart(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, Site site, Wording words) {
+    private SkylineChart(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, double latitude, Wording words) {
         this.words = words;
         this.up = light.stream().filter(row -> row.sun().apparentAltitudeDeg() > -1).toList();
         this.skyline = skyline;
         this.treeTopDeg = treeTopDeg;
-        this.panorama = new Panorama(up, skyline, site.position().latitude(),
+        this.panorama = new Panorama(up, skyline, latitude,
                 treeTopDeg == null ? 0 : TreeTops.highestDeg(treeTopDeg), PLOT_TOP);
         this.path = new SunPath(up, skyline, treeTopDeg, panorama);
     }
@@ -67,13 +66,13 @@ public final class SkylineChart {
      *                   no trees stand around, or the trees stand overhead
      * @param place      name of the place
      */
-    public static Scene of(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, Site site, List<Shot> shots,
+    public static Scene of(List<LightAt> light, Skyline skyline, @Nullable Double treeTopDeg, double latitude,
                            List<Field> fields, String place) {
-        return words -> new SkylineChart(light, skyline, treeTopDeg, site, words).draw(shots, fields,
-                words.of(skyline.isLevel() ? new Fact.SunOverLevelHorizon(place) : new Fact.SunOverSkyline(place)));
+        return words -> new SkylineChart(light, skyline, treeTopDeg, latitude, words).draw(fields, place);
     }
 
-    private Drawing draw(List<Shot> shots, List<Field> fields, String title) {
+    private Drawing draw(List<Field> fields, String place) {
+        String title = words.of(new Fact.SunOver(horizon(), place));
         grid();
         trees(title.hashCode());
         boolean rises = land();
@@ -82,8 +81,7 @@ public final class SkylineChart {
         doesNotRise();
         path.hours(marks);
         double below = bearings();
-        int lanes = brackets(fields, shots, below);
-        double height = below + lanes * LANE + 4;
+        double height = below + brackets(fields, below) * LANE + 4;
         return new Drawing(Panorama.WIDTH, height, title, words.of(says()), List.copyOf(marks));
     }
 
@@ -187,7 +185,7 @@ public final class SkylineChart {
         return bottom + 32;
     }
 
-    private int brackets(List<Field> fields, List<Shot> shots, double below) {
+    private int brackets(List<Field> fields, double below) {
         Lanes lanes = new Lanes();
         List<Point> ends = new ArrayList<>();
         for (Field field : fields) {
@@ -196,7 +194,7 @@ public final class SkylineChart {
                 continue;
             }
             double offset = panorama.offset(facingDeg);
-            Fact picture = new Fact.NumberedPicture(field.number(), shots.get(field.number() - 1).name());
+            Fact picture = new Fact.NumberedPicture(field.number(), field.name());
             double from = Math.max(LEFT, panorama.x(offset - field.widthDeg() / 2));
             double to = Math.min(RIGHT, panorama.x(offset + field.widthDeg() / 2));
             if (from >= to) {
@@ -227,15 +225,17 @@ public final class SkylineChart {
                 new Point(from, below + lanes.place(from, from + width) * LANE + 26), text));
     }
 
+    private Fact horizon() {
+        return skyline.isLevel() ? Fact.Word.LEVEL_HORIZON : Fact.Word.SKYLINE;
+    }
+
     private Fact says() {
         SunPath.Seen land = path.seen(true);
         if (land == null) {
             return skyline.isLevel() ? Fact.Word.BELOW_LEVEL_HORIZON_ALL_DAY : Fact.Word.BEHIND_SKYLINE_ALL_DAY;
         }
         SunAt highest = land.highest().sun();
-        Fact overLand = skyline.isLevel()
-                ? new Fact.AboveLevelHorizonBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg())
-                : new Fact.AboveSkylineBetween(bearings(land), highest.time(), highest.apparentAltitudeDeg());
+        Fact overLand = new Fact.AboveBetween(horizon(), bearings(land), highest.time(), highest.apparentAltitudeDeg());
         if (treeTopDeg == null) {
             return overLand;
         }

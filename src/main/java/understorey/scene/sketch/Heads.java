@@ -59,17 +59,13 @@ final class Heads {
     void draw(double px, double depthM, List<Point> heads, List<Mark> marks) {
         Tone tone = Tone.of(focus, depthM);
         double blur = tone == Tone.SHARP ? 0 : focus.blurShare(depthM) * perspective.width;
-        List<Point> at = new ArrayList<>();
-        for (Point head : heads) {
-            if (perspective.inFrame(head.x(), head.y(), (tone == Tone.FAINT ? px + blur : px) / 2)) {
-                at.add(head);
-            }
-        }
+        double wide = tone == Tone.FAINT ? px + blur : px;
+        List<Point> at = heads.stream().filter(head -> perspective.inFrame(head.x(), head.y(), wide / 2)).toList();
         if (at.isEmpty()) {
             return;
         }
         if (tone == Tone.FAINT) {
-            marks.add(new Spots("disc" + petals(), px + blur, at));
+            marks.add(new Spots("disc" + petals(), wide, at));
         } else if (px < RING_PX) {
             marks.add(new Spots("spot" + tone.suffix, Math.max(LEAST_PX, px), at));
         } else if (px < PETALS_PX) {

@@ -18,6 +18,7 @@ import understorey.scene.Scene;
 import understorey.scene.Seed;
 import understorey.scene.Wording;
 import understorey.sky.SunAt;
+import understorey.visit.Place;
 
 /**
  * A picture as its lens would draw it, from the camera's height, tilt, angle of view and the rise of the ground:
@@ -34,8 +35,6 @@ public final class ViewfinderSketch {
 
     private final Setup setup;
     private final double stemsPerM2;
-    /** Of the flowers; fewer than all where they would make the drawing too large. */
-    private final double share;
     private final Perspective perspective;
     private final Clip clip;
     private final Seed seed;
@@ -44,10 +43,8 @@ public final class ViewfinderSketch {
     private final Trunks trunks;
     private final List<Scatter.Plant> plants;
     private final List<Mark> marks = new ArrayList<>();
-    private int heads;
 
     private ViewfinderSketch(Setup setup, double stemsPerM2) {
-        share = 1;
         this.setup = setup;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
@@ -57,20 +54,6 @@ public final class ViewfinderSketch {
         focus = setup.focus();
         headM = setup.headM();
         plants = new Scatter(setup, stemsPerM2, MOST_HEADS, perspective, trunks, seed).plants();
-    }
-
-    /** The same picture with a share of its flowers, near and far alike. */
-    private ViewfinderSketch(ViewfinderSketch full, double share) {
-        this.share = share;
-        setup = full.setup;
-        stemsPerM2 = full.stemsPerM2;
-        perspective = full.perspective;
-        clip = full.clip;
-        seed = full.seed;
-        trunks = full.trunks;
-        focus = full.focus;
-        headM = full.headM;
-        plants = IntStream.range(0, full.plants.size()).filter(i -> seed.share(i, 41) < share).mapToObj(full.plants::get).toList();
     }
 
     /** At the density of a good stand. */
@@ -85,11 +68,11 @@ public final class ViewfinderSketch {
     private static Drawing drawing(Setup setup, double stemsPerM2, Wording words) {
         double share = 1;
         ViewfinderSketch full = new ViewfinderSketch(setup, stemsPerM2);
-        Drawing drawing = full.drawing(words);
+        Drawing drawing = full.drawing(share, words);
         double bytes = bytes(drawing);
         while (share > 0.1 && bytes > MOST_BYTES) {
             share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes);
-            drawing = new ViewfinderSketch(full, share).drawing(words);
+            drawing = full.drawing(share, words);
             bytes = bytes(drawing);
         }
         return drawing;
@@ -110,14 +93,22 @@ public final class ViewfinderSketch {
         return bytes;
     }
 
-    private Drawing drawing(Wording words) {
+    /**
+     * The picture.
+     *
+     * @param share of its flowers that are drawn, near and far alike; fewer than all where they would make it too large
+     */
+    private Drawing drawing(double share, Wording words) {
+        List<Scatter.Plant> shown = share == 1 ? plants
+                : IntStream.range(0, plants.size()).filter(i -> seed.share(i, 41) < share).mapToObj(plants::get).toList();
+        marks.clear();
         marks.add(new Box("sheet", 0, 0, perspective.width, perspective.height));
         double horizonY = groundY();
         land(horizonY);
         Projection.Place sun = sun();
         hatch("far-trunks", setup.closest() ? List.of() : trunks.far());
         marks.addAll(trunks.areas());
-        flowers();
+        flowers(shown, share);
         if (setup.close()) {
             subject();
         }
@@ -127,7 +118,8 @@ public final class ViewfinderSketch {
         thirds();
         marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
         return new Drawing(perspective.width, perspective.height,
-                words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun)), List.copyOf(marks));
+                words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun, shown.stream().anyMatch(Scatter.Plant::head), share)),
+                List.copyOf(marks));
     }
 
     /** Where the ground ends: in a wood among the trunks, in the open where it vanishes. */
@@ -172,9 +164,9 @@ public final class ViewfinderSketch {
     }
 
     /** Far ones first: spots, then stems, then heads that are large enough to have one. */
-    private void flowers() {
+    private void flowers(List<Scatter.Plant> shown, double share) {
         List<List<Point>> bySize = new ArrayList<>();
-        for (Scatter.Plant plant : plants) {
+        for (Scatter.Plant plant : shown) {
             if (!plant.head()) {
                 continue;
             }
@@ -183,13 +175,12 @@ public final class ViewfinderSketch {
                 bySize.add(new ArrayList<>());
             }
             bySize.get(step).add(new Point(plant.x(), plant.y()));
-            heads++;
         }
         Heads drawn = new Heads(setup, perspective);
         int stemmed = Math.min(bySize.size(), Heads.step(Stems.LEAST_PX));
         for (int step = 0; step < bySize.size(); step++) {
             if (step == stemmed) {
-                new Stems(setup, perspective, seed, share).draw(plants, marks);
+                new Stems(setup, perspective, seed, share).draw(shown, marks);
             }
             if (!bySize.get(step).isEmpty()) {
                 double px = Heads.size(step);
@@ -235,7 +226,7 @@ public final class ViewfinderSketch {
         marks.add(new Hatch("thirds", ends));
     }
 
-    private Fact says(double horizonY, Projection.@Nullable Place sun) {
+    private Fact says(double horizonY, Projection.@Nullable Place sun, boolean flowers, double share) {
         LensFit fit = setup.fit();
         List<Fact> says = new ArrayList<>();
         says.add(new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, headM / fit.frameWidthM()));
@@ -246,7 +237,7 @@ public final class ViewfinderSketch {
         if (sun != null) {
             says.add(new Fact.SunPlacedInFrame((1 + sun.x()) / 2, (1 - sun.y()) / 2));
         }
-        if (heads > 0) {
+        if (flowers) {
             Fact density = setup.stemsKnown() ? new Fact.StemDensity(stemsPerM2) : Fact.Word.UNKNOWN_DENSITY;
             says.add(share < 1 ? new Fact.FlowersThinned(density, share) : new Fact.Flowers(density));
         }

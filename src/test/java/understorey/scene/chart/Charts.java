@@ -80,9 +80,9 @@ public final class Charts {
     static Drawing amongTrees(Brief brief, List<SkylinePoint> skyline, Double treeTopDeg, String place) {
         List<SkylineChart.Field> fields = new ArrayList<>();
         for (Shot shot : brief.trip().shots()) {
-            fields.add(new SkylineChart.Field(fields.size() + 1, shot.facingDeg(), 54));
+            fields.add(new SkylineChart.Field(fields.size() + 1, shot.name(), shot.facingDeg(), 54));
         }
-        return SkylineChart.of(brief.day().light(), Skyline.of(skyline, null), treeTopDeg, brief.trip().site(), brief.trip().shots(),
+        return SkylineChart.of(brief.day().light(), Skyline.of(skyline, null), treeTopDeg, brief.trip().site().position().latitude(),
                 fields, place).drawing(DrawingWords.BUILT_IN);
     }
 
