@@ -25,8 +25,8 @@ final class Perspective {
     Perspective(AngleOfView view, double heightM, double tiltDeg, double riseDeg) {
         halfWidth = Math.tan(Math.toRadians(view.horizontalDeg() / 2));
         halfHeight = Math.tan(Math.toRadians(view.verticalDeg() / 2));
-        width = halfWidth >= halfHeight ? LONG_SIDE : Math.round(LONG_SIDE * halfWidth / halfHeight);
-        height = halfWidth >= halfHeight ? Math.round(LONG_SIDE * halfHeight / halfWidth) : LONG_SIDE;
+        width = Math.max(1, Math.round(LONG_SIDE * Math.min(1, halfWidth / halfHeight)));
+        height = Math.max(1, Math.round(LONG_SIDE * Math.min(1, halfHeight / halfWidth)));
         sine = Math.sin(Math.toRadians(tiltDeg));
         cosine = Math.cos(Math.toRadians(tiltDeg));
         rise = Math.tan(Math.toRadians(riseDeg));
