@@ -53,9 +53,11 @@ class HouseTest {
             Map.entry("story", List.of("plan", "kit", "visit")),
             Map.entry("exposure", List.of("plan", "light", "weather", "optics", "kit")),
             Map.entry("packing", List.of("plan", "kit", "exposure", "visit", "sky")),
-            Map.entry("scene", List.of("plan", "sky", "light", "optics", "kit", "visit", "order", "season")),
-            Map.entry("brief", List.of("plan", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
-                    "exposure", "packing", "scene")),
+            Map.entry("scene", List.of("plan")),
+            Map.entry("scene.chart", List.of("scene", "plan", "sky", "light", "visit", "order", "season")),
+            Map.entry("scene.sketch", List.of("scene", "plan", "sky", "optics", "kit")),
+            Map.entry("brief", List.of("plan", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story", "exposure",
+                    "packing", "scene", "scene.chart", "scene.sketch")),
             Map.entry("debrief", List.of("plan", "yaml", "reading", "light", "optics", "exposure", "brief")),
             Map.entry("pages", List.of("plan", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
                     "exposure", "packing", "scene", "brief", "debrief")),
@@ -89,7 +91,7 @@ class HouseTest {
             "templates", List.of("freemarker.."),
             "html", List.of("freemarker.core.."));
 
-    private static final List<String> NOT_YET_NULL_MARKED = List.of("reading", "scene");
+    private static final List<String> NOT_YET_NULL_MARKED = List.of("reading");
 
     @TestFactory
     List<DynamicTest> keepsEachPackageToItsArrows() {
@@ -183,7 +185,8 @@ class HouseTest {
         return describe("primitives and arrays of them", type -> type.getBaseComponentType().isPrimitive());
     }
 
+    /** A room with all that is in it, but without its inner rooms where these have arrows of their own. */
     private static String own(String name) {
-        return "understorey." + name + "..";
+        return "understorey." + name + (MAY_USE.keySet().stream().anyMatch(other -> other.startsWith(name + ".")) ? "" : "..");
     }
 }

@@ -14,9 +14,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Trip;
 import understorey.scene.Drawing;
-import understorey.scene.Setup;
-import understorey.scene.SideView;
-import understorey.scene.ViewfinderSketch;
+import understorey.scene.sketch.Setup;
+import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.ViewfinderSketch;
 
 /** The drawings alone of six pictures, a sketch and a side view each: warm, one core. */
 @State(Scope.Benchmark)
@@ -48,8 +48,8 @@ public class SketchBenchmark {
     public List<Drawing> drawings() {
         List<Drawing> drawings = new ArrayList<>();
         for (Setup setup : setups) {
-            drawings.add(ViewfinderSketch.of(setup));
-            drawings.add(SideView.of(setup));
+            drawings.add(ViewfinderSketch.of(setup).drawing(fact -> ""));
+            drawings.add(SideView.of(setup).drawing(fact -> ""));
         }
         return drawings;
     }

@@ -6,6 +6,10 @@ public enum Measure {
     MILLIMETRES,
     /** Distances and heights, m. */
     METRES,
+    /** Far limit of what is sharp, m; beyond 1 km it is shown as the horizon. */
+    FAR_LIMIT,
+    /** A distance on the ground in a straight line, m, as exact as a walk needs. */
+    WALK_METRES,
     F_NUMBER,
     /** Shutter speed, s. */
     SHUTTER_SECONDS,
@@ -19,7 +23,13 @@ public enum Measure {
     /** A share, 0 to 1. */
     SHARE,
     EV100,
+    /** The number of {@link #EV100} alone, where its letters are shown before. */
+    EV100_NUMBER,
     DEGREES,
+    /** A direction from north through east, °, shown below 360. */
+    BEARING,
+    /** A direction from north through east, °, shown as one of the 16 compass points. */
+    COMPASS,
     /** Colour temperature, K. */
     KELVIN,
     METRES_PER_SECOND,
@@ -30,6 +40,8 @@ public enum Measure {
     /** Cloud cover, 0 to 8. */
     OKTA,
     COUNT,
+    /** Things on a square metre. */
+    PER_SQUARE_METRE,
     GRAMS,
     KILOGRAMS,
     MINUTES,

@@ -11,7 +11,7 @@ import understorey.order.RunningOrder;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
-import understorey.scene.Drawing;
+import understorey.scene.Scene;
 import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
@@ -33,8 +33,8 @@ import understorey.visit.WeatherHour;
  */
 public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, RunningOrder order, List<Alternative> alternatives,
                     Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, @Nullable Flowering flowering,
-                    List<WeatherHour> weather, List<SpotLight> places, @Nullable Drawing timeLine,
-                    @Nullable Drawing spotPlan,
+                    List<WeatherHour> weather, List<SpotLight> places, @Nullable Scene timeLine,
+                    @Nullable Scene spotPlan,
                     List<Advice> cautions, List<Advice> findings, Set<String> assumed) {
 
     /** As its audience may see it. */

@@ -7,17 +7,16 @@ import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.order.RunningOrder;
-import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
-import understorey.scene.DayLightChart;
-import understorey.scene.Drawing;
-import understorey.scene.OrderChart;
-import understorey.scene.Setup;
-import understorey.scene.SideView;
-import understorey.scene.SkylineChart;
-import understorey.scene.SpotPlan;
-import understorey.scene.ViewfinderSketch;
+import understorey.scene.Scene;
+import understorey.scene.chart.DayLightChart;
+import understorey.scene.chart.OrderChart;
+import understorey.scene.chart.SkylineChart;
+import understorey.scene.chart.SpotPlan;
+import understorey.scene.sketch.Setup;
+import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.ViewfinderSketch;
 import understorey.visit.Day;
 import understorey.visit.GroundPlan;
 import understorey.visit.Place;
@@ -60,13 +59,13 @@ final class Drawings {
         return day.places().stream().map(place -> new SpotLight(place, dayLight(place), skyline(place))).toList();
     }
 
-    private Drawing dayLight(Place place) {
+    private Scene dayLight(Place place) {
         List<String> here = new ArrayList<>();
         for (TimedShot shot : shots) {
             here.add(shot.fitted().place() == place ? shot.intent().shot().name() : null);
         }
         return DayLightChart.of(place.light(), day.sun(), place.sunlit(), this::expected, order, here,
-                place.levelHorizon(), "The day’s light at " + name(place));
+                place.levelHorizon(), name(place));
     }
 
     /** On the ground under the sky expected; not a number where the sky is unknown. */
@@ -75,17 +74,16 @@ final class Drawings {
         return okta == null ? Double.NaN : row.floorEv(okta);
     }
 
-    private Drawing skyline(Place place) {
+    private Scene skyline(Place place) {
         List<SkylineChart.Field> fields = new ArrayList<>();
         for (TimedShot shot : shots) {
             if (shot.fitted().place() == place && shot.fit().best() != null) {
-                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().facingDeg(),
+                fields.add(new SkylineChart.Field(shot.number(), shot.intent().shot().name(), shot.intent().shot().facingDeg(),
                         shot.fit().best().view().horizontalDeg()));
             }
         }
-        List<Shot> written = day.trip().shots();
-        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site, written, fields,
-                "The sun over " + (place.levelHorizon() ? "a level horizon at " : "the skyline at ") + name(place));
+        return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site.position().latitude(),
+                fields, name(place));
     }
 
     private String name(Place place) {
@@ -93,14 +91,15 @@ final class Drawings {
     }
 
     /** Null when no picture is taken. */
-    @Nullable Drawing timeLine() {
+    @Nullable Scene timeLine() {
         List<OrderChart.Picture> pictures = shots.stream().map(shot -> new OrderChart.Picture(shot.number(),
                 shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows())).toList();
-        return OrderChart.of(order, pictures, "The running order");
+        return OrderChart.of(order, pictures);
     }
 
     /** Null where fewer than two positions are known exactly. */
-    @Nullable Drawing spots() {
-        return SpotPlan.of(GroundPlan.of(day.trip(), order.route(site)), "The spots, north up");
+    @Nullable Scene spots() {
+        GroundPlan plan = GroundPlan.of(day.trip(), order.route(site));
+        return plan == null ? null : SpotPlan.of(plan);
     }
 }

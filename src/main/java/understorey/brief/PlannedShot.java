@@ -1,7 +1,7 @@
 package understorey.brief;
 
 import org.jspecify.annotations.Nullable;
-import understorey.scene.Drawing;
+import understorey.scene.Scene;
 
 /**
  * A picture, answered.
@@ -9,5 +9,5 @@ import understorey.scene.Drawing;
  * @param sketch   the frame as its lens would draw it; null when no camera can take it
  * @param sideView camera, subject and what is sharp, from the side; null with the sketch
  */
-public record PlannedShot(TimedShot timed, @Nullable Drawing sketch, @Nullable Drawing sideView) {
+public record PlannedShot(TimedShot timed, @Nullable Scene sketch, @Nullable Scene sideView) {
 }

@@ -8,8 +8,8 @@ import understorey.advice.Advice;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
-import understorey.scene.Drawing;
-import understorey.scene.SeasonChart;
+import understorey.scene.Scene;
+import understorey.scene.chart.SeasonChart;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 
@@ -21,7 +21,7 @@ import understorey.season.FloweringWindow;
  * @param charts  of each window
  * @param ranking of the days that were open; null where the author chose the day
  */
-public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Drawing> charts,
+public record SeasonBrief(LocalDate date, List<FloweringWindow> windows, List<Scene> charts,
                           @Nullable DayRanking ranking) {
 
     static SeasonBrief of(Trip trip) {

@@ -1,8 +1,8 @@
 package understorey.brief;
 
-import understorey.scene.Drawing;
+import understorey.scene.Scene;
 import understorey.visit.Place;
 
 /** The light at a place, with its drawings. */
-public record SpotLight(Place place, Drawing dayLight, Drawing skyline) {
+public record SpotLight(Place place, Scene dayLight, Scene skyline) {
 }

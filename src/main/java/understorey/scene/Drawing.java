@@ -6,7 +6,7 @@ import java.util.List;
  * A drawing as plain marks, in the order in which they are laid down.
  *
  * @param title what it is
- * @param says  the same in words, for those who cannot see it
+ * @param says  what it shows in sentences, for those who cannot see it
  */
 public record Drawing(double width, double height, String title, String says, List<Mark> marks) {
 
@@ -27,7 +27,14 @@ public record Drawing(double width, double height, String title, String says, Li
     public record Hatch(String style, List<Point> ends) implements Mark {
     }
 
+    /** Rounded as a point is. */
     public record Box(String style, double x, double y, double width, double height) implements Mark {
+        public Box {
+            x = tenth(x);
+            y = tenth(y);
+            width = tenth(width);
+            height = tenth(height);
+        }
     }
 
     public record Dot(String style, Point at, double radius) implements Mark {
@@ -41,12 +48,19 @@ public record Drawing(double width, double height, String title, String says, Li
     public record Stamps(String style, List<Point> outline, List<Point> at) implements Mark {
     }
 
-    /** A word; x and y are its anchor on the base line. */
-    public record Label(String style, Anchor anchor, Point at, String text) implements Mark {
+    /** Words, placed. */
+    public sealed interface Text extends Mark {
+        Point at();
+
+        String text();
     }
 
-    /** A word that reads upwards; x is its base line, y the upper end of its last letter. */
-    public record Upright(String style, Point at, String text) implements Mark {
+    /** Words across; x and y are their anchor on the base line. */
+    public record Label(String style, Anchor anchor, Point at, String text) implements Text {
+    }
+
+    /** Words that read upwards; x is their base line, y the upper end of their last letter. */
+    public record Upright(String style, Point at, String text) implements Text {
     }
 
     public enum Anchor { START, MIDDLE, END }
@@ -54,13 +68,12 @@ public record Drawing(double width, double height, String title, String says, Li
     /** Rounded to a tenth of a pixel. */
     public record Point(double x, double y) {
         public Point {
-            x = Math.round(x * 10) / 10.0;
-            y = Math.round(y * 10) / 10.0;
+            x = tenth(x);
+            y = tenth(y);
         }
+    }
 
-        /** The same place. A record's own equality links itself at first use, which costs a start 0.04 s. */
-        boolean meets(Point other) {
-            return x == other.x && y == other.y;
-        }
+    private static double tenth(double px) {
+        return Math.round(px * 10) / 10.0;
     }
 }

@@ -5,39 +5,48 @@ import java.util.List;
 import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.scene.Drawing.Text;
 
-/** The words of a drawing, of 16 px: finds out whether there is room for one more. */
-final class Lettering {
+/** The words of a drawing, of 16 px: how wide they are, and whether there is room for more. */
+public final class Lettering {
 
     private static final double ABOVE = 13;
     private static final double BELOW = 4;
     /** Between a line and a word beside it. */
     private static final double CLEAR = 2;
 
-    /** Where a label's letters stand, by its estimated width. */
-    record Stretch(double left, double top, double right, double bottom) {
+    /** Where the letters of a text stand, by their estimated width. */
+    public record Stretch(double left, double top, double right, double bottom) {
 
-        static Stretch of(Label label) {
-            double width = Lanes.textWidth(label.text());
-            double left = label.at().x() - switch (label.anchor()) {
+        public static Stretch of(Text text) {
+            double x = text.at().x();
+            double y = text.at().y();
+            double width = Lettering.width(text.text());
+            if (!(text instanceof Label label)) {
+                return new Stretch(x - ABOVE, y, x + BELOW, y + width);
+            }
+            double left = x - switch (label.anchor()) {
                 case START -> 0;
                 case MIDDLE -> width / 2;
                 case END -> width;
             };
-            return new Stretch(left, label.at().y() - ABOVE, left + width, label.at().y() + BELOW);
+            return new Stretch(left, y - ABOVE, left + width, y + BELOW);
         }
 
-        static Stretch of(Drawing.Upright label) {
-            return new Stretch(label.at().x() - ABOVE, label.at().y(), label.at().x() + BELOW,
-                    label.at().y() + Lanes.textWidth(label.text()));
+        public double width() {
+            return right - left;
         }
 
-        boolean touches(Stretch other) {
+        public double middle() {
+            return (left + right) / 2;
+        }
+
+        public boolean touches(Stretch other) {
             return left < other.right && right > other.left && top < other.bottom && bottom > other.top;
         }
 
         /** True when a straight stroke between two points runs through. */
-        boolean crossedBy(Point a, Point b) {
+        public boolean crossedBy(Point a, Point b) {
             double from = Math.max(left - CLEAR, Math.min(a.x(), b.x()));
             double to = Math.min(right + CLEAR, Math.max(a.x(), b.x()));
             if (from > to) {
@@ -52,68 +61,82 @@ final class Lettering {
     private final List<Stretch> taken = new ArrayList<>();
     private final List<List<Point>> lines = new ArrayList<>();
 
-    /** Lettering with the labels among these marks. */
-    static Lettering of(List<Mark> marks) {
+    /** Lettering with the words among these marks. */
+    public static Lettering of(List<? extends Mark> marks) {
         Lettering lettering = new Lettering();
         for (Mark mark : marks) {
-            if (mark instanceof Label label) {
-                lettering.taken.add(Stretch.of(label));
-            } else if (mark instanceof Drawing.Upright label) {
-                lettering.taken.add(Stretch.of(label));
+            if (mark instanceof Text text) {
+                lettering.taken.add(Stretch.of(text));
             }
         }
         return lettering;
     }
 
+    /**
+     * Width of a text of 16 px, px: wider than any system face sets it, on the average letter. A letter of the wide
+     * scripts and a pictograph take more than a square.
+     */
+    public static double width(String text) {
+        return text.codePoints().mapToDouble(Lettering::width).sum();
+    }
+
+    private static double width(int point) {
+        return point < 0x1100 || point >= 0x2000 && point < 0x2600 ? 9.2 : 19;
+    }
+
+    /** The text, cut off with an ellipsis where it is wider than that, px. */
+    public static String shortened(String text, double width) {
+        double before = 0;
+        int fits = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            if (before + width('…') <= width) {
+                fits = i;
+            }
+            before += width(text.codePointAt(i));
+            if (before > width) {
+                return text.substring(0, fits).stripTrailing() + "…";
+            }
+        }
+        return text;
+    }
+
     /** Keeps words off a line from then on. */
-    void avoid(List<Point> line) {
+    public void avoid(List<Point> line) {
         lines.add(line);
     }
 
     /** Keeps words off strokes from then on. */
-    void avoid(Drawing.Hatch strokes) {
+    public void avoid(Drawing.Hatch strokes) {
         for (int i = 1; i < strokes.ends().size(); i += 2) {
             lines.add(strokes.ends().subList(i - 1, i + 1));
         }
     }
 
-    /** True when the label touches no other and no line to be avoided; it is taken from then on. */
-    boolean place(Label label) {
-        return place(Stretch.of(label));
+    /** True when the words touch no other and no line to be avoided; they are placed from then on. */
+    public boolean place(Text text) {
+        Stretch stretch = Stretch.of(text);
+        boolean free = taken.stream().noneMatch(stretch::touches) && lines.stream().noneMatch(line -> crosses(line, stretch));
+        if (free) {
+            taken.add(stretch);
+        }
+        return free;
     }
 
-    boolean place(Drawing.Upright label) {
-        return place(Stretch.of(label));
-    }
-
-    /** The same with a line to its words from something farther off; the line runs through no words. */
-    boolean place(Label label, List<Point> leader) {
-        for (Stretch other : taken) {
-            if (other.crossedBy(leader.get(0), leader.get(1))) {
-                return false;
+    private static boolean crosses(List<Point> line, Stretch stretch) {
+        for (int i = 1; i < line.size(); i++) {
+            if (stretch.crossedBy(line.get(i - 1), line.get(i))) {
+                return true;
             }
         }
-        boolean placed = place(label);
+        return false;
+    }
+
+    /** True when words are placed with a line to them from something farther off; the line runs through no words. */
+    public boolean place(Text text, List<Point> leader) {
+        boolean placed = taken.stream().noneMatch(other -> other.crossedBy(leader.get(0), leader.get(1))) && place(text);
         if (placed) {
             avoid(leader);
         }
         return placed;
-    }
-
-    private boolean place(Stretch stretch) {
-        for (Stretch other : taken) {
-            if (stretch.touches(other)) {
-                return false;
-            }
-        }
-        for (List<Point> line : lines) {
-            for (int i = 1; i < line.size(); i++) {
-                if (stretch.crossedBy(line.get(i - 1), line.get(i))) {
-                    return false;
-                }
-            }
-        }
-        taken.add(stretch);
-        return true;
     }
 }

@@ -11,7 +11,7 @@ import understorey.scene.Drawing.Point;
  * Words over lines that hang down into a chart, in as many rows as they need: no two words touch, and no line
  * runs through words that hang lower, as long as there is any such arrangement near at hand.
  */
-final class Signs {
+public final class Signs {
 
     private static final double TOP = 8;
     private static final double ROW = 20;
@@ -25,11 +25,11 @@ final class Signs {
     private record Hung(Sign sign, int row, boolean right) {
 
         double from() {
-            return right ? sign.x() + ASIDE : sign.x() - ASIDE - Lanes.textWidth(sign.words());
+            return right ? sign.x() + ASIDE : sign.x() - ASIDE - Lettering.width(sign.words());
         }
 
         double to() {
-            return from() + Lanes.textWidth(sign.words());
+            return from() + Lettering.width(sign.words());
         }
 
         boolean touches(Hung other) {
@@ -47,12 +47,12 @@ final class Signs {
     private final List<Sign> signs = new ArrayList<>();
 
     /** Signs between two edges of the sheet, px. */
-    Signs(double left, double right) {
+    public Signs(double left, double right) {
         this.left = left;
         this.right = right;
     }
 
-    void add(double x, String words) {
+    public void add(double x, String words) {
         signs.add(new Sign(x, words));
     }
 
@@ -82,25 +82,17 @@ final class Signs {
     }
 
     private boolean fits(Hung hung, List<Hung> others, boolean strict) {
-        for (Hung other : others) {
-            if (hung.touches(other) || strict && (hung.crossedBy(other) || other.crossedBy(hung))) {
-                return false;
-            }
-        }
-        return hung.from() >= left && hung.to() <= right;
+        return hung.from() >= left && hung.to() <= right && others.stream().noneMatch(other -> hung.touches(other)
+                || strict && (hung.crossedBy(other) || other.crossedBy(hung)));
     }
 
     /** The lower edge of the last row, px. */
-    double bottom() {
-        int rows = 0;
-        for (Hung hung : hung()) {
-            rows = Math.max(rows, hung.row() + 1);
-        }
-        return TOP + rows * ROW;
+    public double bottom() {
+        return TOP + hung().stream().mapToInt(hung -> hung.row() + 1).max().orElse(0) * ROW;
     }
 
     /** Lines down to there, and their words. */
-    List<Mark> marks(double lineEnd) {
+    public List<Mark> marks(double lineEnd) {
         List<Mark> marks = new ArrayList<>();
         List<Point> ends = new ArrayList<>();
         marks.add(new Drawing.Hatch("event", ends));

@@ -12,9 +12,6 @@ import understorey.plan.Filter;
 /** The depth of field, the frames of a stack and the filters, in words. */
 final class FocusWords {
 
-    /** Beyond it a distance reads as the horizon. */
-    private static final double FAR_M = 1000;
-
     private FocusWords() {
     }
 
@@ -24,7 +21,7 @@ final class FocusWords {
         String frames = settings.stack() == null ? "" : " in " + settings.stackFrames() + " frames";
         return (depthM < fit.focusM() / 10 ? Words.metres(depthM)
                 : Words.metres(settings.sharpFromM()) + " to "
-                + Words.metres(settings.sharpToM() < FAR_M ? settings.sharpToM() : Double.POSITIVE_INFINITY)) + frames;
+                + Words.farLimit(settings.sharpToM())) + frames;
     }
 
     /** The frames of a stack: focus on the lens’s scale, or how far apart; null where one frame is taken. */

@@ -88,10 +88,12 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(time));
             captions.add(Caption.of(brief, intent));
         }
+        Drawing timeLine = ifKnown(brief.timeLine(), scene -> scene.drawing(sentences::of));
+        Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
         return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
-                ifKnown(brief.timeLine(), line -> Templates.html(Svg.of(line, "order-line"))),
-                ifKnown(brief.spotPlan(), plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(brief.spotPlan(), Drawing::says));
+                ifKnown(timeLine, line -> Templates.html(Svg.of(line, "order-line"))),
+                ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
     }
 
     /** "1st" for 0, "12th" for 11, "22nd" for 21. */

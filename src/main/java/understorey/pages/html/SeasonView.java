@@ -15,6 +15,7 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
+import understorey.scene.Drawing;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
@@ -63,9 +64,10 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         List<Window> windows = new ArrayList<>();
         for (int i = 0; i < season.windows().size(); i++) {
             FloweringWindow window = season.windows().get(i);
+            Drawing chart = season.charts().get(i).drawing(sentences::of);
             windows.add(new Window(window.subject().name(), rows(window, brief),
                     sentences.of(window.reasons()),
-                    Templates.html(Svg.of(season.charts().get(i), "season" + (i + 1))), season.charts().get(i).says()));
+                    Templates.html(Svg.of(chart, "season" + (i + 1))), chart.says()));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
         return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),

@@ -69,8 +69,6 @@ public record ShotView(int number, String name, String role, String subject, Str
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
-        Drawing sketch = planned.sketch();
-        Drawing sideView = planned.sideView();
         String sketchId = "sketch" + shot.number();
         List<Advice> reasons = new ArrayList<>();
         if (fit != null && settings != null) {
@@ -80,6 +78,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         String fNumber = settings == null ? null : SkySpan.fNumber(shot);
         String shutter = settings == null ? null : SkySpan.shutter(shot);
         String iso = settings == null ? null : SkySpan.iso(shot);
+        Drawing sketch = ifKnown(planned.sketch(), scene -> scene.drawing(sentences::of));
+        Drawing sideView = ifKnown(planned.sideView(), scene -> scene.drawing(sentences::of));
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
                 Words.place(brief.trip().site(), written.spot()),
                 ifKnown(shot.time(), Words::span),

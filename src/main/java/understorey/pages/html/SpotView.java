@@ -11,6 +11,7 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
+import understorey.scene.Drawing;
 import understorey.sky.Interval;
 
 /**
@@ -41,11 +42,13 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         if (number == 1) {
             mist.addAll(sentences.of(spot.place().mist().reasons()));
         }
+        Drawing dayLight = spot.dayLight().drawing(sentences::of);
+        Drawing skyline = spot.skyline().drawing(sentences::of);
         return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(spot.dayLight(), "day" + number)),
-                Templates.html(Svg.of(spot.skyline(), "skyline" + number)), spot.dayLight().says(), spot.skyline().says());
+                Templates.html(Svg.of(dayLight, "day" + number)),
+                Templates.html(Svg.of(skyline, "skyline" + number)), dayLight.says(), skyline.says());
     }
 
     static String name(Brief brief, SpotLight spot) {

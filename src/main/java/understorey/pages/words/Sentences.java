@@ -13,21 +13,22 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
+import understorey.scene.Fact;
 
 /**
- * The words for advice. Two files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
+ * The words for advice and for what drawings say. Three files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
  * replaced by the component of that name, worded.
  */
 public final class Sentences {
 
-    /** What is said of a picture and of what takes it, and what is said of the day. */
-    private static final List<String> FILES = List.of("sentences-pictures.txt", "sentences-day.txt");
+    /** What is said of a picture and of what takes it, of the day, and in drawings. */
+    private static final List<String> FILES = List.of("sentences-pictures.txt", "sentences-day.txt", "sentences-drawings.txt");
 
     /** A sentence, and where it stands. */
     private record Line(String file, int number, String text) {
     }
 
-    /** A record of advice: the name of its sentence, and what the sentence may show. */
+    /** A record to be worded: the name of its sentence, and what the sentence may show. */
     private record Shape(String key, Map<String, Part> parts) {
 
         static Shape of(Class<?> type) {
@@ -41,15 +42,15 @@ public final class Sentences {
     }
 
     /**
-     * A component of a record of advice.
+     * A component of a record to be worded.
      *
      * @param measure null where its type says it all
      */
     private record Part(Method accessor, @Nullable Measure measure) {
 
-        Object of(Advice advice) {
+        Object of(Object told) {
             try {
-                return accessor.invoke(advice);
+                return accessor.invoke(told);
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(e);
             }
@@ -84,7 +85,7 @@ public final class Sentences {
     /**
      * Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing.
      *
-     * @param texts one a file, of the pictures and of the day; the latter may be left out
+     * @param texts one a file, of the pictures, of the day and of the drawings; the latter may be left out
      */
     static Sentences read(List<String> texts) {
         Map<String, Line> lines = new LinkedHashMap<>();
@@ -101,7 +102,12 @@ public final class Sentences {
         return new Sentences(lines);
     }
 
-    /** The name of a record of advice in the file: {@code FocalShort} is {@code focal-short}. */
+    /** The name of a fact without figures: {@code LOW_SUN} is {@code low-sun}. */
+    static String key(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The name of a record in the file: {@code FocalShort} is {@code focal-short}. */
     static String key(Class<?> kind) {
         return WITHIN.matcher(kind.getSimpleName()).replaceAll("-").toLowerCase(Locale.ROOT);
     }
@@ -122,12 +128,23 @@ public final class Sentences {
         return reasons.stream().map(this::of).toList();
     }
 
-    /** The sentence as it stands, to follow a colon. One pass over the line: a name of the author's that holds braces is shown as it is. */
+    /** The sentence as it stands, to follow a colon. */
     public String within(Advice reason) {
-        Shape shape = SHAPES.get(reason.getClass());
+        return worded(reason);
+    }
+
+    /** The words of a drawing. */
+    public String of(Fact fact) {
+        return worded(fact);
+    }
+
+    /** One pass over the line: a name of the author's that holds braces is shown as it is. */
+    private String worded(Object told) {
+        Shape shape = told instanceof Enum<?> word ? new Shape(key(word), Map.of()) : SHAPES.get(told.getClass());
         Line line = lines.get(shape.key());
         if (line == null) {
-            throw new TemplateFault(FILES.get(0), 1, 1, "no line for '" + shape.key() + "', nor in " + FILES.get(1));
+            throw told instanceof Fact ? new TemplateFault(FILES.get(2), 1, 1, "no line for '" + shape.key() + "'")
+                    : new TemplateFault(FILES.get(0), 1, 1, "no line for '" + shape.key() + "', nor in " + FILES.get(1));
         }
         String text = line.text();
         StringBuilder sentence = new StringBuilder(2 * text.length());
@@ -141,9 +158,9 @@ public final class Sentences {
                     throw new TemplateFault(line.file(), line.number(), 1,
                             "'" + shape.key() + "' has no figure " + text.substring(open, close + 1));
                 }
-                Object value = part.of(reason);
-                sentence.append(text, done, open)
-                        .append(value instanceof Advice inner ? within(inner) : Words.of(value, part.measure()));
+                Object value = part.of(told);
+                sentence.append(text, done, open).append(value instanceof Advice || value instanceof Fact ? worded(value)
+                        : Words.of(value, part.measure()));
                 done = close + 1;
             }
             open = text.indexOf('{', open + 1);

@@ -28,6 +28,8 @@ import understorey.weather.Beaufort;
 public final class Words {
 
     public static final String NONE = "—";
+    /** A point farther away than this is as sharp as the horizon. */
+    private static final double FAR_M = 1000;
 
     private Words() {
     }
@@ -100,6 +102,8 @@ public final class Words {
         return switch (measure) {
             case MILLIMETRES -> millimetres(value);
             case METRES -> metres(value);
+            case FAR_LIMIT -> farLimit(value);
+            case WALK_METRES -> walk(value);
             case F_NUMBER -> fNumber(value);
             case SHUTTER_SECONDS -> shutter(value);
             case ISO -> "ISO " + number(value, 0);
@@ -109,13 +113,17 @@ public final class Words {
             case TIMES -> (value < 1.1 ? number(value, 2) : tenths(value)) + "×";
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
-            case DEGREES -> number(value, 0) + "°";
+            case EV100_NUMBER -> ev(value);
+            case DEGREES -> degrees(value);
+            case BEARING -> bearing(value);
+            case COMPASS -> compass(value);
             case KELVIN -> number(value, 0) + " K";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case WIND -> wind(value);
             case CELSIUS -> number(value, 1) + " °C";
             case OKTA -> plain(number(value, 1)) + " okta";
             case COUNT -> number(value, 0);
+            case PER_SQUARE_METRE -> value < 0.05 ? "under 0.1" : value == Math.rint(value) ? number(value, 0) : tenths(value);
             case GRAMS -> weight(value);
             case KILOGRAMS -> number(value, 1) + " kg";
             case MINUTES -> minutes(Math.round(value));
@@ -190,6 +198,16 @@ public final class Words {
             return millimetres(m * 1000);
         }
         return Math.abs(m) < 0.995 ? number(m * 100, 0) + " cm" : tenths(m) + " m";
+    }
+
+    /** The far limit of what is sharp. */
+    public static String farLimit(double m) {
+        return metres(m > FAR_M ? Double.POSITIVE_INFINITY : m);
+    }
+
+    /** To ten metres, short ways to one, long ones to a hundred. */
+    private static String walk(double m) {
+        return m < 9.5 ? number(m, 0) + " m" : m < 995 ? number(m / 10, 0) + "0 m" : number(m / 1000, 1) + " km";
     }
 
     /** As cameras mark it: one decimal below 10 where there is one. */

@@ -13,12 +13,13 @@ import understorey.Samples;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.pages.Briefs;
+import understorey.pages.DrawingWords;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
-import understorey.scene.Setup;
-import understorey.scene.Setups;
-import understorey.scene.SideView;
-import understorey.scene.ViewfinderSketch;
+import understorey.scene.sketch.Setup;
+import understorey.scene.sketch.Setups;
+import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.ViewfinderSketch;
 
 class SketchSizeTest {
 
@@ -29,7 +30,7 @@ class SketchSizeTest {
             for (PlannedShot shot : brief.shots()) {
                 assertEquals(shot.timed().fit().best() == null, shot.sketch() == null);
                 if (shot.sketch() != null) {
-                    isSmall(shot.sketch(), shot.sideView());
+                    isSmall(shot.sketch().drawing(DrawingWords.BUILT_IN), shot.sideView().drawing(DrawingWords.BUILT_IN));
                     drawn++;
                 }
             }
@@ -44,7 +45,7 @@ class SketchSizeTest {
         Setup setup = Setups.inTheWood(Samples.picture("Any").from(new Viewpoint.Height(heightM)).equivalent(mm)
                 .tilt(tiltDeg), slopeDeg);
         if (setup != null) {
-            isSmall(ViewfinderSketch.of(setup), SideView.of(setup));
+            isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
         }
     }
 

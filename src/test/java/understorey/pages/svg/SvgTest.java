@@ -16,18 +16,19 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import understorey.brief.Brief;
 import understorey.pages.Briefs;
+import understorey.pages.DrawingWords;
 import understorey.pages.templates.Templates;
-import understorey.scene.Charts;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Point;
+import understorey.scene.chart.Charts;
 
 class SvgTest {
 
     @Test
     void everyDrawingIsWellFormedAndSaysWhatItShows() throws Exception {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 Element svg = parsed(Svg.of(drawing, "day"));
                 assertEquals("svg", svg.getTagName());
                 assertEquals(drawing.title(), only(svg, "title").getTextContent());
@@ -45,7 +46,7 @@ class SvgTest {
     @Test
     void everyDrawingIsSmallAndTheSameEachTime() {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight(), brief.places().get(0).skyline())) {
+            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 String svg = Svg.of(drawing, "day");
                 assertTrue(svg.getBytes(StandardCharsets.UTF_8).length < 20_000, brief.trip().title());
                 assertEquals(svg, Svg.of(drawing, "day"));
@@ -76,8 +77,8 @@ class SvgTest {
         String css = new Templates(null).text("style.css");
         Set<String> styles = new HashSet<>();
         for (Brief brief : Briefs.all()) {
-            brief.places().get(0).dayLight().marks().forEach(mark -> styles.add(mark.style()));
-            brief.places().get(0).skyline().marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
+            brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
         }
         Charts.daysOfLight().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
         Charts.skylinesAmongTrees().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));

@@ -24,35 +24,49 @@ import understorey.Sources;
 import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
+import understorey.plan.Season;
+import understorey.scene.Fact;
 
-/** Holds the records of advice and the sentences in the templates to each other. */
+/** Holds the records of advice, those of what drawings say, and the sentences in the templates to each other. */
 class AdviceSentencesTest {
 
     private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
     private static final Set<Class<?>> NUMBERS = Set.of(double.class, int.class, long.class);
     /** Types that are worded without a measure. */
     private static final Set<Class<?>> PLAIN = Set.of(String.class, List.class, Enum.class, Month.class, DayOfWeek.class,
-            LocalDate.class, LocalTime.class, ZonedDateTime.class, Advice.class);
+            LocalDate.class, LocalTime.class, ZonedDateTime.class, Advice.class, Fact.class);
 
-    /** Every record below a sealed interface. */
+    /** Every record below a sealed interface; an enum below it has none. */
     static List<Class<?>> records(Class<?> topic) {
-        return topic.isRecord() ? List.of(topic)
+        return topic.isRecord() ? List.of(topic) : topic.isEnum() ? List.of()
                 : Arrays.stream(topic.getPermittedSubclasses()).flatMap(type -> records(type).stream()).toList();
+    }
+
+    private static List<Class<?>> records() {
+        return Stream.of(Advice.class, Fact.class).flatMap(topic -> records(topic).stream()).toList();
     }
 
     @Test
     void everyRecordHasOneSentenceAndEverySentenceARecord() {
         Map<String, Integer> surplus = new HashMap<>();
         lines().forEach(line -> surplus.merge(key(line), 1, Integer::sum));
-        records(Advice.class).forEach(type -> surplus.merge(Sentences.key(type), -1, Integer::sum));
+        records().forEach(type -> surplus.merge(Sentences.key(type), -1, Integer::sum));
+        Arrays.stream(Fact.Word.values()).forEach(word -> surplus.merge(Sentences.key(word), -1, Integer::sum));
         surplus.values().removeIf(count -> count == 0);
         assertEquals(Map.of(), surplus, "sentences more (1) or fewer (-1) than records");
     }
 
     @Test
+    void noTwoSentencesShareAName() {
+        List<String> keys = new ArrayList<>(lines().stream().map(AdviceSentencesTest::key).toList());
+        new TreeSet<>(keys).forEach(keys::remove);
+        assertEquals(List.of(), keys);
+    }
+
+    @Test
     void everySentenceShowsComponentsOfItsRecord() {
         Map<String, Set<String>> known = new HashMap<>();
-        records(Advice.class).forEach(type -> known.put(Sentences.key(type), names(type)));
+        records().forEach(type -> known.put(Sentences.key(type), names(type)));
         List<String> unknown = new ArrayList<>();
         for (String line : lines()) {
             for (Matcher place = PLACE.matcher(line); place.find();) {
@@ -67,7 +81,7 @@ class AdviceSentencesTest {
     @Test
     void everyMeasureFitsItsComponent() {
         List<String> unfit = new ArrayList<>();
-        for (Class<?> type : records(Advice.class)) {
+        for (Class<?> type : records()) {
             for (RecordComponent component : type.getRecordComponents()) {
                 In in = component.getAnnotation(In.class);
                 if (!fits(component.getType(), in == null ? null : in.value())) {
@@ -80,7 +94,7 @@ class AdviceSentencesTest {
 
     private static boolean fits(Class<?> type, Measure measure) {
         if (measure == null) {
-            return PLAIN.contains(type);
+            return PLAIN.contains(type) || type == Season.Stage.class;
         }
         return measure == Measure.DAY_OF_YEAR ? type == LocalDate.class : NUMBERS.contains(type);
     }
@@ -102,7 +116,7 @@ class AdviceSentencesTest {
     }
 
     private static List<String> lines() {
-        return Stream.of("pictures", "day").map(file -> Sources.read(Path.of("templates/sentences-" + file + ".txt")))
+        return Stream.of("pictures", "day", "drawings").map(file -> Sources.read(Path.of("templates/sentences-" + file + ".txt")))
                 .flatMap(String::lines).filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
     }
 }

@@ -1,0 +1,256 @@
+package understorey.scene;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.advice.In;
+import understorey.advice.Measure;
+import understorey.plan.Season;
+
+/**
+ * Something that a drawing says: a record, named as its line in the templates, its components named as the words in
+ * braces there. Names of spots, subjects and pictures are the author's own text.
+ */
+public sealed interface Fact {
+
+    /** What needs no figure. */
+    enum Word implements Fact {
+        EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
+        LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
+        RUNNING_ORDER, WALK_BACK, SPOTS_NORTH_UP, NORTH, NO_WALK,
+        LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
+    }
+
+    /** Two sentences. */
+    record Next(Fact first, Fact rest) implements Fact {
+    }
+
+    /** Two parts of a sentence that belong together. */
+    record Both(Fact first, Fact rest) implements Fact {
+    }
+
+    /** Two items of a short list. */
+    record Item(Fact first, Fact rest) implements Fact {
+    }
+
+    /** Two items of a list of longer ones. */
+    record Then(Fact first, Fact rest) implements Fact {
+    }
+
+    /** A list that ends as a sentence does. */
+    record Ended(Fact list) implements Fact {
+    }
+
+    record Figure(@In(Measure.COUNT) int figure) implements Fact {
+    }
+
+    record Angle(@In(Measure.DEGREES) double angle) implements Fact {
+    }
+
+    record CompassPoint(@In(Measure.COMPASS) double bearing) implements Fact {
+    }
+
+    record Share(@In(Measure.SHARE) double share) implements Fact {
+    }
+
+    record Clock(ZonedDateTime time) implements Fact {
+    }
+
+    record Day(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    }
+
+    record Distance(@In(Measure.METRES) double distance) implements Fact {
+    }
+
+    /** An edge of what is sharp. */
+    record FocusLimit(@In(Measure.FAR_LIMIT) double distance) implements Fact {
+    }
+
+    /** A distance to walk. */
+    record WalkLength(@In(Measure.WALK_METRES) double distance) implements Fact {
+    }
+
+    record NumberedPicture(@In(Measure.COUNT) int number, String name) implements Fact {
+    }
+
+    record DayLightAt(String place) implements Fact {
+    }
+
+    record Sunrise(ZonedDateTime time) implements Fact {
+    }
+
+    record Sunset(ZonedDateTime time) implements Fact {
+    }
+
+    record ClearsSkyline(ZonedDateTime time) implements Fact {
+    }
+
+    record GoesBehindSkyline(ZonedDateTime time) implements Fact {
+    }
+
+    record LightOnForestFloor(ZonedDateTime from, ZonedDateTime to) implements Fact {
+    }
+
+    record LightOnOpenGround(ZonedDateTime from, ZonedDateTime to) implements Fact {
+    }
+
+    record BrightestExpected(ZonedDateTime time, @In(Measure.EV100) double ev) implements Fact {
+    }
+
+    record InOtherSkies(@In(Measure.EV100) double darkest, @In(Measure.EV100_NUMBER) double brightest) implements Fact {
+    }
+
+    record ForecastHours(ZonedDateTime from, ZonedDateTime to) implements Fact {
+    }
+
+    record BrightestUnforecast(ZonedDateTime time, @In(Measure.EV100) double darkest,
+                               @In(Measure.EV100_NUMBER) double brightest) implements Fact {
+    }
+
+    record SunAbove(Fact horizon) implements Fact {
+    }
+
+    record SunOver(Fact horizon, String place) implements Fact {
+    }
+
+    record BehindTrees(@In(Measure.DEGREES) double tops) implements Fact {
+    }
+
+    record LooksLeft(Fact picture) implements Fact {
+    }
+
+    record LooksRight(Fact picture) implements Fact {
+    }
+
+    record Bearings(@In(Measure.BEARING) double from, @In(Measure.BEARING) double to) implements Fact {
+    }
+
+    record AboveBetween(Fact horizon, Fact bearings, ZonedDateTime time, @In(Measure.DEGREES) double highest) implements Fact {
+    }
+
+    record AboveTreesBetween(@In(Measure.DEGREES) double tops, Fact bearings) implements Fact {
+    }
+
+    record NeverAboveTrees(@In(Measure.DEGREES) double tops) implements Fact {
+    }
+
+    record Hours(ZonedDateTime from, ZonedDateTime to) implements Fact {
+    }
+
+    record Taken(Fact picture, Fact hours) implements Fact {
+    }
+
+    record LightNeeded(Fact hours) implements Fact {
+    }
+
+    record BackAt(ZonedDateTime time) implements Fact {
+    }
+
+    record StraightWalk(String from, String to, @In(Measure.WALK_METRES) double distance,
+                        @In(Measure.MINUTES) int minutes) implements Fact {
+    }
+
+    record SeasonOf(String subject) implements Fact {
+    }
+
+    record YourDay(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    }
+
+    record MidMonth(Month month) implements Fact {
+    }
+
+    record FirstFlowers(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    }
+
+    record FullFlower(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    }
+
+    record FlowersOver(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    }
+
+    record PastYear(String year, Fact dates) implements Fact {
+    }
+
+    record FullFlowerExpected(String year, @In(Measure.DAY_OF_YEAR) LocalDate from,
+                              @In(Measure.DAY_OF_YEAR) LocalDate to, @In(Measure.DAY_OF_YEAR) LocalDate early,
+                              @In(Measure.DAY_OF_YEAR) LocalDate late) implements Fact {
+    }
+
+    record Seen(@In(Measure.DAY_OF_YEAR) LocalDate day, Season.Stage stage) implements Fact {
+    }
+
+    record ChanceOnYourDay(@In(Measure.DAY_OF_YEAR) LocalDate day, @In(Measure.SHARE) double chance) implements Fact {
+    }
+
+    record ChanceInMidMonth(Month month, @In(Measure.SHARE) double chance) implements Fact {
+    }
+
+    record SideViewOf(String picture) implements Fact {
+    }
+
+    record SubjectAt(@In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record SubjectSharpOver(@In(Measure.METRES) double distance, @In(Measure.METRES) double depth) implements Fact {
+    }
+
+    record SharpFrom(@In(Measure.FAR_LIMIT) double distance) implements Fact {
+    }
+
+    record SharpTo(@In(Measure.FAR_LIMIT) double distance) implements Fact {
+    }
+
+    record SharpRange(@In(Measure.FAR_LIMIT) double from, @In(Measure.FAR_LIMIT) double to) implements Fact {
+    }
+
+    record PlantHeight(String plant, @In(Measure.METRES) double height) implements Fact {
+    }
+
+    record LensHeight(@In(Measure.METRES) double height) implements Fact {
+    }
+
+    record TiltedDown(@In(Measure.DEGREES) double tilt) implements Fact {
+    }
+
+    record TiltedUp(@In(Measure.DEGREES) double tilt) implements Fact {
+    }
+
+    record FromTheSide(@In(Measure.METRES) double height, Fact tilt, @In(Measure.METRES) double distance, Fact plant,
+                       Fact sharp) implements Fact {
+    }
+
+    record FrameOf(String picture) implements Fact {
+    }
+
+    record FrameCovers(@In(Measure.METRES) double width, @In(Measure.METRES) double height,
+                       @In(Measure.METRES) double distance, @In(Measure.METRES) double head,
+                       @In(Measure.SHARE) double share) implements Fact {
+    }
+
+    record GroundMeetsTrees(@In(Measure.SHARE) double share) implements Fact {
+    }
+
+    record GroundReachesHorizon(@In(Measure.SHARE) double share) implements Fact {
+    }
+
+    record TrunksApart(@In(Measure.COUNT) double metres) implements Fact {
+    }
+
+    record SunPlacedInFrame(@In(Measure.SHARE) double left, @In(Measure.SHARE) double top) implements Fact {
+    }
+
+    record StemDensity(@In(Measure.PER_SQUARE_METRE) double stems) implements Fact {
+    }
+
+    record Flowers(Fact density) implements Fact {
+    }
+
+    record FlowersThinned(Fact density, @In(Measure.SHARE) double share) implements Fact {
+    }
+
+    /** Sentences in their order. */
+    static Fact text(List<Fact> sentences) {
+        return sentences.stream().reduce(Next::new).orElseThrow();
+    }
+}

@@ -1,0 +1,87 @@
+package understorey.scene.sketch;
+
+import org.jspecify.annotations.Nullable;
+import understorey.kit.CoverTrade;
+import understorey.kit.LensFit;
+import understorey.plan.Canopy;
+import understorey.plan.Slope;
+import understorey.plan.Subject;
+import understorey.sky.SunAt;
+
+/**
+ * One picture, ready to be drawn.
+ *
+ * @param fNumber         as set on the lens
+ * @param sharpFromM      nearest sharp point, from the lens
+ * @param sharpToM        farthest sharp point, up to infinity
+ * @param slope           of the ground; null when level
+ * @param canopy          over the spot; null if not given
+ * @param clearingRadiusM without trees; null under a closed canopy
+ * @param sun             null when land hides it or it is down
+ */
+public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharpToM, @Nullable Slope slope,
+                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun) {
+
+    /** Where the catalogue does not know: common practice, no source. */
+    private static final double UNKNOWN_HEAD_M = 0.04;
+    private static final double UNKNOWN_PLANT_M = 0.3;
+    private static final double UNKNOWN_STEMS = 20;
+    /** Common practice, no source. */
+    private static final double CLOSE = 2.5;
+    private static final double CLOSEST = 4;
+
+    Subject subject() {
+        return fit.intent().shot().subject();
+    }
+
+    /** True when one plant is framed, not a view or a drift: the frame is no higher than some plants. */
+    boolean close() {
+        return fit.intent().frame() != null && fit.frameHeightM() < CLOSE * (lowM() + highM()) / 2;
+    }
+
+    double headM() {
+        Double widthMm = subject().headWidthMm();
+        return widthMm == null ? UNKNOWN_HEAD_M : widthMm / 1000;
+    }
+
+    double lowM() {
+        return plantM(subject().heightLowM());
+    }
+
+    double highM() {
+        return plantM(subject().heightHighM());
+    }
+
+    private double plantM(@Nullable Double limitM) {
+        return limitM == null || subject().heightM() == null ? UNKNOWN_PLANT_M : limitM;
+    }
+
+    boolean stemsKnown() {
+        return subject().stemsPerM2() != null;
+    }
+
+    /** Of a good stand; an assumption where it is not known. */
+    double stemsPerM2() {
+        Subject.Stems stems = subject().stemsPerM2();
+        return stems == null ? UNKNOWN_STEMS : stems.typical();
+    }
+
+    /** Rise of the ground along the view, degrees. */
+    double riseDeg() {
+        return Math.max(-60, Math.min(60, CoverTrade.alongViewDeg(slope, fit.intent().shot().facingDeg())));
+    }
+
+    boolean trees() {
+        return canopy != null && !canopy.isNone();
+    }
+
+    /** True when little but the one head is in the frame. */
+    boolean closest() {
+        return close() && fit.frameWidthM() < CLOSEST * headM();
+    }
+
+    Focus focus() {
+        return new Focus(fit.actingFocalMm(), fNumber / fit.closeUpTimes(), fit.focusM(), fit.usedWidthMm(), sharpFromM,
+                sharpToM);
+    }
+}

@@ -1,0 +1,48 @@
+package understorey.scene.sketch;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import understorey.Samples;
+import understorey.kit.Intent;
+import understorey.kit.LensFit;
+import understorey.kit.WholeBag;
+import understorey.plan.Bag;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.Shot;
+import understorey.plan.Slope;
+import understorey.sky.SunAt;
+
+/** Pictures ready to be drawn: a full-frame body, primes, a close-up lens. */
+public final class Setups {
+
+    private static final Bag BAG = Samples.with(Samples.bag(Samples.fullFrame(24), Samples.prime(20), Samples.prime(50),
+            Samples.prime(135), Samples.MACRO), Samples.TALL_LEGS, Samples.BEANBAG);
+    static final Canopy WOOD = new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.LEAFLESS, 20.0);
+
+    private Setups() {
+    }
+
+    /** A picture that faces east. */
+    static LensFit fit(Samples.Picture picture) {
+        Shot shot = picture.shot();
+        Shot facing = new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(),
+                shot.sharp(), shot.focalEquivalentMm(), shot.frame(), 90.0, List.of(), null, null, null, null, null,
+                shot.tiltDeg(), null, null, null, null);
+        return WholeBag.fit(Intent.of(List.of(facing), null).get(0), BAG).best();
+    }
+
+    /** Sharp from half the distance framed to twice it; null where no lens takes it. */
+    public static Setup of(Samples.Picture picture, Slope slope, Canopy canopy, SunAt sun) {
+        LensFit fit = fit(picture);
+        return fit == null ? null : new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), slope, canopy, null, sun);
+    }
+
+    public static Setup inTheWood(Samples.Picture picture, double slopeDeg) {
+        return of(picture, new Slope(slopeDeg, 270), WOOD, sun(90, 5));
+    }
+
+    static SunAt sun(double azimuthDeg, double altitudeDeg) {
+        return new SunAt(ZonedDateTime.parse("2027-05-08T06:30:00+01:00"), azimuthDeg, altitudeDeg);
+    }
+}
