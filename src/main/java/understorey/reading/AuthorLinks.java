@@ -22,6 +22,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.ProseLimit;
 import understorey.yaml.Findings;
 import understorey.yaml.Node;
@@ -66,7 +67,7 @@ final class AuthorLinks {
         blocks(site, ANY, findings);
     }
 
-    private void blocks(Node node, String folder, Findings findings) {
+    private void blocks(@Nullable Node node, String folder, Findings findings) {
         if (node instanceof Node.Seq list) {
             list.items().forEach(item -> blocks(item, folder, findings));
         } else if (node instanceof Node.Mapping block) {
@@ -81,7 +82,7 @@ final class AuthorLinks {
         }
     }
 
-    private void texts(Node node, String folder, Findings findings) {
+    private void texts(@Nullable Node node, String folder, Findings findings) {
         if (node instanceof Node.Seq list) {
             list.items().forEach(item -> texts(item, folder, findings));
         } else if (node instanceof Node.Scalar scalar && mayLink(scalar.text())) {
@@ -102,7 +103,7 @@ final class AuthorLinks {
                 .filter(Objects::nonNull).map(BasedSequence::unescape).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private static BasedSequence target(com.vladsch.flexmark.util.ast.Node node, Document document) {
+    private static @Nullable BasedSequence target(com.vladsch.flexmark.util.ast.Node node, Document document) {
         if (node instanceof LinkRef link) {
             Reference reference = link.getReferenceNode(document);
             return reference == null ? null : reference.getUrl();

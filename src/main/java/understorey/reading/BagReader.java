@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;
@@ -30,13 +31,13 @@ final class BagReader {
      *
      * @param slug null for a bag written inside a trip
      */
-    static Bag read(Node.Mapping node, String slug, Findings findings) {
+    static @Nullable Bag read(Node.Mapping node, @Nullable String slug, Findings findings) {
         int before = findings.errors();
         Bag bag = new BagReader(findings).bag(new Fields(node, "this bag", findings), slug);
         return findings.errors() > before ? null : bag;
     }
 
-    private Bag bag(Fields f, String slug) {
+    private @Nullable Bag bag(Fields f, @Nullable String slug) {
         f.require("gear", "bodies");
         f.atMost(MOST_THINGS, "bodies", "lenses", "supports", "filters", "extras", "cards");
         String name = f.text("gear");
@@ -52,11 +53,15 @@ final class BagReader {
         Integer batteries = f.whole("batteries", 0, 100);
         List<Bag.Extra> extras = new ArrayList<>();
         for (Fields extra : f.blocks("extras", "this extra")) {
-            extras.add(new Bag.Extra(extra.require("name").text("name"), weight(extra)));
+            String called = extra.require("name").text("name");
+            Double weight = weight(extra);
             extra.done();
+            if (called != null) {
+                extras.add(new Bag.Extra(called, weight));
+            }
         }
         f.done();
-        return findings.errors() > 0 ? null : new Bag(name, slug, List.copyOf(bodies), List.copyOf(lenses),
+        return findings.errors() > 0 || name == null ? null : new Bag(name, slug, List.copyOf(bodies), List.copyOf(lenses),
                 List.copyOf(supports), filters, Boolean.TRUE.equals(remote), List.copyOf(cards),
                 batteries == null ? 0 : batteries, List.copyOf(extras));
     }
@@ -81,26 +86,18 @@ final class BagReader {
         Names names = new Names("lens");
         List<Lens> lenses = new ArrayList<>();
         for (Fields block : f.blocks("lenses", "this lens")) {
-            Lens lens = OpticsReader.lens(block, names, block.require("mount").text("mount"), null);
-            if (lens == null) {
+            String mount = block.require("mount").text("mount");
+            Lens lens = OpticsReader.lens(block, names, mount, null);
+            if (lens == null || mount == null) {
                 continue;
             }
             lenses.add(lens);
-            if (findings.errors() == 0 && !fits(lens, bodies)) {
-                findings.warning(block.at("mount"), "no body in this bag has the mount " + Node.quote(lens.mount()),
+            if (findings.errors() == 0 && bodies.stream().noneMatch(body -> mount.equals(body.mount()))) {
+                findings.warning(block.at("mount"), "no body in this bag has the mount " + Node.quote(mount),
                         "a lens fits only bodies with the same mount");
             }
         }
         return lenses;
-    }
-
-    private static boolean fits(Lens lens, List<Body> bodies) {
-        for (Body body : bodies) {
-            if (lens.mount().equals(body.mount())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private static List<Support> supports(Fields f) {
@@ -116,15 +113,17 @@ final class BagReader {
                 block.refuse("highest", "'highest' is below 'lowest'", "swap them");
             }
             Double carries = block.quantity("carries", Dimension.MASS, 50, 200_000);
-            supports.add(new Support(name, kind, lowest, highest, carries == null ? null : carries / 1000,
-                    weight(block)));
+            Double weight = weight(block);
             block.done();
+            if (name != null && kind != null) {
+                supports.add(new Support(name, kind, lowest, highest, carries == null ? null : Double.valueOf(carries / 1000), weight));
+            }
         }
         return supports;
     }
 
     /** Grams; null when not given. */
-    static Double weight(Fields f) {
+    static @Nullable Double weight(Fields f) {
         return f.quantity("weight", Dimension.MASS, 1, HEAVIEST_G);
     }
 }

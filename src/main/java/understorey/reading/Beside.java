@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.yaml.Fields;
 import understorey.yaml.Node;
 import understorey.yaml.Suggestion;
@@ -21,7 +22,7 @@ import understorey.yaml.Suggestion;
 record Beside(Path folder, String shown) {
 
     /** Path of the CSV file named under a key; null, with a finding, if there is no such file. */
-    Path find(Fields f, String key) {
+    @Nullable Path find(Fields f, String key) {
         String name = f.text(key);
         if (name == null) {
             return null;

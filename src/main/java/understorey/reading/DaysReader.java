@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.DayWishes;
 import understorey.plan.When;
 import understorey.yaml.Dimension;
@@ -28,7 +29,7 @@ final class DaysReader {
     }
 
     /** Date or dates of a trip; null, with a finding, if it has neither. */
-    static When when(Fields trip) {
+    static @Nullable When when(Fields trip) {
         LocalDate date = trip.date("date");
         Node dates = trip.take("dates");
         if (trip.has("date") && trip.has("dates")) {
@@ -51,7 +52,7 @@ final class DaysReader {
         return days == null ? null : between(days);
     }
 
-    private static When between(Fields days) {
+    private static @Nullable When between(Fields days) {
         days.require("from", "to");
         LocalDate from = days.date("from");
         LocalDate to = days.date("to");
@@ -69,7 +70,7 @@ final class DaysReader {
         return new When.Between(from, to);
     }
 
-    private static When oneOf(Fields trip, Pos pos) {
+    private static @Nullable When oneOf(Fields trip, Pos pos) {
         TreeSet<LocalDate> days = new TreeSet<>();
         for (Node item : trip.items("dates")) {
             LocalDate day = trip.scalars().date(item, "each entry of 'dates'");
@@ -114,8 +115,8 @@ final class DaysReader {
     private static List<DayWishes.Stretch> avoid(Fields trip) {
         List<DayWishes.Stretch> avoid = new ArrayList<>();
         for (Node item : trip.items("avoid")) {
-            if (item instanceof Node.Mapping) {
-                Fields days = trip.block(item, "each entry of 'avoid'", "this entry of 'avoid'").require("from", "to");
+            if (item instanceof Node.Mapping block) {
+                Fields days = new Fields(block, "this entry of 'avoid'", trip.findings()).require("from", "to");
                 LocalDate from = days.date("from");
                 LocalDate to = days.date("to");
                 days.done();
@@ -135,7 +136,7 @@ final class DaysReader {
     }
 
     /** {@code warmer by 1.5 °C}, {@code cooler by 2 °F}, as a difference in °C. */
-    private static Double spring(Fields trip) {
+    private static @Nullable Double spring(Fields trip) {
         String text = trip.text("spring");
         if (text == null) {
             return null;

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.yaml.Fields;
 
@@ -13,14 +14,14 @@ final class FarSpots {
     private static final double FAR_LONGITUDE = 1;
 
     private final Fields site;
-    private final Position of;
+    private final @Nullable Position of;
     private final List<Position> far = new ArrayList<>();
     private int near;
 
     /**
      * @param of the site's position; null when it is not known
      */
-    FarSpots(Fields site, Position of) {
+    FarSpots(Fields site, @Nullable Position of) {
         this.site = site;
         this.of = of;
     }
@@ -34,21 +35,16 @@ final class FarSpots {
             return;
         }
         far.add(at);
-        boolean sign = slip(at) != null;
+        boolean sign = slip(of, at) != null;
         spot.findings().warning(spot.at("at"), "this spot is far from its site",
                 sign ? "check the minus sign of this spot and of its site" : "put the latitude first, then the longitude");
     }
 
     /** Warns at the site's own position if the opposite sign there matches all its spots. */
     void report() {
-        if (far.isEmpty() || near > 0) {
+        Slip slip = of == null || far.isEmpty() || near > 0 ? null : slip(of, far.get(0));
+        if (slip == null || !far.stream().allMatch(at -> together(slip.of(), at))) {
             return;
-        }
-        Slip slip = slip(far.get(0));
-        for (Position at : far) {
-            if (slip == null || !together(slip.of(), at)) {
-                return;
-            }
         }
         for (String key : slip.keys()) {
             site.findings().warning(site.at(key), "with the opposite sign, this '" + key + "' matches the spots",
@@ -57,7 +53,7 @@ final class FarSpots {
     }
 
     /** Site with the opposite sign of latitude or longitude, if that is near the spot; null otherwise. */
-    private Slip slip(Position at) {
+    private static @Nullable Slip slip(Position of, Position at) {
         List<Slip> slips = List.of(
                 new Slip(new Position(of.latitude(), -of.longitude()), List.of("longitude")),
                 new Slip(new Position(-of.latitude(), of.longitude()), List.of("latitude")),

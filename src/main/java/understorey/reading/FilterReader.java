@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Filter;
 import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
@@ -17,12 +18,15 @@ final class FilterReader {
         Names names = new Names("filter");
         List<Filter> filters = new ArrayList<>();
         for (Fields block : bag.blocks("filters", "this filter")) {
-            filters.add(filter(block, names));
+            Filter filter = filter(block, names);
+            if (filter != null) {
+                filters.add(filter);
+            }
         }
         return bag.findings().errors() > 0 ? List.of() : List.copyOf(filters);
     }
 
-    private static Filter filter(Fields f, Names names) {
+    private static @Nullable Filter filter(Fields f, Names names) {
         f.require("name", "kind");
         String name = names.claim(f, "name");
         Filter.Kind kind = f.word("kind", Filter.Kind.values());
@@ -41,7 +45,7 @@ final class FilterReader {
         Double length = f.quantity("length", Dimension.SMALL_LENGTH, 1, 500);
         Double weight = BagReader.weight(f);
         f.done();
-        return new Filter(name, kind, thread, loss == null ? 0 : loss, lensThread, filterThread, dioptres, length,
+        return name == null || kind == null ? null : new Filter(name, kind, thread, loss == null ? 0 : loss, lensThread, filterThread, dioptres, length,
                 weight);
     }
 
@@ -58,7 +62,7 @@ final class FilterReader {
         }
     }
 
-    private static Double thread(Fields f, String key) {
+    private static @Nullable Double thread(Fields f, String key) {
         return f.quantity(key, Dimension.SMALL_LENGTH, 10, 300);
     }
 }

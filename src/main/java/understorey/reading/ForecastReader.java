@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 import understorey.plan.When;
 import understorey.yaml.Csv;
@@ -21,12 +22,12 @@ import understorey.yaml.TextFile;
 /** Reads the forecast of a trip: rows in the trip itself, or a CSV file with the same column names. */
 final class ForecastReader {
 
-    private final When when;
+    private final @Nullable When when;
     private final Set<LocalDate> days;
     private final List<ForecastHour> hours = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
 
-    private ForecastReader(When when) {
+    private ForecastReader(@Nullable When when) {
         this.when = when;
         this.days = when == null ? Set.of() : Set.copyOf(when.days());
     }
@@ -36,7 +37,7 @@ final class ForecastReader {
      *
      * @param when null when it is not known
      */
-    static List<ForecastHour> read(Fields trip, When when, Beside beside) {
+    static List<ForecastHour> read(Fields trip, @Nullable When when, Beside beside) {
         ForecastReader reader = new ForecastReader(when);
         if (trip.take("forecast") instanceof Node.Scalar) {
             Path path = beside.find(trip, "forecast");
@@ -106,7 +107,7 @@ final class ForecastReader {
     }
 
     /** True if the row is for a date of the trip and no other row has its hour. */
-    private boolean placed(Fields f, LocalDate date, LocalTime time) {
+    private boolean placed(Fields f, @Nullable LocalDate date, LocalTime time) {
         boolean outside = date != null && when != null && !days.contains(date);
         if (outside) {
             f.findings().warning(f.at("date"), "this row is for a day outside the trip and is ignored",
@@ -126,7 +127,7 @@ final class ForecastReader {
     }
 
     /** Cloud cover in eighths, from a bare number, {@code 6 okta} or {@code 75 %}. */
-    private static Double okta(Fields f) {
+    private static @Nullable Double okta(Fields f) {
         Node node = f.take("cloud");
         if (node instanceof Node.Scalar scalar) {
             String text = scalar.text().strip();

@@ -2,9 +2,11 @@ package understorey.reading;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.yaml.Fields;
@@ -23,13 +25,13 @@ final class Library {
 
     private final SubjectCatalogue catalogue;
     private final Map<String, SiteRead> sites = new TreeMap<>();
-    /** A bag with errors is null. */
-    private final Map<String, Bag> bags = new TreeMap<>();
+    /** A bag with errors is empty. */
+    private final Map<String, Optional<Bag>> bags = new TreeMap<>();
     /** Sites described inside trips, by the name of their page. */
     private final Map<String, Site> inline = new TreeMap<>();
     /** The files that were named since {@link #noting}. */
     private Set<String> named = new TreeSet<>();
-    private Bag phone;
+    private @Nullable Bag phone;
     private AuthorLinks links = new AuthorLinks(List.of(), List.of(), List.of());
 
     Library(SubjectCatalogue catalogue) {
@@ -58,8 +60,8 @@ final class Library {
         sites.put(slug, site);
     }
 
-    void add(String slug, Bag bag) {
-        bags.put(slug, bag);
+    void add(String slug, @Nullable Bag bag) {
+        bags.put(slug, Optional.ofNullable(bag));
     }
 
     /**
@@ -73,15 +75,16 @@ final class Library {
             return own(f, key, SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
         }
         String name = f.scalars().pointer(node, "'" + key + "'");
-        if (name != null && !sites.containsKey(name)) {
+        SiteRead known = name == null ? null : sites.get(name);
+        if (name != null && known == null) {
             dangling(f, key, "site", name, sites, "sites");
         }
         named.add(SITES + name);
-        return name == null || !sites.containsKey(name) ? SiteRead.unknown(catalogue) : sites.get(name);
+        return known == null ? SiteRead.unknown(catalogue) : known;
     }
 
     /** Bag under a key, by file name or described in place; null if it has errors or is unknown. */
-    Bag bag(Fields f, String key) {
+    @Nullable Bag bag(Fields f, String key) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
             return BagReader.read(mapping, null, f.findings());
@@ -91,8 +94,9 @@ final class Library {
             return null;
         }
         named.add(BAGS + name);
-        if (bags.containsKey(name)) {
-            return bags.get(name);
+        Optional<Bag> known = bags.get(name);
+        if (known != null) {
+            return known.orElse(null);
         }
         if (name.equals(PHONE)) {
             return phone();
@@ -101,10 +105,11 @@ final class Library {
         return null;
     }
 
-    private Bag phone() {
+    private @Nullable Bag phone() {
         if (phone == null) {
             Findings findings = SubjectCatalogue.resource(PHONE + ".yaml");
-            phone = BagReader.read(TreeReader.read(findings), null, findings);
+            Node.Mapping node = TreeReader.read(findings);
+            phone = node == null ? null : BagReader.read(node, null, findings);
         }
         return phone;
     }
@@ -130,10 +135,11 @@ final class Library {
     }
 
     /** The name of another site whose page has that name, in capitals or not; null when there is none. */
-    private String other(String slug, Site site) {
-        for (String taken : sites.keySet()) {
-            if (taken.equalsIgnoreCase(slug)) {
-                return sites.get(taken).site() == null ? taken : sites.get(taken).site().name();
+    private @Nullable String other(String slug, Site site) {
+        for (Map.Entry<String, SiteRead> taken : sites.entrySet()) {
+            if (taken.getKey().equalsIgnoreCase(slug)) {
+                Site there = taken.getValue().site();
+                return there == null ? taken.getKey() : there.name();
             }
         }
         Site earlier = inline.get(slug);

@@ -27,11 +27,19 @@ public final class Locators {
 
     /** In a trip, and on into the site and the bags that it names. */
     public Locator trip(String slug) {
-        return new Locator(trips.get(slug), sites, bags);
+        return new Locator(file(trips, slug), sites, bags);
     }
 
     /** In the file of a site. */
     public Locator site(String slug) {
-        return new Locator(sites.get(slug), sites, bags);
+        return new Locator(file(sites, slug), sites, bags);
+    }
+
+    private static Supplier<Findings> file(Map<String, Supplier<Findings>> files, String slug) {
+        Supplier<Findings> file = files.get(slug);
+        if (file == null) {
+            throw new IllegalArgumentException("not a file that was read: " + slug);
+        }
+        return file;
     }
 }

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
@@ -33,7 +34,7 @@ final class OpticsReader {
     }
 
     /** A body; null when a needed value is missing or faulty. */
-    static Body body(Fields f, Names names) {
+    static @Nullable Body body(Fields f, Names names) {
         f.require("name", "pixels");
         boolean builtIn = f.has("fixed_lenses");
         f.atMost(MOST_FIXED, "fixed_lenses");
@@ -65,20 +66,24 @@ final class OpticsReader {
         Double weight = BagReader.weight(f);
         List<Lens> fixed = new ArrayList<>();
         Names fixedNames = new Names("lens");
-        for (Fields block : f.blocks("fixed_lenses", "this lens")) {
-            fixed.add(fixedLens(block, fixedNames, sensor));
+        List<Fields> blocks = f.blocks("fixed_lenses", "this lens");
+        for (Fields block : blocks) {
+            Lens lens = fixedLens(block, fixedNames, sensor);
+            if (lens != null) {
+                fixed.add(lens);
+            }
         }
-        if (builtIn && fixed.isEmpty()) {
+        if (builtIn && blocks.isEmpty()) {
             f.refuse("fixed_lenses", "'fixed_lenses' is empty",
                     "list its lenses, or give a 'mount'");
         }
         f.done();
-        return f.findings().errors() > 0 ? null : new Body(name, sensor, pixels, mount, baseIso, topIso,
+        return f.findings().errors() > 0 || name == null || pixels == null ? null : new Body(name, sensor, pixels, mount, baseIso, topIso,
                 stops == null ? 0 : stops, raw, frames == null ? null : Integer.valueOf((int) Math.rint(frames)),
                 weight, List.copyOf(fixed));
     }
 
-    private static Lens fixedLens(Fields f, Names names, Sensor ofBody) {
+    private static @Nullable Lens fixedLens(Fields f, Names names, @Nullable Sensor ofBody) {
         Sensor own = sensor(f);
         if (ofBody == null) {
             f.require("sensor");
@@ -92,7 +97,7 @@ final class OpticsReader {
      * @param mount  null for a built-in lens
      * @param sensor behind a built-in lens; null for a lens with a mount
      */
-    static Lens lens(Fields f, Names names, String mount, Sensor sensor) {
+    static @Nullable Lens lens(Fields f, Names names, @Nullable String mount, @Nullable Sensor sensor) {
         f.require("name", "focal", "aperture", "closest");
         String name = names.claim(f, "name");
         Span focal = f.focal("focal");
@@ -113,13 +118,14 @@ final class OpticsReader {
         Double stops = stabilised(f);
         Double weight = BagReader.weight(f);
         f.done();
-        return f.findings().errors() > 0 ? null : new Lens(name, mount, sensor, focal.from(), focal.to(),
+        return f.findings().errors() > 0 || name == null || focal == null || widest == null || closest == null ? null
+                : new Lens(name, mount, sensor, focal.from(), focal.to(),
                 widest.from(), widest.to(), smallest == null ? null : smallest.to(), closest, magnification, thread,
                 stops == null ? 0 : stops, weight, breathing);
     }
 
     /** A format by name, or a width and a height; null when absent or faulty. */
-    private static Sensor sensor(Fields f) {
+    private static @Nullable Sensor sensor(Fields f) {
         Node node = f.take("sensor");
         if (!(node instanceof Node.Scalar scalar)) {
             Fields size = f.block(node, "'sensor'", "this sensor");
@@ -134,7 +140,7 @@ final class OpticsReader {
         return SENSORS.get(format);
     }
 
-    private static Sensor sized(Fields f) {
+    private static @Nullable Sensor sized(Fields f) {
         f.require("width", "height");
         Double width = f.quantity("width", Dimension.SMALL_LENGTH, 0.5, 500);
         Double height = f.quantity("height", Dimension.SMALL_LENGTH, 0.5, 500);
@@ -148,7 +154,7 @@ final class OpticsReader {
         return new Sensor(width, height);
     }
 
-    private static Double stabilised(Fields f) {
+    private static @Nullable Double stabilised(Fields f) {
         return f.quantity("stabilised", Dimension.STOPS, 0, 12);
     }
 }

@@ -27,7 +27,7 @@ final class PlaceReader {
     }
 
     /** Metres above sea level, from the lowest lake shore to the highest summit. */
-    static Double elevation(Fields f) {
+    static @Nullable Double elevation(Fields f) {
         return f.quantity("elevation", Dimension.LENGTH, -450, 9000);
     }
 
@@ -62,7 +62,7 @@ final class PlaceReader {
     }
 
     /** Null when not given. */
-    static Canopy canopy(Fields f) {
+    static @Nullable Canopy canopy(Fields f) {
         Node node = f.take("canopy");
         if (node instanceof Node.Scalar scalar) {
             if (!scalar.text().equals("none")) {
@@ -88,7 +88,7 @@ final class PlaceReader {
         return new Canopy(trees, foliage, height, base, stems, diameter);
     }
 
-    private static Foliage foliage(Fields f) {
+    private static @Nullable Foliage foliage(Fields f) {
         Foliage.Stage stage = f.word("stage", Foliage.Stage.values());
         var leafOut = f.date("leaf_out");
         Double index = f.number("plant_area_index", 0, 12);
@@ -108,7 +108,7 @@ final class PlaceReader {
         return index == null ? null : new Foliage.Index(index);
     }
 
-    static Slope slope(Fields spot) {
+    static @Nullable Slope slope(Fields spot) {
         Fields f = spot.block("slope", "this slope");
         if (f == null) {
             return null;
@@ -121,7 +121,7 @@ final class PlaceReader {
     }
 
     /** Metres to the edge of the trees; null if the spot is not in a clearing. */
-    static Double clearing(Fields spot) {
+    static @Nullable Double clearing(Fields spot) {
         Fields f = spot.block("clearing", "this clearing");
         if (f == null) {
             return null;

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import understorey.yaml.Finding;
 import understorey.yaml.Findings;
 import understorey.yaml.Names;
@@ -29,7 +30,7 @@ final class PlanFolder {
     private final Path folder;
     private final String shown;
     /** Name of the one trip's file that is asked for; null for the whole folder. */
-    private final String only;
+    private final @Nullable String only;
 
     /**
      * A folder, or the one around a trip's file.
@@ -50,7 +51,7 @@ final class PlanFolder {
      *
      * @param fault of its name; null if there is none
      */
-    record Entry(Path path, String slug, Beside beside, String fault, String help) {
+    record Entry(Path path, String slug, Beside beside, @Nullable String fault, @Nullable String help) {
 
         /** Text of the file, with the finding about its name. */
         Findings open() {
@@ -123,7 +124,7 @@ final class PlanFolder {
     }
 
     /** Name of the only trip to build, without the ending; null for all of the folder. */
-    String only() {
+    @Nullable String only() {
         return only == null ? null : only.endsWith(ENDING) ? only.substring(0, only.length() - ENDING.length()) : only;
     }
 

@@ -3,6 +3,7 @@ package understorey.reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
@@ -28,7 +29,7 @@ import understorey.yaml.Finding;
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
                     int errors, int warnings, List<Path> faultyTrips, List<Subject> subjects, Locators places, Path folder,
-                    Set<String> names, String only) {
+                    Set<String> names, @Nullable String only) {
 
     /** The file of a trip. */
     public Path file(Trip trip) {

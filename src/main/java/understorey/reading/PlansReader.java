@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -113,11 +114,11 @@ public final class PlansReader {
         SiteRead read = node == null ? SiteRead.unknown(library.catalogue())
                 : SiteReader.read(node, file.slug(), file.beside(), library.catalogue(), found);
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
-        boolean whole = found.errors() == 0;
-        library.add(file.slug(), whole ? read : new SiteRead(null, read.spots(), read.subjects()));
+        Site site = found.errors() == 0 ? read.site() : null;
+        library.add(file.slug(), new SiteRead(site, read.spots(), read.subjects()));
         written.sites.put(file.slug(), file::open);
-        if (whole) {
-            sites.add(read.site());
+        if (site != null) {
+            sites.add(site);
         }
         besides.put(Library.SITES + file.slug(), found);
     }
@@ -125,11 +126,11 @@ public final class PlansReader {
     private void bag(PlanFolder.Entry file) {
         Findings found = file.open();
         Node.Mapping node = TreeReader.read(found);
-        Bag bag = node == null ? null : BagReader.read(node, file.slug(), found);
-        boolean whole = bag != null && found.errors() == 0;
-        library.add(file.slug(), whole ? bag : null);
+        Bag read = node == null ? null : BagReader.read(node, file.slug(), found);
+        Bag bag = found.errors() == 0 ? read : null;
+        library.add(file.slug(), bag);
         written.bags.put(file.slug(), file::open);
-        if (whole) {
+        if (bag != null) {
             bags.add(bag);
         }
         besides.put(Library.BAGS + file.slug(), found);
@@ -165,7 +166,7 @@ public final class PlansReader {
     }
 
     /** The folder of a site or a bag among the trips; null for a trip. */
-    private static String home(Node.Mapping node) {
+    private static @Nullable String home(Node.Mapping node) {
         Set<String> keys = node.entries().keySet();
         return keys.contains("trip") ? null : keys.contains("latitude") ? "sites" : keys.contains("bodies") ? "gear" : null;
     }

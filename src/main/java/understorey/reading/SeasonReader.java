@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
 import understorey.plan.Temperatures;
 import understorey.yaml.Fields;
@@ -32,7 +33,9 @@ final class SeasonReader {
             Temperatures temperatures = TemperatureReader.read(f, beside);
             List<Season.Sighting> seen = seen(f);
             f.done();
-            seasons.add(new Season(subject, records, temperatures, seen));
+            if (subject != null) {
+                seasons.add(new Season(subject, records, temperatures, seen));
+            }
         }
         return List.copyOf(seasons);
     }
@@ -57,7 +60,7 @@ final class SeasonReader {
         return List.copyOf(records);
     }
 
-    private static void rising(Fields f, String earlierKey, LocalDate earlier, String laterKey, LocalDate later) {
+    private static void rising(Fields f, String earlierKey, @Nullable LocalDate earlier, String laterKey, @Nullable LocalDate later) {
         if (earlier != null && later != null && later.isBefore(earlier)) {
             f.refuse(laterKey, "'" + laterKey + "' is before '" + earlierKey + "'", "check both dates");
         }
@@ -67,8 +70,12 @@ final class SeasonReader {
         List<Season.Sighting> seen = new ArrayList<>();
         for (Fields f : season.blocks("seen", "this entry of 'seen'")) {
             f.require("date", "stage");
-            seen.add(new Season.Sighting(f.date("date"), f.word("stage", Season.Stage.values())));
+            LocalDate date = f.date("date");
+            Season.Stage stage = f.word("stage", Season.Stage.values());
             f.done();
+            if (date != null && stage != null) {
+                seen.add(new Season.Sighting(date, stage));
+            }
         }
         return List.copyOf(seen);
     }

@@ -1,6 +1,7 @@
 package understorey.reading;
 
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -42,8 +43,15 @@ final class ShotReader {
         this.names = names;
     }
 
-    /** The shot; incomplete if it has errors. */
-    Shot read(Fields f) {
+    /**
+     * A shot with what is checked among all shots.
+     *
+     * @param shot null without name or subject
+     */
+    record Read(Fields block, @Nullable String name, @Nullable LocalTime start, @Nullable String after, @Nullable Shot shot) {
+    }
+
+    Read read(Fields f) {
         f.require("name", "subject");
         String name = names.claim(f, "name");
         Role role = f.word("role", Role.values());
@@ -63,14 +71,15 @@ final class ShotReader {
         String notes = f.prose("notes");
         String otherwise = f.prose("otherwise");
         Double tilt = tilt(f);
-        var start = f.clock("start");
+        LocalTime start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
         Compose compose = compose(f.block("compose"));
         CameraSettings settings = settings(f);
         f.done();
-        return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
-                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print, compose, settings);
+        Shot shot = name == null || subject == null ? null : new Shot(name, role, subject, spot, viewpoint, orientation, sharp,
+                focal, frame, facing, light, polariser, duration, priority, notes, otherwise, tilt, start, after, print, compose, settings);
+        return new Read(f, name, start, after, shot);
     }
 
     private static CameraSettings settings(Fields f) {
@@ -122,7 +131,7 @@ final class ShotReader {
     }
 
     /** Viewpoint: a word, or a camera height. */
-    private static Viewpoint viewpoint(Fields f) {
+    private static @Nullable Viewpoint viewpoint(Fields f) {
         Node node = f.take("viewpoint");
         if (node instanceof Node.Scalar scalar && Numeral.end(scalar.text().strip(), 0) == 0) {
             Viewpoint.Stance stance = Words.find(Viewpoint.Stance.values(), scalar.text().strip());
@@ -137,7 +146,7 @@ final class ShotReader {
         return height == null ? null : new Viewpoint.Height(height);
     }
 
-    private static Sharp sharp(Fields f) {
+    private static @Nullable Sharp sharp(@Nullable Fields f) {
         if (f == null) {
             return null;
         }
@@ -163,7 +172,7 @@ final class ShotReader {
         return depth == null ? null : new Sharp.Depth(depth);
     }
 
-    private static Double far(Fields f) {
+    private static @Nullable Double far(Fields f) {
         Node node = f.take("far");
         if (node instanceof Node.Scalar scalar && scalar.text().equals("infinity")) {
             return Double.POSITIVE_INFINITY;
@@ -171,7 +180,7 @@ final class ShotReader {
         return f.scalars().quantity(node, "'far'", Dimension.LENGTH, 0.001, 1_000_000);
     }
 
-    private static Frame frame(Fields f) {
+    private static @Nullable Frame frame(@Nullable Fields f) {
         if (f == null) {
             return null;
         }

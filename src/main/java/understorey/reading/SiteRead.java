@@ -1,5 +1,6 @@
 package understorey.reading;
 
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Site;
 import understorey.yaml.Names;
 
@@ -9,7 +10,7 @@ import understorey.yaml.Names;
  * @param site  null when it has errors or is not known
  * @param spots null when they are not known
  */
-record SiteRead(Site site, Names spots, Subjects subjects) {
+record SiteRead(@Nullable Site site, @Nullable Names spots, Subjects subjects) {
 
     /** For a file that could not be read: the names that a trip uses are not checked. */
     static SiteRead unknown(SubjectCatalogue catalogue) {

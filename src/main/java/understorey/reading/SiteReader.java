@@ -39,12 +39,12 @@ final class SiteReader {
      * @param slug   page name; null to make one from the site's name
      * @param beside folder of the CSV files that it names
      */
-    static SiteRead read(Node.Mapping node, String slug, Beside beside, SubjectCatalogue catalogue,
+    static SiteRead read(Node.Mapping node, @Nullable String slug, Beside beside, SubjectCatalogue catalogue,
                          Findings findings) {
         return new SiteReader(new Fields(node, "this site", findings)).site(slug, beside, catalogue);
     }
 
-    private SiteRead site(String slug, Beside beside, SubjectCatalogue catalogue) {
+    private SiteRead site(@Nullable String slug, Beside beside, SubjectCatalogue catalogue) {
         int before = findings.errors();
         f.require("site", "latitude", "longitude", "time_zone");
         f.atMost(MOST_SPOTS, "spots", "season", "subjects", "cautions");
@@ -80,7 +80,7 @@ final class SiteReader {
             pageName("site", name);
         }
         pageName("public_name", publicName);
-        Site site = findings.errors() > before ? null : new Site(name, page, publicName, position, elevation, zone,
+        Site site = findings.errors() > before || name == null || page == null || position == null || zone == null ? null : new Site(name, page, publicName, position, elevation, zone,
                 skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
                 seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
                 cautions, notes, edges == null ? List.of() : edges, country);
@@ -92,21 +92,21 @@ final class SiteReader {
     }
 
     /** A page is called by the name of its site. */
-    private void pageName(String key, String name) {
+    private void pageName(String key, @Nullable String name) {
         if (name != null && Slug.of(name).length() > Slug.LONGEST) {
             f.refuse(key, "'" + key + "' is the name of a page and too long: " + name.codePointCount(0, name.length())
                     + " characters; a page's may have " + Slug.LONGEST, "give the site a shorter name");
         }
     }
 
-    private Position position() {
+    private @Nullable Position position() {
         Double latitude = Coordinate.latitude(f.scalars(), f.take("latitude"), "'latitude'",
                 "check whether it is swapped with 'longitude'");
         Double longitude = Coordinate.longitude(f.scalars(), f.take("longitude"), "'longitude'", null);
         return latitude == null || longitude == null ? null : new Position(latitude, longitude);
     }
 
-    private ZoneId zone() {
+    private @Nullable ZoneId zone() {
         String name = f.text("time_zone");
         if (name == null) {
             return null;
@@ -135,7 +135,7 @@ final class SiteReader {
         return null;
     }
 
-    private String reports() {
+    private @Nullable String reports() {
         String address = f.text("reports", LONGEST_ADDRESS);
         if (address != null && !(address.startsWith("https://") || address.startsWith("http://"))) {
             f.refuse("reports", "'reports' must be a web address, not the text " + Node.quote(address),

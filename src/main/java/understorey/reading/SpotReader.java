@@ -4,9 +4,14 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Canopy;
+import understorey.plan.Edge;
 import understorey.plan.Opening;
 import understorey.plan.Parking;
 import understorey.plan.Position;
+import understorey.plan.SkylinePoint;
+import understorey.plan.Slope;
 import understorey.plan.Spot;
 import understorey.plan.Walk;
 import understorey.yaml.Coordinate;
@@ -28,15 +33,19 @@ final class SpotReader {
     /**
      * @param of the site's position; null when it is not known
      */
-    SpotReader(Fields site, Position of) {
+    SpotReader(Fields site, @Nullable Position of) {
         this.site = site;
         this.far = new FarSpots(site, of);
         int before = site.findings().errors();
-        for (Fields block : site.blocks("spots", "this spot")) {
-            spots.add(spot(block));
+        List<Fields> blocks = site.blocks("spots", "this spot");
+        for (Fields block : blocks) {
+            Spot spot = spot(block);
+            if (spot != null) {
+                spots.add(spot);
+            }
         }
         far.report();
-        if (site.findings().errors() > before && !(site.take("spots") instanceof Node.Seq list && list.items().size() == spots.size())) {
+        if (site.findings().errors() > before && !(site.take("spots") instanceof Node.Seq list && list.items().size() == blocks.size())) {
             names.doubt();
         }
         for (Fields block : site.blocks("walks", "this walk")) {
@@ -56,17 +65,22 @@ final class SpotReader {
         return names;
     }
 
-    private Spot spot(Fields f) {
+    private @Nullable Spot spot(Fields f) {
         f.require("name");
         String name = names.claim(f, "name");
         Position at = position(f);
-        Spot spot = new Spot(name, at, PlaceReader.elevation(f), PlaceReader.canopy(f), PlaceReader.skyline(f),
-                PlaceReader.slope(f), PlaceReader.clearing(f), f.prose("notes"), PlaceReader.edges(f));
+        Double elevation = PlaceReader.elevation(f);
+        Canopy canopy = PlaceReader.canopy(f);
+        List<SkylinePoint> skyline = PlaceReader.skyline(f);
+        Slope slope = PlaceReader.slope(f);
+        Double clearing = PlaceReader.clearing(f);
+        String notes = f.prose("notes");
+        List<Edge> edges = PlaceReader.edges(f);
         f.done();
-        return spot;
+        return name == null ? null : new Spot(name, at, elevation, canopy, skyline, slope, clearing, notes, edges);
     }
 
-    private Position position(Fields f) {
+    private @Nullable Position position(Fields f) {
         List<Node> items = f.items("at");
         if (items.size() != 2) {
             if (!items.isEmpty() || f.has("at") && f.take("at") instanceof Node.Seq) {
@@ -108,7 +122,7 @@ final class SpotReader {
         walks.add(new Walk(from, to, Duration.ofSeconds(Math.round(seconds))));
     }
 
-    Opening opening() {
+    @Nullable Opening opening() {
         Fields f = site.block("opening");
         if (f == null) {
             return null;
@@ -120,10 +134,10 @@ final class SpotReader {
         if (from != null && to != null && !from.isBefore(to)) {
             f.refuse("to", "'to' must be after 'from'", "check both times");
         }
-        return new Opening(from, to);
+        return from == null || to == null ? null : new Opening(from, to);
     }
 
-    Parking parking() {
+    @Nullable Parking parking() {
         Fields f = site.block("parking");
         if (f == null) {
             return null;

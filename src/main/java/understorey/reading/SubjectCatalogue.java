@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.yaml.Csv;
 import understorey.yaml.Fields;
@@ -60,7 +61,7 @@ public final class SubjectCatalogue {
     }
 
     /** Subject of that key; null if there is none. */
-    public Subject find(String key) {
+    public @Nullable Subject find(String key) {
         return byKey.get(key);
     }
 

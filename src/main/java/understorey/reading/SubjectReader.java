@@ -1,6 +1,6 @@
 package understorey.reading;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
@@ -15,15 +15,15 @@ final class SubjectReader {
     }
 
     /** Null when the block has errors. */
-    static Subject read(Fields f) {
+    static @Nullable Subject read(Fields f) {
         int before = f.findings().errors();
         f.require("name");
         String name = f.text("name");
         String key = f.text("key");
         String scientific = f.text("scientific_name");
-        Integer[] months = months(f);
+        Months months = months(f);
         Subject.Stems stems = stems(f.block("stems"));
-        Double[] height = height(f.block("height"));
+        Heights height = height(f.block("height"));
         Double width = f.quantity("flower_width", Dimension.SMALL_LENGTH, 0.5, 1000);
         Integer open = f.whole("flowers_open", 1, 10_000);
         Subject.AreaIndex index = areaIndex(f.block("flower_area_index"));
@@ -37,36 +37,33 @@ final class SubjectReader {
             return null;
         }
         return new Subject(key == null ? Slug.of(name) : key, name, scientific, null, hemisphere == Hemisphere.SOUTH,
-                months[0], months[1], null, stems, height[0], height[1], width, open, index, reflectance, colour,
+                months.first(), months.last(), null, stems, height.low(), height.high(), width, open, index, reflectance, colour,
                 habitat, care, null, null);
     }
 
-    /** First and last month; nulls if absent. */
-    private static Integer[] months(Fields f) {
-        Node node = f.take("months");
-        Integer[] months = new Integer[2];
-        if (node instanceof Node.Seq list) {
-            List<Node> items = list.items();
-            if (items.size() != 2) {
-                f.refuse("months", "'months' needs the first and the last month", "for example [4, 6]");
-                return months;
-            }
-            for (int i = 0; i < 2; i++) {
-                months[i] = f.scalars().whole(items.get(i), "each entry of 'months'", 1, 12);
-            }
-        } else if (node instanceof Node.Mapping) {
-            Fields block = f.block("months").require("first", "last");
-            months[0] = block.whole("first", 1, 12);
-            months[1] = block.whole("last", 1, 12);
-            block.done();
-        } else if (node != null) {
-            f.refuse("months", "'months' must be the first and the last month, not " + node.described(),
-                    "for example [4, 6]");
-        }
-        return months;
+    private record Months(@Nullable Integer first, @Nullable Integer last) {
     }
 
-    private static Subject.Stems stems(Fields f) {
+    private static Months months(Fields f) {
+        Node node = f.take("months");
+        if (node instanceof Node.Seq list && list.items().size() == 2) {
+            return new Months(f.scalars().whole(list.items().get(0), "each entry of 'months'", 1, 12),
+                    f.scalars().whole(list.items().get(1), "each entry of 'months'", 1, 12));
+        }
+        if (node instanceof Node.Mapping mapping) {
+            Fields block = new Fields(mapping, "'months'", f.findings()).require("first", "last");
+            Months months = new Months(block.whole("first", 1, 12), block.whole("last", 1, 12));
+            block.done();
+            return months;
+        }
+        if (node != null) {
+            f.refuse("months", node instanceof Node.Seq ? "'months' needs the first and the last month"
+                    : "'months' must be the first and the last month, not " + node.described(), "for example [4, 6]");
+        }
+        return new Months(null, null);
+    }
+
+    private static Subject.@Nullable Stems stems(@Nullable Fields f) {
         if (f == null) {
             return null;
         }
@@ -84,10 +81,13 @@ final class SubjectReader {
         return new Subject.Stems(sparse, typical, thick);
     }
 
-    /** Lowest and greatest height, metres; nulls if absent. */
-    private static Double[] height(Fields f) {
+    /** In metres. */
+    private record Heights(@Nullable Double low, @Nullable Double high) {
+    }
+
+    private static Heights height(@Nullable Fields f) {
         if (f == null) {
-            return new Double[2];
+            return new Heights(null, null);
         }
         f.require("low", "high");
         Double low = f.quantity("low", Dimension.LENGTH, 0.005, 50);
@@ -96,10 +96,10 @@ final class SubjectReader {
         if (low != null && high != null && low > high) {
             f.refuse("high", "'high' is below 'low'", "swap them");
         }
-        return new Double[] {low, high};
+        return new Heights(low, high);
     }
 
-    private static Subject.AreaIndex areaIndex(Fields f) {
+    private static Subject.@Nullable AreaIndex areaIndex(@Nullable Fields f) {
         if (f == null) {
             return null;
         }

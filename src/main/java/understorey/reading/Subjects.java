@@ -3,6 +3,7 @@ package understorey.reading;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.yaml.Fields;
 import understorey.yaml.Node;
@@ -41,7 +42,7 @@ final class Subjects {
     }
 
     /** Subject under a key, by name or described in place; null, with a finding, if it is neither. */
-    Subject read(Fields f, String key) {
+    @Nullable Subject read(Fields f, String key) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
             return SubjectReader.read(new Fields(mapping, "this subject", f.findings()));
@@ -50,11 +51,11 @@ final class Subjects {
     }
 
     /** Subject whose name is given under a key; null, with a finding, if there is none. */
-    Subject named(Fields f, String key, Node node) {
+    @Nullable Subject named(Fields f, String key, @Nullable Node node) {
         return known(f, key, f.scalars().text(node, "'" + key + "'"));
     }
 
-    private Subject known(Fields f, String key, String name) {
+    private @Nullable Subject known(Fields f, String key, @Nullable String name) {
         if (name == null) {
             return null;
         }

@@ -2,12 +2,14 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Temperatures;
 import understorey.yaml.Csv;
 import understorey.yaml.Dimension;
@@ -38,7 +40,7 @@ final class TemperatureReader {
     }
 
     /** Temperatures that a season names; null if it names none, or if the file cannot be read. */
-    static Temperatures read(Fields season, Beside beside) {
+    static @Nullable Temperatures read(Fields season, Beside beside) {
         Path path = season.take("temperatures") == null ? null : beside.find(season, "temperatures");
         if (path == null) {
             return null;
@@ -112,7 +114,7 @@ final class TemperatureReader {
     }
 
     /** Temperature of a column whose name may have the unit, °C; null if the cell is empty or absent. */
-    private Double celsius(Fields f, Node.Mapping row, String plain) {
+    private @Nullable Double celsius(Fields f, Node.Mapping row, String plain) {
         String column = column(row, plain);
         if (column.equals(plain)) {
             return f.quantity(plain, Dimension.TEMPERATURE, -70, 60);
@@ -148,35 +150,31 @@ final class TemperatureReader {
         return column.toLowerCase(Locale.ROOT).replace(")", "").endsWith("f");
     }
 
-    /** Gives one warning for all missing days between the first and the last. */
-    private void gaps() {
-        int gaps = 0;
-        long missing = 0;
-        long longest = 0;
-        LocalDate from = null;
-        LocalDate before = null;
-        for (LocalDate date : means.keySet()) {
-            long days = before == null ? 0 : date.toEpochDay() - before.toEpochDay() - 1;
-            if (days > 0) {
-                gaps++;
-                missing += days;
-                if (days > longest) {
-                    longest = days;
-                    from = before.plusDays(1);
-                }
-            }
-            before = date;
-        }
-        if (gaps == 1) {
-            findings.warning(Pos.FILE, (missing == 1 ? "1 day is" : missing + " days are") + " missing: "
-                    + (missing == 1 ? from : stretch(from, longest)), "short gaps are filled in; a year with a long gap is not used");
-        } else if (gaps > 1) {
-            findings.warning(Pos.FILE, missing + " days are missing in " + gaps + " gaps, the longest "
-                    + stretch(from, longest), "short gaps are filled in; a year with a long gap is not used");
+    private record Gap(LocalDate from, long days) {
+
+        @Override
+        public String toString() {
+            return days == 1 ? "on " + from : "from " + from + " to " + from.plusDays(days - 1);
         }
     }
 
-    private static String stretch(LocalDate from, long days) {
-        return days == 1 ? "on " + from : "from " + from + " to " + from.plusDays(days - 1);
+    /** Gives one warning for all missing days between the first and the last. */
+    private void gaps() {
+        List<Gap> gaps = new ArrayList<>();
+        for (LocalDate date : means.keySet()) {
+            LocalDate before = means.lowerKey(date);
+            if (before != null && before.plusDays(1).isBefore(date)) {
+                gaps.add(new Gap(before.plusDays(1), ChronoUnit.DAYS.between(before, date) - 1));
+            }
+        }
+        if (gaps.isEmpty()) {
+            return;
+        }
+        Gap longest = gaps.stream().reduce((one, other) -> other.days() > one.days() ? other : one).orElseThrow();
+        long missing = gaps.stream().mapToLong(Gap::days).sum();
+        findings.warning(Pos.FILE, (missing == 1 ? "1 day is" : missing + " days are") + " missing"
+                + (gaps.size() > 1 ? " in " + gaps.size() + " gaps, the longest " + longest
+                        : ": " + (missing == 1 ? longest.from() : longest)),
+                "short gaps are filled in; a year with a long gap is not used");
     }
 }

@@ -3,12 +3,14 @@ package understorey.reading;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.DayWishes;
 import understorey.plan.ForecastHour;
 import understorey.plan.Share;
+import understorey.plan.Site;
 import understorey.plan.Shot;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
@@ -33,12 +35,12 @@ final class TripReader {
     }
 
     /** Reads a trip; null when it, its site or one of its bags has errors. */
-    static Trip read(Node.Mapping node, String slug, Library library, Beside beside, Findings findings) {
+    static @Nullable Trip read(Node.Mapping node, String slug, Library library, Beside beside, Findings findings) {
         library.links().trip(node, slug, findings);
         return new TripReader(new Fields(node, "this trip", findings), library).trip(slug, beside);
     }
 
-    private Trip trip(String slug, Beside beside) {
+    private @Nullable Trip trip(String slug, Beside beside) {
         f.require("trip", "site", "gear", "shots");
         f.atMost(MOST_SHOTS, "shots");
         f.atMost(MOST_COMPANIONS, "companions");
@@ -64,12 +66,10 @@ final class TripReader {
         List<Shot> shots = ShotsReader.read(f, site, when, arrive, leave);
         Share share = share();
         f.done();
-        boolean whole = f.findings().errors() == 0 && site.site() != null && gear != null;
-        for (Companion companion : companions) {
-            whole &= companion.gear() != null;
-        }
-        return whole ? new Trip(title, slug, series, site.site(), when, arrive, leave, gear, companions, contact, sky,
-                forecast, story, shots, share, wishes) : null;
+        Site place = site.site();
+        boolean faulty = f.findings().errors() > 0 || companions.size() < f.items("companions").size();
+        return faulty || title == null || place == null || when == null || gear == null ? null : new Trip(title, slug, series,
+                place, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes);
     }
 
     private List<Companion> companions() {
@@ -77,23 +77,28 @@ final class TripReader {
         List<Companion> companions = new ArrayList<>();
         for (Fields block : f.blocks("companions", "this companion")) {
             block.require("name", "gear");
-            companions.add(new Companion(names.claim(block, "name"), library.bag(block, "gear")));
+            String name = names.claim(block, "name");
+            Bag gear = library.bag(block, "gear");
             block.done();
+            if (name != null && gear != null) {
+                companions.add(new Companion(name, gear));
+            }
         }
         return List.copyOf(companions);
     }
 
-    private Contact contact() {
+    private @Nullable Contact contact() {
         Fields block = f.block("contact", "this contact");
         if (block == null) {
             return null;
         }
-        Contact contact = new Contact(block.require("tell").text("tell"), block.clock("back_by"));
+        String tell = block.require("tell").text("tell");
+        LocalTime backBy = block.clock("back_by");
         block.done();
-        return contact;
+        return tell == null ? null : new Contact(tell, backBy);
     }
 
-    private Share share() {
+    private @Nullable Share share() {
         Fields block = f.block("share");
         if (block == null) {
             return null;

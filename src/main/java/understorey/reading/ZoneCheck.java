@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
+import org.jspecify.annotations.Nullable;
 import understorey.plan.When;
 import understorey.yaml.Fields;
 import understorey.yaml.Numeral;
@@ -35,7 +36,7 @@ final class ZoneCheck {
     }
 
     /** Refuses a trip on a day that the site's calendar left out. */
-    static void date(Fields trip, When when, SiteRead site) {
+    static void date(Fields trip, @Nullable When when, SiteRead site) {
         if (site.site() == null || when == null) {
             return;
         }
@@ -49,7 +50,7 @@ final class ZoneCheck {
     }
 
     /** Refuses a clock time that the change to summer time skips on the trip's date; null is ignored. */
-    static void clock(Fields f, String key, LocalTime time, When when, SiteRead site) {
+    static void clock(Fields f, String key, @Nullable LocalTime time, @Nullable When when, SiteRead site) {
         if (time == null || site.site() == null || !(when instanceof When.On on)) {
             return;
         }

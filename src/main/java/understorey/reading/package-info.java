@@ -7,4 +7,7 @@
  * finding and goes on, so that one run reports all faults. The catalogue of subjects is a table of facts that names its sources
  * row by row.
  */
+@NullMarked
 package understorey.reading;
+
+import org.jspecify.annotations.NullMarked;

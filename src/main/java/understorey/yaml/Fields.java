@@ -89,7 +89,7 @@ public final class Fields {
         return entry.value();
     }
 
-    /** Lets a key stand whose value is not read. */
+    /** Accepts a key whose value is not read. */
     public void ignore(String key) {
         asked.add(key);
     }
