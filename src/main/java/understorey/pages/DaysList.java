@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.pages.json.SeasonJson;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Figures;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
@@ -51,9 +52,9 @@ public final class DaysList {
         for (FloweringWindow window : ranking.windows()) {
             text.append(Words.capital(window.subject().name())).append(": full flower ")
                     .append(full(window.fullFrom(), window.fullTo())).append(", most likely on ")
-                    .append(Words.dayMonth(window.best())).append(", peak likely between ")
-                    .append(Words.dayMonth(window.peak().from())).append(" and ")
-                    .append(Words.dayMonth(window.peak().to())).append(".\n");
+                    .append(Dates.dayMonth(window.best())).append(", peak likely between ")
+                    .append(Dates.dayMonth(window.peak().from())).append(" and ")
+                    .append(Dates.dayMonth(window.peak().to())).append(".\n");
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));
         }
         text.append(text.length() == 0 ? "" : "\n").append("rank  day              flowers  light  overall     reason\n");
@@ -64,8 +65,8 @@ public final class DaysList {
     }
 
     private static String full(LocalDate from, LocalDate to) {
-        return from.getYear() == to.getYear() ? Words.dates(from, to) + " " + to.getYear()
-                : Words.dayMonth(from) + " " + from.getYear() + " to " + Words.dayMonth(to) + " " + to.getYear();
+        return from.getYear() == to.getYear() ? Dates.dates(from, to) + " " + to.getYear()
+                : Dates.dayMonth(from) + " " + from.getYear() + " to " + Dates.dayMonth(to) + " " + to.getYear();
     }
 
     private static List<RankedDay> ordered(DayRanking ranking) {
@@ -87,7 +88,7 @@ public final class DaysList {
     }
 
     private static List<String> shots(RankedDay day) {
-        return day.shots().stream().map(promise -> promise.shot().name() + (promise.at() == null ? "" : " " + Words.clock(promise.at()))
+        return day.shots().stream().map(promise -> promise.shot().name() + (promise.at() == null ? "" : " " + Dates.clock(promise.at()))
                 + (promise.shot().light().isEmpty() ? "" : " (" + Words.word(promise.grade()) + " light)")).toList();
     }
 
@@ -144,8 +145,8 @@ public final class DaysList {
                     .append(share(day.flower())).append(',')
                     .append(share(day.light())).append(',')
                     .append(share(day.score())).append(',')
-                    .append(day.hours() == null ? "" : Words.clock(day.hours().from())).append(',')
-                    .append(day.hours() == null ? "" : Words.clock(day.hours().to())).append(',')
+                    .append(day.hours() == null ? "" : Dates.clock(day.hours().from())).append(',')
+                    .append(day.hours() == null ? "" : Dates.clock(day.hours().to())).append(',')
                     .append(cell(String.join("; ", shots(day)))).append(',')
                     .append(cell(plain(String.join(" ", sentences.of(day.reasons()))))).append('\n');
         }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 
 /**
@@ -22,7 +23,7 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
 
     static TripLine of(Brief brief, List<String> findings) {
         int pictures = brief.timed().size();
-        Card card = new Card(brief.trip().slug(), brief.trip().title(), Words.day(brief.trip(), brief.date()),
+        Card card = new Card(brief.trip().slug(), brief.trip().title(), Dates.day(brief.trip(), brief.date()),
                 brief.trip().site().name(), pictures + (pictures == 1 ? " picture" : " pictures"),
                 Words.audience(brief.trip().audience()), !brief.trip().hidesTheDay());
         return new TripLine(card, brief.date(), brief.trip().series(), brief.trip().site().slug(), brief.trip().gear().slug(),

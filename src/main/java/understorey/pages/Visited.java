@@ -3,7 +3,7 @@ package understorey.pages;
 import java.util.List;
 import understorey.brief.Brief;
 import understorey.pages.html.SpotView;
-import understorey.pages.words.Words;
+import understorey.pages.words.Dates;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -18,7 +18,7 @@ public record Visited(Site site, Share.Audience audience, Share.Precision precis
 
     static Visited of(Brief brief, List<SpotView> light) {
         Trip trip = brief.trip();
-        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light, Words.onDay(trip, brief.date()));
+        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light, Dates.onDay(trip, brief.date()));
     }
 
     /** Whether more people may see this than another. */

@@ -13,6 +13,7 @@ import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Figures;
 import understorey.pages.words.LegWords;
 import understorey.pages.words.Words;
@@ -95,9 +96,9 @@ public final class TripCalendar {
         List<String> text = new ArrayList<>();
         text.add(site.name() + "; times are local, " + site.zone().getId() + ".");
         for (Leg leg : brief.order().legs()) {
-            text.add(Words.clock(leg.from()) + " to " + Words.clock(leg.to()) + " " + LegWords.of(leg, brief));
+            text.add(Dates.clock(leg.from()) + " to " + Dates.clock(leg.to()) + " " + LegWords.of(leg, brief));
         }
-        text.add("Leave the last spot by " + Words.clock(brief.order().leaveLastSpotBy()) + ".");
+        text.add("Leave the last spot by " + Dates.clock(brief.order().leaveLastSpotBy()) + ".");
         Contact contact = trip.contact();
         if (contact != null && trip.audience() != Share.Audience.PUBLIC) {
             text.add("Check in" + (contact.tell() == null ? "" : " with your contact (" + contact.tell() + ")")

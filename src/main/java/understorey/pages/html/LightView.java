@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.MoonDay;
@@ -48,13 +49,13 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
         rows.add(new Row("Astronomical dawn, dusk", pair(sun.astronomicalDawn(), sun.astronomicalDusk())));
         rows.add(new Row("Nautical dawn, dusk", pair(sun.nauticalDawn(), sun.nauticalDusk())));
         rows.add(new Row("Civil dawn, dusk", pair(sun.civilDawn(), sun.civilDusk())));
-        rows.add(new Row("Deep twilight (blue hour), morning", orDash(sun.deepTwilightMorning(), Words::span)));
-        rows.add(new Row("Low sun (golden hour), morning", orDash(sun.lowSunMorning(), Words::span)));
+        rows.add(new Row("Deep twilight (blue hour), morning", orDash(sun.deepTwilightMorning(), Dates::span)));
+        rows.add(new Row("Low sun (golden hour), morning", orDash(sun.lowSunMorning(), Dates::span)));
         rows.add(new Row("Sunrise, sunset", pair(sun.sunrise(), sun.sunset())));
-        rows.add(new Row("Solar noon", Words.clock(sun.solarNoon()) + ", sun at "
+        rows.add(new Row("Solar noon", Dates.clock(sun.solarNoon()) + ", sun at "
                 + Words.degrees(sun.noonAltitudeDeg())));
-        rows.add(new Row("Low sun (golden hour), evening", orDash(sun.lowSunEvening(), Words::span)));
-        rows.add(new Row("Deep twilight (blue hour), evening", orDash(sun.deepTwilightEvening(), Words::span)));
+        rows.add(new Row("Low sun (golden hour), evening", orDash(sun.lowSunEvening(), Dates::span)));
+        rows.add(new Row("Deep twilight (blue hour), evening", orDash(sun.deepTwilightEvening(), Dates::span)));
         return rows;
     }
 
@@ -81,11 +82,11 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
             }
         }
         return best == null ? "too weak to matter" : "EV " + Words.ev(most) + " on open ground and " + Words.ev(best.moonFloorEv())
-                + " on the forest floor, brightest at " + Words.clock(best.sun().time());
+                + " on the forest floor, brightest at " + Dates.clock(best.sun().time());
     }
 
     private static String pair(@Nullable ZonedDateTime morning, @Nullable ZonedDateTime evening) {
-        return Words.clock(morning) + ", " + Words.clock(evening);
+        return Dates.clock(morning) + ", " + Dates.clock(evening);
     }
 
     private static List<Line> table(Brief brief) {
@@ -104,7 +105,7 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
 
     private static Line line(LightAt row, boolean visit) {
         boolean up = row.sun().apparentAltitudeDeg() > 0;
-        return new Line(Words.clock(row.sun().time()), visit,
+        return new Line(Dates.clock(row.sun().time()), visit,
                 Words.bearing(row.sun().azimuthDeg()) + " " + Words.compass(row.sun().azimuthDeg()),
                 Words.degrees(row.sun().altitudeDeg()),
                 row.shadowPerHeight() == null || row.shadowPerHeight() > 99 ? Words.NONE

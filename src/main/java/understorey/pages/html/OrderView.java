@@ -21,9 +21,9 @@ import understorey.order.RunningOrder;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Caption;
+import understorey.pages.words.Dates;
 import understorey.pages.words.LegWords;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
@@ -85,12 +85,12 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
             Interval time = brief.order().timeOf(name);
-            taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Words.span(time));
+            taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Dates.span(time));
             captions.add(Caption.of(brief, intent));
         }
         Drawing timeLine = ifKnown(brief.timeLine(), scene -> scene.drawing(sentences::of));
         Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
-        return new OrderView(steps(brief, sentences), Words.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
+        return new OrderView(steps(brief, sentences), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
                 ifKnown(timeLine, line -> Templates.html(Svg.of(line, "order-line"))),
                 ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
@@ -109,7 +109,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         for (Leg leg : brief.order().legs()) {
             boolean shoot = leg.what() == Leg.What.SHOOT;
             String what = LegWords.of(leg, brief) + because(sentences, leg.why());
-            steps.add(new Step(Words.clock(leg.from()), Words.clock(leg.to()), what, brief(leg, what), shoot,
+            steps.add(new Step(Dates.clock(leg.from()), Dates.clock(leg.to()), what, brief(leg, what), shoot,
                     shoot ? ordinal(story.indexOf(leg.shot())) : ""));
         }
         return steps;
@@ -152,7 +152,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     }
 
     private static List<Start> order(RunningOrder order, Brief brief) {
-        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), Words.clock(leg.from()))).toList();
+        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), Dates.clock(leg.from()))).toList();
     }
 
     /** A line a picture: when it is taken then, and beside it what the author would do otherwise. */
@@ -173,8 +173,8 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
     private static String line(Alternative.Change change, TimedShot shot) {
         String name = shot.number() + " " + change.shot();
         return change.then() == null ? name + ": left out" : change.planned() == null
-                ? name + " fits in at " + Words.span(change.then())
-                : name + " at " + Words.span(change.then()) + " instead of " + Words.span(change.planned());
+                ? name + " fits in at " + Dates.span(change.then())
+                : name + " at " + Dates.span(change.then()) + " instead of " + Dates.span(change.planned());
     }
 
     /** Without a position where the plan has only a coarse one: searchers would go there. */
@@ -184,7 +184,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
             return null;
         }
         LocalDate day = message.arrive().toLocalDate();
-        return new Message(!message.back().isAfter(message.backBy()), message.tell(), Words.day(day), Words.clock(message.arrive()), message.site(),
+        return new Message(!message.back().isAfter(message.backBy()), message.tell(), Dates.day(day), Dates.clock(message.arrive()), message.site(),
                 brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(),
                 message.route().isEmpty() ? null : String.join(", then ", message.route()),
                 clock(message.back(), day), clock(message.backBy(), day), clock(message.actFrom(), day));
@@ -192,6 +192,6 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
 
     /** "09:50", "00:30 the next day". */
     private static String clock(ZonedDateTime time, LocalDate day) {
-        return Words.clock(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
+        return Dates.clock(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
     }
 }

@@ -7,6 +7,7 @@ import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
 import understorey.light.LightAt;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 
 /**
@@ -38,7 +39,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
     }
 
     static List<OtherLight> hours(TimedShot shot) {
-        return shot.otherHours().stream().map(other -> of(Words.clock(other.time()), other, shot.settings())).toList();
+        return shot.otherHours().stream().map(other -> of(Dates.clock(other.time()), other, shot.settings())).toList();
     }
 
     private static OtherLight of(String when, TimedShot.Other other, @Nullable Settings planned) {

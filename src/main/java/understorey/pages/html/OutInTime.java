@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
@@ -22,10 +23,10 @@ final class OutInTime {
         Safety safety = brief.safety();
         List<Row> rows = new ArrayList<>();
         boolean parking = brief.trip().site().parking() != null;
-        rows.add(new Row(parking ? "Back" : "Last picture ends", Words.clock(safety.back())));
+        rows.add(new Row(parking ? "Back" : "Last picture ends", Dates.clock(safety.back())));
         if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Words.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
+            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
                     + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
         }
         rows.add(new Row("Head torch", headTorch(brief.day().headTorch())));
@@ -38,7 +39,7 @@ final class OutInTime {
         if (safety.closing() != null) {
             Safety.Closing closing = safety.closing();
             Long after = closing.afterSunset();
-            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Words.clock(closing.at())
+            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Dates.clock(closing.at())
                     + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
         }
         return rows;
@@ -52,8 +53,8 @@ final class OutInTime {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
-        String in = hours.until() == null ? null : "needed until " + Words.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
-        String out = hours.from() == null ? null : "needed from " + Words.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
+        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
+        String out = hours.from() == null ? null : "needed from " + Dates.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

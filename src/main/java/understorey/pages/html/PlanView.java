@@ -18,6 +18,7 @@ import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
@@ -74,8 +75,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         String horizon = horizon(places);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
-        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Words.day(trip, brief.date()),
-                Words.clock(brief.order().arrive()), Words.clock(brief.order().leave()),
+        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Dates.day(trip, brief.date()),
+                Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()),
                 arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
                 audience(trip), trip.share() == null, trip.gear().name(),
                 "../sites/" + trip.site().slug() + ".html",
@@ -152,8 +153,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
 
     private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
-        rows.add(new Row("When", Words.day(brief.trip(), brief.date()) + ", " + Words.clock(brief.order().arrive()) + " to "
-                + Words.clock(brief.order().leave()) + "; sun above " + sunlit));
+        rows.add(new Row("When", Dates.day(brief.trip(), brief.date()) + ", " + Dates.clock(brief.order().arrive()) + " to "
+                + Dates.clock(brief.order().leave()) + "; sun above " + sunlit));
         String spots = brief.timed().stream().map(shot -> shot.intent().shot().spot()).filter(Objects::nonNull).distinct()
                 .collect(Collectors.joining(", "));
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + spots)));

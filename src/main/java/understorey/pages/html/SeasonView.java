@@ -13,6 +13,7 @@ import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.scene.Drawing;
@@ -76,17 +77,17 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
 
     private static List<Row> rows(FloweringWindow window, Brief brief) {
         return List.of(new Row("First flowers", expected(window.first())),
-                new Row("In full flower", Words.dates(window.fullFrom(), window.fullTo())
-                        + ", most likely on " + Words.dayMonth(window.best()) + "; its peak "
+                new Row("In full flower", Dates.dates(window.fullFrom(), window.fullTo())
+                        + ", most likely on " + Dates.dayMonth(window.best()) + "; its peak "
                         + expected(window.peak())),
                 new Row("Over", expected(window.over())),
-                new Row(brief.trip().hidesTheDay() ? "In mid " + Words.name(brief.date().getMonth()) : "On " + Words.dayMonth(brief.date()),
+                new Row(brief.trip().hidesTheDay() ? "In mid " + Words.name(brief.date().getMonth()) : "On " + Dates.dayMonth(brief.date()),
                         Words.percent(window.chanceOn(brief.date())) + " chance of full flower"));
     }
 
     private static String expected(FloweringWindow.Expected expected) {
-        return Words.dayMonth(expected.day()) + ", likely between " + Words.dayMonth(expected.from()) + " and "
-                + Words.dayMonth(expected.to());
+        return Dates.dayMonth(expected.day()) + ", likely between " + Dates.dayMonth(expected.from()) + " and "
+                + Dates.dayMonth(expected.to());
     }
 
     private static List<Day> best(List<RankedDay> days, boolean anySky, Sentences sentences) {
@@ -106,10 +107,10 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         for (RankedDay.Promise promise : day.shots()) {
             String light = promise.shot().light().isEmpty() ? "" : ", light " + Words.word(promise.grade())
                     + (promise.at() == null || promise.grade() == Outlook.Grade.POOR ? ""
-                    : (anySky ? " if the sky suits" : "") + ", best around " + Words.clock(promise.at()));
+                    : (anySky ? " if the sky suits" : "") + ", best around " + Dates.clock(promise.at()));
             shots.add(promise.shot().name() + light);
         }
-        return new Day(Words.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
+        return new Day(Dates.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
                 sentences.of(day.reasons()), shots);
     }
 
@@ -121,7 +122,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         }
         FloweringWindow window = brief.season().window();
         boolean unsure = window == null || window.errorD() > UNSURE_D;
-        return "Ask " + reports + " how the flowers are on " + Words.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
+        return "Ask " + reports + " how the flowers are on " + Dates.dayMonth(brief.date().minusDays(unsure ? 14 : 7))
                 + (unsure ? ", two weeks before" : ", a week before") + ", and again the evening before you go.";
     }
 
@@ -137,7 +138,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         if (window == null) {
             why.add(why.isEmpty() ? "Your date; no flowering dates known." : "");
         } else {
-            String dates = Words.dates(window.fullFrom(), window.fullTo());
+            String dates = Dates.dates(window.fullFrom(), window.fullTo());
             String chance = Words.percent(window.chanceOn(brief.date()));
             why.add(why.isEmpty() ? Words.capital(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
                     : "Full flower is expected " + dates + ".");

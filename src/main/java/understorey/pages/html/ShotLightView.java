@@ -10,6 +10,7 @@ import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
@@ -81,12 +82,12 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
     private static String when(Interval stretch, Outlook outlook) {
         List<Interval> windows = outlook.windows();
         if (windows.isEmpty()) {
-            return Words.span(stretch);
+            return Dates.span(stretch);
         }
         boolean first = !stretch.from().isAfter(windows.get(0).from());
         boolean last = !stretch.from().isBefore(windows.get(windows.size() - 1).to());
-        return first ? "Before " + Words.clock(stretch.to()) : last ? "From " + Words.clock(stretch.from())
-                : Words.span(stretch);
+        return first ? "Before " + Dates.clock(stretch.to()) : last ? "From " + Dates.clock(stretch.from())
+                : Dates.span(stretch);
     }
 
     private static String sides(List<SunDirection.Stretch> stretches) {
@@ -95,7 +96,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
             case SIDE -> "sidelight ";
             case FRONT -> "front light ";
             case OVERHEAD -> "overhead light ";
-        } + Words.span(stretch.time())).collect(Collectors.joining(", "));
+        } + Dates.span(stretch.time())).collect(Collectors.joining(", "));
     }
 
     private static String wishes(TimedShot shot) {

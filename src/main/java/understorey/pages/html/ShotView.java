@@ -22,6 +22,7 @@ import understorey.kit.Verdict;
 import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Sharp;
@@ -82,7 +83,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         Drawing sideView = ifKnown(planned.sideView(), scene -> scene.drawing(sentences::of));
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()), written.subject().name(),
                 Words.place(brief.trip().site(), written.spot()),
-                ifKnown(shot.time(), Words::span),
+                ifKnown(shot.time(), Dates::span),
                 Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings),
                 ifKnown(fit, ShotView::cameraAndFocal),
                 fNumber, shutter, iso,

@@ -9,6 +9,7 @@ import understorey.brief.Brief;
 import understorey.brief.SpotLight;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.scene.Drawing;
@@ -60,6 +61,6 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
             return "all day";
         }
-        return stretches.isEmpty() ? null : stretches.stream().map(Words::span).collect(Collectors.joining(", "));
+        return stretches.isEmpty() ? null : stretches.stream().map(Dates::span).collect(Collectors.joining(", "));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 import understorey.visit.WeatherHour;
 import understorey.weather.Weather;
@@ -26,7 +27,7 @@ public final class WeatherView {
         List<Line> lines = new ArrayList<>();
         for (WeatherHour hour : brief.weather()) {
             Weather weather = hour.weather();
-            lines.add(new Line(Words.clock(hour.time()), of(weather.okta(), Measure.OKTA),
+            lines.add(new Line(Dates.clock(hour.time()), of(weather.okta(), Measure.OKTA),
                     of(weather.temperatureC(), Measure.CELSIUS), of(weather.dewPointC(), Measure.CELSIUS),
                     of(weather.humidity(), Measure.SHARE), of(weather.windMs(), Measure.WIND),
                     of(weather.gustMs(), Measure.METRES_PER_SECOND), rain(weather)));

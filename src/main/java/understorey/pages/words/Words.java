@@ -17,13 +17,11 @@ import understorey.advice.Measure;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
 import understorey.plan.Site;
-import understorey.plan.Trip;
-import understorey.sky.Interval;
 import understorey.weather.Beaufort;
 
 /**
- * Figures as people read them: each with its unit, rounded to what it is good for, half up. Times are local,
- * to the minute, in 24 hours. Figure and unit are held together by a space that does not break.
+ * Figures as people read them: each with its unit, rounded to what it is good for, half up. Figure and unit are held together
+ * by a space that does not break.
  */
 public final class Words {
 
@@ -44,13 +42,13 @@ public final class Words {
             return of(number.doubleValue(), Objects.requireNonNull(measure, "a figure has a measure"));
         }
         if (value instanceof ZonedDateTime time) {
-            return clock(time);
+            return Dates.clock(time);
         }
         if (value instanceof LocalTime time) {
             return time.truncatedTo(ChronoUnit.MINUTES).toString();
         }
         if (value instanceof LocalDate date) {
-            return measure == Measure.DAY_OF_YEAR ? dayMonth(date) : day(date);
+            return measure == Measure.DAY_OF_YEAR ? Dates.dayMonth(date) : Dates.day(date);
         }
         if (value instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
@@ -136,48 +134,6 @@ public final class Words {
     /** From an hour on in hours and what is left. */
     private static String minutes(long minutes) {
         return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
-    }
-
-    /** To the minute, half up; a dash for a time that does not come. */
-    public static String clock(@Nullable ZonedDateTime time) {
-        return time == null ? NONE
-                : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
-    }
-
-    /** From when to when. */
-    public static String span(Interval interval) {
-        return clock(interval.from()) + "–" + clock(interval.to());
-    }
-
-    /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */
-    public static String day(LocalDate date) {
-        return name(date.getDayOfWeek()) + " " + date.getDayOfMonth() + " " + name(date.getMonth()) + " "
-                + date.getYear();
-    }
-
-    /** The day of a trip; where the public learns the month alone, that. */
-    public static String day(Trip trip, LocalDate date) {
-        return trip.hidesTheDay() ? month(date) + ", with the times of the middle of the month" : day(date);
-    }
-
-    /** The day of a trip, or the middle of its month, as a sentence begins. */
-    public static String onDay(Trip trip, LocalDate date) {
-        return trip.hidesTheDay() ? "In mid " + month(date) : "On " + day(date);
-    }
-
-    private static String month(LocalDate date) {
-        return name(date.getMonth()) + " " + date.getYear();
-    }
-
-    /** {@code 8 May}. */
-    public static String dayMonth(LocalDate date) {
-        return date.getDayOfMonth() + " " + name(date.getMonth());
-    }
-
-    /** {@code 1 to 11 May}, {@code 28 April to 8 May}. */
-    public static String dates(LocalDate from, LocalDate to) {
-        return (from.getMonth() == to.getMonth() ? String.valueOf(from.getDayOfMonth()) : dayMonth(from)) + " to "
-                + dayMonth(to);
     }
 
     /** An enum constant as a name: {@code APRIL} reads April. */

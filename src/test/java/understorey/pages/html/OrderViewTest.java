@@ -21,8 +21,8 @@ import understorey.kit.Intent;
 import understorey.order.Leg;
 import understorey.pages.Trips;
 import understorey.pages.words.Caption;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
@@ -74,7 +74,7 @@ class OrderViewTest {
                 boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(10));
                 longWaits += longWait ? 1 : 0;
                 if (longWait || leg.what() == Leg.What.WALK || leg.what() == Leg.What.SHOOT) {
-                    expected.add(Words.clock(leg.from()) + (longWait ? " wait" : ""));
+                    expected.add(Dates.clock(leg.from()) + (longWait ? " wait" : ""));
                 }
             }
             assertEquals(expected, OrderView.of(brief, Sentences.builtIn()).steps().stream().filter(step -> step.brief() != null)

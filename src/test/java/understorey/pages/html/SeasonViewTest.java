@@ -12,8 +12,8 @@ import understorey.advice.DayAdvice;
 import understorey.brief.Brief;
 import understorey.pages.Briefs;
 import understorey.pages.Trips;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Words;
 import understorey.plan.Trip;
 import understorey.season.RankedDay;
 
@@ -38,7 +38,7 @@ class SeasonViewTest {
                         : reason instanceof DayAdvice.DayTooLate late ? -late.days() : 0;
                 if (days != 0) {
                     LocalDate likeliest = day.date().plusDays((long) days);
-                    assertTrue(full.contains(", most likely on " + Words.dayMonth(likeliest) + ";"), full + " and " + likeliest);
+                    assertTrue(full.contains(", most likely on " + Dates.dayMonth(likeliest) + ";"), full + " and " + likeliest);
                     counted++;
                 }
             }
@@ -56,6 +56,6 @@ class SeasonViewTest {
         for (SeasonView.Cell cell : cells) {
             assertFalse(cell.note() != null && cell.chance().startsWith("<"), cell.toString());
         }
-        assertEquals(Words.day(WEEKEND.date()), view.best().get(0).date());
+        assertEquals(Dates.day(WEEKEND.date()), view.best().get(0).date());
     }
 }

@@ -205,17 +205,17 @@ class WordsTest {
 
     @Test
     void readsClocksToTheMinuteHalfUpAcrossMidnight() {
-        assertEquals("05:04", Words.clock(ZonedDateTime.parse("2027-05-08T05:04:29+01:00")));
-        assertEquals("05:05", Words.clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
-        assertEquals("00:00", Words.clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
-        assertEquals("—", Words.clock(null));
+        assertEquals("05:04", Dates.clock(ZonedDateTime.parse("2027-05-08T05:04:29+01:00")));
+        assertEquals("05:05", Dates.clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
+        assertEquals("00:00", Dates.clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
+        assertEquals("—", Dates.clock(null));
         assertEquals("06:10", Words.of(LocalTime.of(6, 10), null));
         assertEquals("06:11", Words.of(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
     }
 
     @Test
     void namesDaysAndWordsInFull() {
-        assertEquals("Saturday 8 May 2027", Words.day(LocalDate.of(2027, 5, 8)));
+        assertEquals("Saturday 8 May 2027", Dates.day(LocalDate.of(2027, 5, 8)));
         assertEquals("Sunday 1 August 2027", Words.of(LocalDate.of(2027, 8, 1), null));
         assertEquals("1 August", Words.of(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
         assertEquals("April", Words.of(Month.APRIL, null));

@@ -1,0 +1,57 @@
+package understorey.pages.words;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Trip;
+import understorey.sky.Interval;
+
+/** Dates and times as people read them: local, to the minute, in 24 hours. */
+public final class Dates {
+
+    private Dates() {
+    }
+
+    /** To the minute, half up; a dash for a time that does not come. */
+    public static String clock(@Nullable ZonedDateTime time) {
+        return time == null ? Words.NONE
+                : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
+    }
+
+    /** From when to when. */
+    public static String span(Interval interval) {
+        return clock(interval.from()) + "–" + clock(interval.to());
+    }
+
+    /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */
+    public static String day(LocalDate date) {
+        return Words.name(date.getDayOfWeek()) + " " + date.getDayOfMonth() + " " + Words.name(date.getMonth()) + " "
+                + date.getYear();
+    }
+
+    /** The day of a trip; where the public learns the month alone, that. */
+    public static String day(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? month(date) + ", with the times of the middle of the month" : day(date);
+    }
+
+    /** The day of a trip, or the middle of its month, as a sentence begins. */
+    public static String onDay(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? "In mid " + month(date) : "On " + day(date);
+    }
+
+    private static String month(LocalDate date) {
+        return Words.name(date.getMonth()) + " " + date.getYear();
+    }
+
+    /** {@code 8 May}. */
+    public static String dayMonth(LocalDate date) {
+        return date.getDayOfMonth() + " " + Words.name(date.getMonth());
+    }
+
+    /** {@code 1 to 11 May}, {@code 28 April to 8 May}. */
+    public static String dates(LocalDate from, LocalDate to) {
+        return (from.getMonth() == to.getMonth() ? String.valueOf(from.getDayOfMonth()) : dayMonth(from)) + " to "
+                + dayMonth(to);
+    }
+}
