@@ -6,6 +6,7 @@ import java.util.function.Function;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.exposure.Background;
+import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
 
@@ -34,13 +35,23 @@ final class SettingsJson {
                 .number("hyperfocal_m", none ? null : Figures.metres(settings.hyperfocalM()));
     }
 
-    /** What takes light, what the wind blurs, the stack and the background; the last two null where there is none. */
+    /** What takes light, what the wind blurs, a lull, the stack and the background; the last three null where there is none. */
     static void more(Json json, Settings settings) throws IOException {
         boolean none = settings == null;
         json.number("loss_stops", none ? null : Figures.stops(settings.lossStops()))
                 .number("sway_blur_mm", none ? null : Figures.millimetres(settings.swayBlurMm()));
+        lull(json, none ? null : settings.lull());
         stack(json, none ? null : settings.stack());
         background(json, none ? null : settings.background());
+    }
+
+    private static void lull(Json json, Lull lull) throws IOException {
+        if (lull == null) {
+            json.absent("lull");
+            return;
+        }
+        json.object("lull").number("f_number", Figures.ratio(lull.fNumber())).number("shutter_s", Figures.seconds(lull.shutterS()))
+                .count("iso", lull.iso()).number("share_of_time", Figures.share(lull.share())).end();
     }
 
     private static void stack(Json json, Stack stack) throws IOException {

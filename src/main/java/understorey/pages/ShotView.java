@@ -10,6 +10,7 @@ import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
+import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
@@ -25,6 +26,7 @@ import understorey.plan.Viewpoint;
  * @param facts    lens, place and frame
  * @param camera   body and lens in one line
  * @param settings aperture, shutter speed and ISO in one line
+ * @param lull     the same in a lull; null if it allows no more, or the sky is unknown
  * @param bias     by how much to underexpose
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
@@ -38,7 +40,7 @@ import understorey.plan.Viewpoint;
  */
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
-                       String settings, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
+                       String settings, String lull, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
@@ -73,7 +75,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
-                fit == null ? null : Words.metres(fit.focusFromSensorM()),
+                lull(shot), fit == null ? null : Words.metres(fit.focusFromSensorM()),
                 settings == null ? null : FocusWords.sharp(fit, settings),
                 fit == null ? null : Words.metres(fit.heightM()), bias(settings), bracket(settings),
                 FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
@@ -129,6 +131,11 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static String focal(LensFit fit) {
         return fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "";
+    }
+
+    private static String lull(TimedShot shot) {
+        Lull lull = shot.settings() == null || !shot.skyKnown() ? null : shot.settings().lull();
+        return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
     }
 
     /** By how much one frame is to be darker than metered; null if it is not. */

@@ -150,10 +150,11 @@ class OrderPlannerTest {
         return brief.alternatives().stream().filter(alternative -> alternative.day() == Alternative.Day.WIND).findFirst().orElse(null);
     }
 
-    /** On open ground in a fresh breeze ISO 3200 stops a plant half a metre wide only once the sun stands well up; a wide view sways by less than a blur. */
+    /** Where no wind is forecast a light breeze is assumed, so a calm has to be. On open ground in a gentle breeze ISO 3200 stops a plant a fifth of a metre wide only once the sun stands well up; a wide view sways by less than a blur. */
     @Test
     void takesTheHeadLaterInWindAndTheWideViewMeanwhile() {
-        Brief brief = brief(SkyWord.OVERCAST, List.of(), framed("head", 0.5, "Kneel in the lee."), framed("floor", null, "Go home."));
+        List<ForecastHour> calm = List.of(Samples.hour(MAY_DAY, "05:00", 0.0, null, 8.0), Samples.hour(MAY_DAY, "14:00", 0.0, null, 8.0));
+        Brief brief = brief(null, calm, framed("head", 0.2, "Kneel in the lee."), framed("floor", null, "Go home."));
         Alternative wind = windy(brief);
         assertTrue(brief.order().timeOf("head").to().isBefore(brief.order().timeOf("floor").from()));
         assertEquals(brief.order().timeOf("head").from(), wind.order().timeOf("floor").from(), wind.changes().toString());
@@ -161,16 +162,18 @@ class OrderPlannerTest {
         assertEquals(List.of(), wind.instead(), "later on it stands still enough");
     }
 
+    /** ISO stops the head in a moderate breeze as forecast; in 4 m/s more it does not. */
     @Test
     void saysWhatElseToDoIfTheStemsNeverStand() {
-        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 16.0, 22.0, 8.0), Samples.hour(MAY_DAY, "14:00", 16.0, 22.0, 8.0)),
+        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 4.0, 6.0, 8.0), Samples.hour(MAY_DAY, "14:00", 4.0, 6.0, 8.0)),
                 framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
         assertEquals(List.of("head"), windy(brief).instead().stream().map(Shot::name).toList());
     }
 
+    /** Settings go by the mean wind, not by gusts: it has to be a storm for nothing to stop the head. */
     @Test
     void takesTheHeadOnceTheWindOfTheForecastHasDropped() {
-        List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 12.0, 18.0, 8.0), Samples.hour(MAY_DAY, "09:00", 12.0, 18.0, 8.0),
+        List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 30.0, 40.0, 8.0), Samples.hour(MAY_DAY, "09:00", 30.0, 40.0, 8.0),
                 Samples.hour(MAY_DAY, "10:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0));
         Brief brief = brief(null, dropping, framed("head", 0.1, null), framed("floor", null, null));
         assertTrue(brief.order().timeOf("head").from().toLocalTime().isAfter(LocalTime.of(9, 0)), brief.order().legs().toString());
