@@ -59,9 +59,9 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         return weather.windMs() != null ? weather.windMs() : weather.gustMs() != null ? weather.gustMs() : ASSUMED_WIND_MS;
     }
 
-    /** The same light in a lull. */
+    /** The light in a lull, which gusts end. */
     Conditions inLull() {
-        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, windMs * Lulls.LEFT, sunStops);
+        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops);
     }
 
     /** How far the shade lies under the light metered, stops; as if it were metered itself where nobody tells. */
