@@ -197,7 +197,9 @@ final class RandomPlan {
                     .maybe("duration", r.of(10, r.any(600, 86_400), "s")).maybe("priority", r.whole(1, 3))
                     .seldom(3, "tilt", r.chance(2) ? r.number(-90, 90) : r.of(0, 90, r.any("° up", "down"))).seldom(12, "start", r.clock())
                     .seldom(3, "print", r.of(0.02, 20, "m")).seldom(4, "otherwise", "Go home.")
-                    .seldom(4, "compose", r.block().maybe("foreground", "leaves").maybe("keep_out", List.of("a fence")));
+                    .seldom(4, "compose", r.block().maybe("foreground", "leaves").maybe("keep_out", List.of("a fence")))
+                    .seldom(4, "aperture", "f/" + r.number(0.5, 128)).seldom(4, "shutter", r.of(0.00002, 3600, "s"))
+                    .seldom(4, "iso", 1 + r.upTo(100_000)).seldom(4, "stack", r.any("yes", "no"));
             shots.add(i == 0 ? shot : shot.seldom(4, "after", "Shot " + (i - 1)));
         }
         return shots;

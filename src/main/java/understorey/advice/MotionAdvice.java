@@ -66,8 +66,17 @@ public sealed interface MotionAdvice extends Advice {
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
-    /** Slower, at a lower ISO or stopped down further, while the wind is half of its mean. */
-    record InLull(@In(F_NUMBER) double aperture, @In(SHUTTER_SECONDS) double time, @In(ISO) int iso,
+    /** Raised, because a slower frame would meet gusts. */
+    record IsoForGusts(@In(ISO) int iso, @In(METRES_PER_SECOND) double gust, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    }
+
+    /**
+     * Slower, at a lower ISO or stopped down further, while the wind is low.
+     *
+     * @param left  of the mean wind
+     * @param share of the time
+     */
+    record InLull(@In(F_NUMBER) double aperture, @In(SHUTTER_SECONDS) double time, @In(ISO) int iso, @In(SHARE) double left,
             @In(SHARE) double share) implements MotionAdvice {
     }
 

@@ -29,17 +29,23 @@ record Aperture(double first, double widest, double open, Advice why) {
         double open = StopScale.nextFNumberUp(fit.fNumberWidest());
         double limit = Math.max(StopScale.snapFNumber(fit.fNumberUseful()), open);
         if (!fit.holdsDepth()) {
-            return new Aperture(limit, limit, fit.depthIsProposed() ? open : limit, new ApertureAdvice.ApertureAtLimit(limit));
+            double yielding = fit.intent().sharp() instanceof Sharp.Depth ? Math.max(open, yielding(limit)) : open;
+            return new Aperture(limit, limit, fit.depthIsProposed() ? yielding : limit, new ApertureAdvice.ApertureAtLimit(limit));
         }
         boolean wideOpen = fit.fNumberNeeded() <= fit.fNumberWidest();
         double asked = wideOpen ? open : Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit);
         Advice why = wideOpen ? new ApertureAdvice.ApertureWideOpen(asked) : new ApertureAdvice.ApertureForDepth(asked);
         if (fit.intent().sharp() instanceof Sharp.Depth) {
-            return only(asked, why);
+            return new Aperture(asked, asked, fit.depthIsProposed() ? Math.max(open, yielding(asked)) : asked, why);
         }
         double balanced = Math.min(limit, Math.max(asked, StopScale.snapFNumber(fit.fNumberBalanced())));
         return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked,
                 balanced > asked ? new ApertureAdvice.ApertureBalanced(balanced, asked) : why);
+    }
+
+    /** Two stops less of a depth of field that was only suggested leave a close-up what it is: common practice, no source. */
+    private static double yielding(double fNumber) {
+        return StopScale.snapFNumber(fNumber / 2);
     }
 
     /** As the author sets it, whatever the lens has. */

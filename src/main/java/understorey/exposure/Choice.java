@@ -4,11 +4,12 @@ import java.util.List;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.plan.CameraSettings;
+import understorey.plan.Sharp;
 
 /**
  * Aperture, ISO and shutter speed of one picture. ISO is at its base where hands and flowers allow it; else these yield in turn:
  * the aperture, as far as the depth of field asked allows; ISO, up to the author's limit; the depth of field that was only
- * suggested. What the author sets stays.
+ * suggested, close up from ISO 800 on. What the author sets stays.
  */
 final class Choice {
 
@@ -16,6 +17,8 @@ final class Choice {
     private static final double LONGEST_WAIT_S = 240;
     /** A third of a stop in time is within what the markings round. */
     private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
+    /** Close up, a depth of field that was only suggested is given up before ISO rises past that: common practice, no source. */
+    private static final int FREELY_RAISED_ISO = 800;
     private static final double SHORTEST_ASKED_S = Dimming.SHORTEST_S * TOLERANCE;
 
     private final LensFit fit;
@@ -49,14 +52,16 @@ final class Choice {
 
     /**
      * Opened a third of a stop at a time while the lowest ISO leaves the shutter speed too slow; past a depth of field that
-     * was only suggested while the highest does.
+     * was only suggested while the highest does, and close up while ISO 800 does.
      */
     private double opened(double lossStops) {
+        boolean closeUp = fit.intent().sharp() instanceof Sharp.Depth;
+        int raisedIso = closeUp ? Math.max(lowestIso, Math.min(highestIso, FREELY_RAISED_ISO)) : highestIso;
         double fNumber = aperture.first();
         while (fNumber > aperture.widest() && secondsAt(fNumber, lowestIso, lossStops) > bearableS()) {
             fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
         }
-        while (fNumber > aperture.open() && secondsAt(fNumber, highestIso, lossStops) > bearableS()) {
+        while (fNumber > aperture.open() && secondsAt(fNumber, raisedIso, lossStops) > bearableS()) {
             fNumber = Math.max(aperture.open(), StopScale.thirdWider(fNumber));
         }
         return fNumber;

@@ -14,15 +14,17 @@ import understorey.weather.Weather;
  * @param shadeStops    of that contrast, how much lies below the light metered; 0 when the shade is metered, null
  *                      if unknown
  * @param windMs        mean at flower height; of {@link #ASSUMED_WIND_MS} without a forecast
- * @param gustMs        at flower height; null if it is not forecast
+ * @param gustMs        at flower height; never below the mean
  * @param sunStops      by which the sky round a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
  */
 public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, double windMs,
-                         @Nullable Double gustMs, @Nullable Double sunStops) {
+                         double gustMs, @Nullable Double sunStops) {
 
     /** Wind at 10 m in the open where no wind is forecast, m/s: a light breeze (Beaufort 2), never still air. */
     public static final double ASSUMED_WIND_MS = 2;
+    /** Gust over mean of a wind over open land, where no gust is forecast: 1 + 3·I, I = 0.2 (from memory). */
+    private static final double GUSTS = 1.6;
     /** Height of flowers whose height is not given, m. */
     private static final double FLOWERS_M = 0.3;
 
@@ -46,8 +48,9 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
                 && light.floor().fleck() != null;
         UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.plantAreaIndex(), flowersM == null ? FLOWERS_M : flowersM);
-        return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs(weather)),
-                weather.gustMs() == null ? null : atFlowers.apply(weather.gustMs()),
+        double meanMs = meanMs(weather);
+        double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());
+        return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs), atFlowers.apply(gustMs),
                 seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null);
     }
 
@@ -56,14 +59,9 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         return weather.windMs() != null ? weather.windMs() : weather.gustMs() != null ? weather.gustMs() : ASSUMED_WIND_MS;
     }
 
-    /** The same light in a lull. */
+    /** The light in a lull, which gusts end. */
     Conditions inLull() {
-        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, null, sunStops);
-    }
-
-    /** Strongest wind at the stems, m/s: the gust, or the mean wind without a gust. */
-    double strongestMs() {
-        return gustMs == null ? windMs : Math.max(gustMs, windMs);
+        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops);
     }
 
     /** How far the shade lies under the light metered, stops; as if it were metered itself where nobody tells. */

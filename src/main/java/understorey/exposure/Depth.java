@@ -34,7 +34,7 @@ final class Depth {
             } else if (!fit.steady()) {
                 reasons.add(new DepthAdvice.OneFrameByHand());
             } else if (!Stack.still(conditions)) {
-                reasons.add(new DepthAdvice.OneFrameInWind(conditions.strongestMs()));
+                reasons.add(new DepthAdvice.OneFrameInWind(conditions.gustMs()));
             }
         } else if (stack != null && stack.stepM() != null) {
             reasons.add(stack.byRail() ? new DepthAdvice.StackByRail(stack.frames(), stack.stepM())

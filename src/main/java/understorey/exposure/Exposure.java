@@ -188,7 +188,7 @@ public final class Exposure {
             return new MotionBlur(lull == null ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.UNLESS_IN_LULL, conditions.windMs(),
                     choice.about(motion.stemsS()));
         }
-        return !gusty() ? null : new MotionBlur(MotionBlur.Degree.IN_GUSTS, conditions.strongestMs(), StopScale.snapShutterS(motion.gustS()));
+        return !gusty() ? null : new MotionBlur(MotionBlur.Degree.IN_GUSTS, conditions.gustMs(), StopScale.snapShutterS(motion.gustS()));
     }
 
     /** Frames that take longer than makes sense, or than the camera times. */

@@ -5,7 +5,7 @@ final class HandHeld {
 
     /** A stabiliser corrects no slow drift and no step aside, whatever it is sold for: common practice, no source. */
     private static final double MOST_STOPS = 4;
-    private static final double LONGEST_S = 0.5;
+    private static final double LONGEST_S = 1 / 4.0;
     /** The camera turns about hands that are so far from its lens, and moves aside with it: common practice, no source. */
     private static final double HANDS_TO_LENS_MM = 100;
 
@@ -13,7 +13,7 @@ final class HandHeld {
     }
 
     /**
-     * Longest hand-held exposure, seconds, at most half a second: t = c / (ω·(f·(1 + m) / 2^s + m·r)). The image moves by
+     * Longest hand-held exposure, seconds, at most a quarter of a second: t = c / (ω·(f·(1 + m) / 2^s + m·r)). The image moves by
      * image distance × turn, and by magnification × step aside, of which a stabiliser (pitch and yaw only, ISO 20954-1)
      * takes the first. Within a factor of two, as the postures are.
      *

@@ -10,7 +10,8 @@ import understorey.plan.Sharp;
  *
  * @param posture of the hands; null where something keeps the camera still
  * @param handS   longest time that the hands, or a monopod in them, hold
- * @param stemsS  longest time for stems at the worst moment of their swing, in the mean wind
+ * @param stemsS  longest time for stems at the worst moment of their swing in the mean wind; past what fits between gusts,
+ *                in a gust
  * @param gustS   the same in a gust
  * @param sway    of the stems in the mean wind
  */
@@ -51,6 +52,8 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
      * cereals sway at 1.4 Hz in the mean (Plant Methods 2019, doi 10.1186/s13007-019-0437-5).
      */
     static final double STEM_HZ = 1.7;
+    /** Nobody keeps a longer frame clear of gusts: common practice, no source. */
+    private static final double BETWEEN_GUSTS_S = 1;
 
     /**
      * The motion of a picture.
@@ -59,9 +62,10 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
      */
     static Motion of(LensFit fit, Conditions conditions, @Nullable Stack stack) {
         Sway sway = sway(fit, StemSway.amplitudeMm(conditions.windMs()), stack);
+        double gustS = sway.longestS(StemSway.amplitudeMm(conditions.gustMs()));
+        double stemsS = Math.min(sway.longestS(sway.amplitudeMm()), Math.max(BETWEEN_GUSTS_S, gustS));
         Posture posture = fit.steady() ? null : Posture.of(fit);
-        return new Motion(posture, posture == null ? Double.POSITIVE_INFINITY : handS(fit, posture), sway.longestS(sway.amplitudeMm()),
-                sway.longestS(StemSway.amplitudeMm(conditions.strongestMs())), sway);
+        return new Motion(posture, posture == null ? Double.POSITIVE_INFINITY : handS(fit, posture), stemsS, gustS, sway);
     }
 
     /** At the nearest that is asked sharp, or at the nearest that lens and frames hold where they hold less. */
@@ -83,6 +87,11 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     double longestS() {
         return Math.min(handS, stemsS);
+    }
+
+    /** True when the mean wind would allow a slower frame, which gusts do not. */
+    boolean limitedByGusts() {
+        return stemsS == BETWEEN_GUSTS_S;
     }
 
     /** True when the stems set the limit, not the hands. */

@@ -50,20 +50,23 @@ final class MotionReasons {
 
     Advice wind(boolean tooSlow) {
         double longestS = choice.about(motion.stemsS());
+        if (!tooSlow && motion.limitedByGusts()) {
+            return new MotionAdvice.IsoForGusts(iso, conditions.gustMs(), longestS);
+        }
         return tooSlow ? new MotionAdvice.WindTooStrong(conditions.windMs(), longestS, iso, nearestM(), motion.sway().times(choice.seconds()))
                 : new MotionAdvice.IsoForWind(iso, conditions.windMs(), longestS, nearestM());
     }
 
     Advice still() {
-        return new MotionAdvice.StemsStill(conditions.strongestMs(), nearestM());
+        return new MotionAdvice.StemsStill(conditions.gustMs(), nearestM());
     }
 
     Advice lull(Lull lull) {
-        return new MotionAdvice.InLull(lull.fNumber(), lull.shutterS(), lull.iso(), lull.share());
+        return new MotionAdvice.InLull(lull.fNumber(), lull.shutterS(), lull.iso(), Lulls.LEFT, lull.share());
     }
 
     Advice gusts() {
-        return new MotionAdvice.GustsBlur(conditions.strongestMs(), StopScale.snapShutterS(motion.gustS()));
+        return new MotionAdvice.GustsBlur(conditions.gustMs(), StopScale.snapShutterS(motion.gustS()));
     }
 
     private double nearestM() {

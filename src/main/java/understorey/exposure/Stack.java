@@ -40,7 +40,7 @@ public record Stack(int frames, boolean byRail, @Nullable Double stepM, double f
 
     /** True when no gust shifts the frames. */
     static boolean still(Conditions conditions) {
-        return conditions.strongestMs() < STILL_BELOW_MS;
+        return conditions.gustMs() < STILL_BELOW_MS;
     }
 
     /**

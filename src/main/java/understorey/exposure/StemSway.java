@@ -18,10 +18,10 @@ public final class StemSway {
     /** Air is never quite still: common practice, no source. */
     private static final double LEAST_MS = 0.1;
 
-    /** Swing of the stem in a wind of 1 m/s, mm: 2·I·lean, with a turbulence intensity I of 0.86 and a lean of 2.49 mm. */
-    private static final double SWING_MM = 2 * Lulls.IN_A_WOOD * 2.49;
-    /** Beyond that a stem turns out of the wind, and drag no longer grows with its square: common practice, no source. */
-    private static final double YIELDS_FROM_MS = 2;
+    private static final double LIGHT_AIR_MS = 0.3;
+    private static final double SWAY_IN_LIGHT_AIR_MM = 2;
+    /** From 2 mm where light air begins to 20 mm where light breeze ends. */
+    private static final double SWAY_PER_MS_MM = (20 - SWAY_IN_LIGHT_AIR_MM) / (3.3 - LIGHT_AIR_MS);
 
     private StemSway() {
     }
@@ -56,19 +56,21 @@ public final class StemSway {
     }
 
     /**
-     * Half the width of a stem's swing, mm, in a wind at its own height, m/s: 4.3·u² up to 2 m/s, in proportion to the wind
-     * beyond. Drag grows with the square of the wind, and a cantilever leans in proportion to drag: 2.49 mm at 1 m/s for a
-     * stem like a bluebell's, 25 cm tall and 4 mm thick (stiffness from memory); it sways by 2·I of that lean. A stiff short stem
-     * does less, a long one with a heavy head more, by a factor of two or three.
+     * Half the width of a stem's swing, mm, in a wind at its own height, m/s: 2 mm where light air begins (Beaufort 1, 0.3 m/s),
+     * 20 mm where light breeze ends (Beaufort 2, 3.3 m/s), a straight line between and beyond, and in proportion to the wind
+     * below. Common practice, no source; a stiff short stem does less, a long one with a heavy head more, by a factor of two or
+     * three. A cantilever like a bluebell's stem (25 cm, 4 mm, stiffness from memory) that sways by 2·I of its lean agrees to
+     * a factor of two from 1 m/s to 2 m/s. Below it sways less by far, since its resonance is left out.
      */
     public static double amplitudeMm(double windAtFlowersMs) {
-        return SWING_MM * windAtFlowersMs * Math.min(windAtFlowersMs, YIELDS_FROM_MS);
+        return windAtFlowersMs < LIGHT_AIR_MS ? SWAY_IN_LIGHT_AIR_MM * windAtFlowersMs / LIGHT_AIR_MS
+                : SWAY_IN_LIGHT_AIR_MM + SWAY_PER_MS_MM * (windAtFlowersMs - LIGHT_AIR_MS);
     }
 
     /** Wind at flower height, m/s, that sways a stem by half a swing, mm: the inverse of {@link #amplitudeMm}. */
     static double windMs(double amplitudeMm) {
-        double slow = Math.sqrt(amplitudeMm / SWING_MM);
-        return slow <= YIELDS_FROM_MS ? slow : amplitudeMm / SWING_MM / YIELDS_FROM_MS;
+        return amplitudeMm < SWAY_IN_LIGHT_AIR_MM ? LIGHT_AIR_MS * amplitudeMm / SWAY_IN_LIGHT_AIR_MM
+                : LIGHT_AIR_MS + (amplitudeMm - SWAY_IN_LIGHT_AIR_MM) / SWAY_PER_MS_MM;
     }
 
     /**

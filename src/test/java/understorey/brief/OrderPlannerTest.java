@@ -163,16 +163,18 @@ class OrderPlannerTest {
         assertEquals(List.of(), wind.instead(), "later on it stands still enough");
     }
 
+    /** ISO stops the head in a moderate breeze as forecast; in 4 m/s more it does not. */
     @Test
     void saysWhatElseToDoIfTheStemsNeverStand() {
-        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0)),
-                framed("head", 0.06, "Kneel in the lee."), framed("floor", null, "Go home."));
+        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 4.0, 6.0, 8.0), Samples.hour(MAY_DAY, "14:00", 4.0, 6.0, 8.0)),
+                framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
         assertEquals(List.of("head"), windy(brief).instead().stream().map(Shot::name).toList());
     }
 
+    /** Settings go by the mean wind, not by gusts: it has to be a storm for nothing to stop the head. */
     @Test
     void takesTheHeadOnceTheWindOfTheForecastHasDropped() {
-        List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 12.0, 18.0, 8.0), Samples.hour(MAY_DAY, "09:00", 12.0, 18.0, 8.0),
+        List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 30.0, 40.0, 8.0), Samples.hour(MAY_DAY, "09:00", 30.0, 40.0, 8.0),
                 Samples.hour(MAY_DAY, "10:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0));
         Brief brief = brief(null, dropping, framed("head", 0.1, null), framed("floor", null, null));
         assertTrue(brief.order().timeOf("head").from().toLocalTime().isAfter(LocalTime.of(9, 0)), brief.order().legs().toString());

@@ -55,9 +55,10 @@ class SpoilersTest {
     @Test
     void namesTheLullThatThePicturesNeedTheMistAndTheRainOfTheForecast() throws IOException {
         List<Advice> named = Spoilers.of(brief(RAMSONS, "leave: \"09:30\"", "leave: \"10:30\""));
-        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.RainPerhaps.class, SpoilerAdvice.MistHidesSun.class), kinds(named));
+        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.RainPerhaps.class), kinds(named));
         assertEquals(List.of(5), the(SpoilerAdvice.WindBlurs.class, named).worst());
-        assertEquals(List.of(2, 3), the(SpoilerAdvice.MistHidesSun.class, named).pictures());
+        // The head waits for a faster shutter speed, so the pictures in the sun come when the mist has gone; on the sand they do not.
+        assertEquals(List.of(1, 2, 3), the(SpoilerAdvice.MistHidesSun.class, Spoilers.of(brief("paper-stars-on-red-sand"))).pictures());
         assertEquals(0.4, the(SpoilerAdvice.RainPerhaps.class, named).chance(), 1e-9);
         assertEquals(0.2, the(SpoilerAdvice.RainPerhaps.class, named).amount(), 1e-9);
     }

@@ -34,15 +34,16 @@ class CheckCommandTest {
         assertEquals(new Run(0, "", """
                 a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
-                a-weekend-for-the-anemones: note: The first picture starts at 19:10: you can arrive up to 2 h 1 min later, at 19:01.
-                a-weekend-for-the-anemones: note: You are back 10 min after dark: use a head torch, on a path you know.
+                a-weekend-for-the-anemones: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
+                a-weekend-for-the-anemones: note: You are back 4 min after dark: use a head torch, on a path you know.
                 a-weekend-for-the-anemones: note: The story has no “detail” picture.
                 a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
+                anemones-under-the-beeches: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
                 anemones-under-the-beeches: note: The story has no “detail” picture.
                 anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
                 paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
                 paper-stars-on-red-sand: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
-                4 trips: 0 errors, 0 warnings, 10 notes
+                4 trips: 0 errors, 0 warnings, 11 notes
                 """), Run.of("check", plans));
     }
 

@@ -45,6 +45,8 @@ class ConditionsTest {
         assertEquals(Conditions.of(light(30, 4), 1, breeze, null, 0.3), Conditions.of(light(30, 4), 1, silent, null, null));
         Weather gust = new Weather(1.0, null, 5.0, null, null, null, null, null);
         assertEquals(Conditions.of(light(30, 4), 1, WINDY, null, 0.3).gustMs(), Conditions.of(light(30, 4), 1, gust, null, 0.3).windMs());
+        Conditions calm = Conditions.of(light(30, 4), 1, silent, null, 0.3);
+        assertEquals(1.6 * calm.windMs(), calm.gustMs(), 1e-9, "gusts over open land, from memory");
     }
 
     @Test

@@ -8,10 +8,13 @@ import static understorey.Samples.picture;
 import static understorey.Samples.prime;
 import static understorey.Samples.with;
 
+import java.util.List;
 import understorey.Samples;
+import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.WholeBag;
 import understorey.plan.Bag;
+import understorey.plan.CameraSettings;
 import understorey.plan.Sharp;
 import understorey.plan.Viewpoint;
 
@@ -26,6 +29,11 @@ public final class Fits {
 
     static LensFit fit(Samples.Picture picture, Bag bag) {
         return WholeBag.fit(picture.intent(), bag).best();
+    }
+
+    /** With what the author sets on the camera. */
+    static LensFit fit(Samples.Picture picture, CameraSettings set, Bag bag) {
+        return WholeBag.fit(Intent.of(List.of(picture.shot().with(set)), null).get(0), bag).best();
     }
 
     /** A 50 mm view that is sharp to infinity at just under an f-number: N = f² / (c·(2·near − f)). */
@@ -57,11 +65,12 @@ public final class Fits {
     }
 
     static Conditions wind(double ev100, double windMs, Double gustMs) {
-        return new Conditions(ev100, 0, null, windMs, gustMs, null);
+        return new Conditions(ev100, 0, null, windMs, gustMs == null ? windMs : gustMs, null);
     }
 
-    /** Settings where no sun gets into the frame, and no gust is forecast; in still air where no wind is given. */
+    /** Settings where no sun gets into the frame, and no gust comes; in still air where no wind is given. */
     public static Settings settings(LensFit fit, double ev100, double contrastStops, Double flowerWindMs) {
-        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, flowerWindMs == null ? 0 : flowerWindMs, null, null));
+        double windMs = flowerWindMs == null ? 0 : flowerWindMs;
+        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, windMs, windMs, null));
     }
 }

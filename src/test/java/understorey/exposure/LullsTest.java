@@ -36,20 +36,21 @@ class LullsTest {
         assertNotNull(lull);
         assertEquals(0, settings.motionStops());
         assertTrue(lull.shutterS() > settings.shutterS() && lull.iso() < settings.iso());
-        assertEquals(0.29, lull.share(), 0.005);
+        assertEquals(0.068, lull.share(), 0.001, "a quarter of the mean, at an intensity of 0.86");
         assertEquals(log2(settings), log2(lull), 0.5, "a third of a stop for the markings of each");
         MotionAdvice.InLull said = the(MotionAdvice.InLull.class, settings.reasons());
+        assertEquals(0.25, said.left());
         assertEquals(lull, new Lull(said.aperture(), said.time(), said.iso(), said.share()));
     }
 
-    /** A quarter of the swing: two stops, since drag grows with the square of the wind. */
+    /** About a quarter of the swing, two stops; a little more where 2 mm of it are there from light air on. */
     @Test
-    void giveTwoStopsAtMost() {
+    void giveAboutTwoStops() {
         Settings settings = Exposure.of(plantOnLegs(), wind(9, 1.0, null));
         Lull lull = settings.lull();
         assertNotNull(lull);
         double stops = Math.log(lull.shutterS() / settings.shutterS()) / Math.log(2);
-        assertTrue(stops > 1 && stops < 2.4, stops + " stops");
+        assertTrue(stops > 1.3 && stops < 2.7, stops + " stops");
     }
 
     @Test

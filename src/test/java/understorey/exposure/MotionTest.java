@@ -103,6 +103,16 @@ class MotionTest {
         assertEquals(MotionBlur.Degree.IN_GUSTS, gusty.motionBlur().degree());
     }
 
+    /** Common practice, no source: within a second one shoots between gusts, a longer frame meets one. */
+    @Test
+    void countsTheGustForFramesOfMoreThanASecond() {
+        Settings still = Exposure.of(meadow(6), wind(3, 0.05, 0.05));
+        Settings gusty = Exposure.of(meadow(6), wind(3, 0.05, 0.6));
+        assertTrue(still.shutterS() > 2, still.shutterS() + " s");
+        assertTrue(gusty.shutterS() <= 1, gusty.shutterS() + " s");
+        assertTrue(kinds(gusty.reasons()).contains(MotionAdvice.IsoForGusts.class), kinds(gusty.reasons()).toString());
+    }
+
     /** The stems are a limit of their own, though the dark is the graver one. */
     @Test
     void smearsInTheDarkToo() {

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.plan.CameraSettings;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
 import understorey.plan.Compose;
@@ -133,7 +134,9 @@ class EveryKeyTest {
         assertEquals(false, shot.polariser());
         assertEquals(Duration.ofMinutes(65), shot.duration());
         assertEquals("Go **home**.", shot.otherwise());
+        assertEquals(new CameraSettings(6.3, 1 / 250.0, 400, false), shot.set());
         assertEquals("A local orchid", ranked.shots().get(1).after());
+        assertEquals(CameraSettings.NONE, ranked.shots().get(1).set());
         assertEquals(2, ranked.shots().get(1).frame().heightM());
         assertEquals(List.of(), ranked.shots().get(1).light());
     }

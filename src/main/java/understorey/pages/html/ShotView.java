@@ -14,6 +14,7 @@ import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
+import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
@@ -36,6 +37,7 @@ import understorey.scene.Drawing;
  * @param facts    lens, place and frame
  * @param camera   body and lens in one line
  * @param settings aperture, shutter speed and ISO in one line
+ * @param lull     the same in a lull; null if it allows no more, or the sky is unknown
  * @param bias     by how much to underexpose
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
@@ -49,7 +51,8 @@ import understorey.scene.Drawing;
  */
 public record ShotView(int number, String name, String role, String subject, String spot, @Nullable String time,
                        String verdict, List<Row> facts, @Nullable String camera, @Nullable String fNumber,
-                       @Nullable String shutter, @Nullable String iso, @Nullable String settings, @Nullable String focus,
+                       @Nullable String shutter, @Nullable String iso, @Nullable String settings, @Nullable String lull,
+                       @Nullable String focus,
                        @Nullable String sharp, @Nullable String height, @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> reasons, List<String> helps, List<OtherLight> skies,
@@ -89,7 +92,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
-                ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
+                lull(shot), ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
                 fit == null || settings == null ? null : FocusWords.sharp(fit, settings),
                 ifKnown(fit, lens -> Words.metres(lens.heightM())), ifKnown(settings, ShotView::bias), ifKnown(settings, ShotView::bracket),
                 fit == null || settings == null ? null : FocusWords.stack(fit, settings),
@@ -145,6 +148,11 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static String cameraAndFocal(LensFit fit) {
         return camera(fit.camera()) + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
+    }
+
+    private static @Nullable String lull(TimedShot shot) {
+        Lull lull = shot.skyKnown() ? ifKnown(shot.settings(), Settings::lull) : null;
+        return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
     }
 
     /** By how much one frame is to be darker than metered; null if it is not. */

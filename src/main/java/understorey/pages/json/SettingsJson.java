@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.exposure.Background;
+import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
 import understorey.pages.words.Figures;
@@ -35,12 +36,18 @@ final class SettingsJson {
                 .number("hyperfocal_m", ifKnown(settings, of -> Figures.metres(of.hyperfocalM())));
     }
 
-    /** What takes light, what the wind blurs, the stack and the background; the last two null where there is none. */
+    /** What takes light, what the wind blurs, a lull, the stack and the background; the last three null where there is none. */
     static void more(Json json, @Nullable Settings settings) {
         json.number("loss_stops", ifKnown(settings, of -> Figures.stops(of.lossStops())))
                 .number("sway_blur_mm", ifKnown(settings, of -> Figures.millimetres(of.swayBlurMm())))
+                .object("lull", ifKnown(settings, Settings::lull), SettingsJson::lull)
                 .object("stack", ifKnown(settings, Settings::stack), SettingsJson::stack)
                 .object("background_disc", ifKnown(settings, Settings::background), SettingsJson::background);
+    }
+
+    private static void lull(Json json, Lull lull) {
+        json.number("f_number", Figures.ratio(lull.fNumber())).number("shutter_s", Figures.seconds(lull.shutterS()))
+                .count("iso", lull.iso()).number("share_of_time", Figures.share(lull.share()));
     }
 
     private static void stack(Json json, Stack stack) {
