@@ -20,17 +20,20 @@ import understorey.plan.Sharp;
  * @param magnification at that distance
  * @param cropTimes     linear; 1 for the whole frame
  * @param penalty       in stops of shortfall, for ranking
+ * @param weakest       what costs the most stops
  * @param shortfalls    in the order of the reasons
  */
 record Framing(Reach reach, double distanceM, double magnification, double cropTimes, Verdict verdict,
-               double penalty, List<Advice> reasons, List<Shortfall> shortfalls) {
+               double penalty, Craft.Point weakest, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** A longer lens than asked sees less, however far one steps back: common practice, no source. */
     private static final double LONGEST_STEP_BACK = 1.6;
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
-    /** Half or twice the focal length proposed still makes that kind of picture: common practice, no source. */
-    private static final double NEAREST_OCTAVES = 1.1;
+    /** 35 mm and 75 mm still show a carpet as 50 mm does; 24 mm and 100 mm do not: common practice, no source. */
+    private static final double NEAREST_OCTAVES = 0.6;
+    /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
+    private static final double STANDING_OUT_OCTAVES = 1.1;
     /** What nobody sees. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
@@ -39,7 +42,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double ROUNDING = 1.001;
     /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
-    private static final double LEAST_WORKING_MM = 100;
     private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
     /** For a plant that is to stand out from what grows behind it: common practice, no source. */
     private static final double PLANT_EQUIVALENT_MM = 100;
@@ -59,11 +61,14 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private final List<Shortfall> shortfalls = new ArrayList<>();
         private Verdict verdict = Verdict.FITS;
         private double penalty;
+        private Craft.Point weakest;
 
         Draft(Camera camera, Intent intent) {
             this.camera = camera;
             this.lens = camera.lens();
             this.intent = intent;
+            weakest = Craft.sensor(camera);
+            penalty = weakest.stops();
         }
 
         Framing framing() {
@@ -94,9 +99,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             }
             double used = Math.min(wanted, reach.greatest());
             double distanceMm = focusable(reach, reach.distanceMm(used), Verdict.CANNOT);
-            if (distanceMm < LEAST_WORKING_MM) {
-                against(Verdict.FITS, 0.5, new FitAdvice.WorkingDistanceSmall(distanceMm / 1000));
-            }
             reasons.add(new FitAdvice.FramedFrom(reach.focalMm(), distanceMm / 1000));
             return done(reach, distanceMm, Math.max(used, reach.least()), crop);
         }
@@ -144,9 +146,12 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
+            if (intent.frame() != null) {
+                Craft.framed(reach.alone(), magnification * crop * camera.sensor().crop(), distanceMm).forEach(this::craft);
+            }
             proposal();
-            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons),
-                    List.copyOf(shortfalls));
+            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, weakest,
+                    List.copyOf(reasons), List.copyOf(shortfalls));
         }
 
         /** Why the picture is framed so, where nobody said how. */
@@ -204,9 +209,21 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private void against(Verdict what, double stops, Advice reason) {
-            verdict = verdict.and(what);
-            penalty += stops;
+            count(new Craft.Point(stops, what, reason));
             reasons.add(reason);
+        }
+
+        private void craft(Craft.Point point) {
+            count(point);
+            if (point.worthSaying()) {
+                reasons.add(point.reason());
+            }
+        }
+
+        private void count(Craft.Point point) {
+            verdict = verdict.and(point.verdict());
+            penalty += point.stops();
+            weakest = point.stops() > weakest.stops() ? point : weakest;
         }
 
         private double magnification(Frame frame) {
@@ -221,25 +238,18 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                 penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
                 return clamp(wantedMm);
             }
-            if (magnification >= Reach.CLOSE_UP || camera.attachment() != null) {
-                return lens.longestMm();
-            }
             boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
+            boolean closeUp = magnification >= Reach.CLOSE_UP || camera.attachment() != null;
             double proposedMm = (plant ? PLANT_EQUIVALENT_MM : FREE_CHOICE_EQUIVALENT_MM) / camera.sensor().crop();
-            if (plant) {
-                standingOut(log2(proposedMm / clamp(proposedMm)), proposedMm);
-            }
-            return clamp(proposedMm);
-        }
-
-        /** A wide lens shows what grows behind a plant; a phone has no other. */
-        private void standingOut(double octavesShort, double proposedMm) {
-            if (octavesShort > NEAREST_OCTAVES && !lens.builtIn()) {
+            double focalMm = closeUp ? lens.longestMm() : clamp(proposedMm);
+            double octavesShort = log2(proposedMm / focalMm);
+            if (plant && !closeUp && octavesShort > STANDING_OUT_OCTAVES) {
                 against(Verdict.COMPROMISE, octavesShort, new FitAdvice.BackgroundWide(
-                        lens.longestMm() * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
+                        focalMm * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
             } else {
-                penalty += Math.abs(octavesShort) / 4;
+                penalty += (closeUp ? Math.max(0, octavesShort) : Math.abs(octavesShort)) / 4;
             }
+            return focalMm;
         }
 
         private double clamp(double focalMm) {

@@ -36,13 +36,14 @@ import understorey.plan.Support;
  * @param filters       to put on, nearest the lens first
  * @param lossStops     light that the filters take
  * @param penalty       in stops of shortfall; ranks lenses of one verdict
+ * @param weakness      what costs the most of those stops
  * @param shortfalls    what helps are sought for, in the order of the reasons
  */
 public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
                       double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
                       double fNumberUseful, @Nullable Support support, double heightM, double tiltDeg,
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
-                      List<Advice> reasons, List<Shortfall> shortfalls) {
+                      Advice weakness, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
@@ -55,7 +56,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         List<Advice> told = new ArrayList<>(reasons);
         told.add(new FitAdvice.LensAtHome(Things.name(thing)));
         return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
-                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty,
+                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty, weakness,
                 List.copyOf(told), shortfalls);
     }
 

@@ -37,6 +37,7 @@ final class LensTrial {
     private final List<Shortfall> shortfalls = new ArrayList<>();
     private Verdict verdict;
     private double penalty;
+    private Craft.Point weakest;
 
     private LensTrial(Bag bag, Bag carried, Camera camera, Intent intent) {
         this.bag = bag;
@@ -46,6 +47,7 @@ final class LensTrial {
         this.framing = Framing.of(camera, intent);
         this.verdict = framing.verdict();
         this.penalty = framing.penalty();
+        this.weakest = framing.weakest();
         reasons.addAll(framing.reasons());
         shortfalls.addAll(framing.shortfalls());
     }
@@ -75,8 +77,7 @@ final class LensTrial {
         reasons.addAll(polarising.reasons());
         shortfalls.addAll(polarising.shortfalls());
         if (polarising.missing()) {
-            verdict = verdict.and(Verdict.COMPROMISE);
-            penalty += WITHOUT_POLARISER;
+            count(WITHOUT_POLARISER, Verdict.COMPROMISE, polarising.reasons().get(0));
         }
         Holding holding = Holding.of(bag, carried, camera, intent);
         reasons.addAll(holding.reasons());
@@ -84,8 +85,8 @@ final class LensTrial {
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
                 holding.support(), holding.heightM(), Tilt.deg(intent, framing, camera, holding.heightM()),
-                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons),
-                List.copyOf(shortfalls));
+                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, weakest.reason(),
+                List.copyOf(reasons), List.copyOf(shortfalls));
     }
 
     /**
@@ -143,15 +144,20 @@ final class LensTrial {
         boolean range = intent.sharp() instanceof Sharp.Range;
         boolean stackable = !camera.lens().oneAperture();
         boolean proposed = intent.assumed().contains("sharp");
-        verdict = verdict.and(proposed ? Verdict.FITS
-                : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
-        penalty += stops / 2;
-        if (proposed) {
-            reasons.add(new FitAdvice.DepthProposedShort(needed, useful));
-            return;
+        Advice reason = proposed ? new FitAdvice.DepthProposedShort(needed, useful)
+                : stackable ? new FitAdvice.DepthShort(needed, useful) : new FitAdvice.DepthFixed(useful, needed);
+        count(stops / 2, proposed ? Verdict.FITS
+                : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE, reason);
+        reasons.add(reason);
+        if (!proposed) {
+            shortfalls.add(new Shortfall.TooDeep());
         }
-        shortfalls.add(new Shortfall.TooDeep());
-        reasons.add(camera.lens().oneAperture() ? new FitAdvice.DepthFixed(useful, needed) : new FitAdvice.DepthShort(needed, useful));
+    }
+
+    private void count(double stops, Verdict what, Advice reason) {
+        verdict = verdict.and(what);
+        penalty += stops;
+        weakest = stops > weakest.stops() ? new Craft.Point(stops, what, reason) : weakest;
     }
 
     private void print() {
@@ -164,10 +170,10 @@ final class LensTrial {
         double neededMpx = neededAcross * neededAcross / aspect / 1e6;
         double leftMpx = camera.body().pixelsMpx() / (framing.cropTimes() * framing.cropTimes());
         if (leftMpx < neededMpx) {
-            verdict = verdict.and(Verdict.COMPROMISE);
-            penalty += Framing.log2(neededMpx / leftMpx) / 2;
+            Advice reason = new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM);
+            count(Framing.log2(neededMpx / leftMpx) / 2, Verdict.COMPROMISE, reason);
             shortfalls.add(new Shortfall.TooFewPixels(leftMpx, neededMpx));
-            reasons.add(new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM));
+            reasons.add(reason);
         }
     }
 }

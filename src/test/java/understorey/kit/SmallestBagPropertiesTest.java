@@ -139,9 +139,10 @@ class SmallestBagPropertiesTest {
         return new Part(things, kept, grams, changes, lost);
     }
 
+    /** Craft before weight: a lens that fits may also give way by half a stop only. */
     private static boolean matches(LensFit best, LensFit goal) {
-        boolean lens = best.verdict() == Verdict.FITS || best.verdict() == Verdict.COMPROMISE
-                && goal.verdict() == Verdict.COMPROMISE && best.penalty() <= goal.penalty() + 0.5;
+        boolean lens = best.verdict().compareTo(goal.verdict()) <= 0 && best.verdict() != Verdict.CANNOT
+                && best.penalty() <= goal.penalty() + 0.5;
         boolean polariser = goal.filters().isEmpty() || !best.filters().isEmpty();
         boolean held = goal.support() == null || best.steady()
                 || !goal.steady() && best.support() != null;
