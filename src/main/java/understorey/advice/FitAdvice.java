@@ -121,4 +121,20 @@ public sealed interface FitAdvice extends Advice {
     /** Left at home: a lighter bag takes the picture as well. */
     record LensAtHome(String item) implements Objection {
     }
+
+    /** Left at home: a carried camera takes the picture better. */
+    record LensOutclassed(String item, String better) implements Objection {
+    }
+
+    /** Left at home: the author decided on another camera. */
+    record LensNotChosen(String item) implements Objection {
+    }
+
+    /** The author decided on this camera, and the bag has no better one. */
+    record ChosenCamera() implements FitAdvice {
+    }
+
+    /** The author decided on this camera, and another one of the bag serves better. */
+    record BetterCamera(String better, Advice because) implements FitAdvice {
+    }
 }

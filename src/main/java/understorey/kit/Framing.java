@@ -235,7 +235,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private double freeFocalMm(double magnification) {
             if (intent.focalEquivalentMm() != null) {
                 double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
-                penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
+                count(focalPoint(1, clamp(wantedMm), wantedMm));
                 return clamp(wantedMm);
             }
             boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
@@ -246,10 +246,18 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             if (plant && !closeUp && octavesShort > STANDING_OUT_OCTAVES) {
                 against(Verdict.COMPROMISE, octavesShort, new FitAdvice.BackgroundWide(
                         focalMm * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
-            } else {
-                penalty += (closeUp ? Math.max(0, octavesShort) : Math.abs(octavesShort)) / 4;
+            } else if (!closeUp || octavesShort > 0) {
+                count(focalPoint(0.25, focalMm, proposedMm));
             }
             return focalMm;
+        }
+
+        /** A focal length that is off what suits the picture, at so many stops per octave. */
+        private Craft.Point focalPoint(double stops, double haveMm, double suitsMm) {
+            double crop = camera.sensor().crop();
+            return new Craft.Point(stops * Math.abs(log2(haveMm / suitsMm)), Verdict.FITS, haveMm < suitsMm
+                    ? new FitAdvice.ProposedWider(haveMm * crop, suitsMm * crop)
+                    : new FitAdvice.ProposedLonger(haveMm * crop, suitsMm * crop));
         }
 
         private double clamp(double focalMm) {

@@ -56,22 +56,37 @@ final class Leaving {
 
     /** What the thing could do, at its best, for a picture that another does without it. */
     private Advice spare(Object thing) {
-        Verdict best = Verdict.CANNOT;
+        Way best = null;
         Picture served = null;
         for (Picture picture : pictures) {
             for (Way way : picture.ways()) {
-                if (way.verdict().compareTo(best) < 0 && picture.couldUse(thing, way)) {
-                    best = way.verdict();
+                if (way.verdict() != Verdict.CANNOT && (best == null || way.verdict().compareTo(best.verdict()) < 0)
+                        && picture.couldUse(thing, way)) {
+                    best = way;
                     served = picture;
                 }
             }
         }
-        if (served == null) {
-            return new BagAdvice.LeftUnasked();
+        return served == null || best == null ? unasked(thing) : spare(thing, served, best);
+    }
+
+    private Advice spare(Object thing, Picture picture, Way way) {
+        String shot = picture.intent().shot().name();
+        String taker = taker(thing, picture);
+        LensFit taken = best(picture);
+        if (way.verdict() != Verdict.FITS) {
+            return new BagAdvice.LeftCompromise(shot, taker);
         }
-        String shot = served.intent().shot().name();
-        return best == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, taker(thing, served))
-                : new BagAdvice.LeftCompromise(shot, taker(thing, served));
+        boolean equal = thing instanceof Support || way.penalty() <= taken.penalty() + LensFit.EQUAL_STOPS;
+        return equal ? new BagAdvice.LeftAsWell(shot, taker) : new BagAdvice.LeftOutclassed(shot, taker);
+    }
+
+    /** A thing that could take a picture for which the author decided on another camera, or none at all. */
+    private Advice unasked(Object thing) {
+        return pictures.stream().filter(picture -> best(picture).chosen() && picture.trials().stream()
+                        .anyMatch(trial -> trial.verdict() != Verdict.CANNOT && Things.among(trial.camera().parts(), thing)))
+                .findFirst().<Advice>map(picture -> new BagAdvice.LeftByChoice(picture.intent().shot().name(), taker(thing, picture)))
+                .orElseGet(BagAdvice.LeftUnasked::new);
     }
 
     /** What is carried in the thing's place: a support, or the hands; a lens, or the body that it is built into. */
@@ -80,7 +95,8 @@ final class Leaving {
         if (thing instanceof Support) {
             return best.support() == null ? "your hands" : best.support().name();
         }
-        return best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name();
+        return thing instanceof Body ? best.camera().name()
+                : best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name();
     }
 
     private LensFit best(Picture picture) {

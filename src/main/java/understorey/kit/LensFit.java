@@ -1,7 +1,8 @@
 package understorey.kit;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
@@ -15,6 +16,7 @@ import understorey.optics.FlowerLayer;
 import understorey.optics.GroundView;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
+import understorey.plan.ChosenCamera;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
 import understorey.plan.Support;
@@ -45,19 +47,50 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
                       Advice weakness, List<Advice> reasons, List<Shortfall> shortfalls) {
 
+    /** Cameras within this much shortfall serve a picture equally well, stops: common practice, no source. */
+    static final double EQUAL_STOPS = 0.5;
+    /** Order of cameras on a picture: what the author decided on first, then the better ones. */
+    static final Comparator<LensFit> BEST_FIRST = Comparator.comparing((LensFit fit) -> !fit.chosen())
+            .thenComparing((one, other) -> compare(one.verdict, one.penalty, other.verdict, other.penalty));
+
     /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
         int verdicts = one.compareTo(other);
         return verdicts != 0 ? verdicts : Long.compare(Math.round(penalty * 100), Math.round(otherPenalty * 100));
     }
 
-    /** The same lens, left at home: for its sake alone the bag would not have to be heavier. */
-    LensFit leftAtHome(Object thing, Verdict as) {
-        List<Advice> told = new ArrayList<>(reasons);
-        told.add(new FitAdvice.LensAtHome(Things.name(thing)));
+    /** True for a camera that the author decided on. */
+    public boolean chosen() {
+        ChosenCamera chosen = intent.shot().chosen();
+        return !chosen.equals(ChosenCamera.NONE) && chosen.is(camera.body(), camera.lens());
+    }
+
+    /** True for a camera that serves the picture as well as another one, or nearly. */
+    boolean matches(Verdict other, double otherPenalty) {
+        return verdict.compareTo(other) <= 0 && penalty <= otherPenalty + EQUAL_STOPS;
+    }
+
+    /** This camera as the author's choice, with what the bag has that serves better, and why. */
+    LensFit judged(List<LensFit> all) {
+        LensFit better = all.stream().filter(fit -> !fit.chosen()).min(BEST_FIRST).orElse(this);
+        Advice objection = objection();
+        Advice judgement = matches(better.verdict, better.penalty) ? new FitAdvice.ChosenCamera()
+                : new FitAdvice.BetterCamera(better.camera.name(), objection == null ? weakness : objection);
+        return because(Stream.concat(Stream.of(judgement), reasons.stream()).toList());
+    }
+
+    /** This camera, left at home for one that serves better, is as good or is the author's choice. */
+    LensFit leftAtHome(Object thing, LensFit best) {
+        Advice why = best.chosen() ? new FitAdvice.LensNotChosen(Things.name(thing))
+                : matches(best.verdict, best.penalty) ? new FitAdvice.LensAtHome(Things.name(thing))
+                : new FitAdvice.LensOutclassed(Things.name(thing), best.camera.name());
+        return because(Stream.concat(reasons.stream(), Stream.of(why)).toList());
+    }
+
+    private LensFit because(List<Advice> why) {
         return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
-                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty, weakness,
-                List.copyOf(told), shortfalls);
+                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, verdict, penalty, weakness,
+                why, shortfalls);
     }
 
     /** Everything that has to be carried for it. */

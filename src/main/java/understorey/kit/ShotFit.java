@@ -1,7 +1,6 @@
 package understorey.kit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -16,14 +15,9 @@ import understorey.plan.Companion;
  */
 public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
 
-    private static final Comparator<LensFit> BEST_FIRST = (one, other) ->
-            LensFit.compare(one.verdict(), one.penalty(), other.verdict(), other.penalty());
-
-    /** The lenses that are carried, then those that stay at home; what companions could lend. */
+    /** Joins the cameras that are carried with those that stay at home, and looks for what would help. */
     static ShotFit of(Picture picture, List<LensFit> carried, List<LensFit> home, List<Companion> companions) {
         List<LensFit> tried = new ArrayList<>(carried);
-        tried.sort(BEST_FIRST);
-        home.sort(BEST_FIRST);
         tried.addAll(home);
         LensFit best = tried.isEmpty() ? null : tried.get(0);
         List<Advice> helps = new ArrayList<>(Remedies.of(best, tried, picture.bag()));

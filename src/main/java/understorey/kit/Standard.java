@@ -12,14 +12,12 @@ import understorey.plan.Support;
  */
 record Standard(LensFit whole) {
 
-    /** Cameras within this much shortfall are equal, and the lighter one is carried, stops: common practice, no source. */
-    private static final double GIVES_WAY = 0.5;
     /** Heights within a hand's breadth give the same picture: common practice, no source. */
     private static final double SAME_HEIGHT_M = 0.1;
 
     boolean metBy(Way way) {
         return way.verdict().compareTo(whole.verdict()) <= 0
-                && way.penalty() <= whole.penalty() + GIVES_WAY
+                && way.penalty() <= whole.penalty() + LensFit.EQUAL_STOPS
                 && (way.polarised() || whole.filters().isEmpty());
     }
 

@@ -32,7 +32,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
         }
         List<Line> lenses = new ArrayList<>();
         for (CoverChoice choice : shot.cover().choices()) {
-            lenses.add(new Line(ShotView.camera(choice.fit().camera()) + ", " + Words.millimetres(choice.equivalentMm()),
+            lenses.add(new Line(choice.fit().camera().name() + ", " + Words.millimetres(choice.equivalentMm()),
                     choice.planned(), Words.metres(choice.nearestM()), Words.percent(choice.typical().cover()),
                     Words.percent(choice.typical().near()) + ", " + Words.percent(choice.typical().middle()) + ", "
                     + Words.percent(choice.typical().far()), Words.percent(choice.typical().flowers()), Words.metres(choice.depthM()),

@@ -11,7 +11,6 @@ import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
-import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -69,7 +68,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 written.spot() == null ? brief.trip().site().name() : written.spot(),
                 shot.time() == null ? null : Words.clock(shot.time().from()) + "–" + Words.clock(shot.time().to()),
                 Words.word(shot.verdict()), fit == null ? List.of() : facts(shot, fit),
-                fit == null ? null : camera(fit.camera()) + focal(fit),
+                fit == null ? null : fit.camera().name() + focal(fit),
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
@@ -91,7 +90,7 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static List<Row> facts(TimedShot shot, LensFit fit) {
         List<Row> facts = new ArrayList<>();
-        facts.add(new Row("Lens", camera(fit.camera())));
+        facts.add(new Row("Camera", fit.camera().name()));
         String focal = Words.millimetres(fit.focalMm());
         String equivalent = Words.millimetres(fit.equivalentMm());
         facts.add(new Row("Focal length", focal + (equivalent.equals(focal) ? "" : " (" + equivalent + " full-frame equivalent)")
@@ -120,13 +119,6 @@ public record ShotView(int number, String name, String role, String subject, Str
         return facts;
     }
 
-    static String camera(Camera camera) {
-        String lens = camera.lens().builtIn()
-                ? camera.body().name() + ", " + camera.lens().name() + " lens"
-                : camera.lens().name();
-        return camera.attachment() == null ? lens : lens + " + " + camera.attachment().name();
-    }
-
     private static String focal(LensFit fit) {
         return fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "";
     }
@@ -150,7 +142,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 continue;
             }
             Advice why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
-            tried.add(new Tried(camera(fit.camera()) + focal(fit), Words.word(fit.verdict()), sentences.of(why)));
+            tried.add(new Tried(fit.camera().name() + focal(fit), Words.word(fit.verdict()), sentences.of(why)));
         }
         return tried;
     }
@@ -160,7 +152,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : camera(best.camera()) + focal(best) + " from " + Words.metres(best.distanceM())
+                    : best.camera().name() + focal(best) + " from " + Words.metres(best.distanceM())
                     + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }

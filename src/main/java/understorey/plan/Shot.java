@@ -18,10 +18,22 @@ import org.jspecify.annotations.Nullable;
  * @param start             fixed time, local
  * @param after             name of the shot that must come first
  * @param printWidthM       of the print that the picture is for
+ * @param chosen            camera that the author decided on
  */
 public record Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
                    @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm,
                    @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
                    @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
-                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM) {
+                   @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM,
+                   ChosenCamera chosen) {
+
+    /** A shot whose camera is left to the plan. */
+    public Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
+                @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm,
+                @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
+                @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
+                @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM) {
+        this(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser,
+                duration, priority, notes, otherwise, tiltDeg, start, after, printWidthM, ChosenCamera.NONE);
+    }
 }

@@ -2,6 +2,9 @@ package understorey.reading;
 
 import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Bag;
+import understorey.plan.ChosenCamera;
 import understorey.plan.Frame;
 import understorey.plan.LightWish;
 import understorey.plan.Orientation;
@@ -22,13 +25,18 @@ import understorey.yaml.Words;
 final class ShotReader {
 
     private final SiteRead site;
+    private final @Nullable Bag bag;
     private final Names names;
 
     /**
+     * A reader of the shots of a trip.
+     *
+     * @param bag   null when it could not be read
      * @param names of the trip's shots, to which this shot adds its own
      */
-    ShotReader(SiteRead site, Names names) {
+    ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
         this.site = site;
+        this.bag = bag;
         this.names = names;
     }
 
@@ -56,9 +64,10 @@ final class ShotReader {
         var start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
+        ChosenCamera chosen = ChosenCameraReader.read(f, bag);
         f.done();
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focal, frame, facing,
-                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print);
+                light, polariser, duration, priority, notes, otherwise, tilt, start, after, print, chosen);
     }
 
     /** Viewpoint: a word, or a camera height. */

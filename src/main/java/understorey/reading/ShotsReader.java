@@ -7,6 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Bag;
 import understorey.plan.Shot;
 import understorey.plan.When;
 import understorey.yaml.Fields;
@@ -28,15 +30,16 @@ final class ShotsReader {
     /**
      * Reads them in file order.
      *
+     * @param bag    null when it could not be read
      * @param when   null when it is not known
      * @param arrive null when not given
      * @param leave  null when not given
      */
-    static List<Shot> read(Fields trip, SiteRead site, When when, LocalTime arrive,
+    static List<Shot> read(Fields trip, SiteRead site, @Nullable Bag bag, When when, LocalTime arrive,
                            LocalTime leave) {
         ShotsReader reader = new ShotsReader(trip);
         Names names = new Names("shot");
-        ShotReader one = new ShotReader(site, names);
+        ShotReader one = new ShotReader(site, bag, names);
         for (Fields block : reader.blocks) {
             reader.shots.add(one.read(block));
         }

@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
+import understorey.plan.ChosenCamera;
 import understorey.plan.DayWishes;
 import understorey.plan.Filter;
 import understorey.plan.Foliage;
@@ -128,6 +129,7 @@ class EveryKeyTest {
         assertEquals(0.4572, shot.frame().distanceM(), EXACT);
         assertEquals(new Sharp.Range(0.4064, Double.POSITIVE_INFINITY), shot.sharp());
         assertEquals(false, shot.polariser());
+        assertEquals(new ChosenCamera("Small body", "Long"), shot.chosen());
         assertEquals(Duration.ofMinutes(65), shot.duration());
         assertEquals("Go **home**.", shot.otherwise());
         assertEquals("A local orchid", ranked.shots().get(1).after());
