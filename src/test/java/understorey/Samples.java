@@ -156,7 +156,8 @@ public final class Samples {
     public static Trip trip(Site site, LocalDate date, String arrive, String leave, List<ForecastHour> forecast,
                             Shot... shots) {
         return new Trip("Sample trip", "sample-trip", null, site, new When.On(date),
-                arrive == null ? null : LocalTime.parse(arrive), leave == null ? null : LocalTime.parse(leave), bag(fullFrame(24), ZOOM), List.of(), null, null, forecast, null, List.of(shots), null);
+                arrive == null ? null : LocalTime.parse(arrive), leave == null ? null : LocalTime.parse(leave),
+                bag(fullFrame(24), ZOOM), List.of(), null, null, forecast, null, List.of(shots), null);
     }
 
     public static ForecastHour hour(LocalDate date, String time, Double windMs, Double gustMs, Double okta) {

@@ -32,13 +32,8 @@ final class Leaving {
      */
     static List<SmallestBag.Left> of(Bag bag, List<Object> carried, List<Picture> pictures, List<ShotFit> fits) {
         Leaving leaving = new Leaving(bag, pictures, fits);
-        List<SmallestBag.Left> left = new ArrayList<>();
-        for (Object thing : Things.of(bag)) {
-            if (!Things.among(carried, thing)) {
-                left.add(new SmallestBag.Left(Things.name(thing), Things.weightG(thing), leaving.why(thing)));
-            }
-        }
-        return List.copyOf(left);
+        return Things.of(bag).stream().filter(thing -> !Things.among(carried, thing))
+                .map(thing -> new SmallestBag.Left(thing, leaving.why(thing))).toList();
     }
 
     private Advice why(Object thing) {

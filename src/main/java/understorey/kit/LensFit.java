@@ -65,9 +65,10 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return !chosen.equals(ChosenCamera.NONE) && chosen.is(camera.body(), camera.lens());
     }
 
-    /** True for a camera that serves the picture as well as another one, or nearly. */
+    /** True for a camera that serves the picture better than another one, as well or nearly. */
     boolean matches(Verdict other, double otherPenalty) {
-        return verdict.compareTo(other) <= 0 && penalty <= otherPenalty + EQUAL_STOPS;
+        int verdicts = verdict.compareTo(other);
+        return verdicts < 0 || verdicts == 0 && penalty <= otherPenalty + EQUAL_STOPS;
     }
 
     /** This camera as the author's choice, with what the bag has that serves better, and why. */
@@ -94,7 +95,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     }
 
     /** Everything that has to be carried for it. */
-    List<Object> things() {
+    public List<Object> things() {
         List<Object> things = camera.parts();
         things.addAll(filters);
         if (support != null) {

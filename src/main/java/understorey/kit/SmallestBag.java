@@ -1,7 +1,6 @@
 package understorey.kit;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
@@ -23,8 +22,8 @@ import understorey.plan.Companion;
  */
 public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Left> left) {
 
-    /** A thing that stays at home; the weight is null when not given. */
-    public record Left(String name, @Nullable Double weightG, Advice why) {
+    /** A body, lens, support or filter that stays at home. */
+    public record Left(Object thing, Advice why) {
     }
 
     /**

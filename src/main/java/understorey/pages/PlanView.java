@@ -11,6 +11,7 @@ import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
+import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Share;
@@ -168,7 +169,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, S
         for (Item item : kit.take()) {
             carried.add(item.name());
         }
-        rows.add(new Row("Carry", kit.take().isEmpty() ? "this bag cannot do these pictures"
+        rows.add(new Row("Carry", brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
                 : kit.weight() + ": " + String.join(", ", carried)));
         rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
         return rows;

@@ -43,7 +43,7 @@ class ChosenCameraTest {
         FitAdvice.BetterCamera judgement = assertInstanceOf(FitAdvice.BetterCamera.class, best.reasons().get(0));
         assertEquals("Main body, Close-up prime", judgement.better());
         assertEquals(new FitAdvice.NoMacro(), judgement.because());
-        assertTrue(smallest.left().stream().anyMatch(left -> left.name().equals("Close-up prime")
+        assertTrue(smallest.left().stream().anyMatch(left -> Things.name(left.thing()).equals("Close-up prime")
                 && left.why().equals(new BagAdvice.LeftByChoice("Head", "Short zoom"))));
     }
 
@@ -68,6 +68,16 @@ class ChosenCameraTest {
         assertEquals(Verdict.CANNOT, fit.best().verdict());
         assertSame(MACRO, fit.best().camera().lens());
         assertInstanceOf(FitAdvice.FocalLong.class, the(FitAdvice.BetterCamera.class, fit.best().reasons()).because());
+    }
+
+    /** A phone that reaches the angle is no worse a choice than a larger sensor that has to step back. */
+    @Test
+    void findsNothingBetterInALargerSensorWithAWorseVerdict() {
+        Bag both = new Bag("Both", null, List.of(fullFrame(24), Samples.phone()), List.of(prime(30)), List.of(), List.of(), false,
+                List.of(), 0, List.of());
+        Intent view = picture("View").equivalent(24).sharp(3, 40).with("Pocket phone", null).intent();
+        LensFit best = SmallestBag.of(both, List.of(), List.of(view)).fits().get(0).best();
+        assertEquals(new FitAdvice.ChosenCamera(), best.reasons().get(0));
     }
 
     /** A companion's bag has other names: the decision is about the author's own bag. */

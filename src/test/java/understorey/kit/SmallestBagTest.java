@@ -47,7 +47,7 @@ class SmallestBagTest {
     }
 
     private static Class<?> why(SmallestBag smallest, String name) {
-        return smallest.left().stream().filter(left -> left.name().equals(name)).findFirst().orElseThrow()
+        return smallest.left().stream().filter(left -> Things.name(left.thing()).equals(name)).findFirst().orElseThrow()
                 .why().getClass();
     }
 
@@ -61,7 +61,7 @@ class SmallestBagTest {
         assertEquals(List.of("Main body", "Prime 50.0"), carried(smallest));
         assertEquals(BagAdvice.LeftSpared.class, why(smallest, "Heavy 50.0"));
         assertEquals("Prime 50.0", assertInstanceOf(BagAdvice.LeftSpared.class, smallest.left().get(0).why()).instead());
-        assertEquals(900, smallest.left().get(0).weightG());
+        assertEquals(900, Things.weightG(smallest.left().get(0).thing()));
     }
 
     @Test
@@ -102,7 +102,7 @@ class SmallestBagTest {
         SmallestBag smallest = smallest(Samples.bag(fullFrame(24), prime(50), prime(300), other), VIEW);
         assertEquals(BagAdvice.LeftUnasked.class, why(smallest, "Prime 300.0"));
         assertEquals(BagAdvice.LeftNoBody.class, why(smallest, "Other make"));
-        assertNull(smallest.left().get(1).weightG());
+        assertNull(Things.weightG(smallest.left().get(1).thing()));
     }
 
     /** The left-at-home list and the lens table agree about a lens: it fits, and so does another. */
@@ -112,7 +112,7 @@ class SmallestBagTest {
                 Samples.BEANBAG), VIEW);
         for (SmallestBag.Left left : smallest.left()) {
             LensFit fit = smallest.fits().get(0).tried().stream()
-                    .filter(tried -> tried.camera().lens().name().equals(left.name())).findFirst().orElse(null);
+                    .filter(tried -> tried.camera().lens().name().equals(Things.name(left.thing()))).findFirst().orElse(null);
             if (fit != null) {
                 String shot = VIEW.shot().name();
                 String instead = smallest.fits().get(0).best().camera().lens().name();
