@@ -85,7 +85,7 @@ final class Borrowing {
     }
 
     private @Nullable Advice support(LensFit best) {
-        for (Holding holding : Holding.all(companion.gear(), best.camera(), intent)) {
+        for (Holding holding : best.holdings(companion.gear())) {
             Support support = holding.support();
             if (support != null && Holding.steady(support)) {
                 return new HelpAdvice.Borrow(companion.name(), support.name());

@@ -26,15 +26,15 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     /**
      * What holds the camera, of the supports that are carried.
      *
-     * @param whole   every support there is: what speaks against each is told
+     * @param whole   every support of the author, each with what speaks against it
      * @param carried a part of it
+     * @param wantedM height of the lens axis that the picture asks for
      */
-    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent) {
+    static Holding of(Bag whole, Bag carried, Camera camera, Viewpoint viewpoint, double wantedM) {
         List<Advice> against = new ArrayList<>();
         List<Shortfall> shortfalls = new ArrayList<>();
-        double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(whole)) {
-            double heightM = reach(support, intent.viewpoint(), wantedM);
+            double heightM = reach(support, viewpoint, wantedM);
             Advice obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
                 against.add(obstacle);
@@ -54,11 +54,10 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     }
 
     /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
-    static List<Holding> all(Bag bag, Camera camera, Intent intent) {
+    static List<Holding> all(Bag bag, Camera camera, Viewpoint viewpoint, double wantedM) {
         List<Holding> all = new ArrayList<>();
-        double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(bag)) {
-            double heightM = reach(support, intent.viewpoint(), wantedM);
+            double heightM = reach(support, viewpoint, wantedM);
             if (reaches(support, heightM) && !overloads(support, camera)) {
                 all.add(new Holding(support, heightM, List.of(), List.of()));
             }

@@ -16,6 +16,7 @@ import understorey.optics.FlowerLayer;
 import understorey.optics.GroundView;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
+import understorey.plan.Bag;
 import understorey.plan.ChosenCamera;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
@@ -57,6 +58,12 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
         int verdicts = one.compareTo(other);
         return verdicts != 0 ? verdicts : Long.compare(Math.round(penalty * 100), Math.round(otherPenalty * 100));
+    }
+
+    /** What of a bag could hold the camera, the first choice first. */
+    List<Holding> holdings(Bag bag) {
+        return Holding.all(bag, camera, intent.viewpoint(),
+                Tilt.of(intent, camera, magnification, cropTimes, distanceM).heightM());
     }
 
     /** True for a camera that the author decided on. */

@@ -79,12 +79,13 @@ final class LensTrial {
         if (polarising.missing()) {
             count(WITHOUT_POLARISER, Verdict.COMPROMISE, polarising.reasons().get(0));
         }
-        Holding holding = Holding.of(bag, carried, camera, intent);
+        Tilt tilt = Tilt.of(intent, camera, framing.magnification(), framing.cropTimes(), framing.distanceM());
+        Holding holding = Holding.of(bag, carried, camera, intent.viewpoint(), tilt.heightM());
         reasons.addAll(holding.reasons());
         shortfalls.addAll(holding.shortfalls());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
-                holding.support(), holding.heightM(), Tilt.deg(intent, framing, camera, holding.heightM()),
+                holding.support(), holding.heightM(), tilt.deg(holding.heightM()),
                 polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, weakest.reason(),
                 List.copyOf(reasons), List.copyOf(shortfalls));
     }

@@ -61,7 +61,7 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
 
     /** What the bag has to hold the camera, the first choice first. */
     List<Holding> holdings(Way way) {
-        return Holding.all(bag, way.trial().camera(), intent);
+        return way.trial().holdings(bag);
     }
 
     /** Whether a way needs the thing, or could be held by it. */
