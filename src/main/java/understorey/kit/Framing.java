@@ -32,6 +32,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double LEAST_PIXELS_MPX = 2;
     /** 35 mm and 75 mm still show a carpet as 50 mm does; 24 mm and 100 mm do not: common practice, no source. */
     private static final double NEAREST_OCTAVES = 0.6;
+    /** 28 mm beats 20 mm for a way in, whatever it weighs; stops per octave: common practice, no source. */
+    private static final double PER_OCTAVE = 1.5;
     /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
     private static final double STANDING_OUT_OCTAVES = 1.1;
     /** What nobody sees. */
@@ -42,7 +44,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double ROUNDING = 1.001;
     /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
-    private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
     /** For a plant that is to stand out from what grows behind it: common practice, no source. */
     private static final double PLANT_EQUIVALENT_MM = 100;
     /** Turns of the ring after which a focal length no longer changes. */
@@ -194,7 +195,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** Nobody asked for the focal length that was proposed: the lens is used whole, at its nearest. */
         private double nearestTo(double proposedMm, double haveMm, double times) {
             double octaves = Math.abs(log2(times));
-            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, octaves,
+            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, PER_OCTAVE * octaves,
                     times < 1 ? new FitAdvice.ProposedWider(haveMm, proposedMm) : new FitAdvice.ProposedLonger(haveMm, proposedMm));
             return 1;
         }
@@ -239,13 +240,15 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                 return clamp(wantedMm);
             }
             boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
-            boolean closeUp = magnification >= Reach.CLOSE_UP || camera.attachment() != null;
-            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : FREE_CHOICE_EQUIVALENT_MM) / camera.sensor().crop();
+            boolean closeUp = magnification * camera.sensor().crop() >= Reach.CLOSE_UP || camera.attachment() != null;
+            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : Intent.viewEquivalentMm(intent.role(), intent.viewpoint()))
+                    / camera.sensor().crop();
             double focalMm = closeUp ? lens.longestMm() : clamp(proposedMm);
             double octavesShort = log2(proposedMm / focalMm);
-            if (plant && !closeUp && octavesShort > STANDING_OUT_OCTAVES) {
-                against(Verdict.COMPROMISE, octavesShort, new FitAdvice.BackgroundWide(
-                        focalMm * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
+            if (!closeUp && octavesShort > (plant ? STANDING_OUT_OCTAVES : NEAREST_OCTAVES)) {
+                double crop = camera.sensor().crop();
+                against(Verdict.COMPROMISE, octavesShort, plant ? new FitAdvice.BackgroundWide(focalMm * crop, proposedMm * crop)
+                        : new FitAdvice.ProposedWider(focalMm * crop, proposedMm * crop));
             } else if (!closeUp || octavesShort > 0) {
                 count(focalPoint(0.25, focalMm, proposedMm));
             }

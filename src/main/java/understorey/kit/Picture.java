@@ -85,12 +85,9 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
                 continue;
             }
             useful.addAll(way.parts());
-            if (!toKeep().handsWillDo()) {
-                for (Holding holding : holdings(way)) {
-                    if (holding.support() != null && toKeep().heldBy(holding.support(), holding.heightM())) {
-                        useful.add(holding.support());
-                    }
-                }
+            if (!toKeep().heldBy(null, way.trial().wantedHeightM())) {
+                holdings(way).stream().filter(holding -> toKeep().heldBy(holding.support(), holding.heightM()))
+                        .map(Holding::support).forEach(useful::add);
             }
         }
         return useful;

@@ -26,9 +26,4 @@ record Standard(LensFit whole) {
         return Holding.steadiness(support) >= Holding.steadiness(whole.support())
                 && Math.abs(heightM - whole.heightM()) <= SAME_HEIGHT_M;
     }
-
-    /** Whether the hands do as well as what the whole bag has. */
-    boolean handsWillDo() {
-        return whole.support() == null;
-    }
 }
