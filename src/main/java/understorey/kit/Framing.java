@@ -13,7 +13,7 @@ import understorey.plan.Role;
 import understorey.plan.Sharp;
 
 /**
- * Where one camera stands to frame a picture, at which focal length, and how much of its frame is used.
+ * Distance, focal length and crop at which one camera frames a picture.
  *
  * @param reach         of the lens as it is set
  * @param distanceM     from the lens to what is framed
@@ -26,7 +26,7 @@ import understorey.plan.Sharp;
 record Framing(Reach reach, double distanceM, double magnification, double cropTimes, Verdict verdict,
                double penalty, Craft.Point weakest, List<Advice> reasons, List<Shortfall> shortfalls) {
 
-    /** A longer lens than asked sees less, however far one steps back: common practice, no source. */
+    /** A lens this much longer than asked shows too little from any distance: common practice, no source. */
     private static final double LONGEST_STEP_BACK = 1.6;
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
@@ -36,17 +36,17 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double PER_OCTAVE = 1.5;
     /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
     private static final double STANDING_OUT_OCTAVES = 1.1;
-    /** What nobody sees. */
+    /** A difference that a picture does not show: common practice, no source. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
     private static final double ATTACHING = 0.5;
-    /** A focal length or a distance that a sum left this near to another is meant as it. */
+    /** Two distances this close to each other differ by rounding only. */
     private static final double ROUNDING = 1.001;
-    /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
+    /** Two focal lengths within a fiftieth look alike: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
     /** For a plant that is to stand out from what grows behind it: common practice, no source. */
     private static final double PLANT_EQUIVALENT_MM = 100;
-    /** Turns of the ring after which a focal length no longer changes. */
+    /** Number of steps after which the focal length no longer changes. */
     private static final int TURNS = 12;
 
     static Framing of(Camera camera, Intent intent) {
@@ -155,7 +155,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                     List.copyOf(reasons), List.copyOf(shortfalls));
         }
 
-        /** Why the picture is framed so, where nobody said how. */
+        /** Adds why the picture is framed so, where the author leaves the framing open. */
         private void proposal() {
             if (intent.assumed().contains("focal_equivalent")) {
                 reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.givenEquivalentMm())
@@ -192,7 +192,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             return Math.max(1, 1 / times);
         }
 
-        /** Nobody asked for the focal length that was proposed: the lens is used whole, at its nearest. */
+        /** A lens that misses a proposed focal length is used whole, at the nearest one that it has. */
         private double nearestTo(double proposedMm, double haveMm, double times) {
             double octaves = Math.abs(log2(times));
             against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, PER_OCTAVE * octaves,

@@ -1,8 +1,8 @@
 package understorey.kit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
@@ -10,7 +10,7 @@ import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Support;
 
-/** Why each thing that is not carried stays at home. */
+/** Finds why each thing that is not carried stays at home. */
 final class Leaving {
 
     private final Bag bag;
@@ -100,26 +100,14 @@ final class Leaving {
     }
 
     private boolean mounts(Lens lens) {
-        for (Body body : bag.bodies()) {
-            if (Objects.equals(lens.mount(), body.mount())) {
-                return true;
-            }
-        }
-        return false;
+        return bag.bodies().stream().anyMatch(body -> Objects.equals(lens.mount(), body.mount()));
     }
 
-    /** What is carried for the picture that the whole bag would not take for it; the lens where there is nothing more. */
+    /** Names of what is carried for the picture instead of the whole bag's choice; the lens where nothing else differs. */
     private String instead(Object thing, Picture picture) {
         LensFit best = best(picture);
-        List<String> names = new ArrayList<>();
-        for (Object other : best.things()) {
-            if (thing instanceof Support == other instanceof Support && !Things.among(picture.chosen(), other)) {
-                names.add(Things.name(other));
-            }
-        }
-        if (names.isEmpty()) {
-            names.add(taker(best.camera(), picture));
-        }
-        return String.join(" + ", names);
+        String names = best.things().stream().filter(other -> thing instanceof Support == other instanceof Support
+                && !Things.among(picture.chosen(), other)).map(Things::name).collect(Collectors.joining(" + "));
+        return names.isEmpty() ? taker(best.camera(), picture) : names;
     }
 }

@@ -23,7 +23,7 @@ import understorey.plan.Sharp;
 import understorey.plan.Support;
 
 /**
- * One lens on one picture: how it would be set up, and how well it serves.
+ * One camera on one picture: how it is set up, and how well it serves.
  *
  * @param focalMm       as set on the lens
  * @param cropTimes     linear; 1 for the whole frame
@@ -54,7 +54,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     static final Comparator<LensFit> BEST_FIRST = Comparator.comparing((LensFit fit) -> !fit.chosen())
             .thenComparing((one, other) -> compare(one.verdict, one.penalty, other.verdict, other.penalty));
 
-    /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
+    /** Order of cameras by verdict, then by penalty to a hundredth of a stop. */
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
         int verdicts = one.compareTo(other);
         return verdicts != 0 ? verdicts : Long.compare(Math.round(penalty * 100), Math.round(otherPenalty * 100));
@@ -115,14 +115,9 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return things;
     }
 
-    /** What most speaks against the lens; null if nothing does. */
+    /** First objection to the camera; null if there is none. */
     public @Nullable Advice objection() {
-        for (Advice reason : reasons) {
-            if (reason.severity() == Advice.Severity.OBJECTION) {
-                return reason;
-            }
-        }
-        return null;
+        return reasons.stream().filter(reason -> reason.severity() == Advice.Severity.OBJECTION).findFirst().orElse(null);
     }
 
     /** True if the author did not say what must be sharp. */
@@ -141,17 +136,17 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return focalMm * camera.sensor().crop() * cropTimes;
     }
 
-    /** Of the part of the sensor that is used, the picture's own width, mm. */
+    /** Width of the part of the sensor that is used, mm. */
     public double usedWidthMm() {
         return camera.sensor().acrossMm(intent.orientation()) / cropTimes;
     }
 
-    /** Of the part of the sensor that is used, the picture's own height, mm. */
+    /** Height of the part of the sensor that is used, mm. */
     public double usedHeightMm() {
         return camera.sensor().upMm(intent.orientation()) / cropTimes;
     }
 
-    /** What the picture takes in, focused where it is framed: close up less than at infinity. */
+    /** Angle of view, focused where the picture is framed: close up less than at infinity. */
     public AngleOfView view() {
         return AngleOfView.of(actingFocalMm(), usedWidthMm(), usedHeightMm(), magnification);
     }
@@ -184,33 +179,33 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return fromSensorM(focusM);
     }
 
-    /** The same of another plane, so far from the lens. */
+    /** Distance from the sensor of a plane that is given by its distance from the lens, metres. */
     public double fromSensorM(double subjectM) {
         double subjectMm = subjectM * 1000;
         return (subjectMm + 1 / (1 / actingFocalMm() - 1 / subjectMm)) / 1000;
     }
 
-    /** The nearest that it focuses at this focal length, attachment and all, metres from the lens. */
+    /** Minimum focus distance from the lens at this focal length, with any attachment, metres. */
     public double nearestFocusM() {
         return Reach.of(camera, focalMm).nearestMm() / 1000;
     }
 
-    /** The farthest, metres from the lens; positive infinity without an attachment. */
+    /** Maximum focus distance from the lens, metres; positive infinity without an attachment. */
     public double farthestFocusM() {
         return Reach.of(camera, focalMm).farthestMm() / 1000;
     }
 
-    /** Magnification that the lens reaches by standing off the sensor, without what a close-up lens adds. */
+    /** Magnification by extension of the lens, without what a close-up lens adds. */
     private double bellowsMagnification() {
         return (1 + magnification) / closeUpTimes() - 1;
     }
 
-    /** What standing off the sensor costs in light, stops; a close-up lens costs nothing. */
+    /** Light that the extension of the lens costs, stops; a close-up lens costs none. */
     public double closenessStops() {
         return Bellows.stops(bellowsMagnification());
     }
 
-    /** What an f-number set on the lens is worth so close, in light and in diffraction: N·(1 + m). */
+    /** Effective f-number in light and diffraction of an f-number set on the lens: N·(1 + m). */
     public double workingFNumber(double fNumber) {
         return fNumber * (1 + bellowsMagnification());
     }
@@ -226,12 +221,12 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                 Diffraction.largestUsefulFNumber(circleOfConfusionMm(), bellowsMagnification())));
     }
 
-    /** What is sharp at an f-number set on the lens, mm from the lens, when it is focused there. */
+    /** Depth of field at an f-number set on the lens and focused at a distance, mm from the lens. */
     public DepthOfField depthOfField(double fNumber, double focusMm) {
         return DepthOfField.of(actingFocalMm(), fNumber / closeUpTimes(), circleOfConfusionMm(), focusMm);
     }
 
-    /** Disc on the sensor of a point that lies so far from the lens, mm, at an f-number set on it. */
+    /** Blur disc on the sensor of a point at a distance from the lens, mm, at an f-number set on the lens. */
     public double blurDiscMm(double fNumber, double pointMm) {
         return BackgroundBlur.discMm(actingFocalMm(), fNumber / closeUpTimes(), focusM * 1000, pointMm);
     }
@@ -246,7 +241,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return usedHeightMm() / magnification / 1000;
     }
 
-    /** The blur that still passes for sharp, on the part of the sensor that is used, mm. */
+    /** Circle of confusion on the part of the sensor that is used, mm. */
     public double circleOfConfusionMm() {
         return circleOfConfusionMm(intent, camera, cropTimes);
     }

@@ -16,16 +16,16 @@ final class LensTrial {
 
     /** Where the bag does not say how far a lens stops down: common practice, no source. */
     private static final double SMALLEST_STOP = 16;
-    /** Beyond three stops the foreground or the distance is plainly lost: common practice, no source. */
+    /** Beyond three stops the foreground or the background is lost: common practice, no source. */
     static final double HOPELESS_STOPS = 3;
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
-    /** Close up, depth is worth a little softness all over: common practice, no source. */
+    /** Close up, more depth is worth a little diffraction: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
-    /** A third of a stop in f-number: nearer than that nobody sees the difference. */
+    /** A third of a stop in f-number; smaller differences do not show. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
-    /** What a picture loses that goes without the polariser it asks for, stops: common practice, no source. */
+    /** Shortfall of a picture without the polariser that it asks for, stops: common practice, no source. */
     static final double WITHOUT_POLARISER = 0.5;
 
     private final Bag bag;
@@ -91,8 +91,8 @@ final class LensTrial {
     }
 
     /**
-     * The plane of focus, from the lens. A frame may be asked farther off than what is to be sharp: focus never comes so
-     * near that a lens set for that frame would magnify beyond life size, where it soon forms no image at all.
+     * Distance of the plane of focus from the lens, mm. What must be sharp may be nearer than the frame that is asked. Focus
+     * then stays so far that a lens set for that frame magnifies at most life size.
      */
     private double focusMm() {
         if (!(intent.sharp() instanceof Sharp.Range range)) {

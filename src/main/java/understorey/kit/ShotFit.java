@@ -7,9 +7,9 @@ import understorey.advice.Advice;
 import understorey.plan.Companion;
 
 /**
- * Every lens of a bag tried on one picture, the best first.
+ * Every camera of a bag on one picture: the author's choice first, else the best.
  *
- * @param tried best first; of a bag that is carried in part, first the lenses carried, then those that stay at home
+ * @param tried first the cameras that are carried, then those that stay at home
  * @param helps what would make good what the best lens falls short of, and a support where nothing in the bag
  *              holds the camera; empty when neither is wanting
  */
