@@ -9,6 +9,8 @@ import understorey.advice.Advice;
 import understorey.kit.Intent;
 import understorey.plan.Bag;
 import understorey.plan.Body;
+import understorey.plan.CameraSettings;
+import understorey.plan.ChosenCamera;
 import understorey.plan.Filter;
 import understorey.plan.ForecastHour;
 import understorey.plan.Frame;
@@ -154,7 +156,8 @@ public final class Samples {
 
     public static Trip trip(Site site, LocalDate date, String arrive, String leave, List<ForecastHour> forecast,
                             Shot... shots) {
-        return new Trip("Sample trip", "sample-trip", null, site, new When.On(date), clock(arrive), clock(leave),
+        return new Trip("Sample trip", "sample-trip", null, site, new When.On(date),
+                arrive == null ? null : LocalTime.parse(arrive), leave == null ? null : LocalTime.parse(leave),
                 bag(fullFrame(24), ZOOM), List.of(), null, null, forecast, null, List.of(shots), null);
     }
 
@@ -165,10 +168,6 @@ public final class Samples {
 
     public static ZoneId zone() {
         return Places.MID_LATITUDE.zone();
-    }
-
-    private static LocalTime clock(String time) {
-        return time == null ? null : LocalTime.parse(time);
     }
 
     /** A shot in the making; what is not said stays open, as for an author. */
@@ -188,6 +187,7 @@ public final class Samples {
         private LocalTime start;
         private String after;
         private Double printM;
+        private ChosenCamera chosen = ChosenCamera.NONE;
 
         private Picture(String name) {
             this.name = name;
@@ -273,9 +273,14 @@ public final class Samples {
             return this;
         }
 
+        public Picture with(String body, String lens) {
+            chosen = new ChosenCamera(body, lens);
+            return this;
+        }
+
         public Shot shot() {
             return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, equivalentMm, frame, null, List.of(),
-                    polariser, duration, null, null, null, tiltDeg, start, after, printM, null);
+                    polariser, duration, null, null, null, tiltDeg, start, after, printM, null, chosen, CameraSettings.NONE);
         }
 
         public Intent intent() {

@@ -22,6 +22,13 @@ public sealed interface BagAdvice extends Advice {
     record LeftSpared(String shot, String instead) implements BagAdvice {
     }
 
+    record LeftOutclassed(String shot, String instead) implements BagAdvice {
+    }
+
+    /** The author decided on another camera. */
+    record LeftByChoice(String shot, String instead) implements BagAdvice {
+    }
+
     /** The only picture that it is for cannot be taken in the light there will be. */
     record LeftNoLight() implements BagAdvice {
     }

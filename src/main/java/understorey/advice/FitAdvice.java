@@ -39,10 +39,10 @@ public sealed interface FitAdvice extends Advice {
     record BackgroundWide(@In(MILLIMETRES) double have, @In(MILLIMETRES) double proposed) implements Objection {
     }
 
-    record ProposedWider(@In(MILLIMETRES) double have, @In(MILLIMETRES) double proposed) implements FitAdvice {
+    record ProposedWider(@In(MILLIMETRES) double have, @In(MILLIMETRES) double proposed) implements Objection {
     }
 
-    record ProposedLonger(@In(MILLIMETRES) double have, @In(MILLIMETRES) double proposed) implements FitAdvice {
+    record ProposedLonger(@In(MILLIMETRES) double have, @In(MILLIMETRES) double proposed) implements Objection {
     }
 
     /** The lens frames the picture from this distance. */
@@ -70,6 +70,20 @@ public sealed interface FitAdvice extends Advice {
     }
 
     record WorkingDistanceSmall(@In(METRES) double distance) implements FitAdvice {
+    }
+
+    record WorkingDistanceLong(@In(METRES) double distance) implements FitAdvice {
+    }
+
+    /** So near that the camera shades the flower. */
+    record FlowerShaded(@In(METRES) double distance) implements Objection {
+    }
+
+    /** A close-up by a lens that is no macro lens. */
+    record NoMacro() implements FitAdvice {
+    }
+
+    record SmallerSensor(@In(TIMES) double crop) implements FitAdvice {
     }
 
     /** The sharpness asked needs a smaller aperture than is of use. */
@@ -106,5 +120,21 @@ public sealed interface FitAdvice extends Advice {
 
     /** Left at home: a lighter bag takes the picture as well. */
     record LensAtHome(String item) implements Objection {
+    }
+
+    /** Left at home: a carried camera takes the picture better. */
+    record LensOutclassed(String item, String better) implements Objection {
+    }
+
+    /** Left at home: the author decided on another camera. */
+    record LensNotChosen(String item) implements Objection {
+    }
+
+    /** The author decided on this camera, and the bag has no better one. */
+    record ChosenCamera() implements FitAdvice {
+    }
+
+    /** The author decided on this camera, and another one of the bag serves better. */
+    record BetterCamera(String better, Advice because) implements FitAdvice {
     }
 }

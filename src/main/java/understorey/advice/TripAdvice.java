@@ -89,6 +89,10 @@ public sealed interface TripAdvice extends Advice {
     record ShotCannot(String shot) implements Warning {
     }
 
+    /** The camera serves the picture, but the light of its time does not. */
+    record ShotCannotInLight(String shot) implements Warning {
+    }
+
     record ShotCompromise(String shot, Advice why) implements TripAdvice {
     }
 

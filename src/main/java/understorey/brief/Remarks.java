@@ -142,7 +142,8 @@ final class Remarks {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
         if (best == null || shot.verdict() == Verdict.CANNOT) {
-            findings.add(new TripAdvice.ShotCannot(name));
+            findings.add(best != null && best.verdict() != Verdict.CANNOT ? new TripAdvice.ShotCannotInLight(name)
+                    : new TripAdvice.ShotCannot(name));
         } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
         } else if (shot.verdict() == Verdict.COMPROMISE) {

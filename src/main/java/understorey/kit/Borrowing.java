@@ -2,14 +2,15 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.HelpAdvice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
-import understorey.plan.Support;
 
-/** What a companion could lend for a picture that the author's whole bag does not take as asked. */
+/** Looks for what a companion could lend for a picture that the author's whole bag does not take as asked. */
 final class Borrowing {
 
     private final Intent intent;
@@ -64,39 +65,22 @@ final class Borrowing {
     }
 
     private Advice offer(LensFit fit, List<Object> lent) {
-        List<String> names = new ArrayList<>();
-        for (Object thing : lent) {
-            names.add(Things.name(thing));
-        }
         boolean whole = Things.firstNotAmong(lent, fit.camera().parts()) == null;
-        String item = String.join(", ", names);
+        String item = lent.stream().map(Things::name).collect(Collectors.joining(", "));
         return whole ? new HelpAdvice.BorrowCamera(companion.name(), item) : new HelpAdvice.Borrow(companion.name(), item);
     }
 
     private List<Object> theirs(LensFit fit) {
-        List<Object> theirs = new ArrayList<>();
         List<Object> things = Things.of(companion.gear());
-        for (Object thing : fit.things()) {
-            if (Things.among(things, thing)) {
-                theirs.add(thing);
-            }
-        }
-        return theirs;
+        return fit.things().stream().filter(thing -> Things.among(things, thing)).toList();
     }
 
     private @Nullable Advice support(LensFit best) {
-        for (Holding holding : Holding.all(companion.gear(), best.camera(), intent)) {
-            Support support = holding.support();
-            if (support != null && Holding.steady(support)) {
-                return new HelpAdvice.Borrow(companion.name(), support.name());
-            }
-        }
-        return null;
+        return best.holdings(companion.gear()).stream().map(Holding::support).filter(Holding::steady).findFirst()
+                .map(support -> new HelpAdvice.Borrow(companion.name(), support.name())).orElse(null);
     }
 
     private static <T> List<T> joined(List<T> some, List<T> others) {
-        List<T> joined = new ArrayList<>(some);
-        joined.addAll(others);
-        return joined;
+        return Stream.concat(some.stream(), others.stream()).toList();
     }
 }

@@ -63,6 +63,12 @@ public record Camera(Body body, Lens lens, Sensor sensor, @Nullable Filter attac
         return Objects.requireNonNull(lens.sensor() == null ? body.sensor() : lens.sensor(), body.name());
     }
 
+    /** Names of body, lens and attachment. */
+    public String name() {
+        return body.name() + ", " + lens.name() + (lens.builtIn() ? " lens" : "")
+                + (attachment == null ? "" : " + " + attachment.name());
+    }
+
     /** Body, lens, attachment and its ring; a built-in lens comes with its body. */
     List<Object> parts() {
         List<Object> parts = new ArrayList<>(3);

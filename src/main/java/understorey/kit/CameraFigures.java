@@ -1,13 +1,12 @@
 package understorey.kit;
 
-import java.util.ArrayList;
 import java.util.List;
 import understorey.optics.AngleOfView;
 import understorey.plan.Bag;
 import understorey.plan.Lens;
 
 /**
- * What a camera of the bag can do, before any picture asks.
+ * Angles of view and greatest magnification of a camera of the bag.
  *
  * @param widestViewDeg    horizontal, at the wide end, focused at infinity
  * @param narrowestViewDeg horizontal, at the long end
@@ -18,13 +17,7 @@ public record CameraFigures(Camera camera, double shortestEquivalentMm, double l
 
     /** Every body with every lens that fits it, without attachments, in file order. */
     public static List<CameraFigures> of(Bag bag) {
-        List<CameraFigures> figures = new ArrayList<>();
-        for (Camera camera : Camera.of(bag)) {
-            if (camera.attachment() == null) {
-                figures.add(of(camera));
-            }
-        }
-        return List.copyOf(figures);
+        return Camera.of(bag).stream().filter(camera -> camera.attachment() == null).map(CameraFigures::of).toList();
     }
 
     private static CameraFigures of(Camera camera) {

@@ -45,7 +45,8 @@ record Candidate(int needs, boolean good, int[] holders, boolean[] well, boolean
         }
         Camera camera = way.trial().camera();
         Filter attachment = camera.attachment();
-        return new Candidate(needs, standard.metBy(way), holders, well, standard.handsWillDo(),
+        return new Candidate(needs, standard.metBy(way), holders, well,
+                standard.heldBy(null, way.trial().wantedHeightM()),
                 bits.number(camera.body()), camera.lens().builtIn() ? 0
                         : 1 + bits.number(camera.lens()) + (attachment == null || camera.tubeMm() == 0 ? 0
                                 : bits.count() * (1 + bits.number(attachment))));

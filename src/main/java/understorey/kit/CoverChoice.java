@@ -4,7 +4,7 @@ import understorey.optics.FlowerCover;
 import understorey.optics.GroundView;
 
 /**
- * The flower floor through one lens at one focal length, framed as the picture planned.
+ * Carpet of flowers through one lens at one focal length, framed as planned.
  *
  * @param fit       of the lens, as tried on the picture
  * @param focalMm   as set on the lens
@@ -17,7 +17,7 @@ import understorey.optics.GroundView;
 public record CoverChoice(LensFit fit, double focalMm, double cropTimes, boolean planned, GroundView ground,
                           FlowerCover typical, FlowerCover thick) {
 
-    /** So far behind the nearest flowers the first trunks stand: common practice, no source. */
+    /** Distance from the nearest flowers to the first trunks, metres: common practice, no source. */
     public static final double TRUNK_BEHIND_M = 10;
 
     /** Full-frame equivalent of the picture as cropped, mm. */
@@ -25,12 +25,12 @@ public record CoverChoice(LensFit fit, double focalMm, double cropTimes, boolean
         return focalMm * fit.camera().sensor().crop() * cropTimes;
     }
 
-    /** From the lens to the nearest flowers in the frame, metres. */
+    /** Distance from the lens to the nearest flowers in the frame, metres. */
     public double nearestM() {
         return typical.nearestM();
     }
 
-    /** How much floor the frame holds one behind the other, metres: the spread of the picture. */
+    /** Depth of the ground in the frame, metres. */
     public double depthM() {
         return typical.depthM();
     }

@@ -18,13 +18,12 @@ import understorey.plan.Slope;
 import understorey.plan.Subject;
 
 /**
- * What the lenses of a bag make of one picture's flower floor: how thick it looks, how deep it runs, how large the
- * trees stand behind it.
+ * Carpet of flowers through each lens of a bag: how dense it looks, how deep it is, how large the trees behind it are.
  *
- * <p>Each lens is compared, its frame whole, at the focal length it would use and at its ends; one that shows no
- * ground in focus is left out. All are aimed from the planned camera's height as {@link GroundView#through} says: the
- * nearest flowers on the bottom edge as large in the frame as planned, so a longer lens stands further back and
- * looks flatter. The planned lens stands as planned, crop and tilt and all.
+ * <p>Each lens is compared without a crop, at the focal length that it would use and at its ends. A lens that shows no
+ * ground in focus is left out. All are aimed from the planned height as {@link GroundView#through} says: the nearest
+ * flowers on the bottom edge are as large in the frame as planned. So a longer lens is further back and looks flatter.
+ * The planned lens keeps its crop and its tilt.
  *
  * @param choices  by rising equivalent focal length; equals in order of fit
  * @param loweredM height a hand's breadth over the flower heads; null if the camera is hardly higher
@@ -32,7 +31,7 @@ import understorey.plan.Subject;
  */
 public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @Nullable FlowerCover lowered) {
 
-    /** Of the frame: less is no floor, but the edge of a cliff. */
+    /** Least share of the frame that ground must fill to count as a carpet. */
     private static final double LEAST_GROUND = 1e-6;
     private static final double HAND_M = 0.1;
     /** A camera less than half as high again is low already: common practice, no source. */
@@ -71,7 +70,8 @@ public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @
     }
 
     /**
-     * Rise of a slope along a bearing, degrees. Positive rises away; 0 without a slope or a bearing of the lens. How the ground leans sideways is left out.
+     * Rise of a slope along a bearing, degrees. Positive rises away; it is 0 without a slope or without a bearing.
+     * The slope across the view is left out.
      */
     public static double alongViewDeg(@Nullable Slope slope, @Nullable Double facingDeg) {
         return slope == null || facingDeg == null ? 0 : Incline.riseDeg(slope.angleDeg(), slope.facesDeg(), facingDeg);
@@ -79,12 +79,7 @@ public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @
 
     /** The lens and focal length that serve the picture best. */
     public CoverChoice planned() {
-        for (CoverChoice choice : choices) {
-            if (choice.planned()) {
-                return choice;
-            }
-        }
-        throw new IllegalStateException("no lens planned among " + choices.size());
+        return choices.stream().filter(CoverChoice::planned).findFirst().orElseThrow();
     }
 
     /** How thick the flowers look as planned, and what the longest lens, the widest and a lower camera change. */
@@ -117,7 +112,7 @@ public record CoverTrade(List<CoverChoice> choices, @Nullable Double loweredM, @
         return one.cover() > WORTH_TELLING * other.cover();
     }
 
-    /** The flowers before the planned camera. */
+    /** Flowers in front of the planned camera. */
     private static final class Floor {
         private final LensFit best;
         private final double headsM;

@@ -13,37 +13,40 @@ import understorey.plan.Role;
 import understorey.plan.Sharp;
 
 /**
- * Where one camera stands to frame a picture, at which focal length, and how much of its frame is used.
+ * Distance, focal length and crop at which one camera frames a picture.
  *
  * @param reach         of the lens as it is set
  * @param distanceM     from the lens to what is framed
  * @param magnification at that distance
  * @param cropTimes     linear; 1 for the whole frame
  * @param penalty       in stops of shortfall, for ranking
+ * @param weakest       what costs the most stops
  * @param shortfalls    in the order of the reasons
  */
 record Framing(Reach reach, double distanceM, double magnification, double cropTimes, Verdict verdict,
-               double penalty, List<Advice> reasons, List<Shortfall> shortfalls) {
+               double penalty, Craft.Point weakest, List<Advice> reasons, List<Shortfall> shortfalls) {
 
-    /** A longer lens than asked sees less, however far one steps back: common practice, no source. */
+    /** A lens this much longer than asked shows too little from any distance: common practice, no source. */
     private static final double LONGEST_STEP_BACK = 1.6;
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
-    /** Half or twice the focal length proposed still makes that kind of picture: common practice, no source. */
-    private static final double NEAREST_OCTAVES = 1.1;
-    /** What nobody sees. */
+    /** 35 mm and 75 mm still show a carpet as 50 mm does; 24 mm and 100 mm do not: common practice, no source. */
+    private static final double NEAREST_OCTAVES = 0.6;
+    /** 28 mm beats 20 mm for a way in, whatever it weighs; stops per octave: common practice, no source. */
+    private static final double PER_OCTAVE = 1.5;
+    /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
+    private static final double STANDING_OUT_OCTAVES = 1.1;
+    /** A difference that a picture does not show: common practice, no source. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
     private static final double ATTACHING = 0.5;
-    /** A focal length or a distance that a sum left this near to another is meant as it. */
+    /** Two distances this close to each other differ by rounding only. */
     private static final double ROUNDING = 1.001;
-    /** Within a fiftieth nobody tells two focal lengths apart: common practice, no source. */
+    /** Two focal lengths within a fiftieth look alike: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
-    private static final double LEAST_WORKING_MM = 100;
-    private static final double FREE_CHOICE_EQUIVALENT_MM = 50;
     /** For a plant that is to stand out from what grows behind it: common practice, no source. */
     private static final double PLANT_EQUIVALENT_MM = 100;
-    /** Turns of the ring after which a focal length no longer changes. */
+    /** Number of steps after which the focal length no longer changes. */
     private static final int TURNS = 12;
 
     static Framing of(Camera camera, Intent intent) {
@@ -59,11 +62,14 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private final List<Shortfall> shortfalls = new ArrayList<>();
         private Verdict verdict = Verdict.FITS;
         private double penalty;
+        private Craft.Point weakest;
 
         Draft(Camera camera, Intent intent) {
             this.camera = camera;
             this.lens = camera.lens();
             this.intent = intent;
+            weakest = Craft.sensor(camera);
+            penalty = weakest.stops();
         }
 
         Framing framing() {
@@ -94,9 +100,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             }
             double used = Math.min(wanted, reach.greatest());
             double distanceMm = focusable(reach, reach.distanceMm(used), Verdict.CANNOT);
-            if (distanceMm < LEAST_WORKING_MM) {
-                against(Verdict.FITS, 0.5, new FitAdvice.WorkingDistanceSmall(distanceMm / 1000));
-            }
             reasons.add(new FitAdvice.FramedFrom(reach.focalMm(), distanceMm / 1000));
             return done(reach, distanceMm, Math.max(used, reach.least()), crop);
         }
@@ -144,12 +147,15 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private Framing done(Reach reach, double distanceMm, double magnification, double crop) {
+            if (intent.frame() != null) {
+                Craft.framed(reach.alone(), magnification * crop * camera.sensor().crop(), distanceMm).forEach(this::craft);
+            }
             proposal();
-            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, List.copyOf(reasons),
-                    List.copyOf(shortfalls));
+            return new Framing(reach, distanceMm / 1000, magnification, crop, verdict, penalty, weakest,
+                    List.copyOf(reasons), List.copyOf(shortfalls));
         }
 
-        /** Why the picture is framed so, where nobody said how. */
+        /** Adds why the picture is framed so, where the author leaves the framing open. */
         private void proposal() {
             if (intent.assumed().contains("focal_equivalent")) {
                 reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.givenEquivalentMm())
@@ -186,10 +192,10 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             return Math.max(1, 1 / times);
         }
 
-        /** Nobody asked for the focal length that was proposed: the lens is used whole, at its nearest. */
+        /** A lens that misses a proposed focal length is used whole, at the nearest one that it has. */
         private double nearestTo(double proposedMm, double haveMm, double times) {
             double octaves = Math.abs(log2(times));
-            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, octaves,
+            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, PER_OCTAVE * octaves,
                     times < 1 ? new FitAdvice.ProposedWider(haveMm, proposedMm) : new FitAdvice.ProposedLonger(haveMm, proposedMm));
             return 1;
         }
@@ -204,9 +210,21 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         }
 
         private void against(Verdict what, double stops, Advice reason) {
-            verdict = verdict.and(what);
-            penalty += stops;
+            count(new Craft.Point(stops, what, reason));
             reasons.add(reason);
+        }
+
+        private void craft(Craft.Point point) {
+            count(point);
+            if (point.worthSaying()) {
+                reasons.add(point.reason());
+            }
+        }
+
+        private void count(Craft.Point point) {
+            verdict = verdict.and(point.verdict());
+            penalty += point.stops();
+            weakest = point.stops() > weakest.stops() ? point : weakest;
         }
 
         private double magnification(Frame frame) {
@@ -218,28 +236,31 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         private double freeFocalMm(double magnification) {
             if (intent.focalEquivalentMm() != null) {
                 double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
-                penalty += Math.abs(log2(clamp(wantedMm) / wantedMm));
+                count(focalPoint(1, clamp(wantedMm), wantedMm));
                 return clamp(wantedMm);
             }
-            if (magnification >= Reach.CLOSE_UP || camera.attachment() != null) {
-                return lens.longestMm();
-            }
             boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
-            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : FREE_CHOICE_EQUIVALENT_MM) / camera.sensor().crop();
-            if (plant) {
-                standingOut(log2(proposedMm / clamp(proposedMm)), proposedMm);
+            boolean closeUp = magnification * camera.sensor().crop() >= Reach.CLOSE_UP || camera.attachment() != null;
+            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : Intent.viewEquivalentMm(intent.role(), intent.viewpoint()))
+                    / camera.sensor().crop();
+            double focalMm = closeUp ? lens.longestMm() : clamp(proposedMm);
+            double octavesShort = log2(proposedMm / focalMm);
+            if (!closeUp && octavesShort > (plant ? STANDING_OUT_OCTAVES : NEAREST_OCTAVES)) {
+                double crop = camera.sensor().crop();
+                against(Verdict.COMPROMISE, octavesShort, plant ? new FitAdvice.BackgroundWide(focalMm * crop, proposedMm * crop)
+                        : new FitAdvice.ProposedWider(focalMm * crop, proposedMm * crop));
+            } else if (!closeUp || octavesShort > 0) {
+                count(focalPoint(0.25, focalMm, proposedMm));
             }
-            return clamp(proposedMm);
+            return focalMm;
         }
 
-        /** A wide lens shows what grows behind a plant; a phone has no other. */
-        private void standingOut(double octavesShort, double proposedMm) {
-            if (octavesShort > NEAREST_OCTAVES && !lens.builtIn()) {
-                against(Verdict.COMPROMISE, octavesShort, new FitAdvice.BackgroundWide(
-                        lens.longestMm() * camera.sensor().crop(), proposedMm * camera.sensor().crop()));
-            } else {
-                penalty += Math.abs(octavesShort) / 4;
-            }
+        /** A focal length that is off what suits the picture, at so many stops per octave. */
+        private Craft.Point focalPoint(double stops, double haveMm, double suitsMm) {
+            double crop = camera.sensor().crop();
+            return new Craft.Point(stops * Math.abs(log2(haveMm / suitsMm)), Verdict.FITS, haveMm < suitsMm
+                    ? new FitAdvice.ProposedWider(haveMm * crop, suitsMm * crop)
+                    : new FitAdvice.ProposedLonger(haveMm * crop, suitsMm * crop));
         }
 
         private double clamp(double focalMm) {

@@ -1,6 +1,7 @@
 package understorey.kit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -10,7 +11,7 @@ import understorey.plan.Support;
 import understorey.plan.Viewpoint;
 
 /**
- * What holds the camera for a picture, and at which height.
+ * Support that holds the camera for a picture, and its height.
  *
  * @param support    null for the hands
  * @param heightM    of the lens axis above the ground
@@ -19,22 +20,22 @@ import understorey.plan.Viewpoint;
  */
 record Holding(@Nullable Support support, double heightM, List<Advice> reasons, List<Shortfall> shortfalls) {
 
-    /** Legs first: they hold any picture; then what lies on the ground. */
+    /** Order of choice: legs hold any picture, then come supports on the ground, then a monopod. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
 
     /**
      * What holds the camera, of the supports that are carried.
      *
-     * @param whole   every support there is: what speaks against each is told
+     * @param whole   every support of the author, each with what speaks against it
      * @param carried a part of it
+     * @param wantedM height of the lens axis that the picture asks for
      */
-    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent) {
+    static Holding of(Bag whole, Bag carried, Camera camera, Viewpoint viewpoint, double wantedM) {
         List<Advice> against = new ArrayList<>();
         List<Shortfall> shortfalls = new ArrayList<>();
-        double wantedM = Intent.nominalHeightM(intent.viewpoint());
         for (Support support : inOrder(whole)) {
-            double heightM = reach(support, intent.viewpoint(), wantedM);
+            double heightM = reach(support, viewpoint, wantedM);
             Advice obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
                 against.add(obstacle);
@@ -54,31 +55,17 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     }
 
     /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
-    static List<Holding> all(Bag bag, Camera camera, Intent intent) {
-        List<Holding> all = new ArrayList<>();
-        double wantedM = Intent.nominalHeightM(intent.viewpoint());
-        for (Support support : inOrder(bag)) {
-            double heightM = reach(support, intent.viewpoint(), wantedM);
-            if (reaches(support, heightM) && !overloads(support, camera)) {
-                all.add(new Holding(support, heightM, List.of(), List.of()));
-            }
-        }
-        return all;
+    static List<Holding> all(Bag bag, Camera camera, Viewpoint viewpoint, double wantedM) {
+        return inOrder(bag).stream().map(support -> new Holding(support, reach(support, viewpoint, wantedM), List.of(), List.of()))
+                .filter(held -> held.support() != null && reaches(held.support(), held.heightM()) && !overloads(held.support(), camera))
+                .toList();
     }
 
     private static List<Support> inOrder(Bag bag) {
-        List<Support> supports = new ArrayList<>();
-        for (Support.Kind kind : ORDER) {
-            for (Support support : bag.supports()) {
-                if (support.kind() == kind) {
-                    supports.add(support);
-                }
-            }
-        }
-        return supports;
+        return bag.supports().stream().sorted(Comparator.comparing(support -> ORDER.indexOf(support.kind()))).toList();
     }
 
-    /** 2 for what stands by itself, 1 for a monopod, 0 for the hands. */
+    /** Steadiness: 2 for a support that needs no hand, 1 for a monopod, 0 for the hands. */
     static int steadiness(@Nullable Support support) {
         return support == null ? 0 : steady(support) ? 2 : 1;
     }
@@ -117,7 +104,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
         return support.carriesKg() != null && camera.weightG() / 1000 > support.carriesKg();
     }
 
-    /** Where the bag does not say: common practice, no source. */
+    /** Lowest height, metres; where the bag gives none, common practice, no source. */
     private static double lowestM(Support support) {
         if (support.lowestM() != null) {
             return support.lowestM();

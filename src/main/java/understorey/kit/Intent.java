@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.optics.CircleOfConfusion;
 import understorey.optics.DepthOfField;
+import understorey.optics.Sharpness;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
@@ -45,6 +46,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double FULL_FRAME_COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double FLOOR_EQUIVALENT_MM = 50;
     private static final double APPROACH_EQUIVALENT_MM = 28;
+    private static final double LOW_EQUIVALENT_MM = 20;
+    private static final double CLOSE_UP_STOP = 11;
     private static final double DETAIL_FILLS = 0.5;
     private static final double HEAD_FILLS = 0.6;
     private static final double UNKNOWN_HEAD_M = 0.04;
@@ -81,7 +84,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
                 frame = frame(role, shot.subject());
                 assumed.add("frame");
             } else {
-                focal = role == Role.APPROACH ? APPROACH_EQUIVALENT_MM : FLOOR_EQUIVALENT_MM;
+                focal = viewEquivalentMm(role, viewpoint);
                 assumed.add("focal_equivalent");
             }
         }
@@ -101,6 +104,16 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     /** The focal length of a picture that the frame does not decide. */
     double givenEquivalentMm() {
         return Objects.requireNonNull(focalEquivalentMm, "the frame decides");
+    }
+
+    /**
+     * Focal length for a view, full-frame equivalent: 50 mm for a carpet; for the way in 28 mm from the knees and evenly
+     * less below, to 20 mm for the one flower that dominates from the ground. Common practice, no source.
+     */
+    static double viewEquivalentMm(Role role, Viewpoint viewpoint) {
+        double lowered = Math.max(GROUND_M, Math.min(KNEELING_M, nominalHeightM(viewpoint))) / KNEELING_M;
+        return role != Role.APPROACH ? FLOOR_EQUIVALENT_MM : APPROACH_EQUIVALENT_MM
+                * Math.pow(lowered, Math.log(APPROACH_EQUIVALENT_MM / LOW_EQUIVALENT_MM) / Math.log(KNEELING_M / GROUND_M));
     }
 
     private static <T> T or(@Nullable T written, T otherwise, String name, Set<String> assumed) {
@@ -131,14 +144,17 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     }
 
     /**
-     * A framed picture is sharp over a quarter of its width; a view from 1.6 times the camera's height (at
+     * A framed picture is sharp over a quarter of its width, but over no more than f/11 on full frame holds; a view from 1.6 times the camera's height (at
      * least half a metre) to 40 m, on the way in to 15 m, but from no nearer than f/16 on full frame holds at that
      * focal length (1/near = 2/H + 1/far). Common practice, no source.
      */
     private static Sharp sharp(Role role, Viewpoint viewpoint, @Nullable Frame frame, @Nullable Double focal, Subject subject,
                                Orientation orientation) {
         if (frame != null) {
-            return new Sharp.Depth(widthM(frame, subject, orientation) / 4);
+            double widthM = widthM(frame, subject, orientation);
+            double magnification = Sensor.FULL_FRAME.acrossMm(orientation) / (widthM * 1000);
+            return new Sharp.Depth(Math.min(widthM / 4,
+                    Sharpness.closeUpDepthMm(CLOSE_UP_STOP, FULL_FRAME_COC_MM, magnification) / 1000));
         }
         double farM = role == Role.APPROACH ? 15 : 40;
         double hyperfocalM = DepthOfField.hyperfocalMm(Objects.requireNonNull(focal), SMALL_STOP, FULL_FRAME_COC_MM) / 1000;

@@ -1,19 +1,21 @@
 package understorey.kit;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import understorey.plan.Bag;
 
 /**
- * The things to choose from, each a bit, in file order. Up to twenty of them the choice is free. Of a bag in which more
- * are of use, only what the whole bag's own choices take is looked at, and of that the twenty heaviest: the rest of
- * it is taken as a whole, so that the outcome never weighs more than those choices together.
+ * Things to choose from, each a bit, in file order. The choice is free among up to twenty things. Where more are useful,
+ * only what the whole bag's own choices take is looked at, and of that the twenty heaviest. The rest is always taken, so
+ * the outcome never weighs more than those choices together.
  */
 final class ItemSet {
 
-    /** Twenty things make a million sets. */
+    /** Most things that are searched: they make a million sets. */
     static final int MOST = 20;
-    /** The bit of everything that is taken anyhow. */
+    /** Bit of everything that is always taken. */
     static final int ALWAYS = 1 << MOST;
 
     private final List<Object> all;
@@ -32,7 +34,7 @@ final class ItemSet {
         if (free.size() > MOST) {
             take(chosen);
             while (free.size() > MOST) {
-                Object lightest = lightest();
+                Object lightest = Collections.min(free, Comparator.comparingLong(ItemSet::weightMg));
                 free.removeIf(thing -> thing == lightest);
                 always.add(lightest);
             }
@@ -41,30 +43,16 @@ final class ItemSet {
 
     private void take(List<Object> things) {
         free.clear();
-        for (Object thing : all) {
-            if (Things.among(things, thing)) {
-                free.add(thing);
-            }
-        }
+        all.stream().filter(thing -> Things.among(things, thing)).forEach(free::add);
     }
 
-    private Object lightest() {
-        Object lightest = free.get(0);
-        for (Object thing : free) {
-            if (weightMg(thing) < weightMg(lightest)) {
-                lightest = thing;
-            }
-        }
-        return lightest;
-    }
-
-    /** Whole milligrams, so that sums are exact in any order; what nobody weighed counts nothing. */
+    /** Weight in whole milligrams, so that sums are exact in any order; 0 for an unknown weight. */
     static long weightMg(Object thing) {
         Double grams = Things.weightG(thing);
         return grams == null ? 0 : Math.round(grams * 1000);
     }
 
-    /** How many bits are free. */
+    /** Number of free bits. */
     int size() {
         return free.size();
     }
@@ -74,11 +62,7 @@ final class ItemSet {
     }
 
     long alwaysMg() {
-        long sum = 0;
-        for (Object thing : always) {
-            sum += weightMg(thing);
-        }
-        return sum;
+        return always.stream().mapToLong(ItemSet::weightMg).sum();
     }
 
     /** All bits together; 0 when one of the things has none. */
@@ -94,7 +78,7 @@ final class ItemSet {
         return bits;
     }
 
-    /** 0 when it has none. */
+    /** Bit of a thing; 0 where it has none. */
     int of(Object thing) {
         for (int i = 0; i < free.size(); i++) {
             if (free.get(i) == thing) {
@@ -104,7 +88,7 @@ final class ItemSet {
         return Things.among(always, thing) ? ALWAYS : 0;
     }
 
-    /** Its place in the bag. */
+    /** Place of a thing in the bag, from 0. */
     int number(Object thing) {
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i) == thing) {
@@ -114,19 +98,13 @@ final class ItemSet {
         return all.size();
     }
 
-    /** Of all things in the bag. */
+    /** Number of things in the bag. */
     int count() {
         return all.size();
     }
 
     /** The things of a set of bits, in file order. */
     List<Object> things(int set) {
-        List<Object> things = new ArrayList<>();
-        for (Object thing : all) {
-            if ((of(thing) & set) != 0) {
-                things.add(thing);
-            }
-        }
-        return things;
+        return all.stream().filter(thing -> (of(thing) & set) != 0).toList();
     }
 }

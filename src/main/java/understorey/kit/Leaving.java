@@ -1,8 +1,8 @@
 package understorey.kit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
 import understorey.plan.Bag;
@@ -10,7 +10,7 @@ import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Support;
 
-/** Why each thing that is not carried stays at home. */
+/** Finds why each thing that is not carried stays at home. */
 final class Leaving {
 
     private final Bag bag;
@@ -32,13 +32,8 @@ final class Leaving {
      */
     static List<SmallestBag.Left> of(Bag bag, List<Object> carried, List<Picture> pictures, List<ShotFit> fits) {
         Leaving leaving = new Leaving(bag, pictures, fits);
-        List<SmallestBag.Left> left = new ArrayList<>();
-        for (Object thing : Things.of(bag)) {
-            if (!Things.among(carried, thing)) {
-                left.add(new SmallestBag.Left(Things.name(thing), Things.weightG(thing), leaving.why(thing)));
-            }
-        }
-        return List.copyOf(left);
+        return Things.of(bag).stream().filter(thing -> !Things.among(carried, thing))
+                .map(thing -> new SmallestBag.Left(thing, leaving.why(thing))).toList();
     }
 
     private Advice why(Object thing) {
@@ -56,22 +51,37 @@ final class Leaving {
 
     /** What the thing could do, at its best, for a picture that another does without it. */
     private Advice spare(Object thing) {
-        Verdict best = Verdict.CANNOT;
+        Way best = null;
         Picture served = null;
         for (Picture picture : pictures) {
             for (Way way : picture.ways()) {
-                if (way.verdict().compareTo(best) < 0 && picture.couldUse(thing, way)) {
-                    best = way.verdict();
+                if (way.verdict() != Verdict.CANNOT && (best == null || way.verdict().compareTo(best.verdict()) < 0)
+                        && picture.couldUse(thing, way)) {
+                    best = way;
                     served = picture;
                 }
             }
         }
-        if (served == null) {
-            return new BagAdvice.LeftUnasked();
+        return served == null || best == null ? unasked(thing) : spare(thing, served, best);
+    }
+
+    private Advice spare(Object thing, Picture picture, Way way) {
+        String shot = picture.intent().shot().name();
+        String taker = taker(thing, picture);
+        LensFit taken = best(picture);
+        if (way.verdict() != Verdict.FITS) {
+            return new BagAdvice.LeftCompromise(shot, taker);
         }
-        String shot = served.intent().shot().name();
-        return best == Verdict.FITS ? new BagAdvice.LeftAsWell(shot, taker(thing, served))
-                : new BagAdvice.LeftCompromise(shot, taker(thing, served));
+        boolean equal = thing instanceof Support || way.penalty() <= taken.penalty() + LensFit.EQUAL_STOPS;
+        return equal ? new BagAdvice.LeftAsWell(shot, taker) : new BagAdvice.LeftOutclassed(shot, taker);
+    }
+
+    /** A thing that could take a picture for which the author decided on another camera, or none at all. */
+    private Advice unasked(Object thing) {
+        return pictures.stream().filter(picture -> best(picture).chosen() && picture.trials().stream()
+                        .anyMatch(trial -> trial.verdict() != Verdict.CANNOT && Things.among(trial.camera().parts(), thing)))
+                .findFirst().<Advice>map(picture -> new BagAdvice.LeftByChoice(picture.intent().shot().name(), taker(thing, picture)))
+                .orElseGet(BagAdvice.LeftUnasked::new);
     }
 
     /** What is carried in the thing's place: a support, or the hands; a lens, or the body that it is built into. */
@@ -80,7 +90,8 @@ final class Leaving {
         if (thing instanceof Support) {
             return best.support() == null ? "your hands" : best.support().name();
         }
-        return best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name();
+        return thing instanceof Body ? best.camera().name()
+                : best.camera().lens().builtIn() ? best.camera().body().name() : best.camera().lens().name();
     }
 
     private LensFit best(Picture picture) {
@@ -89,26 +100,14 @@ final class Leaving {
     }
 
     private boolean mounts(Lens lens) {
-        for (Body body : bag.bodies()) {
-            if (Objects.equals(lens.mount(), body.mount())) {
-                return true;
-            }
-        }
-        return false;
+        return bag.bodies().stream().anyMatch(body -> Objects.equals(lens.mount(), body.mount()));
     }
 
-    /** What is carried for the picture that the whole bag would not take for it; the lens where there is nothing more. */
+    /** Names of what is carried for the picture instead of the whole bag's choice; the lens where nothing else differs. */
     private String instead(Object thing, Picture picture) {
         LensFit best = best(picture);
-        List<String> names = new ArrayList<>();
-        for (Object other : best.things()) {
-            if (thing instanceof Support == other instanceof Support && !Things.among(picture.chosen(), other)) {
-                names.add(Things.name(other));
-            }
-        }
-        if (names.isEmpty()) {
-            names.add(taker(best.camera(), picture));
-        }
-        return String.join(" + ", names);
+        String names = best.things().stream().filter(other -> thing instanceof Support == other instanceof Support
+                && !Things.among(picture.chosen(), other)).map(Things::name).collect(Collectors.joining(" + "));
+        return names.isEmpty() ? taker(best.camera(), picture) : names;
     }
 }

@@ -1,7 +1,8 @@
 package understorey.kit;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
@@ -15,12 +16,14 @@ import understorey.optics.FlowerLayer;
 import understorey.optics.GroundView;
 import understorey.optics.Sharpness;
 import understorey.optics.ThinLens;
+import understorey.plan.Bag;
+import understorey.plan.ChosenCamera;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
 import understorey.plan.Support;
 
 /**
- * One lens on one picture: how it would be set up, and how well it serves.
+ * One camera on one picture: how it is set up, and how well it serves.
  *
  * @param focalMm       as set on the lens
  * @param cropTimes     linear; 1 for the whole frame
@@ -36,31 +39,74 @@ import understorey.plan.Support;
  * @param filters       to put on, nearest the lens first
  * @param lossStops     light that the filters take
  * @param penalty       in stops of shortfall; ranks lenses of one verdict
+ * @param weakness      what costs the most of those stops
  * @param shortfalls    what helps are sought for, in the order of the reasons
  */
 public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
                       double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
                       double fNumberUseful, @Nullable Support support, double heightM, double tiltDeg,
                       List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
-                      List<Advice> reasons, List<Shortfall> shortfalls) {
+                      Advice weakness, List<Advice> reasons, List<Shortfall> shortfalls) {
 
-    /** The better lens first; of equal verdicts the one with less to make good, to a hundredth of a stop. */
+    /** Cameras within this much shortfall serve a picture equally well, stops: common practice, no source. */
+    static final double EQUAL_STOPS = 0.5;
+    /** Order of cameras on a picture: what the author decided on first, then the better ones. */
+    static final Comparator<LensFit> BEST_FIRST = Comparator.comparing((LensFit fit) -> !fit.chosen())
+            .thenComparing((one, other) -> compare(one.verdict, one.penalty, other.verdict, other.penalty));
+
+    /** Order of cameras by verdict, then by penalty to a hundredth of a stop. */
     static int compare(Verdict one, double penalty, Verdict other, double otherPenalty) {
         int verdicts = one.compareTo(other);
         return verdicts != 0 ? verdicts : Long.compare(Math.round(penalty * 100), Math.round(otherPenalty * 100));
     }
 
-    /** The same lens, left at home: for its sake alone the bag would not have to be heavier. */
-    LensFit leftAtHome(Object thing, Verdict as) {
-        List<Advice> told = new ArrayList<>(reasons);
-        told.add(new FitAdvice.LensAtHome(Things.name(thing)));
+    /** What of a bag could hold the camera, the first choice first. */
+    List<Holding> holdings(Bag bag) {
+        return Holding.all(bag, camera, intent.viewpoint(), wantedHeightM());
+    }
+
+    /** Height that the picture asks for through this lens, metres, which is where the hands hold it. */
+    double wantedHeightM() {
+        return Tilt.of(intent, camera, magnification, cropTimes, distanceM).heightM();
+    }
+
+    /** True for a camera that the author decided on. */
+    public boolean chosen() {
+        ChosenCamera chosen = intent.shot().chosen();
+        return !chosen.equals(ChosenCamera.NONE) && chosen.is(camera.body(), camera.lens());
+    }
+
+    /** True for a camera that serves the picture better than another one, as well or nearly. */
+    boolean matches(Verdict other, double otherPenalty) {
+        int verdicts = verdict.compareTo(other);
+        return verdicts < 0 || verdicts == 0 && penalty <= otherPenalty + EQUAL_STOPS;
+    }
+
+    /** This camera as the author's choice, with what the bag has that serves better, and why. */
+    LensFit judged(List<LensFit> all) {
+        LensFit better = all.stream().filter(fit -> !fit.chosen()).min(BEST_FIRST).orElse(this);
+        Advice objection = objection();
+        Advice judgement = matches(better.verdict, better.penalty) ? new FitAdvice.ChosenCamera()
+                : new FitAdvice.BetterCamera(better.camera.name(), objection == null ? weakness : objection);
+        return because(Stream.concat(Stream.of(judgement), reasons.stream()).toList());
+    }
+
+    /** This camera, left at home for one that serves better, is as good or is the author's choice. */
+    LensFit leftAtHome(Object thing, LensFit best) {
+        Advice why = best.chosen() ? new FitAdvice.LensNotChosen(Things.name(thing))
+                : matches(best.verdict, best.penalty) ? new FitAdvice.LensAtHome(Things.name(thing))
+                : new FitAdvice.LensOutclassed(Things.name(thing), best.camera.name());
+        return because(Stream.concat(reasons.stream(), Stream.of(why)).toList());
+    }
+
+    private LensFit because(List<Advice> why) {
         return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
-                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, as, penalty,
-                List.copyOf(told), shortfalls);
+                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, verdict, penalty, weakness,
+                why, shortfalls);
     }
 
     /** Everything that has to be carried for it. */
-    List<Object> things() {
+    public List<Object> things() {
         List<Object> things = camera.parts();
         things.addAll(filters);
         if (support != null) {
@@ -69,14 +115,9 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return things;
     }
 
-    /** What most speaks against the lens; null if nothing does. */
+    /** First objection to the camera; null if there is none. */
     public @Nullable Advice objection() {
-        for (Advice reason : reasons) {
-            if (reason.severity() == Advice.Severity.OBJECTION) {
-                return reason;
-            }
-        }
-        return null;
+        return reasons.stream().filter(reason -> reason.severity() == Advice.Severity.OBJECTION).findFirst().orElse(null);
     }
 
     /** True if the author did not say what must be sharp. */
@@ -95,17 +136,17 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return focalMm * camera.sensor().crop() * cropTimes;
     }
 
-    /** Of the part of the sensor that is used, the picture's own width, mm. */
+    /** Width of the part of the sensor that is used, mm. */
     public double usedWidthMm() {
         return camera.sensor().acrossMm(intent.orientation()) / cropTimes;
     }
 
-    /** Of the part of the sensor that is used, the picture's own height, mm. */
+    /** Height of the part of the sensor that is used, mm. */
     public double usedHeightMm() {
         return camera.sensor().upMm(intent.orientation()) / cropTimes;
     }
 
-    /** What the picture takes in, focused where it is framed: close up less than at infinity. */
+    /** Angle of view, focused where the picture is framed: close up less than at infinity. */
     public AngleOfView view() {
         return AngleOfView.of(actingFocalMm(), usedWidthMm(), usedHeightMm(), magnification);
     }
@@ -138,33 +179,33 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return fromSensorM(focusM);
     }
 
-    /** The same of another plane, so far from the lens. */
+    /** Distance from the sensor of a plane that is given by its distance from the lens, metres. */
     public double fromSensorM(double subjectM) {
         double subjectMm = subjectM * 1000;
         return (subjectMm + 1 / (1 / actingFocalMm() - 1 / subjectMm)) / 1000;
     }
 
-    /** The nearest that it focuses at this focal length, attachment and all, metres from the lens. */
+    /** Minimum focus distance from the lens at this focal length, with any attachment, metres. */
     public double nearestFocusM() {
         return Reach.of(camera, focalMm).nearestMm() / 1000;
     }
 
-    /** The farthest, metres from the lens; positive infinity without an attachment. */
+    /** Maximum focus distance from the lens, metres; positive infinity without an attachment. */
     public double farthestFocusM() {
         return Reach.of(camera, focalMm).farthestMm() / 1000;
     }
 
-    /** Magnification that the lens reaches by standing off the sensor, without what a close-up lens adds. */
+    /** Magnification by extension of the lens, without what a close-up lens adds. */
     private double bellowsMagnification() {
         return (1 + magnification) / closeUpTimes() - 1;
     }
 
-    /** What standing off the sensor costs in light, stops; a close-up lens costs nothing. */
+    /** Light that the extension of the lens costs, stops; a close-up lens costs none. */
     public double closenessStops() {
         return Bellows.stops(bellowsMagnification());
     }
 
-    /** What an f-number set on the lens is worth so close, in light and in diffraction: N·(1 + m). */
+    /** Effective f-number in light and diffraction of an f-number set on the lens: N·(1 + m). */
     public double workingFNumber(double fNumber) {
         return fNumber * (1 + bellowsMagnification());
     }
@@ -180,12 +221,12 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                 Diffraction.largestUsefulFNumber(circleOfConfusionMm(), bellowsMagnification())));
     }
 
-    /** What is sharp at an f-number set on the lens, mm from the lens, when it is focused there. */
+    /** Depth of field at an f-number set on the lens and focused at a distance, mm from the lens. */
     public DepthOfField depthOfField(double fNumber, double focusMm) {
         return DepthOfField.of(actingFocalMm(), fNumber / closeUpTimes(), circleOfConfusionMm(), focusMm);
     }
 
-    /** Disc on the sensor of a point that lies so far from the lens, mm, at an f-number set on it. */
+    /** Blur disc on the sensor of a point at a distance from the lens, mm, at an f-number set on the lens. */
     public double blurDiscMm(double fNumber, double pointMm) {
         return BackgroundBlur.discMm(actingFocalMm(), fNumber / closeUpTimes(), focusM * 1000, pointMm);
     }
@@ -200,7 +241,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return usedHeightMm() / magnification / 1000;
     }
 
-    /** The blur that still passes for sharp, on the part of the sensor that is used, mm. */
+    /** Circle of confusion on the part of the sensor that is used, mm. */
     public double circleOfConfusionMm() {
         return circleOfConfusionMm(intent, camera, cropTimes);
     }

@@ -16,16 +16,16 @@ final class LensTrial {
 
     /** Where the bag does not say how far a lens stops down: common practice, no source. */
     private static final double SMALLEST_STOP = 16;
-    /** Beyond three stops the foreground or the distance is plainly lost: common practice, no source. */
+    /** Beyond three stops the foreground or the background is lost: common practice, no source. */
     static final double HOPELESS_STOPS = 3;
     /** Dots an inch of a print that is looked at from arm's length: common practice, no source. */
     private static final double PRINT_DPI = 150;
-    /** Close up, depth is worth a little softness all over: common practice, no source. */
+    /** Close up, more depth is worth a little diffraction: common practice, no source. */
     private static final double CLOSE_UP_GRACE = 1.5;
-    /** A third of a stop in f-number: nearer than that nobody sees the difference. */
+    /** A third of a stop in f-number; smaller differences do not show. */
     static final double THIRD_STOP = Math.pow(2, 1 / 6.0);
 
-    /** What a picture loses that goes without the polariser it asks for, stops: common practice, no source. */
+    /** Shortfall of a picture without the polariser that it asks for, stops: common practice, no source. */
     static final double WITHOUT_POLARISER = 0.5;
 
     private final Bag bag;
@@ -37,6 +37,7 @@ final class LensTrial {
     private final List<Shortfall> shortfalls = new ArrayList<>();
     private Verdict verdict;
     private double penalty;
+    private Craft.Point weakest;
 
     private LensTrial(Bag bag, Bag carried, Camera camera, Intent intent) {
         this.bag = bag;
@@ -46,6 +47,7 @@ final class LensTrial {
         this.framing = Framing.of(camera, intent);
         this.verdict = framing.verdict();
         this.penalty = framing.penalty();
+        this.weakest = framing.weakest();
         reasons.addAll(framing.reasons());
         shortfalls.addAll(framing.shortfalls());
     }
@@ -75,22 +77,22 @@ final class LensTrial {
         reasons.addAll(polarising.reasons());
         shortfalls.addAll(polarising.shortfalls());
         if (polarising.missing()) {
-            verdict = verdict.and(Verdict.COMPROMISE);
-            penalty += WITHOUT_POLARISER;
+            count(WITHOUT_POLARISER, Verdict.COMPROMISE, polarising.reasons().get(0));
         }
-        Holding holding = Holding.of(bag, carried, camera, intent);
+        Tilt tilt = Tilt.of(intent, camera, framing.magnification(), framing.cropTimes(), framing.distanceM());
+        Holding holding = Holding.of(bag, carried, camera, intent.viewpoint(), tilt.heightM());
         reasons.addAll(holding.reasons());
         shortfalls.addAll(holding.shortfalls());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
-                holding.support(), holding.heightM(), Tilt.deg(intent, framing, camera, holding.heightM()),
-                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, List.copyOf(reasons),
-                List.copyOf(shortfalls));
+                holding.support(), holding.heightM(), tilt.deg(holding.heightM()),
+                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, weakest.reason(),
+                List.copyOf(reasons), List.copyOf(shortfalls));
     }
 
     /**
-     * The plane of focus, from the lens. A frame may be asked farther off than what is to be sharp: focus never comes so
-     * near that a lens set for that frame would magnify beyond life size, where it soon forms no image at all.
+     * Distance of the plane of focus from the lens, mm. What must be sharp may be nearer than the frame that is asked. Focus
+     * then stays so far that a lens set for that frame magnifies at most life size.
      */
     private double focusMm() {
         if (!(intent.sharp() instanceof Sharp.Range range)) {
@@ -143,15 +145,20 @@ final class LensTrial {
         boolean range = intent.sharp() instanceof Sharp.Range;
         boolean stackable = !camera.lens().oneAperture();
         boolean proposed = intent.assumed().contains("sharp");
-        verdict = verdict.and(proposed ? Verdict.FITS
-                : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE);
-        penalty += stops / 2;
-        if (proposed) {
-            reasons.add(new FitAdvice.DepthProposedShort(needed, useful));
-            return;
+        Advice reason = proposed ? new FitAdvice.DepthProposedShort(needed, useful)
+                : stackable ? new FitAdvice.DepthShort(needed, useful) : new FitAdvice.DepthFixed(useful, needed);
+        count(stops / 2, proposed ? Verdict.FITS
+                : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE, reason);
+        reasons.add(reason);
+        if (!proposed) {
+            shortfalls.add(new Shortfall.TooDeep());
         }
-        shortfalls.add(new Shortfall.TooDeep());
-        reasons.add(camera.lens().oneAperture() ? new FitAdvice.DepthFixed(useful, needed) : new FitAdvice.DepthShort(needed, useful));
+    }
+
+    private void count(double stops, Verdict what, Advice reason) {
+        verdict = verdict.and(what);
+        penalty += stops;
+        weakest = stops > weakest.stops() ? new Craft.Point(stops, what, reason) : weakest;
     }
 
     private void print() {
@@ -164,10 +171,10 @@ final class LensTrial {
         double neededMpx = neededAcross * neededAcross / aspect / 1e6;
         double leftMpx = camera.body().pixelsMpx() / (framing.cropTimes() * framing.cropTimes());
         if (leftMpx < neededMpx) {
-            verdict = verdict.and(Verdict.COMPROMISE);
-            penalty += Framing.log2(neededMpx / leftMpx) / 2;
+            Advice reason = new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM);
+            count(Framing.log2(neededMpx / leftMpx) / 2, Verdict.COMPROMISE, reason);
             shortfalls.add(new Shortfall.TooFewPixels(leftMpx, neededMpx));
-            reasons.add(new FitAdvice.PrintSoft(leftMpx, neededMpx, widthM));
+            reasons.add(reason);
         }
     }
 }

@@ -12,17 +12,15 @@ import understorey.plan.Support;
  * One picture, and every way in which the whole bag takes it.
  *
  * @param trials   every camera, in the order of the bag
- * @param ways     best first
+ * @param ways     best first; of the cameras that the author decided on, where the bag has any of them
  * @param standard set by the first of them; null for a picture that the whole bag cannot take: no part of it could
  */
 record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nullable Standard standard) {
 
     static Picture of(Bag bag, List<Camera> cameras, Intent intent) {
-        List<LensFit> trials = new ArrayList<>();
-        for (Camera camera : cameras) {
-            trials.add(LensTrial.of(bag, camera, intent));
-        }
-        List<Way> ways = Way.of(bag, trials);
+        List<LensFit> trials = cameras.stream().map(camera -> LensTrial.of(bag, camera, intent)).toList();
+        List<LensFit> chosen = trials.stream().filter(LensFit::chosen).toList();
+        List<Way> ways = Way.of(bag, chosen.isEmpty() ? trials : chosen);
         boolean cannot = ways.isEmpty() || ways.get(0).verdict() == Verdict.CANNOT;
         return new Picture(bag, intent, trials, ways, cannot ? null : new Standard(ways.get(0).trial()));
     }
@@ -37,11 +35,8 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
     }
 
     /**
-     * The lenses that are carried, with what is carried of the rest, best first; then those that stay at home. Where
-     * none is carried for a picture that the whole bag takes, each stays at home as one that cannot; where the whole
-     * bag cannot take it, nothing is told of what stays.
-     *
-     * @param things of the kept bag
+     * Every camera on the picture with the things of the kept bag: first the carried ones, then those that stay at home.
+     * Where the whole bag cannot take the picture, none counts as left at home.
      */
     ShotFit carrying(Bag kept, List<Object> things, List<Companion> companions) {
         List<LensFit> carried = new ArrayList<>();
@@ -54,17 +49,19 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
                         : LensTrial.of(bag, kept, trial.camera(), intent));
             }
         }
-        for (int i = 0; i < home.size(); i++) {
-            LensFit fit = home.get(i);
-            Object missing = Objects.requireNonNull(Things.firstNotAmong(things, fit.camera().parts()), "carried");
-            home.set(i, fit.leftAtHome(missing, carried.isEmpty() ? Verdict.CANNOT : fit.verdict()));
+        carried.sort(LensFit.BEST_FIRST);
+        if (!carried.isEmpty() && carried.get(0).chosen()) {
+            carried.set(0, carried.get(0).judged(trials));
         }
+        home.sort(LensFit.BEST_FIRST);
+        home.replaceAll(fit -> fit.leftAtHome(Objects.requireNonNull(Things.firstNotAmong(things, fit.camera().parts())),
+                carried.get(0)));
         return ShotFit.of(this, carried, home, companions);
     }
 
     /** What the bag has to hold the camera, the first choice first. */
     List<Holding> holdings(Way way) {
-        return Holding.all(bag, way.trial().camera(), intent);
+        return way.trial().holdings(bag);
     }
 
     /** Whether a way needs the thing, or could be held by it. */
@@ -88,12 +85,9 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
                 continue;
             }
             useful.addAll(way.parts());
-            if (!toKeep().handsWillDo()) {
-                for (Holding holding : holdings(way)) {
-                    if (holding.support() != null && toKeep().heldBy(holding.support(), holding.heightM())) {
-                        useful.add(holding.support());
-                    }
-                }
+            if (!toKeep().heldBy(null, way.trial().wantedHeightM())) {
+                holdings(way).stream().filter(holding -> toKeep().heldBy(holding.support(), holding.heightM()))
+                        .map(Holding::support).forEach(useful::add);
             }
         }
         return useful;

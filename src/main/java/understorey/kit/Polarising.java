@@ -54,7 +54,7 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
         return new Polarising(List.of(), 0, List.of(reason), shortfalls);
     }
 
-    /** What to put on, nearest the lens first: every polariser that goes straight on, then each with each ring. */
+    /** Filters to put on, nearest the lens first: each polariser that fits directly, then each one with each ring. */
     static List<List<Filter>> ways(Bag bag, Lens lens) {
         return ways(bag, Filter.Kind.POLARISER, lens.threadMm());
     }
@@ -85,12 +85,6 @@ record Polarising(List<Filter> filters, double lossStops, List<Advice> reasons, 
     }
 
     private static List<Filter> threaded(Bag bag, Filter.Kind kind) {
-        List<Filter> threaded = new ArrayList<>();
-        for (Filter filter : bag.filters()) {
-            if (filter.kind() == kind && filter.threadMm() != null) {
-                threaded.add(filter);
-            }
-        }
-        return threaded;
+        return bag.filters().stream().filter(filter -> filter.kind() == kind && filter.threadMm() != null).toList();
     }
 }

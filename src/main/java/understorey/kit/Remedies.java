@@ -10,7 +10,7 @@ import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;
 
-/** What would make good what a lens falls short of: another thing, another spot, a crop, a smaller print. */
+/** Remedies for what a lens falls short of: another thing, another spot, a crop or a smaller print. */
 final class Remedies {
 
     /** Longer tubes and stronger lenses are not made, or not worth having: common practice, no source. */
@@ -113,7 +113,7 @@ final class Remedies {
         }
     }
 
-    /** The same lens with something of the bag that needs less of a crop; null where there is none. */
+    /** The best lens with an attachment of the bag that needs less crop; null where there is none. */
     private @Nullable LensFit attached() {
         LensFit least = null;
         for (LensFit fit : tried) {

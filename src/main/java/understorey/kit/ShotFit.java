@@ -1,29 +1,23 @@
 package understorey.kit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Companion;
 
 /**
- * Every lens of a bag tried on one picture, the best first.
+ * Every camera of a bag on one picture: the author's choice first, else the best.
  *
- * @param tried best first; of a bag that is carried in part, first the lenses carried, then those that stay at home
+ * @param tried first the cameras that are carried, then those that stay at home
  * @param helps what would make good what the best lens falls short of, and a support where nothing in the bag
  *              holds the camera; empty when neither is wanting
  */
 public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
 
-    private static final Comparator<LensFit> BEST_FIRST = (one, other) ->
-            LensFit.compare(one.verdict(), one.penalty(), other.verdict(), other.penalty());
-
-    /** The lenses that are carried, then those that stay at home; what companions could lend. */
+    /** Joins the cameras that are carried with those that stay at home, and looks for what would help. */
     static ShotFit of(Picture picture, List<LensFit> carried, List<LensFit> home, List<Companion> companions) {
         List<LensFit> tried = new ArrayList<>(carried);
-        tried.sort(BEST_FIRST);
-        home.sort(BEST_FIRST);
         tried.addAll(home);
         LensFit best = tried.isEmpty() ? null : tried.get(0);
         List<Advice> helps = new ArrayList<>(Remedies.of(best, tried, picture.bag()));

@@ -1,20 +1,19 @@
 package understorey.kit;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 
 /**
- * The lightest part of a bag that takes every picture as well as the whole bag does. Bodies, lenses, supports and
- * filters are chosen from; extras, release, cards and batteries are the author's and stay.
+ * Lightest part of a bag that takes every picture as well as the whole bag does. It is chosen from bodies, lenses,
+ * supports and filters; extras, release, cards and batteries are the author's and stay.
  *
- * <p>A picture is kept when the best that the smaller bag does for it matches the best of the whole bag: no worse a
- * verdict (a compromise no more than half a stop worse), the polariser on, held as steadily and as high. Every
- * picture that the whole bag takes is kept. Of the bags that do so it is the lightest, then the one with the fewest
- * changes of lens in file order, then with the fewest things, then with the thing that comes first in the file. What
- * has no weight counts nothing. Of a bag with more than twenty things of use, something lighter may be missed.
+ * <p>Every picture that the whole bag takes is kept, by the camera that the author decided on or by one that an expert calls
+ * equal to the best: no worse a verdict, at most half a stop further short, the polariser on, held as steadily and as high.
+ * Of the bags that do so it is the lightest, then the one with the fewest lens changes in file order, then with the fewest
+ * things, then with the thing that comes first in the file. A thing without a weight counts as 0. In a bag with more than
+ * twenty useful things, a lighter choice may be missed.
  *
  * @param whole as the author packed it
  * @param kept  to carry
@@ -23,8 +22,8 @@ import understorey.plan.Companion;
  */
 public record SmallestBag(Bag whole, Bag kept, List<ShotFit> fits, List<Left> left) {
 
-    /** A thing that stays at home; the weight is null when not given. */
-    public record Left(String name, @Nullable Double weightG, Advice why) {
+    /** A body, lens, support or filter that stays at home. */
+    public record Left(Object thing, Advice why) {
     }
 
     /**

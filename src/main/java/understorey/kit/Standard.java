@@ -4,22 +4,20 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Support;
 
 /**
- * What a smaller bag has to match for a picture to be kept: the best that the whole bag does for it.
+ * Standard that a smaller bag has to match to keep a picture: the best that the whole bag does for it. Craft comes before
+ * weight, so only cameras that an expert calls equal may replace each other.
  *
- * <p>A picture is kept when the best lens in the smaller bag has no worse a verdict, and, where that is a compromise,
- * falls no more than half a stop further short; when the polariser asked for is on wherever the whole bag puts it on; and
- * when the camera is held as steadily and as high. Where the lens alone decides, legs would always stay at home.
+ * <p>A picture is kept when the best camera in the smaller bag has no worse a verdict and falls at most half a stop further
+ * short; when it has the polariser wherever the whole bag has it; and when it is held as steadily and as high.
  */
 record Standard(LensFit whole) {
 
-    /** A compromise may give way by so much more for a lighter bag, stops: common practice, no source. */
-    private static final double GIVES_WAY = 0.5;
-    /** Nobody sees from the picture that the camera stood a hand's breadth higher or lower: common practice, no source. */
+    /** Heights within a hand's breadth give the same picture: common practice, no source. */
     private static final double SAME_HEIGHT_M = 0.1;
 
     boolean metBy(Way way) {
         return way.verdict().compareTo(whole.verdict()) <= 0
-                && (way.verdict() == Verdict.FITS || way.penalty() <= whole.penalty() + GIVES_WAY)
+                && way.penalty() <= whole.penalty() + LensFit.EQUAL_STOPS
                 && (way.polarised() || whole.filters().isEmpty());
     }
 
@@ -27,10 +25,5 @@ record Standard(LensFit whole) {
     boolean heldBy(@Nullable Support support, double heightM) {
         return Holding.steadiness(support) >= Holding.steadiness(whole.support())
                 && Math.abs(heightM - whole.heightM()) <= SAME_HEIGHT_M;
-    }
-
-    /** Whether the hands do as well as what the whole bag has. */
-    boolean handsWillDo() {
-        return whole.support() == null;
     }
 }

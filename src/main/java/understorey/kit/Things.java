@@ -9,14 +9,14 @@ import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Support;
 
-/** The things in a bag, told apart by which they are, not by what they look like: two may be alike. */
-final class Things {
+/** Bodies, lenses, supports and filters of a bag. Two may be alike or have one name, so identity tells them apart. */
+public final class Things {
 
     private Things() {
     }
 
     /** Bodies, lenses, supports, filters: what pictures choose from, in file order. */
-    static List<Object> of(Bag bag) {
+    public static List<Object> of(Bag bag) {
         List<Object> things = new ArrayList<>(bag.bodies());
         things.addAll(bag.lenses());
         things.addAll(bag.supports());
@@ -32,22 +32,11 @@ final class Things {
     }
 
     private static <T> List<T> both(List<T> some, List<Object> others) {
-        List<T> both = new ArrayList<>();
-        for (T one : some) {
-            if (among(others, one)) {
-                both.add(one);
-            }
-        }
-        return List.copyOf(both);
+        return some.stream().filter(one -> among(others, one)).toList();
     }
 
     static boolean among(List<?> things, Object thing) {
-        for (Object one : things) {
-            if (one == thing) {
-                return true;
-            }
-        }
-        return false;
+        return things.stream().anyMatch(one -> one == thing);
     }
 
     /** The first of some that is not among the things; null if all are. */
@@ -60,13 +49,14 @@ final class Things {
         return null;
     }
 
-    static String name(Object thing) {
+    /** Name of a thing. */
+    public static String name(Object thing) {
         return thing instanceof Body body ? body.name() : thing instanceof Lens lens ? lens.name()
                 : thing instanceof Support support ? support.name() : ((Filter) thing).name();
     }
 
     /** Weight of a thing, grams; null if it is not given. */
-    static @Nullable Double weightG(Object thing) {
+    public static @Nullable Double weightG(Object thing) {
         return thing instanceof Body body ? body.weightG() : thing instanceof Lens lens ? lens.weightG()
                 : thing instanceof Support support ? support.weightG() : ((Filter) thing).weightG();
     }

@@ -3,33 +3,45 @@ package understorey.kit;
 import understorey.optics.AngleOfView;
 import understorey.optics.ThinLens;
 import understorey.plan.Sharp;
+import understorey.plan.Viewpoint;
 
-/** Angle of a lens axis below the horizontal, degrees; negative looks up. It changes evenly with every input. */
-final class Tilt {
+/**
+ * Height of a lens above the ground and the angle of its axis below the horizontal, where the author gives neither. Degrees;
+ * a negative angle looks up. Both change evenly with every input.
+ */
+record Tilt(Intent intent, double magnification, double distanceM, double upMm) {
 
-    /** A camera that looks down more steeply sees no view, but the ground at one's feet: common practice, no source. */
-    private static final double STEEPEST_DEG = 45;
-    /** A frame lower than that share of the plant is for its flowers alone: common practice, no source. */
+    /** A steeper camera sees only the ground at the photographer's feet: common practice, no source. */
+    static final double STEEPEST_DEG = 45;
+    /** A framed picture looks natural up to this angle, so a stance that is not given comes down to it: common practice, no source. */
+    static final double NATURAL_DEG = 25;
+    /** A frame lower than this share of the plant is for its flowers alone: common practice, no source. */
     private static final double CLOSE_UP_SHARE = 0.5;
 
-    private final Intent intent;
-    private final Framing framing;
-    private final double upMm;
-
-    private Tilt(Intent intent, Framing framing, Camera camera) {
-        this.intent = intent;
-        this.framing = framing;
-        upMm = camera.sensor().upMm(intent.orientation()) / framing.cropTimes();
+    static Tilt of(Intent intent, Camera camera, double magnification, double cropTimes, double distanceM) {
+        return new Tilt(intent, magnification, distanceM, camera.sensor().upMm(intent.orientation()) / cropTimes);
     }
 
-    /** The tilt as written; else on the plant of a framed picture, or for the far edge of a view. */
-    static double deg(Intent intent, Framing framing, Camera camera, double heightM) {
+    /**
+     * Height that the picture asks for, metres. A height in figures stays. A stance comes down to a framed subject, until
+     * the axis is no steeper than 45°, or 25° where the author gives no stance.
+     */
+    double heightM() {
+        double nominalM = Intent.nominalHeightM(intent.viewpoint());
+        if (intent.viewpoint() instanceof Viewpoint.Height || intent.sharp() instanceof Sharp.Range) {
+            return nominalM;
+        }
+        double steepest = intent.assumed().contains("viewpoint") ? NATURAL_DEG : STEEPEST_DEG;
+        return Math.min(nominalM, Math.max(aimM(), 0) + distanceM * Math.sin(Math.toRadians(steepest)));
+    }
+
+    /** The angle as written; else the one for the plant of a framed picture, or for the far edge of a view. */
+    double deg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
             return intent.shot().tiltDeg();
         }
-        Tilt tilt = new Tilt(intent, framing, camera);
-        return intent.sharp() instanceof Sharp.Range range ? tilt.overGroundDeg(heightM, range.farM())
-                : Math.toDegrees(Math.asin(clamp((heightM - tilt.aimM()) / framing.distanceM())));
+        return intent.sharp() instanceof Sharp.Range range ? overGroundDeg(heightM, range.farM())
+                : Math.max(-STEEPEST_DEG, Math.min(STEEPEST_DEG, Math.toDegrees(Math.asin(clamp((heightM - aimM()) / distanceM)))));
     }
 
     /**
@@ -39,8 +51,7 @@ final class Tilt {
      */
     private double overGroundDeg(double heightM, double farM) {
         double edgeDeg = Math.toDegrees(Math.asin(clamp(heightM * Math.cos(Math.toRadians(intent.riseDeg())) / farM)));
-        double half = AngleOfView.of(ThinLens.focalMmFor(framing.magnification(), framing.distanceM() * 1000), upMm, upMm,
-                framing.magnification()).verticalDeg() / 2;
+        double half = AngleOfView.of(ThinLens.focalMmFor(magnification, distanceM * 1000), upMm, upMm, magnification).verticalDeg() / 2;
         double thirdDeg = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(half)) / 3));
         return Math.max(-90, Math.min(90, Math.min(STEEPEST_DEG, edgeDeg + thirdDeg) - intent.riseDeg()));
     }
@@ -55,7 +66,7 @@ final class Tilt {
         if (plantM == null) {
             return Intent.nominalHeightM(intent.viewpoint());
         }
-        double frameM = upMm / framing.magnification() / 1000;
+        double frameM = upMm / magnification / 1000;
         double moreM = Math.max(0, frameM - CLOSE_UP_SHARE * plantM);
         return Math.max(plantM / 2, plantM - Math.min(frameM / 6, moreM / 2));
     }

@@ -4,7 +4,7 @@ package understorey.kit;
 public enum Verdict {
     FITS, COMPROMISE, CANNOT;
 
-    /** The worse of the two. */
+    /** Returns the worse one of this verdict and another. */
     public Verdict and(Verdict other) {
         return ordinal() >= other.ordinal() ? this : other;
     }

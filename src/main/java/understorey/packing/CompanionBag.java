@@ -1,11 +1,6 @@
 package understorey.packing;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import understorey.kit.LensFit;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
 import understorey.kit.Verdict;
@@ -20,24 +15,8 @@ import understorey.kit.Verdict;
 public record CompanionBag(String name, List<Packing.Item> take, double weightG, int unweighed) {
 
     public static CompanionBag of(String name, SmallestBag bag) {
-        Map<String, Set<String>> needed = new LinkedHashMap<>();
-        for (ShotFit shot : bag.fits()) {
-            LensFit fit = shot.best();
-            if (fit != null && fit.verdict() != Verdict.CANNOT) {
-                Packing.need(fit, needed);
-            }
-        }
-        List<Packing.Item> take = new ArrayList<>();
-        double weightG = 0;
-        int unweighed = 0;
-        for (Packing.Item item : Packing.items(bag.whole())) {
-            Set<String> shots = needed.get(item.name());
-            if (shots != null) {
-                take.add(new Packing.Item(item.name(), List.copyOf(shots), item.weightG(), null));
-                weightG += item.weightG() == null ? 0 : item.weightG();
-                unweighed += item.weightG() == null ? 1 : 0;
-            }
-        }
-        return new CompanionBag(name, List.copyOf(take), weightG, unweighed);
+        List<Packing.Item> take = Packing.taken(bag.whole(), Packing.needed(bag.fits().stream().map(ShotFit::best)
+                .filter(fit -> fit != null && fit.verdict() != Verdict.CANNOT)));
+        return new CompanionBag(name, take, Packing.weightG(take), Packing.unweighed(take));
     }
 }

@@ -1,12 +1,14 @@
 package understorey.packing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
@@ -14,11 +16,9 @@ import understorey.advice.HelpAdvice;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
+import understorey.kit.Things;
 import understorey.plan.Bag;
-import understorey.plan.Body;
 import understorey.plan.Filter;
-import understorey.plan.Lens;
-import understorey.plan.Support;
 import understorey.visit.HeadTorchHours;
 
 /**
@@ -64,36 +64,28 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
     public static Packing of(SmallestBag bag, List<Use> uses, List<Advice> helps, @Nullable Double coldestC, HeadTorchHours torch) {
         List<Advice> missing = new ArrayList<>();
         helps.forEach(help -> add(help, missing));
-        Map<String, Set<String>> needed = new LinkedHashMap<>();
-        for (Use use : uses) {
-            need(use.fit(), needed);
-            need(use.fit(), use.dimming(), needed);
-        }
         Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
         missing.addAll(supplies.lacking());
         release(uses, missing);
         if (dark(torch) && !hasLamp(bag.whole())) {
             missing.add(new BagAdvice.HelpLamp());
         }
-        List<Item> take = new ArrayList<>();
-        List<Item> leave = new ArrayList<>();
-        for (Item item : items(bag.whole())) {
-            Set<String> shots = needed.get(item.name());
-            if (shots != null) {
-                take.add(new Item(item.name(), List.copyOf(shots), item.weightG(), null));
-            } else {
-                leave.add(new Item(item.name(), List.of(), item.weightG(), why(item, bag)));
-            }
-        }
+        Map<Object, Set<String>> needed = needed(uses.stream().map(Use::fit));
+        uses.forEach(use -> need(use.fit(), use.dimming(), needed));
+        List<Item> take = new ArrayList<>(taken(bag.whole(), needed));
+        List<Item> leave = Things.of(bag.whole()).stream().filter(thing -> !needed.containsKey(thing))
+                .map(thing -> new Item(Things.name(thing), List.of(), Things.weightG(thing), why(thing, bag))).toList();
         others(bag.whole(), uses, take);
-        double weightG = 0;
-        int unweighed = 0;
-        for (Item item : take) {
-            weightG += item.weightG() == null ? 0 : item.weightG();
-            unweighed += item.weightG() == null ? 1 : 0;
-        }
-        return new Packing(List.copyOf(take), List.copyOf(leave), List.copyOf(missing), weightG, unweighed,
+        return new Packing(List.copyOf(take), leave, List.copyOf(missing), weightG(take), unweighed(take),
                 supplies.frames(), supplies.cardGb(), supplies.batteries());
+    }
+
+    static double weightG(List<Item> items) {
+        return items.stream().map(Item::weightG).filter(Objects::nonNull).mapToDouble(weight -> weight).sum();
+    }
+
+    static int unweighed(List<Item> items) {
+        return (int) items.stream().filter(item -> item.weightG() == null).count();
     }
 
     /** Adds a thing once; one support is enough for all heights. */
@@ -136,13 +128,9 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         return false;
     }
 
-    private static Advice why(Item item, SmallestBag bag) {
-        for (SmallestBag.Left left : bag.left()) {
-            if (left.name().equals(item.name())) {
-                return left.why();
-            }
-        }
-        return new BagAdvice.LeftNoLight();
+    private static Advice why(Object thing, SmallestBag bag) {
+        return bag.left().stream().filter(left -> left.thing() == thing).map(SmallestBag.Left::why).findFirst()
+                .orElseGet(BagAdvice.LeftNoLight::new);
     }
 
     /** Adds the remote release for pictures on a steady support, and the extras. */
@@ -161,56 +149,20 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         }
     }
 
-    /** Adds the things of a picture to those needed, with the name of the picture. */
-    static void need(LensFit fit, Map<String, Set<String>> needed) {
-        List<String> names = new ArrayList<>();
-        names.add(fit.camera().body().name());
-        if (!fit.camera().lens().builtIn()) {
-            names.add(fit.camera().lens().name());
-        }
-        if (fit.camera().attachment() != null) {
-            names.add(fit.camera().attachment().name());
-        }
-        if (fit.camera().ring() != null) {
-            names.add(fit.camera().ring().name());
-        }
-        if (fit.support() != null) {
-            names.add(fit.support().name());
-        }
-        for (String name : names) {
-            need(name, fit, needed);
-        }
-        need(fit, fit.filters(), needed);
+    /** The names of the pictures that need a thing, thing by thing: two things may have one name. */
+    static Map<Object, Set<String>> needed(Stream<LensFit> fits) {
+        Map<Object, Set<String>> needed = new IdentityHashMap<>();
+        fits.forEach(fit -> need(fit, fit.things(), needed));
+        return needed;
     }
 
-    private static void need(LensFit fit, List<Filter> filters, Map<String, Set<String>> needed) {
-        for (Filter filter : filters) {
-            need(filter.name(), fit, needed);
-        }
+    private static void need(LensFit fit, List<?> things, Map<Object, Set<String>> needed) {
+        things.forEach(thing -> needed.computeIfAbsent(thing, none -> new LinkedHashSet<>()).add(fit.intent().shot().name()));
     }
 
-    private static void need(String name, LensFit fit, Map<String, Set<String>> needed) {
-        if (!needed.containsKey(name)) {
-            needed.put(name, new LinkedHashSet<>());
-        }
-        needed.get(name).add(fit.intent().shot().name());
-    }
-
-    /** All things of a bag without its extras, in order, without pictures. */
-    static List<Item> items(Bag bag) {
-        List<Item> items = new ArrayList<>();
-        for (Body body : bag.bodies()) {
-            items.add(new Item(body.name(), List.of(), body.weightG(), null));
-        }
-        for (Lens lens : bag.lenses()) {
-            items.add(new Item(lens.name(), List.of(), lens.weightG(), null));
-        }
-        for (Support support : bag.supports()) {
-            items.add(new Item(support.name(), List.of(), support.weightG(), null));
-        }
-        for (Filter filter : bag.filters()) {
-            items.add(new Item(filter.name(), List.of(), filter.weightG(), null));
-        }
-        return items;
+    /** The things of a bag that some picture needs, in order. */
+    static List<Item> taken(Bag bag, Map<Object, Set<String>> needed) {
+        return Things.of(bag).stream().filter(needed::containsKey).map(thing -> new Item(Things.name(thing),
+                List.copyOf(needed.getOrDefault(thing, Set.of())), Things.weightG(thing), null)).toList();
     }
 }

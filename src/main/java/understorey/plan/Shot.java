@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param start             fixed time, local
  * @param after             name of the shot that must come first
  * @param printWidthM       of the print that the picture is for
+ * @param chosen            camera that the author decided on
  * @param set               what the author sets on the camera
  */
 public record Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
@@ -25,21 +26,22 @@ public record Shot(String name, @Nullable Role role, Subject subject, @Nullable 
                    @Nullable Frame frame, @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser,
                    @Nullable Duration duration, @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise,
                    @Nullable Double tiltDeg, @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM,
-                   @Nullable Compose compose, CameraSettings set) {
+                   @Nullable Compose compose, ChosenCamera chosen, CameraSettings set) {
 
-    /** A shot whose camera settings are left to the plan. */
+    /** A shot whose camera and settings are left to the plan. */
     public Shot(String name, @Nullable Role role, Subject subject, @Nullable String spot, @Nullable Viewpoint viewpoint,
                 @Nullable Orientation orientation, @Nullable Sharp sharp, @Nullable Double focalEquivalentMm, @Nullable Frame frame,
                 @Nullable Double facingDeg, List<LightWish> light, @Nullable Boolean polariser, @Nullable Duration duration,
                 @Nullable Integer priority, @Nullable String notes, @Nullable String otherwise, @Nullable Double tiltDeg,
                 @Nullable LocalTime start, @Nullable String after, @Nullable Double printWidthM, @Nullable Compose compose) {
         this(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser, duration,
-                priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, CameraSettings.NONE);
+                priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, ChosenCamera.NONE,
+                CameraSettings.NONE);
     }
 
     /** The same shot with camera settings. */
     public Shot with(CameraSettings settings) {
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser,
-                duration, priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, settings);
+                duration, priority, notes, otherwise, tiltDeg, start, after, printWidthM, compose, chosen, settings);
     }
 }

@@ -5,6 +5,8 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import understorey.plan.Bag;
+import understorey.plan.ChosenCamera;
 import understorey.plan.CameraSettings;
 import understorey.plan.Compose;
 import understorey.plan.Frame;
@@ -33,13 +35,18 @@ final class ShotReader {
     private static final int HIGHEST_ISO = 10_000_000;
 
     private final SiteRead site;
+    private final @Nullable Bag bag;
     private final Names names;
 
     /**
+     * A reader of the shots of a trip.
+     *
+     * @param bag   null when it could not be read
      * @param names of the trip's shots, to which this shot adds its own
      */
-    ShotReader(SiteRead site, Names names) {
+    ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
         this.site = site;
+        this.bag = bag;
         this.names = names;
     }
 
@@ -75,10 +82,12 @@ final class ShotReader {
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
         Compose compose = compose(f.block("compose"));
+        ChosenCamera chosen = ChosenCameraReader.read(f, bag);
         CameraSettings settings = settings(f);
         f.done();
         Shot shot = name == null || subject == null ? null : new Shot(name, role, subject, spot, viewpoint, orientation, sharp,
-                focal, frame, facing, light, polariser, duration, priority, notes, otherwise, tilt, start, after, print, compose, settings);
+                focal, frame, facing, light, polariser, duration, priority, notes, otherwise, tilt, start, after, print,
+                compose, chosen, settings);
         return new Read(f, name, start, after, shot);
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import understorey.plan.Bag;
 import understorey.plan.Shot;
 import understorey.plan.When;
 import understorey.yaml.Fields;
@@ -24,10 +25,15 @@ final class ShotsReader {
         this.shots = shots;
     }
 
-    /** Reads those that are complete, in file order. */
-    static List<Shot> read(Fields trip, SiteRead site, @Nullable When when, @Nullable LocalTime arrive, @Nullable LocalTime leave) {
+    /**
+     * Reads those that are complete, in file order.
+     *
+     * @param bag null if it could not be read
+     */
+    static List<Shot> read(Fields trip, SiteRead site, @Nullable Bag bag, @Nullable When when, @Nullable LocalTime arrive,
+                           @Nullable LocalTime leave) {
         Names names = new Names("shot");
-        ShotReader one = new ShotReader(site, names);
+        ShotReader one = new ShotReader(site, bag, names);
         List<ShotReader.Read> shots = trip.blocks("shots", "this shot").stream().map(one::read).toList();
         shots.forEach(shot -> names.pointed(shot.block(), "after"));
         shots.forEach(shot -> ZoneCheck.clock(shot.block(), "start", shot.start(), when, site));

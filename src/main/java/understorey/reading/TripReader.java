@@ -63,7 +63,7 @@ final class TripReader {
         SkyWord sky = f.word("sky", SkyWord.values());
         List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
         String story = f.prose("story");
-        List<Shot> shots = ShotsReader.read(f, site, when, arrive, leave);
+        List<Shot> shots = ShotsReader.read(f, site, gear, when, arrive, leave);
         Share share = share();
         f.done();
         Site place = site.site();

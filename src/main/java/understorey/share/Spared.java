@@ -81,7 +81,7 @@ final class Spared {
         return new Shot(shot.name(), shot.role(), shot.subject(), cover.spot(shot.spot()), shot.viewpoint(),
                 shot.orientation(), shot.sharp(), shot.focalEquivalentMm(), shot.frame(), shot.facingDeg(), shot.light(),
                 shot.polariser(), shot.duration(), shot.priority(), shot.notes(), shot.otherwise(), shot.tiltDeg(),
-                clock(shot.start()), shot.after(), shot.printWidthM(), shot.compose(), shot.set());
+                clock(shot.start()), shot.after(), shot.printWidthM(), shot.compose(), shot.chosen(), shot.set());
     }
 
     /** Rounds to the step of the times on pages; the last step of a day is not rounded up into the next day. */

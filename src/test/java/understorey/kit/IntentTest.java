@@ -78,11 +78,29 @@ class IntentTest {
         assertEquals(new Sharp.Range(1.6 * 0.9, 15), picture("a").role(Role.APPROACH).intent().sharp());
         assertEquals(new Sharp.Range(0.5, 15), picture("a").role(Role.APPROACH).from(Viewpoint.Stance.GROUND)
                 .equivalent(20).intent().sharp());
-        assertEquals(new Sharp.Depth(0.045 / 4), picture("a").wide(0.045).intent().sharp());
-        assertEquals(new Sharp.Depth(0.3 * 1.5 / 4),
-                picture("a").framed(new Frame(null, 0.3, null, null)).intent().sharp());
-        assertEquals(new Sharp.Depth(0.3 / 1.5 / 4),
-                picture("a").upright().framed(new Frame(null, 0.3, null, null)).intent().sharp());
+        assertEquals(new Sharp.Depth(0.6 * 1.5 / 4),
+                picture("a").framed(new Frame(null, 0.6, null, null)).intent().sharp());
+        assertEquals(new Sharp.Depth(0.6 / 1.5 / 4),
+                picture("a").upright().framed(new Frame(null, 0.6, null, null)).intent().sharp());
+    }
+
+    /**
+     * Close up a quarter of the width is more than any single frame holds, so the plan asks for what f/11 holds on full
+     * frame: a frame 45 mm wide is 0.8×, and 2 · 11 · 0.02884 · 1.8 / 0.8² is 1.785 mm.
+     */
+    @Test
+    void asksOfACloseUpForNoMoreDepthThanASmallApertureHolds() {
+        Sharp.Depth depth = (Sharp.Depth) picture("a").wide(0.045).intent().sharp();
+        assertEquals(0.001785, depth.depthM(), 1e-6);
+    }
+
+    /** Wide and low for the one flower that dominates, 28 mm from the knees: common practice, no source. */
+    @Test
+    void proposesAWiderLensForALowerWayIn() {
+        assertEquals(20, picture("a").role(Role.APPROACH).from(Viewpoint.Stance.GROUND).intent().focalEquivalentMm(), 1e-9);
+        double between = picture("a").role(Role.APPROACH).from(new Viewpoint.Height(0.4)).intent().focalEquivalentMm();
+        assertTrue(between > 20 && between < 28, () -> between + " mm");
+        assertEquals(50, picture("a").role(Role.OPENING).from(Viewpoint.Stance.GROUND).intent().focalEquivalentMm());
     }
 
     @Test

@@ -122,6 +122,45 @@ class TiltTest {
                 best(picture("a").wide(widthM * 1.01).from(low)).tiltDeg(), 1);
     }
 
+    /** A standing carpet is seen at 0 to 25° down with any lens from 24 to 200 mm: common practice, no source. */
+    @Property
+    void looksDownLittleOnAStandingCarpet(@ForAll @DoubleRange(min = 2, max = 5) double nearM,
+                                          @ForAll @DoubleRange(min = 10, max = 80) double farM,
+                                          @ForAll @DoubleRange(min = 24, max = 200) double focalMm, @ForAll boolean upright) {
+        double deg = view(nearM, farM, 1.5, focalMm, 0, upright).tiltDeg();
+        assertTrue(deg >= 0 && deg <= 25, () -> deg + "°");
+    }
+
+    /**
+     * A camera closer to a framed subject than it is high would have to look at the photographer's feet. It comes down
+     * instead: to 25° where the stance is left open, to 45° where it is given. Common practice, no source.
+     */
+    @Property
+    void comesDownToAFramedSubject(@ForAll @DoubleRange(min = 0.1, max = 5) double widthM,
+                                   @ForAll @DoubleRange(min = 14, max = 290) double focalMm,
+                                   @ForAll Viewpoint.Stance stance, @ForAll boolean open) {
+        LensFit fit = framed(widthM, focalMm, open ? null : stance);
+        assertTrue(Math.abs(fit.tiltDeg()) <= (open ? 25 : 45) + 1e-9, () -> fit.tiltDeg() + "° from " + fit.heightM());
+        for (LensFit other : new LensFit[] {framed(widthM * 1.01, focalMm, open ? null : stance),
+            framed(widthM, focalMm * 1.01, open ? null : stance)}) {
+            assertEquals(fit.tiltDeg(), other.tiltDeg(), 1);
+            assertEquals(fit.heightM(), other.heightM(), 0.05);
+        }
+    }
+
+    private static LensFit framed(double widthM, double focalMm, Viewpoint.Stance stance) {
+        Lens lens = new Lens("Prime", "A", null, focalMm, focalMm, 4, 4, 22.0, 0.1 + 2 * focalMm / 1000, null, null, 0, null);
+        return WholeBag.fit(picture("a").role(Role.OPENING).wide(widthM).from(stance).intent(), bag(fullFrame(24), lens)).best();
+    }
+
+    /** A carpet 2 m wide, taken with a phone's main camera: from the knees, not 70° down from standing. */
+    @Test
+    void kneelsWithAPhoneForANarrowCarpet() {
+        LensFit fit = WholeBag.fit(picture("a").role(Role.OPENING).wide(2).intent(), bag(Samples.phone())).best();
+        assertEquals(25, fit.tiltDeg(), 0.5);
+        assertEquals(0.8, fit.heightM(), 0.1);
+    }
+
     @Test
     void missesTheGroundOnlyWhereTheTiltIsWrittenSo() {
         Samples.Picture carpet = picture("a").of(SubjectCatalogue.builtIn().find("ramsons")).role(Role.OPENING).equivalent(50).sharp(2.5, 40);

@@ -15,6 +15,7 @@ import understorey.Samples;
 import understorey.kit.Intent;
 import understorey.kit.SmallestBag;
 import understorey.plan.Bag;
+import understorey.plan.Support;
 
 class CompanionBagTest {
 
@@ -46,6 +47,14 @@ class CompanionBagTest {
     void leavesOutWhatCannotTakeThePicture() {
         assertEquals(List.of(), names(of(bag(fullFrame(24)), VIEW, STAR)), "a body without a lens");
         assertEquals(1, of(bag(phone()), picture("View").equivalent(25).intent()).take().size());
+    }
+
+    @Test
+    void tellsTwoThingsOfOneNameApart() {
+        Support low = new Support(ZOOM.name(), Support.Kind.BEANBAG, null, null, null, 500.0);
+        CompanionBag carried = of(Samples.with(bag(fullFrame(24), ZOOM), low), VIEW);
+        assertEquals(List.of(fullFrame(24).name(), ZOOM.name()), names(carried));
+        assertEquals(660 + 430, carried.weightG());
     }
 
     private static List<String> names(CompanionBag bag) {

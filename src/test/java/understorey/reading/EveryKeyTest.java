@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import understorey.plan.CameraSettings;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
+import understorey.plan.ChosenCamera;
 import understorey.plan.Compose;
 import understorey.plan.DayWishes;
 import understorey.plan.Edge;
@@ -132,6 +133,7 @@ class EveryKeyTest {
         assertEquals(0.4572, shot.frame().distanceM(), EXACT);
         assertEquals(new Sharp.Range(0.4064, Double.POSITIVE_INFINITY), shot.sharp());
         assertEquals(false, shot.polariser());
+        assertEquals(new ChosenCamera("Small body", "Long"), shot.chosen());
         assertEquals(Duration.ofMinutes(65), shot.duration());
         assertEquals("Go **home**.", shot.otherwise());
         assertEquals(new CameraSettings(6.3, 1 / 250.0, 400, false), shot.set());

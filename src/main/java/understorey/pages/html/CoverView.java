@@ -33,7 +33,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
 
     private static Line line(CoverChoice choice) {
         FlowerCover typical = choice.typical();
-        return new Line(ShotView.camera(choice.fit().camera()) + ", " + Words.millimetres(choice.equivalentMm()),
+        return new Line(choice.fit().camera().name() + ", " + Words.millimetres(choice.equivalentMm()),
                 choice.planned(), Words.metres(choice.nearestM()), Words.percent(typical.cover()),
                 Words.percent(typical.near()) + ", " + Words.percent(typical.middle()) + ", " + Words.percent(typical.far()),
                 Words.percent(typical.flowers()), Words.metres(choice.depthM()), Words.percent(choice.trunkScale()));

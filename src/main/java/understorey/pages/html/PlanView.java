@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
+import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
@@ -159,7 +160,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 .collect(Collectors.joining(", "));
         rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + spots)));
         rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
-        rows.add(new Row("Carry", kit.take().isEmpty() ? "this bag cannot do these pictures"
+        rows.add(new Row("Carry", brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
                 : kit.weight() + ": " + kit.take().stream().map(Item::name).collect(Collectors.joining(", "))));
         rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
         return rows;

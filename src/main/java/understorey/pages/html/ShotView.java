@@ -16,7 +16,6 @@ import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
 import understorey.exposure.Lull;
 import understorey.exposure.Settings;
-import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -110,7 +109,7 @@ public record ShotView(int number, String name, String role, String subject, Str
 
     private static List<Row> facts(TimedShot shot, LensFit fit, Settings settings) {
         List<Row> facts = new ArrayList<>();
-        facts.add(new Row("Lens", camera(fit.camera())));
+        facts.add(new Row("Camera", fit.camera().name()));
         String focal = Words.millimetres(fit.focalMm());
         String equivalent = Words.millimetres(fit.equivalentMm());
         facts.add(new Row("Focal length", focal + (equivalent.equals(focal) ? "" : " (" + equivalent + " full-frame equivalent)")
@@ -139,15 +138,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         return facts;
     }
 
-    static String camera(Camera camera) {
-        String lens = camera.lens().builtIn()
-                ? camera.body().name() + ", " + camera.lens().name() + " lens"
-                : camera.lens().name();
-        return camera.attachment() == null ? lens : lens + " + " + camera.attachment().name();
-    }
-
     private static String cameraAndFocal(LensFit fit) {
-        return camera(fit.camera()) + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
+        return fit.camera().name() + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
     }
 
     private static @Nullable String lull(TimedShot shot) {
