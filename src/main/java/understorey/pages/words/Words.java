@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.plan.LightWish;
@@ -53,7 +54,10 @@ public final class Words {
         if (value instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
-        return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
+        if (value instanceof List<?> list) {
+            return list.get(0) instanceof String ? names(list) : pictures(list);
+        }
+        return String.valueOf(value);
     }
 
     /** What follows from a value that may be absent: then it is absent too. */
@@ -64,6 +68,11 @@ public final class Words {
     /** The words for a value that may be absent: then a dash. */
     public static <T> String orDash(@Nullable T value, Function<T, String> words) {
         return value == null ? NONE : words.apply(value);
+    }
+
+    /** {@code “One head”}, {@code “One head” or “The floor”}. */
+    private static String names(List<?> names) {
+        return names.stream().map(name -> "“" + name + "”").collect(Collectors.joining(" or "));
     }
 
     /** {@code picture 2}, {@code pictures 1–3, 5}. */
