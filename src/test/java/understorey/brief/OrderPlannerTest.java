@@ -163,7 +163,7 @@ class OrderPlannerTest {
         assertEquals(List.of(), wind.instead(), "later on it stands still enough");
     }
 
-    /** Calm as forecast. A close-up now asks for f/10 only, so it takes a calm plan and a breeze to tell the two days apart. */
+    /** Calm as forecast: the blur begins only in the breeze of the other day. */
     @Test
     void saysWhatElseToDoIfTheStemsNeverStand() {
         Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0)),
