@@ -44,11 +44,11 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     /** Worth of a picture of priority 1 in the dark, and where each grade begins (common practice, no source). */
     private static final double DARK = 0.2;
     private static final double POOR = 0.4;
-    private static final double FAIR = 0.65;
-    private static final double GOOD = 0.9;
+    private static final double FAIR = 0.7;
+    private static final double GOOD = 0.95;
     private static final double WITHIN_POOR = 0.05;
-    private static final double WITHIN_FAIR = 0.1;
-    private static final double WITHIN_GOOD = 0.25;
+    private static final double WITHIN_FAIR = 0.05;
+    private static final double WITHIN_GOOD = 0.125;
 
     /** Minutes as steps of the grid, rounded up. */
     static int steps(int minute) {

@@ -150,28 +150,30 @@ class OrderPlannerTest {
         return brief.alternatives().stream().filter(alternative -> alternative.day() == Alternative.Day.WIND).findFirst().orElse(null);
     }
 
+    private static List<ForecastHour> lightAir() {
+        return List.of(Samples.hour(MAY_DAY, "05:00", 1.0, 1.5, 8.0), Samples.hour(MAY_DAY, "14:00", 1.0, 1.5, 8.0));
+    }
+
     /**
-     * On open ground a plant half a metre wide needs 1/100 s in a light breeze, so it waits for a lower ISO; in 4 m/s more it waits
-     * longer. A wide view sways by less than a blur.
+     * On open ground a plant a fifth of a metre wide sways too much for the shutter speeds of the first light; in 4 m/s more it has
+     * to wait longer. A wide view sways by less than a blur.
      */
     @Test
     void takesTheWideViewFirstAndTheHeadOnceThereIsLightForAFastShutterSpeed() {
-        Brief brief = brief(SkyWord.OVERCAST, List.of(), framed("head", 0.5, "Kneel in the lee."), framed("floor", null, "Go home."));
+        Brief brief = brief(null, lightAir(), framed("head", 0.2, "Kneel in the lee."), framed("floor", null, "Go home."));
         Alternative wind = windy(brief);
         assertTrue(brief.order().timeOf("floor").to().isBefore(brief.order().timeOf("head").from()));
-        assertTrue(wind.order().timeOf("head").from().isAfter(brief.order().timeOf("head").from()), wind.changes().toString());
+        assertTrue(wind.order().timeOf("head").from().isAfter(brief.order().timeOf("head").to().plusHours(1)), wind.changes().toString());
         assertEquals(List.of(), wind.instead(), "later on it stands still enough");
     }
 
-    /** Calm as forecast: the blur begins only in the breeze of the other day. */
+    /** Light air leaves a close-up sharp at a moderate ISO; in 4 m/s more no ISO of the body does. */
     @Test
     void saysWhatElseToDoIfTheStemsNeverStand() {
-        Brief brief = brief(null, List.of(Samples.hour(MAY_DAY, "05:00", 0.5, 1.0, 8.0), Samples.hour(MAY_DAY, "14:00", 0.5, 1.0, 8.0)),
-                framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
+        Brief brief = brief(null, lightAir(), framed("head", 0.1, "Kneel in the lee."), framed("floor", null, "Go home."));
         assertEquals(List.of("head"), windy(brief).instead().stream().map(Shot::name).toList());
     }
 
-    /** Settings go by the mean wind, not by gusts: it has to be a storm for nothing to stop the head. */
     @Test
     void takesTheHeadOnceTheWindOfTheForecastHasDropped() {
         List<ForecastHour> dropping = List.of(Samples.hour(MAY_DAY, "05:00", 30.0, 40.0, 8.0), Samples.hour(MAY_DAY, "09:00", 30.0, 40.0, 8.0),

@@ -137,14 +137,16 @@ class PlanJsonTest {
                 stacked += advised ? 1 : 0;
             }
         }
-        assertEquals(1, stacked, "12 mm at 0.8 times is more than one frame holds; in gusts one must do");
+        assertEquals(2, stacked, "12 mm at 0.8 times is more than one frame holds, with and without a forecast");
     }
 
     @Test
     void givesSettingsForAnHourEachWay() throws IOException {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        JsonNode first = json(brief).at("/shots/0");
-        assertEquals(1, first.get("settings_by_hour").size(), "an hour earlier is before the visit");
+        Trip early = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 30), LocalTime.of(6, 30),
+                Trips.forecast());
+        JsonNode first = json(Trips.brief(early)).at("/shots/0");
+        assertEquals(0, first.get("settings_by_hour").size(), "an hour earlier is before the visit, an hour later after it");
         JsonNode shot = json(brief).at("/shots/1");
         ZonedDateTime from = ZonedDateTime.parse(shot.get("from").textValue());
         ZonedDateTime middle = from.plus(Duration.between(from, ZonedDateTime.parse(shot.get("to").textValue())).dividedBy(2));
