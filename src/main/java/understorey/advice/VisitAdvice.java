@@ -26,6 +26,10 @@ public sealed interface VisitAdvice extends Advice {
     record CouldArriveLater(ZonedDateTime start, @In(MINUTES) long minutes, ZonedDateTime arrive) implements VisitAdvice {
     }
 
+    /** What the running order makes as large as it can. */
+    record OrderObjective() implements VisitAdvice {
+    }
+
     /** The walk is back long before the end of the visit. */
     record TimeLeft(@In(MINUTES) long minutes) implements VisitAdvice {
     }

@@ -2,9 +2,15 @@ package understorey.order;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import understorey.light.Outlook.Grade;
 import understorey.visit.Day;
 import understorey.visit.Hours;
 
@@ -16,6 +22,8 @@ import understorey.visit.Hours;
  *
  * @param from       first minute at the base, ready to walk
  * @param to         minute by which the walk is over
+ * @param base       spot where the walk begins and ends; null where it begins at the first picture
+ * @param grades     worth of a picture of priority 1 where each grade begins
  * @param idlePrice  of a minute, in worth
  * @param stepMin    between two starts
  * @param setUpMin   before each picture
@@ -24,8 +32,11 @@ import understorey.visit.Hours;
  * @param shots      in the author's order
  * @param travel     between all places with pictures, both ways
  */
-public record OrderBasis(ZonedDateTime from, ZonedDateTime to, double idlePrice, int stepMin, int setUpMin, int changeMin,
+public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, int stepMin, int setUpMin, int changeMin,
                          ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
+
+    private static final Map<Grade, Double> GRADES = Collections.unmodifiableMap(Arrays.stream(Grade.values()).collect(Collectors.toMap(
+            grade -> grade, grade -> Task.graded(Math.max(grade.least(), Task.SUN_IS_UP)), (one, other) -> one, () -> new EnumMap<>(Grade.class))));
 
     /**
      * One picture.
@@ -47,7 +58,8 @@ public record OrderBasis(ZonedDateTime from, ZonedDateTime to, double idlePrice,
     static OrderBasis of(Day day, Visit visit, List<Candidate> candidates) {
         Hours hours = day.hours();
         List<Shot> shots = IntStream.range(0, candidates.size()).mapToObj(i -> shot(day, visit, i, candidates.get(i))).toList();
-        return new OrderBasis(hours.at(visit.from()), hours.at(visit.to()), Task.IDLE_PRICE, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
+        return new OrderBasis(hours.at(visit.from()), hours.at(visit.to()),
+                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
                 hours.at(Task.steps(visit.from()) * Task.STEP), shots, travel(day));
     }
 

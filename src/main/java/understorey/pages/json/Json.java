@@ -140,6 +140,13 @@ public final class Json {
         return endList();
     }
 
+    /** Numbers in order; null for those that are absent. */
+    Json numbers(String key, List<@Nullable BigDecimal> values) {
+        list(key);
+        values.forEach(value -> write(to -> to.writeNumber(value)));
+        return endList();
+    }
+
     Json spans(String key, List<Interval> values) {
         return objects(key, values, Json::ends);
     }

@@ -63,6 +63,8 @@ public final class PlanJson {
         places(json);
         json.object("drops", brief.day().drops(), this::drops)
                 .object("lamp", brief.day().headTorch(), OrderJson::lamp);
+        json.object("order_basis", brief.order().basis(), (object, basis) -> OrderBasisJson.write(object, basis,
+                brief.day().headTorch(), sentences));
         order.alternatives(json);
         json.object("safety", brief.safety(), order::safety);
         season.windows(json, brief.season().windows());
