@@ -20,6 +20,8 @@ public enum Measure {
     SHARE,
     EV100,
     DEGREES,
+    /** A bearing in degrees, shown as one of 16 points of the compass. */
+    COMPASS,
     /** Colour temperature, K. */
     KELVIN,
     METRES_PER_SECOND,

@@ -86,6 +86,7 @@ final class Words {
             case SHARE -> percent(value);
             case EV100 -> "EV " + number(value, 1);
             case DEGREES -> number(value, 0) + "°";
+            case COMPASS -> compass(value);
             case KELVIN -> number(value, 0) + " K";
             case METRES_PER_SECOND -> number(value, 1) + " m/s";
             case WIND -> wind(value);

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param sensitive  public pages never give position, spot names, access or reports
  * @param cautions   Markdown, one line each
  * @param notes      Markdown
- * @param edges      by rising bearing; empty if the wood goes on beyond the light's reach
+ * @param edges      by rising bearing; empty if none is known
  * @param country    code of ISO 3166-1 alpha-2, in capitals
  */
 public record Site(String name, String slug, @Nullable String publicName, Position position, @Nullable Double elevationM,
@@ -65,6 +65,11 @@ public record Site(String name, String slug, @Nullable String publicName, Positi
     /** Skyline from a spot, or from the site itself if the spot is null. */
     public List<SkylinePoint> skylineAt(@Nullable Spot spot) {
         return spot == null || spot.skyline() == null ? skyline : spot.skyline();
+    }
+
+    /** Edges of the wood seen from a spot, or from the site itself if the spot is null. */
+    public List<Edge> edgesAt(@Nullable Spot spot) {
+        return spot == null || spot.edges() == null ? edges : spot.edges();
     }
 
     /** Position of a spot, or of the site itself if the spot is null or has none. */

@@ -64,7 +64,7 @@ final class DayLights {
             weather.add(Weather.at(time, trip.forecast(), trip.sky()));
         }
         Drops drops = Drops.of(date, trip.site().zone(), trip.forecast(), trip.sky());
-        this.day = new LightDay(time -> 0, mist(date), drops);
+        this.day = new LightDay(time -> 0, time -> Weather.at(time, trip.forecast(), trip.sky()), mist(date), drops);
     }
 
     private Mist mist(LocalDate date) {
