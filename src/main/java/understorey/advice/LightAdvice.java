@@ -115,16 +115,16 @@ public sealed interface LightAdvice extends Advice {
     record FlowersOpen() implements LightAdvice {
     }
 
-    record ClosedAtNight(@In(DEGREES) double altitude, Basis basis) implements LightAdvice {
+    record ClosedAtNight(@In(DEGREES) double altitude, Enum<?> basis) implements LightAdvice {
     }
 
-    record ClosedInDullWeather(@In(OKTA) double okta, Basis basis) implements LightAdvice {
+    record ClosedInDullWeather(@In(OKTA) double okta, Enum<?> basis) implements LightAdvice {
     }
 
-    record ClosedInTheCold(@In(CELSIUS) double temperature, @In(CELSIUS) double opens, Basis basis) implements LightAdvice {
+    record ClosedInTheCold(@In(CELSIUS) double temperature, @In(CELSIUS) double opens, Enum<?> basis) implements LightAdvice {
     }
 
-    record ClosedInRain(Basis basis) implements LightAdvice {
+    record ClosedInRain(Enum<?> basis) implements LightAdvice {
     }
 
     /** How sure the catalogue is that flowers close. */

@@ -41,6 +41,13 @@ public sealed interface TripAdvice extends Advice {
     record MonthsUnknown(String subject) implements TripAdvice {
     }
 
+    /** Trees and leaves of the wood that a flower grows in. */
+    record WoodAssumed(String subject, Enum<?> trees, Enum<?> from, Enum<?> to) implements TripAdvice {
+    }
+
+    record EvergreensAssumed(String subject) implements TripAdvice {
+    }
+
     record CanopyUnknown() implements TripAdvice {
     }
 

@@ -17,12 +17,14 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.order.RunningOrder;
+import understorey.plan.FieldGuide;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.season.AssumedWood;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
@@ -116,7 +118,13 @@ final class Remarks {
     }
 
     /** On trees that are not described. */
-    void canopy() {
+    void canopy(@Nullable AssumedWood wood) {
+        if (wood != null) {
+            FieldGuide.Setting setting = wood.setting();
+            findings.add(setting.leavesFrom() == null || setting.leavesTo() == null || setting.trees() == null
+                    ? new TripAdvice.EvergreensAssumed(wood.subject().name())
+                    : new TripAdvice.WoodAssumed(wood.subject().name(), setting.trees(), setting.leavesFrom(), setting.leavesTo()));
+        }
         if (site.canopy() == null) {
             findings.add(new TripAdvice.CanopyUnknown());
         }

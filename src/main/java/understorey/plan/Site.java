@@ -41,6 +41,12 @@ public record Site(String name, String slug, @Nullable String publicName, Positi
                 parking, seasons, subjects, access, reports, sensitive, cautions, notes, edges, country);
     }
 
+    /** This site under other trees. */
+    public Site under(Canopy trees) {
+        return new Site(name, slug, publicName, position, elevationM, zone, skyline, trees, spots, walks, opening,
+                parking, seasons, subjects, access, reports, sensitive, cautions, notes, edges, country);
+    }
+
     /** False for a day that the calendar of this place left out, as Samoa did when it crossed the date line. */
     public boolean has(LocalDate date) {
         return date.atStartOfDay(zone).toLocalDate().equals(date);
