@@ -23,6 +23,9 @@ public sealed interface LightAdvice extends Advice {
     record SunBehindLand() implements LightAdvice {
     }
 
+    record SunHidden(@In(OKTA) double okta) implements LightAdvice {
+    }
+
     /** Chance that the sun is out. */
     record SunBehindCloud(@In(OKTA) double okta, @In(SHARE) double chance) implements LightAdvice {
     }
@@ -115,20 +118,20 @@ public sealed interface LightAdvice extends Advice {
     record FlowersOpen() implements LightAdvice {
     }
 
-    record ClosedAtNight(@In(DEGREES) double altitude, Enum<?> basis) implements LightAdvice {
+    record ClosedAtNight(@In(DEGREES) double altitude, Enum<?> source) implements LightAdvice {
     }
 
-    record ClosedInDullWeather(@In(OKTA) double okta, Enum<?> basis) implements LightAdvice {
+    record ClosedInDullWeather(@In(OKTA) double okta, Enum<?> source) implements LightAdvice {
     }
 
-    record ClosedInTheCold(@In(CELSIUS) double temperature, @In(CELSIUS) double opens, Enum<?> basis) implements LightAdvice {
+    record ClosedInTheCold(@In(CELSIUS) double temperature, @In(CELSIUS) double opens, Enum<?> source) implements LightAdvice {
     }
 
-    record ClosedInRain(Enum<?> basis) implements LightAdvice {
+    record ClosedInRain(Enum<?> source) implements LightAdvice {
     }
 
     /** How sure the catalogue is that flowers close. */
-    enum Basis { CONFIRMED_SOURCE, SECOND_HAND_SOURCE, NO_SOURCE }
+    enum Source { CONFIRMED, UNCONFIRMED, NONE }
 
     record LightGone(@In(EV100) double ev) implements LightAdvice {
     }

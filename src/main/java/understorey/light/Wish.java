@@ -32,6 +32,8 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
     private static final double FLECKS_ENOUGH = 0.05;
     /** Chance of what is not known. */
     private static final double UNKNOWN = 0.5;
+    /** A smaller chance of sun is none. */
+    private static final double LEAST_CHANCE = 0.02;
     /** The sky is clear up to there (WMO terms). */
     private static final double CLEAR_OKTA = 2;
     private static final double OPEN_SHARE = 0.9;
@@ -130,7 +132,9 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
 
     /** The sun itself must be seen, through cloud and leaves; without it something of the light may be left. */
     private static Wish sun(LightAdvice there, Moment moment, double left) {
-        Wish open = new Wish(there).and(moment.openSky(), new LightAdvice.SunBehindCloud(moment.okta(), moment.openSky()));
+        double chance = moment.openSky();
+        Wish open = new Wish(there).and(chance, chance < LEAST_CHANCE ? new LightAdvice.SunHidden(moment.okta())
+                : new LightAdvice.SunBehindCloud(moment.okta(), chance));
         if (!moment.clear()) {
             return open.and(left, moment.sun().apparentAltitudeDeg() > 0 ? new LightAdvice.SunBehindLand()
                     : new LightAdvice.SunNotYetUp());

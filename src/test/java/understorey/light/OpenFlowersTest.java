@@ -47,10 +47,10 @@ class OpenFlowersTest {
         OpenFlowers snowdrops = new OpenFlowers(closing(10.0, "C2", Trigger.COLD));
         assertEquals(1, snowdrops.at(moment(20, 2, 10, 0), false).value(), 0);
         Wish cold = snowdrops.at(moment(20, 2, 4, 0), false);
-        assertEquals(new LightAdvice.ClosedInTheCold(4, 10, LightAdvice.Basis.SECOND_HAND_SOURCE), cold.because());
+        assertEquals(new LightAdvice.ClosedInTheCold(4, 10, LightAdvice.Source.UNCONFIRMED), cold.because());
         assertEquals(1, snowdrops.at(moment(20, 2, Double.NaN, Double.NaN), false).value(), 0);
         Wish unpublished = new OpenFlowers(closing(null, "M", Trigger.COLD)).at(moment(20, 2, 4, 0), false);
-        assertEquals(new LightAdvice.ClosedInTheCold(4, 10, LightAdvice.Basis.NO_SOURCE), unpublished.because());
+        assertEquals(new LightAdvice.ClosedInTheCold(4, 10, LightAdvice.Source.NONE), unpublished.because());
     }
 
     @Test
@@ -58,10 +58,12 @@ class OpenFlowersTest {
         Closing night = closing(null, "C", Trigger.NIGHT);
         Moment dusk = moment(-4, 0, 8, 0);
         assertEquals(1, wishes(night, LightWish.TWILIGHT).quality(dusk), 0);
+        assertEquals(Set.of(new LightAdvice.TwilightNow(), new LightAdvice.ClosedAtNight(-4, LightAdvice.Source.CONFIRMED)),
+                Set.copyOf(wishes(night, LightWish.TWILIGHT).because(dusk)));
         Moment dull = moment(20, 7, 8, 0);
         Closing dullness = closing(null, "C", Trigger.DULL);
         assertEquals(0.25 * wishes(closing(null, "C"), LightWish.SOFT).quality(dull), wishes(dullness, LightWish.SOFT).quality(dull), 1e-12);
-        assertEquals(new LightAdvice.ClosedInDullWeather(7, LightAdvice.Basis.CONFIRMED_SOURCE), wishes(dullness, LightWish.SOFT).because(dull).get(0));
+        assertEquals(new LightAdvice.ClosedInDullWeather(7, LightAdvice.Source.CONFIRMED), wishes(dullness, LightWish.SOFT).because(dull).get(0));
         assertEquals(1, wishes(dullness).quality(dull), 0);
     }
 }

@@ -86,7 +86,7 @@ class OutlookTest {
         assertEquals(List.of(), outlook.windows());
         assertEquals(Outlook.Grade.POOR, outlook.best());
         assertEquals(1, outlook.spoils().size());
-        assertInstanceOf(LightAdvice.SunBehindCloud.class, outlook.spoils().get(0).why());
+        assertInstanceOf(LightAdvice.SunHidden.class, outlook.spoils().get(0).why());
     }
 
     /** A wish that the morning grants at no time: first the horizon, then the sun far too high. */
