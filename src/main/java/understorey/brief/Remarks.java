@@ -174,17 +174,21 @@ final class Remarks {
         }
         String name = shot.intent().shot().name();
         Interval best = null;
+        Outlook.Grade grade = Outlook.Grade.POOR;
         for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
-                best = best == null || away(window, time).compareTo(away(best, time)) < 0 ? window : best;
+                if (best == null || away(window, time).compareTo(away(best, time)) < 0) {
+                    best = window;
+                    grade = wished.outlook().best();
+                }
             }
         }
         Outlook known = shot.outlook();
         boolean better = shot.poorLight() || known != null && known.best().compareTo(known.grade()) < 0;
         if (best != null && better && best.from().isAfter(day.hours().leave().minus(shot.intent().duration()))) {
-            findings.add(new TripAdvice.LightAfterTheVisit(name, best.from(), best.to(), leaving(shot, best)));
+            findings.add(new TripAdvice.LightAfterTheVisit(name, grade, best.from(), best.to(), leaving(shot, best)));
         } else if (best != null && better && best.to().isBefore(day.hours().arrive().plus(shot.intent().duration()))) {
-            findings.add(new TripAdvice.LightBeforeTheVisit(name, best.from(), best.to(), arriving(shot, best)));
+            findings.add(new TripAdvice.LightBeforeTheVisit(name, grade, best.from(), best.to(), arriving(shot, best)));
         } else if (shot.poorLight()) {
             findings.add(best == null ? new TripAdvice.LightPoorAllDay(name) : new TripAdvice.LightPoorNow(name, best.from(), best.to()));
         }
