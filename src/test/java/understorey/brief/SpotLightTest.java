@@ -182,6 +182,18 @@ class SpotLightTest {
         assertTrue(outlook.because().stream().anyMatch(why -> why.getClass().getSimpleName().equals(kind)), outlook.because().toString());
     }
 
+    /** It may come: a picture of the low sun waits for it under an unknown sky, as under a clear one (common practice, no source). */
+    @Test
+    void waitsForTheLowSunWhereTheSkyIsUnknown() throws IOException {
+        String evening = SITE.replaceAll("skyline: .*]\n", "edges: [{bearing: WNW, distance: 40 m}]\n")
+                .replace("\"06:00\"", "\"18:00\"").replace("\"12:00\"", "\"21:00\"");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + evening
+                + "shots: [{name: A, subject: ramsons, facing: WNW, light: [low-sun, backlight]}]\n");
+        TimedShot.Wished clear = Planner.brief(PlansReader.read(folder).trips().get(0)).timed().get(0).wished().get(0);
+        assertEquals(SkyWord.CLEAR, clear.sky());
+        assertEquals(Outlook.Grade.GOOD, clear.outlook().grade(), clear.toString());
+    }
+
     @Test
     void saysHowGoodTheLightIsThatTheVisitMisses() throws IOException {
         Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + SITE.replaceAll("skyline: .*]\n", "sensitive: no\n")
