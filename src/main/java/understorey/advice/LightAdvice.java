@@ -1,5 +1,7 @@
 package understorey.advice;
 
+import static understorey.advice.Measure.CELSIUS;
+import static understorey.advice.Measure.COMPASS;
 import static understorey.advice.Measure.DEGREES;
 import static understorey.advice.Measure.EV100;
 import static understorey.advice.Measure.OKTA;
@@ -21,7 +23,15 @@ public sealed interface LightAdvice extends Advice {
     record SunBehindLand() implements LightAdvice {
     }
 
-    record SunBehindCloud(@In(OKTA) double okta) implements LightAdvice {
+    record SunHidden(@In(OKTA) double okta) implements LightAdvice {
+    }
+
+    /** Chance that the sun is out. */
+    record SunBehindCloud(@In(OKTA) double okta, @In(SHARE) double chance) implements LightAdvice {
+    }
+
+    /** The sun comes in only from an edge of the wood towards it, and none is known. */
+    record NeedsOpening(@In(COMPASS) double bearing) implements LightAdvice {
     }
 
     record FlecksTooFew(@In(SHARE) double share) implements LightAdvice {
@@ -68,6 +78,10 @@ public sealed interface LightAdvice extends Advice {
     record SoftUnderLeaves() implements LightAdvice {
     }
 
+    /** Chance that the sun spoils soft light. */
+    record SunComesOut(@In(OKTA) double okta, @In(SHARE) double chance) implements LightAdvice {
+    }
+
     record Harsh(@In(STOPS) double contrast) implements LightAdvice {
     }
 
@@ -100,6 +114,24 @@ public sealed interface LightAdvice extends Advice {
 
     record NotTwilight() implements LightAdvice {
     }
+
+    record FlowersOpen() implements LightAdvice {
+    }
+
+    record ClosedAtNight(@In(DEGREES) double altitude, Enum<?> source) implements LightAdvice {
+    }
+
+    record ClosedInDullWeather(@In(OKTA) double okta, Enum<?> source) implements LightAdvice {
+    }
+
+    record ClosedInTheCold(@In(CELSIUS) double temperature, @In(CELSIUS) double opens, Enum<?> source) implements LightAdvice {
+    }
+
+    record ClosedInRain(Enum<?> source) implements LightAdvice {
+    }
+
+    /** How sure the catalogue is that flowers close. */
+    enum Source { CONFIRMED, UNCONFIRMED, NONE }
 
     record LightGone(@In(EV100) double ev) implements LightAdvice {
     }

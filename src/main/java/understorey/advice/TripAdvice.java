@@ -41,6 +41,13 @@ public sealed interface TripAdvice extends Advice {
     record MonthsUnknown(String subject) implements TripAdvice {
     }
 
+    /** Trees and leaves of the wood that a flower grows in. */
+    record WoodAssumed(String subject, Enum<?> trees, Enum<?> from, Enum<?> to) implements TripAdvice {
+    }
+
+    record EvergreensAssumed(String subject) implements TripAdvice {
+    }
+
     record CanopyUnknown() implements TripAdvice {
     }
 
@@ -75,11 +82,11 @@ public sealed interface TripAdvice extends Advice {
     }
 
     /** The light wished for comes after the visit; leaving then is late enough to take the picture in it. */
-    record LightAfterTheVisit(String shot, ZonedDateTime from, ZonedDateTime to, ZonedDateTime leave) implements TripAdvice {
+    record LightAfterTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime leave) implements TripAdvice {
     }
 
     /** The light wished for comes before the visit; arriving then is early enough to take the picture in it. */
-    record LightBeforeTheVisit(String shot, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice {
+    record LightBeforeTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice {
     }
 
     /** The light wished for is poor all day. */

@@ -38,7 +38,8 @@ public sealed interface WeatherAdvice extends Advice {
     record MistSkyClear(@In(OKTA) double cloud) implements WeatherAdvice {
     }
 
-    record MistSkyCloudy(@In(OKTA) double cloud, @In(OKTA) double limit) implements WeatherAdvice {
+    /** Share of the cooling of a clear night that is left. */
+    record MistSkyCloudy(@In(OKTA) double cloud, @In(SHARE) double left) implements WeatherAdvice {
     }
 
     record MistSkyUnknown() implements WeatherAdvice {

@@ -24,6 +24,7 @@ import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.season.AssumedWood;
 import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
@@ -37,7 +38,9 @@ public final class Planner {
     }
 
     /** The brief of a trip. */
-    public static Brief brief(Trip trip) {
+    public static Brief brief(Trip written) {
+        AssumedWood wood = AssumedWood.of(written);
+        Trip trip = wood == null ? written : wood.trip();
         ClockGrid clock = ClockGrid.of(trip);
         SeasonBrief season = clock.round(SeasonBrief.of(trip));
         Day day = clock.round(Day.of(trip, season.date()));
@@ -60,12 +63,12 @@ public final class Planner {
         Story story = Story.of(bag.fits());
         Packing packing = Packing.of(bag, uses(timed), timed.stream().flatMap(shot -> shot.helps().stream()).toList(),
                 Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
-        List<Advice> findings = clock.round(findings(day, season, timed, order, safety, story));
+        List<Advice> findings = clock.round(findings(day, wood, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
                 carried(trip.companions(), companionBags), flowering(day), day.sky().hours(day.hours().arrive(), day.hours().leave()),
-                drawings.places(), drawings.timeLine(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day));
+                drawings.places(), drawings.timeLine(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
     }
 
     private static List<FittedShot> fitted(Day day, SmallestBag bag, List<SmallestBag> companionBags) {
@@ -102,14 +105,14 @@ public final class Planner {
         return uses;
     }
 
-    private static List<Advice> findings(Day day, SeasonBrief season, List<TimedShot> shots, RunningOrder order, Safety safety,
-                                          Story story) {
+    private static List<Advice> findings(Day day, @Nullable AssumedWood wood, SeasonBrief season, List<TimedShot> shots,
+                                          RunningOrder order, Safety safety, Story story) {
         Remarks remarks = new Remarks(day);
         remarks.season(season);
         remarks.sun();
         remarks.sky(shots);
         remarks.wind();
-        remarks.canopy();
+        remarks.canopy(wood);
         remarks.clocks();
         for (TimedShot shot : shots) {
             remarks.shot(shot);
@@ -127,14 +130,14 @@ public final class Planner {
                 .filter(Objects::nonNull).findFirst().orElse(null);
     }
 
-    private static Set<String> assumed(Day day) {
+    private static Set<String> assumed(Day day, @Nullable AssumedWood wood) {
         Trip trip = day.trip();
         Site site = trip.site();
         Set<String> assumed = new LinkedHashSet<>(day.hours().assumed());
         if (day.sky().unknown()) {
             assumed.add("sky");
         }
-        if (site.canopy() == null) {
+        if (site.canopy() == null || wood != null) {
             assumed.add("canopy");
         }
         if (trip.share() == null || trip.share().audience() == null) {

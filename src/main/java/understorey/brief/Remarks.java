@@ -17,12 +17,14 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.light.Outlook;
 import understorey.order.RunningOrder;
+import understorey.plan.FieldGuide;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.season.AssumedWood;
 import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
@@ -116,7 +118,13 @@ final class Remarks {
     }
 
     /** On trees that are not described. */
-    void canopy() {
+    void canopy(@Nullable AssumedWood wood) {
+        if (wood != null) {
+            FieldGuide.Setting setting = wood.setting();
+            findings.add(setting.leavesFrom() == null || setting.leavesTo() == null || setting.trees() == null
+                    ? new TripAdvice.EvergreensAssumed(wood.subject().name())
+                    : new TripAdvice.WoodAssumed(wood.subject().name(), setting.trees(), setting.leavesFrom(), setting.leavesTo()));
+        }
         if (site.canopy() == null) {
             findings.add(new TripAdvice.CanopyUnknown());
         }
@@ -167,17 +175,21 @@ final class Remarks {
         }
         String name = shot.intent().shot().name();
         Interval best = null;
+        Outlook.Grade grade = Outlook.Grade.POOR;
         for (TimedShot.Wished wished : shot.wished()) {
             for (Interval window : wished.outlook().windows()) {
-                best = best == null || away(window, time).compareTo(away(best, time)) < 0 ? window : best;
+                if (best == null || away(window, time).compareTo(away(best, time)) < 0) {
+                    best = window;
+                    grade = wished.outlook().best();
+                }
             }
         }
         Outlook known = shot.outlook();
         boolean better = shot.poorLight() || known != null && known.best().compareTo(known.grade()) < 0;
         if (best != null && better && best.from().isAfter(day.hours().leave().minus(shot.intent().duration()))) {
-            findings.add(new TripAdvice.LightAfterTheVisit(name, best.from(), best.to(), leaving(shot, best)));
+            findings.add(new TripAdvice.LightAfterTheVisit(name, grade, best.from(), best.to(), leaving(shot, best)));
         } else if (best != null && better && best.to().isBefore(day.hours().arrive().plus(shot.intent().duration()))) {
-            findings.add(new TripAdvice.LightBeforeTheVisit(name, best.from(), best.to(), arriving(shot, best)));
+            findings.add(new TripAdvice.LightBeforeTheVisit(name, grade, best.from(), best.to(), arriving(shot, best)));
         } else if (shot.poorLight()) {
             findings.add(best == null ? new TripAdvice.LightPoorAllDay(name) : new TripAdvice.LightPoorNow(name, best.from(), best.to()));
         }

@@ -37,7 +37,6 @@ import understorey.weather.Weather;
 /** Plans one picture after another: its lens, its light and its settings, at its spot and time. */
 final class ShotPlanner {
 
-    private static final List<SkyWord> SKIES = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
     private static final List<Integer> EACH_WAY_HOURS = List.of(-1, 1);
     private static final double OVERCAST_OKTA = 7.5;
 
@@ -85,7 +84,7 @@ final class ShotPlanner {
     }
 
     private List<TimedShot.Other> otherSkies(Shot shot, LensFit best, LightAt light, @Nullable Projection camera) {
-        return SKIES.stream().map(word -> new TimedShot.Other(word, light.time(), settings(best, light, word.okta(), camera),
+        return ExpectedSky.ANY.stream().map(word -> new TimedShot.Other(word, light.time(), settings(best, light, word.okta(), camera),
                 whiteBalance(shot, light, word.okta()))).toList();
     }
 
@@ -146,7 +145,7 @@ final class ShotPlanner {
         if (okta != null) {
             return List.of(new TimedShot.Wished(null, outlook(shot, place, light.time(), null, okta)));
         }
-        return SKIES.stream().map(word -> new TimedShot.Wished(word, outlook(shot, place, light.time(), word, word.okta()))).toList();
+        return ExpectedSky.ANY.stream().map(word -> new TimedShot.Wished(word, outlook(shot, place, light.time(), word, word.okta()))).toList();
     }
 
     /**

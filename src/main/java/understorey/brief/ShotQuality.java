@@ -19,7 +19,7 @@ import understorey.visit.SkyDays;
 
 /**
  * How well the light answers a picture's wishes over the day: under one sky, and where the forecast covers some hours only,
- * under the middle of all skies in the others.
+ * the mean of all skies in the others.
  */
 final class ShotQuality implements Quality {
 
@@ -32,14 +32,14 @@ final class ShotQuality implements Quality {
     private final Intent intent;
     private final Place place;
     private final ZonedDateTime start;
-    /** By step of the day; null where it is too dark for any wish. */
-    private final @Nullable Moment[] moments;
+    /** By sky and step of the day; null where it is too dark for any wish. */
+    private final @Nullable Moment[][] skies;
 
-    private ShotQuality(Intent intent, Place place, ZonedDateTime start, @Nullable Moment[] moments) {
+    private ShotQuality(Intent intent, Place place, ZonedDateTime start, @Nullable Moment[][] skies) {
         this.intent = intent;
         this.place = place;
         this.start = start;
-        this.moments = moments;
+        this.skies = skies;
     }
 
     /**
@@ -50,36 +50,45 @@ final class ShotQuality implements Quality {
     static ShotQuality of(Day day, Intent intent, SkyDays skies, @Nullable SkyWord word) {
         Place place = day.place(intent.shot());
         ZonedDateTime start = day.hours().start();
-        @Nullable Moment[] moments = new Moment[(int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone()))
-                .toSeconds() / STEP_SECONDS)];
-        ShotQuality quality = new ShotQuality(intent, place, start, moments);
-        if (word == null && skies.lacksCloudOn(start)) {
-            quality.put(skies.moments(ExpectedSky.MIDDLE, place));
+        int steps = (int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone())).toSeconds() / STEP_SECONDS);
+        boolean unknown = word == null && skies.lacksCloudOn(start);
+        ShotQuality quality = new ShotQuality(intent, place, start, new Moment[unknown ? ExpectedSky.ANY.size() : 1][steps]);
+        for (int sky = 0; sky < quality.skies.length; sky++) {
+            if (unknown) {
+                quality.put(sky, skies.moments(ExpectedSky.ANY.get(sky), place));
+            }
+            quality.put(sky, skies.moments(word, place));
         }
-        quality.put(skies.moments(word, place));
         return quality;
     }
 
-    private void put(List<Moment> day) {
+    private void put(int sky, List<Moment> day) {
         for (Moment moment : day) {
-            moments[step(moment.sun().time())] = moment;
+            skies[sky][step(moment.sun().time())] = moment;
         }
     }
 
     @Override
     public double at(ZonedDateTime time) {
-        Moment moment = moment(time);
-        return moment == null ? 0 : Wishes.of(intent.shot()).quality(moment);
+        Wishes wishes = Wishes.of(intent.shot());
+        double sum = 0;
+        for (int sky = 0; sky < skies.length; sky++) {
+            Moment moment = moment(sky, time);
+            sum += moment == null ? 0 : wishes.quality(moment);
+        }
+        return sum / skies.length;
     }
 
     /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
     @Override
     public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
         ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
-        Moment before = moment(lately);
-        Moment then = moment(shooting.plus(intent.duration().dividedBy(2)));
-        Wishes.Gain gain = before == null || then == null ? null
-                : Wishes.of(intent.shot()).gained(before, then);
+        Wishes.Gain gain = null;
+        for (int sky = 0; sky < skies.length && gain == null; sky++) {
+            Moment before = moment(sky, lately);
+            Moment then = moment(sky, shooting.plus(intent.duration().dividedBy(2)));
+            gain = before == null || then == null ? null : Wishes.of(intent.shot()).gained(before, then);
+        }
         if (gain == null) {
             return null;
         }
@@ -92,9 +101,9 @@ final class ShotQuality implements Quality {
         return new WaitAdvice.WaitForBetterLight(shooting, gain.why());
     }
 
-    private @Nullable Moment moment(ZonedDateTime time) {
+    private @Nullable Moment moment(int sky, ZonedDateTime time) {
         int step = step(time);
-        return step < 0 || step >= moments.length ? null : moments[step];
+        return step < 0 || step >= skies[sky].length ? null : skies[sky][step];
     }
 
     private int step(ZonedDateTime time) {

@@ -1,8 +1,10 @@
 package understorey.light;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
+import understorey.plan.Edge;
 
 /**
  * Light through a canopy: random leaves at spherical angles, of which every direction sees half (G = 0.5).
@@ -12,11 +14,12 @@ import understorey.plan.Canopy;
  *
  * @param plantAreaIndex effective one, 0 or more: it already holds clumping and scattered light
  * @param treeTopDeg     altitude of the tree tops around a clearing, seen from its middle; null under closed trees
+ * @param trunks         the space under the crowns; null on open ground
  */
-public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
+public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg, @Nullable TrunkSpace trunks) {
 
     /** Open ground. */
-    public static final CanopyLight NONE = new CanopyLight(0, null);
+    public static final CanopyLight NONE = new CanopyLight(0, null, null);
     /** Strips of Simpson's rule, an even number: it agrees with published tables to 1e-5. */
     private static final int STRIPS = 100;
 
@@ -24,14 +27,21 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg) {
      * The canopy of a place on a date; null is open ground.
      *
      * @param clearingRadiusM to the edge of the trees; null if they are overhead
+     * @param edges           where the wood ends; empty if unknown
      */
-    public static CanopyLight of(@Nullable Canopy canopy, @Nullable Double clearingRadiusM, LocalDate date) {
+    public static CanopyLight of(@Nullable Canopy canopy, @Nullable Double clearingRadiusM, List<Edge> edges, LocalDate date) {
         double index = PlantArea.effectiveIndex(canopy, date);
-        if (index == 0) {
+        if (canopy == null || index == 0) {
             return NONE;
         }
-        return new CanopyLight(index, canopy == null || clearingRadiusM == null || canopy.heightM() == null ? null
-                : Double.valueOf(treeTopDeg(canopy.heightM(), clearingRadiusM)));
+        return new CanopyLight(index, clearingRadiusM == null || canopy.heightM() == null ? null
+                : Double.valueOf(treeTopDeg(canopy.heightM(), clearingRadiusM)), TrunkSpace.of(canopy, edges));
+    }
+
+    /** Share of the ground that a sun at this azimuth reaches: through the leaves, or from an edge under them if that is more. */
+    double sunShare(double azimuthDeg, double altitudeDeg) {
+        double gap = gapFraction(altitudeDeg);
+        return trunks == null ? gap : Math.max(gap, trunks.sunShare(plantAreaIndex, azimuthDeg, altitudeDeg));
     }
 
     /** Altitude of tree tops of a height at a distance, degrees, seen from the ground. */

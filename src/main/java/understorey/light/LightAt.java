@@ -86,7 +86,7 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     private static LightAt of(SunAt sun, Standpoint place, double moonLux) {
         boolean clears = place.skyline().clears(sun);
         double apparentDeg = sun.apparentAltitudeDeg();
-        double share = clears ? place.canopy().gapFraction(apparentDeg) : 0;
+        double share = clears ? place.canopy().sunShare(sun.azimuthDeg(), apparentDeg) : 0;
         Falling open = new Falling(sun, clears, place, 1, place.openSky(), place.overcastOpen());
         Falling floor = new Falling(sun, clears, place, share, place.uniformSky(), place.overcastSky());
         return new LightAt(sun,
@@ -109,6 +109,12 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
     /** True if flecks of sun are easy to find: from 1 % of the ground on. */
     public boolean flecked() {
         return fleckShare >= LEAST_FLECK_SHARE;
+    }
+
+    /** True if the sun comes in only from an edge of the wood, and none is known. */
+    boolean needsOpening() {
+        TrunkSpace trunks = place.canopy().trunks();
+        return aboveSkyline && trunks != null && trunks.needsOpening(sun.apparentAltitudeDeg());
     }
 
     /** The instant. */

@@ -3,10 +3,12 @@ package understorey.light;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
+import understorey.weather.Weather;
 
 /** The moments of a day at one place, every 5 minutes from first to last light. */
 public final class LightDay {
@@ -16,6 +18,7 @@ public final class LightDay {
     private static final double DARK_DEG = -9;
 
     private final ToDoubleFunction<ZonedDateTime> okta;
+    private final Function<ZonedDateTime, Weather> air;
     private final Mist mist;
     private final Drops drops;
 
@@ -23,9 +26,11 @@ public final class LightDay {
      * A day's weather.
      *
      * @param okta cloud cover at a time, 0 to 8; not a number if unknown, and such times are left out
+     * @param air  temperature and rain at a time
      */
-    public LightDay(ToDoubleFunction<ZonedDateTime> okta, Mist mist, Drops drops) {
+    public LightDay(ToDoubleFunction<ZonedDateTime> okta, Function<ZonedDateTime, Weather> air, Mist mist, Drops drops) {
         this.okta = okta;
+        this.air = air;
         this.mist = mist;
         this.drops = drops;
     }
@@ -63,7 +68,13 @@ public final class LightDay {
     /** The moment of a given light, under a cloud cover in okta. */
     public Moment at(LightAt light, double cloud) {
         ZonedDateTime time = light.sun().time();
+        Weather weather = air.apply(time);
         return new Moment(light.sun(), light.aboveSkyline(), light.fleckShare(), light.floorEv(cloud),
-                light.contrastStops(cloud), cloud, mist.at(time), drops.at(time));
+                light.contrastStops(0), cloud, mist.at(time), drops.at(time), light.needsOpening(),
+                orUnknown(weather.temperatureC()), orUnknown(weather.rainMm()));
+    }
+
+    private static double orUnknown(@Nullable Double figure) {
+        return figure == null ? Double.NaN : figure;
     }
 }

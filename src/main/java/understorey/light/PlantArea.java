@@ -29,7 +29,7 @@ public final class PlantArea {
      * without a given foliage are in full leaf, the darker and safer guess. With a day of bud burst it grows
      * evenly from the winter's index to full leaf over 28 days: leaf area increases fastest in the first month
      * after bud burst (Journal of Forestry Research 2020, abstract). Evergreens keep full leaf then, and of a
-     * mixed wood half the trees do.
+     * mixed wood half the trees do. Between two stages it grows evenly.
      */
     public static double effectiveIndex(@Nullable Canopy canopy, LocalDate date) {
         if (canopy == null) {
@@ -43,7 +43,17 @@ public final class PlantArea {
             double days = ChronoUnit.DAYS.between(leafOut.budBurst(), date);
             return winter + Math.max(0, Math.min(1, days / LEAF_OUT_DAYS)) * (FULL_LEAF - winter);
         }
+        if (canopy.foliage() instanceof Foliage.Growing growing) {
+            double leaves = grown(growing, date);
+            return canopy.trees() == Canopy.Trees.MIXED ? (leaves + FULL_LEAF) / 2 : leaves;
+        }
         return canopy.foliage() instanceof Foliage.Stage stage ? stageIndex(stage) : FULL_LEAF;
+    }
+
+    private static double grown(Foliage.Growing growing, LocalDate date) {
+        double days = ChronoUnit.DAYS.between(growing.first(), date);
+        double share = Math.max(0, Math.min(1, days / Math.max(1, ChronoUnit.DAYS.between(growing.first(), growing.last()))));
+        return stageIndex(growing.from()) + share * (stageIndex(growing.to()) - stageIndex(growing.from()));
     }
 
     private static double stageIndex(Foliage.Stage stage) {

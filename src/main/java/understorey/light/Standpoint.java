@@ -33,12 +33,12 @@ public record Standpoint(Skyline skyline, CanopyLight canopy, LocalDate date, do
     public static Standpoint of(Site site, @Nullable Spot spot, LocalDate date) {
         Slope slope = spot == null ? null : spot.slope();
         return of(Skyline.of(site.skylineAt(spot), slope), CanopyLight.of(site.canopyAt(spot),
-                spot == null ? null : spot.clearingRadiusM(), date), date);
+                spot == null ? null : spot.clearingRadiusM(), site.edgesAt(spot), date), date);
     }
 
     /** This spot on another date: the shares are computed again only if the leaves have changed. */
     public Standpoint on(LocalDate other, Site site, @Nullable Spot spot) {
-        CanopyLight leaves = CanopyLight.of(site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(), other);
+        CanopyLight leaves = CanopyLight.of(site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(), site.edgesAt(spot), other);
         return leaves.equals(canopy)
                 ? new Standpoint(skyline, canopy, other, openSky, uniformSky, overcastSky, overcastOpen)
                 : of(skyline, leaves, other);

@@ -1,5 +1,7 @@
 package understorey.light;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.LightAdvice;
@@ -10,10 +12,11 @@ import understorey.plan.LightWish;
  *
  * <p>The edges are common practice, no source. Low sun is the sun's centre up to 6°, fading out at 10°, and the glow
  * before it clears the skyline counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
- * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun want it through the clouds, and
- * through the leaves to a twentieth of the ground at least. High sun begins at 30° and is full at 45°. Soft light has
- * flecks up to a stop over the shade, harsh light from three. Twilight is fullest with the sun from −6° to −3°; any other
- * light fades where the ground has less than EV 5.
+ * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun count the chance that clouds let it
+ * through, and want it to reach a twentieth of the ground at least; where that needs an edge of the wood and none is known,
+ * the chance of one is a half. High sun begins at 30° and is full at 45°. Soft light has flecks up to a stop over the shade,
+ * harsh light from three, for as much of the time as the sun is out. Twilight is fullest with the sun from −6° to −3°; any
+ * other light fades where the ground has less than EV 5.
  *
  * @param value  0 never, 1 just as wished: a product of factors
  * @param there  what the light is when it is as wished
@@ -27,13 +30,18 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
     /** A glow in the sky, while the sun itself is still behind the skyline or below the horizon. */
     private static final double GLOW = 0.2;
     private static final double FLECKS_ENOUGH = 0.05;
-    private static final double NO_FLECKS_OKTA = 4;
+    /** Chance of what is not known. */
+    private static final double UNKNOWN = 0.5;
+    /** A smaller chance of sun is none. */
+    private static final double LEAST_CHANCE = 0.02;
+    /** The sky is clear up to there (WMO terms). */
+    private static final double CLEAR_OKTA = 2;
     private static final double OPEN_SHARE = 0.9;
     private static final double LOW_DEG = 10;
     private static final double ASIDE_DEG = 90;
     private static final double BEHIND_DEG = 180;
 
-    private Wish(LightAdvice there) {
+    Wish(LightAdvice there) {
         this(1, there, there, 1, 1, there, null);
     }
 
@@ -71,7 +79,7 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
     /** An unknown share counts as one half. */
     private static Wish likelihood(double share, LightAdvice likely, LightAdvice possible, LightAdvice unlikely,
                                    LightAdvice notJudged) {
-        return Double.isNaN(share) ? new Wish(likely).and(0.5, notJudged)
+        return Double.isNaN(share) ? new Wish(likely).and(UNKNOWN, notJudged)
                 : new Wish(likely).and(share, share >= 0.2 ? possible : unlikely);
     }
 
@@ -108,10 +116,12 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
     private static Wish soft(Moment moment) {
         double altitude = moment.sun().altitudeDeg();
         LightAdvice why = !moment.clear() ? new LightAdvice.SoftWithoutSun()
-                : moment.okta() >= NO_FLECKS_OKTA ? new LightAdvice.SoftUnderCloud(moment.okta())
+                : moment.okta() > CLEAR_OKTA ? new LightAdvice.SoftUnderCloud(moment.okta())
                 : moment.fleckShare() >= OPEN_SHARE && altitude < LOW_DEG ? new LightAdvice.SunIsLow(altitude)
                 : new LightAdvice.SoftUnderLeaves();
-        return new Wish(why).and(ramp(moment.contrastStops(), 3, 1), new LightAdvice.Harsh(moment.contrastStops()));
+        double out = moment.clear() ? moment.openSky() : 0;
+        return new Wish(why).and(1 - out * (1 - ramp(moment.contrastStops(), 3, 1)), moment.okta() > CLEAR_OKTA
+                ? new LightAdvice.SunComesOut(moment.okta(), out) : new LightAdvice.Harsh(moment.contrastStops()));
     }
 
     private static Wish twilight(Moment moment) {
@@ -122,18 +132,30 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
 
     /** The sun itself must be seen, through cloud and leaves; without it something of the light may be left. */
     private static Wish sun(LightAdvice there, Moment moment, double left) {
-        Wish open = new Wish(there).and(moment.openSky(), new LightAdvice.SunBehindCloud(moment.okta()));
+        double chance = moment.openSky();
+        Wish open = new Wish(there).and(chance, chance < LEAST_CHANCE ? new LightAdvice.SunHidden(moment.okta())
+                : new LightAdvice.SunBehindCloud(moment.okta(), chance));
         if (!moment.clear()) {
             return open.and(left, moment.sun().apparentAltitudeDeg() > 0 ? new LightAdvice.SunBehindLand()
                     : new LightAdvice.SunNotYetUp());
         }
-        return open.and(GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH),
-                new LightAdvice.FlecksTooFew(moment.fleckShare()));
+        double through = GLOW + (1 - GLOW) * Math.min(1, moment.fleckShare() / FLECKS_ENOUGH);
+        return moment.needsOpening() ? open.and(Math.max(UNKNOWN, through), new LightAdvice.NeedsOpening(moment.sun().azimuthDeg()))
+                : open.and(through, new LightAdvice.FlecksTooFew(moment.fleckShare()));
     }
 
     /** This wish times another factor. */
     Wish and(double factor, LightAdvice otherwise) {
         return new Wish(value * factor, there, factor < least ? otherwise : limits, Math.min(least, factor), factor, otherwise, this);
+    }
+
+    /** Its factors by what they mean. */
+    Map<Class<?>, Double> factors() {
+        Map<Class<?>, Double> factors = new HashMap<>();
+        for (Wish one = this; one.rest != null; one = one.rest) {
+            factors.merge(one.means.getClass(), one.factor, (a, b) -> a * b);
+        }
+        return factors;
     }
 
     /** Linear from 0 at one edge to 1 at the other, in either direction. */

@@ -1,19 +1,25 @@
 package understorey.light;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.LightAdvice;
+import understorey.plan.FieldGuide;
+import understorey.plan.FieldGuide.Closing;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 
 /**
- * The light that a picture wishes for: all of its wishes together.
+ * The light that a picture wishes for: all of its wishes together, and open flowers.
  *
  * @param facingDeg bearing of the lens axis; null for a picture without one
+ * @param closing   when the flowers of the picture close; null if they do not, or it is unknown
  */
-public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg) {
+public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg, @Nullable Closing closing) {
 
     /**
      * What a later moment has over an earlier one.
@@ -26,21 +32,30 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg) {
 
     /** The wishes of a picture. */
     public static Wishes of(Shot shot) {
-        return new Wishes(shot.light(), shot.facingDeg());
+        FieldGuide guide = shot.subject().guide();
+        return new Wishes(shot.light(), shot.facingDeg(),
+                guide == null || guide.closing().triggers().isEmpty() ? null : guide.closing());
     }
 
-    /** How well a moment gives the light wished for, 0 to 1: the product of the wishes; 1 without wishes. */
+    /**
+     * How well a moment gives the light wished for, 0 to 1: the product of what decides the wishes, 1 without wishes. What
+     * decides several of them, such as a cloud before the sun, counts once.
+     */
     public double quality(Moment moment) {
-        double product = 1;
-        for (LightWish wish : wishes) {
-            product *= at(wish, moment).value();
-        }
-        return product;
+        Map<Class<?>, Double> factors = new HashMap<>();
+        all(moment).forEach(wish -> wish.factors().forEach((means, factor) -> factors.merge(means, factor, Math::min)));
+        return factors.values().stream().mapToDouble(Double::doubleValue).reduce(1, (a, b) -> a * b);
+    }
+
+    private Stream<Wish> all(Moment moment) {
+        Stream<Wish> light = wishes.stream().map(wish -> at(wish, moment));
+        return closing == null || wishes.isEmpty() ? light
+                : Stream.concat(light, Stream.of(new OpenFlowers(closing).at(moment, wishes.contains(LightWish.TWILIGHT))));
     }
 
     /** What decides each wish at a moment, the weakest first; what decides several of them is given once. */
     public List<Advice> because(Moment moment) {
-        return wishes.stream().map(wish -> at(wish, moment)).sorted(Comparator.comparingDouble(Wish::value))
+        return all(moment).sorted(Comparator.comparingDouble(Wish::value))
                 .<Advice>map(Wish::because).distinct().toList();
     }
 
@@ -59,7 +74,7 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg) {
 
     /** The wish that a moment fulfils least. */
     Wish weakest(Moment moment) {
-        return wishes.stream().map(wish -> at(wish, moment)).min(Comparator.comparingDouble(Wish::value)).orElseThrow();
+        return all(moment).min(Comparator.comparingDouble(Wish::value)).orElseThrow();
     }
 
     private record Change(Wish from, Wish to) {
@@ -76,8 +91,10 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg) {
     /** The wish that gains most and is at least so well fulfilled then; null if none gains. */
     private @Nullable Change greatest(Moment before, Moment then, double least) {
         Change greatest = null;
-        for (LightWish wish : wishes) {
-            Change change = new Change(at(wish, before), at(wish, then));
+        int i = 0;
+        List<Wish> later = all(then).toList();
+        for (Wish earlier : all(before).toList()) {
+            Change change = new Change(earlier, later.get(i++));
             if (change.gain() > (greatest == null ? 0 : greatest.gain()) && change.to.value() >= least) {
                 greatest = change;
             }

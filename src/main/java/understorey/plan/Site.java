@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param sensitive  public pages never give position, spot names, access or reports
  * @param cautions   Markdown, one line each
  * @param notes      Markdown
- * @param edges      by rising bearing; empty if the wood goes on beyond the light's reach
+ * @param edges      by rising bearing; empty if none is known
  * @param country    code of ISO 3166-1 alpha-2, in capitals
  */
 public record Site(String name, String slug, @Nullable String publicName, Position position, @Nullable Double elevationM,
@@ -38,6 +38,12 @@ public record Site(String name, String slug, @Nullable String publicName, Positi
     /** This site with another page name. */
     public Site withSlug(String other) {
         return new Site(name, other, publicName, position, elevationM, zone, skyline, canopy, spots, walks, opening,
+                parking, seasons, subjects, access, reports, sensitive, cautions, notes, edges, country);
+    }
+
+    /** This site under other trees. */
+    public Site under(Canopy trees) {
+        return new Site(name, slug, publicName, position, elevationM, zone, skyline, trees, spots, walks, opening,
                 parking, seasons, subjects, access, reports, sensitive, cautions, notes, edges, country);
     }
 
@@ -65,6 +71,11 @@ public record Site(String name, String slug, @Nullable String publicName, Positi
     /** Skyline from a spot, or from the site itself if the spot is null. */
     public List<SkylinePoint> skylineAt(@Nullable Spot spot) {
         return spot == null || spot.skyline() == null ? skyline : spot.skyline();
+    }
+
+    /** Edges of the wood seen from a spot, or from the site itself if the spot is null. */
+    public List<Edge> edgesAt(@Nullable Spot spot) {
+        return spot == null || spot.edges() == null ? edges : spot.edges();
     }
 
     /** Position of a spot, or of the site itself if the spot is null or has none. */

@@ -28,6 +28,12 @@ public record Trip(String title, String slug, @Nullable String series, Site site
                 share, DayWishes.NONE);
     }
 
+    /** This trip to another site. */
+    public Trip at(Site other) {
+        return new Trip(title, slug, series, other, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots,
+                share, wishes);
+    }
+
     public Share.Audience audience() {
         return share == null || share.audience() == null ? Share.Audience.PRIVATE : share.audience();
     }

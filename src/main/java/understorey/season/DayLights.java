@@ -15,12 +15,12 @@ import understorey.light.Standpoint;
 import understorey.light.Wishes;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
-import understorey.plan.SkyWord;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
+import understorey.visit.ExpectedSky;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
 import understorey.weather.Weather;
@@ -33,7 +33,6 @@ import understorey.weather.Weather;
 final class DayLights {
 
     private static final Duration STEP = Duration.ofMinutes(20);
-    private static final SkyWord[] ANY = {SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST};
     private static final Mist NO_MIST = new Mist(null, null, List.of());
     /** Least light for a picture without a wish. */
     private static final double DARK_EV = -2;
@@ -64,7 +63,7 @@ final class DayLights {
             weather.add(Weather.at(time, trip.forecast(), trip.sky()));
         }
         Drops drops = Drops.of(date, trip.site().zone(), trip.forecast(), trip.sky());
-        this.day = new LightDay(time -> 0, mist(date), drops);
+        this.day = new LightDay(time -> 0, time -> Weather.at(time, trip.forecast(), trip.sky()), mist(date), drops);
     }
 
     private Mist mist(LocalDate date) {
@@ -121,12 +120,12 @@ final class DayLights {
         for (Weather then : weather) {
             unknown |= then.okta() == null;
         }
-        Moment[][] skies = new Moment[unknown ? ANY.length : 1][track.size()];
+        Moment[][] skies = new Moment[unknown ? ExpectedSky.ANY.size() : 1][track.size()];
         for (int i = 0; i < track.size(); i++) {
             LightAt light = LightAt.of(track.get(i), place);
             Double okta = weather.get(i).okta();
             for (int sky = 0; sky < skies.length; sky++) {
-                skies[sky][i] = day.at(light, okta == null ? ANY[sky].okta() : okta);
+                skies[sky][i] = day.at(light, okta == null ? ExpectedSky.ANY.get(sky).okta() : okta);
             }
         }
         return skies;

@@ -16,6 +16,9 @@ public final class ExpectedSky {
     /** The middle of all skies, assumed if the sky is unknown. */
     public static final SkyWord MIDDLE = SkyWord.BROKEN;
 
+    /** Skies that count equally if the sky is unknown. */
+    public static final List<SkyWord> ANY = List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST);
+
     private static final int HOURS = 24;
 
     private final Trip trip;

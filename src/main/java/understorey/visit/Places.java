@@ -63,9 +63,9 @@ final class Places {
         return List.copyOf(found);
     }
 
-    /** A nearby spot without canopy, skyline, slope or clearing of its own has the site's own light. */
+    /** A nearby spot without canopy, skyline, edges, slope or clearing of its own has the site's own light. */
     private boolean likeSite(@Nullable Spot spot) {
-        return spot == null || near(spot) && spot.canopy() == null && spot.skyline() == null && spot.slope() == null
+        return spot == null || near(spot) && spot.canopy() == null && spot.skyline() == null && spot.edges() == null && spot.slope() == null
                 && spot.clearingRadiusM() == null;
     }
 

@@ -25,7 +25,7 @@ public final class SkyDays {
 
     /** The light of the day at a place; under the expected sky if {@code word} is null. */
     public LightDay day(@Nullable SkyWord word, Place place) {
-        return new LightDay(word == null ? this::expected : time -> word.okta(), place.mist(), drops);
+        return new LightDay(word == null ? this::expected : time -> word.okta(), sky::weather, place.mist(), drops);
     }
 
     /** Moments every 5 minutes. Under the expected sky (null) hours with an unknown cloud cover are left out. */

@@ -29,11 +29,13 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
     private static final double NEARLY_DAMP_C = 5;
     /** Radiation fog needs less than about 5 mph (a university lecture, Arizona NATS 101). */
     static final double CALM_BELOW_MS = 2.2;
-    /** Common practice, no source. */
+    /** Low cloud of a night: up to the first mist is favoured, from the second on unlikely. Common practice, no source. */
     static final double CLEAR_OKTA = 2;
+    private static final double CLOSED_OKTA = 5;
     /** Classes of the index: below the first high, above the second low (2WW/TN-79/008). Both limits count as moderate: an assumption. */
     private static final double INDEX_HIGH_BELOW = 31;
     private static final double INDEX_LOW_ABOVE = 55;
+    private static final double CLEAR_SKY_EMISSIVITY = 0.75;
     /** Tolerance of limits for rounding errors of sums. */
     private static final double LAST_BIT = 1e-9;
 
@@ -49,7 +51,9 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
     /**
      * The mist to expect at a place. The Fog Stability Index decides if the air at 850 hPa is known, otherwise a rule
      * of thumb: a spread of 2.8 °C and less is high with both a wind below 2.2 m/s and 2 okta and less, medium with
-     * one of them, low with neither; a spread of up to 5 °C is low with both. An unknown figure counts as not met.
+     * one of them, low with neither; a spread of up to 5 °C is low with both. An unknown figure counts as not met. By either
+     * way, a cloud of more than 2 okta through the night leaves it medium at most, and from 5 okta on low at most; the rule
+     * gives none then unless the air is calm.
      *
      * @param sunOnFloor first time in the morning at which the sun clears the skyline of the valley. After 2 hours, and
      *                   if it never does (null), mist thins without it
@@ -64,9 +68,12 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
                     .plus(THINNING)), List.of(new WeatherAdvice.MistUnknown()));
         }
         List<Advice> reasons = new ArrayList<>();
-        Likelihood likelihood = air.index() == null ? byRule(air, reasons) : byIndex(air.index());
+        Likelihood likelihood = underCloud(air.okta(), air.index() == null ? byRule(air, reasons) : byIndex(air.index()));
         if (air.index() != null) {
             reasons.add(new WeatherAdvice.MistIndex(air.index(), INDEX_HIGH_BELOW, INDEX_LOW_ABOVE));
+            if (air.okta() != null && likelihood != byIndex(air.index())) {
+                reasons.add(cloud(air.okta(), false));
+            }
         }
         if (air.afterSunrise()) {
             reasons.add(new WeatherAdvice.MistForecastLate());
@@ -114,6 +121,22 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
         return index <= INDEX_LOW_ABOVE + LAST_BIT ? Likelihood.MEDIUM : Likelihood.LOW;
     }
 
+    /** As much as clouds leave of a likelihood; an unknown cover leaves it all. */
+    private static Likelihood underCloud(@Nullable Double okta, Likelihood likelihood) {
+        Likelihood most = okta == null || okta <= CLEAR_OKTA + LAST_BIT ? Likelihood.HIGH
+                : okta < CLOSED_OKTA - LAST_BIT ? Likelihood.MEDIUM : Likelihood.LOW;
+        return likelihood.compareTo(most) > 0 ? most : likelihood;
+    }
+
+    /**
+     * Share of a clear night's loss of heat that the ground still has under a low cloud of 0 to 8 okta: (1 − ε)/(1 − ε₀) with
+     * ε = 0.75(1 + 0.22 C²) and C the cover as a share of the sky. Bolz, form and values from memory; within about 0.1.
+     */
+    static double coolingLeft(double okta) {
+        double share = okta / 8;
+        return (1 - CLEAR_SKY_EMISSIVITY * (1 + 0.22 * share * share)) / (1 - CLEAR_SKY_EMISSIVITY);
+    }
+
     private static Likelihood byRule(DawnAir air, List<Advice> reasons) {
         boolean calm = air.windMs() != null && air.windMs() < CALM_BELOW_MS - LAST_BIT;
         boolean clear = air.okta() != null && air.okta() <= CLEAR_OKTA + LAST_BIT;
@@ -123,7 +146,8 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
         reasons.add(air.okta() == null ? new WeatherAdvice.MistSkyUnknown() : cloud(air.okta(), clear));
         reasons.add(new WeatherAdvice.MistByRule());
         if (damp) {
-            return calm && clear ? Likelihood.HIGH : calm || clear ? Likelihood.MEDIUM : Likelihood.LOW;
+            boolean closed = air.okta() != null && air.okta() >= CLOSED_OKTA - LAST_BIT;
+            return calm && clear ? Likelihood.HIGH : calm || clear ? Likelihood.MEDIUM : closed ? Likelihood.NONE : Likelihood.LOW;
         }
         return air.spreadC() <= NEARLY_DAMP_C + LAST_BIT && calm && clear ? Likelihood.LOW : Likelihood.NONE;
     }
@@ -147,7 +171,7 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
         if (clear) {
             return new WeatherAdvice.MistSkyClear(okta);
         }
-        return new WeatherAdvice.MistSkyCloudy(okta, CLEAR_OKTA);
+        return new WeatherAdvice.MistSkyCloudy(okta, coolingLeft(okta));
     }
 
     private static Advice clearing(boolean inShade, ZonedDateTime thins, ZonedDateTime gone) {

@@ -83,7 +83,7 @@ class OrderPlannerTest {
         Leg wait = brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).findFirst().orElseThrow();
         WaitAdvice.WaitWithRoom room = assertInstanceOf(WaitAdvice.WaitWithRoom.class, wait.why());
         assertInstanceOf(LightAdvice.SunBehindCloud.class, assertInstanceOf(WaitAdvice.WaitForBetterLight.class, room.why()).why());
-        assertEquals(LocalTime.of(8, 45), wait.to().toLocalTime(), "two okta leave all of the sun");
+        assertEquals(LocalTime.of(8, 55), wait.to().toLocalTime(), "each okta takes some of the sun");
     }
 
     @Test

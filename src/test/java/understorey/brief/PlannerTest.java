@@ -77,6 +77,20 @@ class PlannerTest {
                 == (Samples.wood().canopy() == null));
     }
 
+    /** A leafed wood on a clear day is metered at EV 8 to 10 (common practice, no source); open ground at EV 14 to 15. */
+    @Test
+    void plansTheLightOfTheWoodThatAWoodlandFlowerGrowsIn() {
+        Brief bluebells = brief(Samples.MAY_DAY, picture("a").of(SubjectCatalogue.builtIn().find("bluebell")));
+        assertEquals(9, bluebells.timed().get(0).light().floorEv(1), 1.5);
+        assertTrue(bluebells.assumed().contains("canopy"));
+        assertTrue(kinds(bluebells).contains(TripAdvice.WoodAssumed.class) && !kinds(bluebells).contains(TripAdvice.CanopyUnknown.class));
+        Brief lilies = brief(Samples.MAY_DAY, picture("a").of(SubjectCatalogue.builtIn().find("bush-lily")));
+        assertTrue(kinds(lilies).contains(TripAdvice.EvergreensAssumed.class));
+        Brief heath = brief(Samples.MAY_DAY, picture("a").of(SubjectCatalogue.builtIn().find("heather")));
+        assertTrue(heath.assumed().contains("canopy") && kinds(heath).contains(TripAdvice.CanopyUnknown.class));
+        assertEquals(14.5, heath.timed().get(0).light().floorEv(1), 1);
+    }
+
     @Test
     void warnsOfACarpetOfWhichTheFrameShowsNoGround() {
         Samples.Picture up = picture("a").of(SubjectCatalogue.builtIn().find("ramsons")).equivalent(50).sharp(2.5, 40).tilt(-20);

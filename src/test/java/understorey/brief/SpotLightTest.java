@@ -13,8 +13,12 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.DirectionAdvice;
 import understorey.advice.TripAdvice;
@@ -163,6 +167,40 @@ class SpotLightTest {
         assertEquals(Outlook.Grade.POOR, away.outlook().grade());
         assertTrue(kinds(brief).contains(TripAdvice.LightAfterTheVisit.class));
         assertTrue(away.outlook().windows().get(0).from().getHour() >= 15, away.outlook().windows().toString());
+    }
+
+    /** Low sun comes into a wood along a ride and from the edge, and without one not at all: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(nullValues = "unknown", value = {"'[{bearing: WNW, distance: 40 m}]',GOOD,SunIsLow", "unknown,FAIR,NeedsOpening",
+        "'[{bearing: E, distance: 40 m}]',POOR,FlecksTooFew", "'[{bearing: WNW, distance: 900 m}]',POOR,FlecksTooFew"})
+    void lowSunComesIntoAWoodFromItsEdge(@Nullable String edges, Outlook.Grade grade, String kind) throws IOException {
+        String evening = SITE.replaceAll("skyline: .*]\n", edges == null ? "sensitive: no\n" : "edges: " + edges + "\n")
+                .replace("leave: \"12:00\"", "leave: \"21:00\"");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + evening
+                + "sky: clear\nshots: [{name: A, subject: ramsons, facing: WNW, light: [low-sun, backlight], start: \"20:10\", duration: 5 min}]\n");
+        Outlook outlook = Planner.brief(PlansReader.read(folder).trips().get(0)).timed().get(0).outlook();
+        assertEquals(grade, outlook.grade(), outlook.toString());
+        assertTrue(outlook.because().stream().anyMatch(why -> why.getClass().getSimpleName().equals(kind)), outlook.because().toString());
+    }
+
+    /** It may come: a picture of the low sun waits for it under an unknown sky, as under a clear one (common practice, no source). */
+    @Test
+    void waitsForTheLowSunWhereTheSkyIsUnknown() throws IOException {
+        String evening = SITE.replaceAll("skyline: .*]\n", "edges: [{bearing: WNW, distance: 40 m}]\n")
+                .replace("\"06:00\"", "\"18:00\"").replace("\"12:00\"", "\"21:00\"");
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + evening
+                + "shots: [{name: A, subject: ramsons, facing: WNW, light: [low-sun, backlight]}]\n");
+        TimedShot.Wished clear = Planner.brief(PlansReader.read(folder).trips().get(0)).timed().get(0).wished().get(0);
+        assertEquals(SkyWord.CLEAR, clear.sky());
+        assertEquals(Outlook.Grade.GOOD, clear.outlook().grade(), clear.toString());
+    }
+
+    @Test
+    void saysHowGoodTheLightIsThatTheVisitMisses() throws IOException {
+        Files.writeString(folder.resolve("trip.yaml"), "trip: Invented\n" + SITE.replaceAll("skyline: .*]\n", "sensitive: no\n")
+                + "sky: clear\nshots: [{name: A, subject: ramsons, facing: WNW, light: [low-sun, backlight]}]\n");
+        Brief brief = Planner.brief(PlansReader.read(folder).trips().get(0));
+        assertEquals(Outlook.Grade.FAIR, Samples.the(TripAdvice.LightAfterTheVisit.class, brief.findings()).grade());
     }
 
     @Test

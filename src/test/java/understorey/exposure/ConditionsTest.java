@@ -25,7 +25,7 @@ class ConditionsTest {
 
     private static LightAt light(double altitudeDeg, double plantArea) {
         return LightAt.of(new SunAt(Samples.MAY_DAY.atTime(6, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg),
-                Standpoint.of(Skyline.of(List.of(), null), new CanopyLight(plantArea, null), Samples.MAY_DAY));
+                Standpoint.of(Skyline.of(List.of(), null), new CanopyLight(plantArea, null, null), Samples.MAY_DAY));
     }
 
     /** A leafed wood leaves 0.08 of the wind at 0.3 m, to the rounding of the table: common practice, no source. */

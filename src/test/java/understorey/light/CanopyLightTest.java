@@ -20,18 +20,18 @@ class CanopyLightTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/canopy-beam.csv")
     void letsTheBeamThroughAsTabled(double pai, double at0, double at30, double at45, double at60, double at70) {
-        assertEquals(at0, new CanopyLight(pai, null).gapFraction(90), 2e-5);
-        assertEquals(at30, new CanopyLight(pai, null).gapFraction(60), 2e-5);
-        assertEquals(at45, new CanopyLight(pai, null).gapFraction(45), 2e-5);
-        assertEquals(at60, new CanopyLight(pai, null).gapFraction(30), 2e-5);
-        assertEquals(at70, new CanopyLight(pai, null).gapFraction(20), 2e-5);
+        assertEquals(at0, new CanopyLight(pai, null, null).gapFraction(90), 2e-5);
+        assertEquals(at30, new CanopyLight(pai, null, null).gapFraction(60), 2e-5);
+        assertEquals(at45, new CanopyLight(pai, null, null).gapFraction(45), 2e-5);
+        assertEquals(at60, new CanopyLight(pai, null, null).gapFraction(30), 2e-5);
+        assertEquals(at70, new CanopyLight(pai, null, null).gapFraction(20), 2e-5);
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/canopy-diffuse.csv")
     void letsTheSkyThroughAsTabled(double pai, double uniform, double overcast) {
-        assertEquals(uniform, new CanopyLight(pai, null).uniformSky(0), 2e-5);
-        assertEquals(overcast, new CanopyLight(pai, null).overcastSky(0), 2e-5);
+        assertEquals(uniform, new CanopyLight(pai, null, null).uniformSky(0), 2e-5);
+        assertEquals(overcast, new CanopyLight(pai, null, null).overcastSky(0), 2e-5);
     }
 
     /** Midpoint rule over the sine of the altitude; the indices stand on both sides of the change of series. */
@@ -43,12 +43,12 @@ class CanopyLightTest {
         double overcast = 0;
         for (int i = 0; i < strips; i++) {
             double sine = (i + 0.5) / strips;
-            double through = new CanopyLight(pai, null).gapFraction(Math.toDegrees(Math.asin(sine))) * sine / strips;
+            double through = new CanopyLight(pai, null, null).gapFraction(Math.toDegrees(Math.asin(sine))) * sine / strips;
             uniform += 2 * through;
             overcast += (1 + 2 * sine) * through * 6 / 7;
         }
-        assertEquals(uniform, new CanopyLight(pai, null).uniformSky(0), 1e-5);
-        assertEquals(overcast, new CanopyLight(pai, null).overcastSky(0), 1e-5);
+        assertEquals(uniform, new CanopyLight(pai, null, null).uniformSky(0), 1e-5);
+        assertEquals(overcast, new CanopyLight(pai, null, null).overcastSky(0), 1e-5);
     }
 
     @Test
@@ -56,7 +56,7 @@ class CanopyLightTest {
         assertEquals(1, CanopyLight.NONE.uniformSky(0), 1e-12);
         assertEquals(1, CanopyLight.NONE.overcastSky(0), 1e-12);
         assertEquals(1, CanopyLight.NONE.gapFraction(-5), 0);
-        assertEquals(0, new CanopyLight(0.1, null).gapFraction(0), 0);
+        assertEquals(0, new CanopyLight(0.1, null, null).gapFraction(0), 0);
     }
 
     @ParameterizedTest

@@ -34,7 +34,7 @@ class LightAtTest {
 
     private static LightAt light(double altitudeDeg, Skyline skyline, Canopy canopy) {
         SunAt sun = new SunAt(DATE.atTime(12, 0).atZone(ZoneOffset.UTC), 180, altitudeDeg);
-        return LightAt.of(sun, Standpoint.of(skyline, CanopyLight.of(canopy, null, DATE), DATE));
+        return LightAt.of(sun, Standpoint.of(skyline, CanopyLight.of(canopy, null, List.of(), DATE), DATE));
     }
 
     /** ANSI PH2.7-1986 in the encyclopedia article "Exposure value": full sun 15, front lit; open shade 12. */
@@ -143,7 +143,7 @@ class LightAtTest {
     void tablesTheWholeLocalDayByQuarterHours() {
         for (Places place : Places.ALL) {
             List<LightAt> table = LightTable.of(place.position(), place.zone(),
-                    Standpoint.of(LEVEL, CanopyLight.of(FULL_LEAF, null, place.date()), place.date()));
+                    Standpoint.of(LEVEL, CanopyLight.of(FULL_LEAF, null, List.of(), place.date()), place.date()));
             long hours = Duration.between(place.date().atStartOfDay(place.zone()),
                     place.date().plusDays(1).atStartOfDay(place.zone())).toHours();
             assertEquals(4 * hours, table.size());
@@ -178,8 +178,8 @@ class LightAtTest {
     @Test
     void opensTheSkyInAClearing() {
         Canopy wood = new Canopy(Canopy.Trees.DECIDUOUS, Foliage.Stage.FULL_LEAF, 18.0);
-        CanopyLight clearing = CanopyLight.of(wood, 12.0, DATE);
-        CanopyLight closed = CanopyLight.of(wood, null, DATE);
+        CanopyLight clearing = CanopyLight.of(wood, 12.0, List.of(), DATE);
+        CanopyLight closed = CanopyLight.of(wood, null, List.of(), DATE);
         assertEquals(56.31, clearing.treeTopDeg(), 0.01);
         assertEquals(1, clearing.gapFraction(56.4), 0);
         assertTrue(clearing.gapFraction(50) < 1 && clearing.gapFraction(50) > closed.gapFraction(50));
@@ -187,8 +187,8 @@ class LightAtTest {
         double hole = Math.pow(Math.cos(Math.toRadians(56.31)), 2);
         assertTrue(clearing.uniformSky(0) > hole && clearing.uniformSky(0) < hole + 0.25, "" + clearing.uniformSky(0));
         // Leaves so dense that only the hole is left.
-        assertEquals(hole, new CanopyLight(1e6, clearing.treeTopDeg()).uniformSky(0), 0.01);
-        assertNull(CanopyLight.of(new Canopy(null, Foliage.Stage.FULL_LEAF, null), 12.0, DATE).treeTopDeg());
+        assertEquals(hole, new CanopyLight(1e6, clearing.treeTopDeg(), null).uniformSky(0), 0.01);
+        assertNull(CanopyLight.of(new Canopy(null, Foliage.Stage.FULL_LEAF, null), 12.0, List.of(), DATE).treeTopDeg());
     }
 
     /** Over a ring of land 30° high the share of an even sky on level ground is cos² of it, three quarters. */

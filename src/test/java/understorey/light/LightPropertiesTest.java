@@ -104,6 +104,6 @@ class LightPropertiesTest {
     }
 
     private static Standpoint place(double pai, LocalDate date) {
-        return Standpoint.of(LEVEL, new CanopyLight(pai, null), date);
+        return Standpoint.of(LEVEL, new CanopyLight(pai, null, null), date);
     }
 }

@@ -23,6 +23,7 @@ import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
+import understorey.weather.Weather;
 
 /** A window of good or fair light is that at each of its minutes: flecks, clouds and the skyline change the light at once. */
 class LightWindowsTest {
@@ -32,12 +33,12 @@ class LightWindowsTest {
     private static List<LightAt> rows(double latitude, LocalDate date, double pai, double landDeg) {
         Skyline skyline = Skyline.of(List.of(new SkylinePoint(0, landDeg), new SkylinePoint(180, landDeg / 2)), null);
         return LightTable.of(new Position(latitude, 0), ZoneOffset.UTC, Standpoint.of(skyline,
-                new CanopyLight(pai, null), date));
+                new CanopyLight(pai, null, null), date));
     }
 
     private static LightDay day(double okta, double perHour) {
         return new LightDay(time -> Math.max(0, Math.min(8, okta + perHour * (time.toLocalTime().toSecondOfDay() / 3600.0 - 12))),
-                NO_MIST, Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
+                time -> Weather.at(time, List.of(), null), NO_MIST, Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
     }
 
     @Property(tries = 200)
@@ -50,7 +51,7 @@ class LightWindowsTest {
         List<LightAt> rows = rows(latitude, LocalDate.ofYearDay(2027, dayOfYear), pai, landDeg);
         LightDay day = day(okta, perHour);
         List<Moment> moments = day.over(rows);
-        Wishes wishes = new Wishes(wanted, facingDeg);
+        Wishes wishes = new Wishes(wanted, facingDeg, null);
         Outlook outlook = Outlook.of(wishes, moments, day.at(rows, rows.get(48).time()), time -> day.at(rows, time));
         Random random = new Random(seed);
         for (Interval window : outlook.windows()) {
@@ -74,7 +75,7 @@ class LightWindowsTest {
     void endsBeforeTheFirstFleckOfSun() {
         List<LightAt> rows = rows(52, LocalDate.of(2027, 5, 8), 4, 0);
         LightDay day = day(0, 0);
-        Outlook outlook = Outlook.of(new Wishes(List.of(LightWish.SOFT), null), day.over(rows), day.at(rows, rows.get(20).time()),
+        Outlook outlook = Outlook.of(new Wishes(List.of(LightWish.SOFT), null, null), day.over(rows), day.at(rows, rows.get(20).time()),
                 time -> day.at(rows, time));
         ZonedDateTime flecks = rows.get(16).time();
         while (!LightAt.of(SunAt.of(new Position(52, 0), flecks), rows.get(0).place()).flecked()) {

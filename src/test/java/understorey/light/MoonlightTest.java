@@ -44,7 +44,7 @@ class MoonlightTest {
     void countsByNightAndIsDimmedByLeavesAndClouds() {
         SunAt night = new SunAt(moon(60, 0).time(), 0, -30);
         LightAt open = LightAt.of(night, Standpoint.of(Skyline.ring(0), CanopyLight.NONE, DATE), moon(60, 0));
-        LightAt wood = LightAt.of(night, Standpoint.of(Skyline.ring(0), new CanopyLight(2.1, null), DATE), moon(60, 0));
+        LightAt wood = LightAt.of(night, Standpoint.of(Skyline.ring(0), new CanopyLight(2.1, null, null), DATE), moon(60, 0));
         assertEquals(-3.5, open.moonEv(), 0.2);
         assertEquals(open.moonEv(), open.floorEv(0), 0.05);
         assertTrue(wood.floorEv(0) < open.floorEv(0) - 1);

@@ -20,6 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import understorey.advice.LightAdvice;
+import understorey.plan.FieldGuide.Closing;
+import understorey.plan.FieldGuide.Trigger;
 import understorey.plan.LightWish;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
@@ -34,7 +36,7 @@ class WishTest {
 
     private static Moment moment(double altitudeDeg, boolean clear, double okta, double mist, double drops) {
         SunAt sun = new SunAt(LocalDate.of(2027, 5, 8).atTime(7, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg);
-        return new Moment(sun, clear, clear ? 0.3 : 0, altitudeDeg < -6 ? -5 : 9, clear && okta < 4 ? 4 : 0, okta, mist, drops);
+        return new Moment(sun, clear, clear ? 0.3 : 0, altitudeDeg < -6 ? -5 : 9, clear ? 4 : 0, okta, mist, drops, false, Double.NaN, 0);
     }
 
     @ParameterizedTest
@@ -78,8 +80,40 @@ class WishTest {
         assertEquals(0, Wish.of(LightWish.SOFT, clear(40), null).value(), 0);
         assertInstanceOf(LightAdvice.Harsh.class, Wish.of(LightWish.SOFT, clear(40), null).limits());
         assertInstanceOf(LightAdvice.SoftWithoutSun.class, Wish.of(LightWish.SOFT, moment(10, false, 0, 0, 0), null).limits());
-        assertInstanceOf(LightAdvice.SoftUnderCloud.class, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).limits());
-        assertEquals(1, Wish.of(LightWish.SOFT, moment(40, true, 7, 0, 0), null).value(), 0);
+        assertInstanceOf(LightAdvice.SoftUnderCloud.class, Wish.of(LightWish.SOFT, moment(40, true, 8, 0, 0), null).limits());
+        assertEquals(1, Wish.of(LightWish.SOFT, moment(40, true, 8, 0, 0), null).value(), 0);
+    }
+
+    /** Half-covered sky is half sun: chances of reference/sun-line.csv for a sun at 30° in contrast that is harsh throughout. */
+    @ParameterizedTest
+    @CsvSource({"1,0.92,POOR,Harsh", "4,0.57,FAIR,SunComesOut", "6,0.29,GOOD,SoftUnderCloud", "8,0,GOOD,SoftUnderCloud"})
+    void isSoftWhileACloudHidesTheSun(double okta, double chance, Outlook.Grade grade, String kind) {
+        Wish soft = Wish.of(LightWish.SOFT, moment(30, true, okta, 0, 0), null);
+        assertEquals(1 - chance, soft.value(), 0.006);
+        assertEquals(grade, Outlook.Grade.of(soft.value()));
+        assertEquals(kind, soft.because().getClass().getSimpleName());
+        assertEquals(chance, Wish.of(LightWish.FRONTLIGHT, moment(30, true, okta, 0, 0), 270.0).value(), 0.006);
+    }
+
+    /** One cloud before the sun is one cloud for all wishes. */
+    @Test
+    void countsWhatSpoilsSeveralWishesOnce() {
+        Moment scattered = moment(5, true, 3, 0, 0);
+        assertEquals(0.51, new Wishes(List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT), 90.0, null).quality(scattered), 0.006);
+        assertEquals(0.51 * 0.49, new Wishes(List.of(LightWish.LOW_SUN, LightWish.SOFT), 90.0, null).quality(scattered), 0.006);
+    }
+
+    /** An opening that is not known may be there: fair, not good and not never (common practice, no source). */
+    @Test
+    void grantsALowSunFairlyWhereTheWoodMayOpen() {
+        Moment closed = clear(5);
+        Moment low = new Moment(closed.sun(), true, 0, 9, 0, 0, 0, 0, true, Double.NaN, 0);
+        for (LightWish wish : List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT)) {
+            Wish light = Wish.of(wish, low, 90.0);
+            assertEquals(Outlook.Grade.FAIR, Outlook.Grade.of(light.value()));
+            assertEquals(new LightAdvice.NeedsOpening(90), light.because());
+        }
+        assertEquals(Outlook.Grade.FAIR, Outlook.Grade.of(new Wishes(List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT), 90.0, null).quality(low)));
     }
 
     @ParameterizedTest
@@ -98,12 +132,12 @@ class WishTest {
     /** Below about EV 5 colours and focusing fade; a picture of twilight is meant to be dim (common practice, no source). */
     @Test
     void fadesInTheDimUnlessTwilightIsWished() {
-        Wishes mist = new Wishes(List.of(LightWish.MIST), null);
+        Wishes mist = new Wishes(List.of(LightWish.MIST), null, null);
         assertEquals(0, mist.quality(moment(-8, false, 1, 1, 0)));
-        Moment dim = new Moment(clear(-3).sun(), false, 0, 2.5, 0, 1, 1, 0);
+        Moment dim = new Moment(clear(-3).sun(), false, 0, 2.5, 0, 1, 1, 0, false, Double.NaN, 0);
         assertEquals(0.5, mist.quality(dim), 1e-9);
         assertInstanceOf(LightAdvice.TooDim.class, mist.because(dim).get(0));
-        assertEquals(1, new Wishes(List.of(LightWish.MIST, LightWish.TWILIGHT), null).quality(dim), 1e-9);
+        assertEquals(1, new Wishes(List.of(LightWish.MIST, LightWish.TWILIGHT), null, null).quality(dim), 1e-9);
     }
 
     @Property
@@ -129,13 +163,13 @@ class WishTest {
         SunAt zenith = new SunAt(LocalDate.of(2027, 4, 16).atTime(12, 0).atZone(ZoneOffset.UTC), 180, 89);
         LightAt open = LightAt.of(zenith, Standpoint.of(Skyline.ring(0), CanopyLight.NONE, LocalDate.of(2027, 4, 16)));
         assertTrue(open.contrastStops(0) > 2.5, "" + open.contrastStops(0));
-        Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0);
+        Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0, false, Double.NaN, 0);
         assertInstanceOf(LightAdvice.Harsh.class, Wish.of(LightWish.SOFT, noon, null).limits());
     }
 
     @Test
     void lowSunThatNoLeafLetsThroughIsNone() {
-        Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0);
+        Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0, false, Double.NaN, 0);
         assertEquals(0.2, Wish.of(LightWish.LOW_SUN, closed, null).value(), 1e-9);
         assertInstanceOf(LightAdvice.FlecksTooFew.class, Wish.of(LightWish.LOW_SUN, closed, null).limits());
     }
@@ -149,12 +183,20 @@ class WishTest {
                     Moment inSun = moment(altitude, true, okta, likely, likely);
                     moments.add(inSun);
                     moments.add(moment(altitude, false, okta, likely, likely));
-                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely));
-                    moments.add(new Moment(inSun.sun(), false, 0, 2, 0, okta, likely, likely));
+                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, false, Double.NaN, 0));
+                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, true, Double.NaN, 0));
+                    moments.add(new Moment(inSun.sun(), false, 0, 2, 0, okta, likely, likely, false, Double.NaN, 0));
                 }
             }
         }
         return moments;
+    }
+
+    /** Flowers that close by every sign. */
+    private static Stream<Wish> flowersEverywhere() {
+        OpenFlowers flowers = new OpenFlowers(new Closing(Set.of(Trigger.values()), null, null, "M", "from memory"));
+        return everyKind().stream().flatMap(moment -> Stream.of(-5.0, 20.0).map(temperature -> flowers.at(new Moment(moment.sun(), true, 0, 9, 0,
+                moment.okta(), 0, 0, false, temperature, moment.okta() == 3 ? 1 : 0), false)));
     }
 
     private static List<Wish> judgedEverywhere(LightWish wish) {
@@ -178,6 +220,7 @@ class WishTest {
         for (LightWish wish : LightWish.values()) {
             judgedEverywhere(wish).forEach(light -> given.addAll(List.of(light.there().getClass(), light.limits().getClass())));
         }
+        flowersEverywhere().forEach(light -> given.addAll(List.of(light.there().getClass(), light.limits().getClass())));
         assertEquals(Set.of(LightAdvice.class.getPermittedSubclasses()), given);
     }
 }

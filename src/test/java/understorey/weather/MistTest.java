@@ -51,11 +51,26 @@ class MistTest {
     void worksTheFogStabilityIndexOut(double temperatureC, double temperature850C, double dewPointC, double windKn,
             double index, Likelihood likelihood) {
         assertEquals(index, DawnAir.stabilityIndex(temperatureC, temperature850C, dewPointC, windKn * KNOT_MS), 1e-9);
-        Mist mist = mist(rows(at("05:00").damp(temperatureC, temperatureC - dewPointC).wind(9).cloud(8)
+        Mist mist = mist(rows(at("05:00").damp(temperatureC, temperatureC - dewPointC).wind(9).cloud(0)
                 .aloft(temperature850C, windKn * KNOT_MS)));
         assertEquals(likelihood, mist.likelihood());
         assertEquals(List.of(WeatherAdvice.MistIndex.class, WeatherAdvice.MistClears.class), kinds(mist.reasons()));
         assertEquals(index, Samples.the(WeatherAdvice.MistIndex.class, mist.reasons()).index(), 1e-9);
+    }
+
+    /** Closed cloud at dawn is no mist night, whatever the air aloft: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"2, HIGH", "3, MEDIUM", "4.9, MEDIUM", "5, LOW", "8, LOW"})
+    void expectsLittleMistUnderACloudyNight(double okta, Likelihood likelihood) {
+        Mist mist = mist(rows(at("05:00").damp(6, 0.5).wind(1).cloud(okta).aloft(10, 2)));
+        assertEquals(likelihood, mist.likelihood());
+        assertEquals(okta > 2, kinds(mist.reasons()).contains(WeatherAdvice.MistSkyCloudy.class));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/night-cooling.csv")
+    void coolsLessUnderCloud(double okta, double share) {
+        assertEquals(share, Mist.coolingLeft(okta), 0.006);
     }
 
     /** Both limits in the moderate class: our reading, since neither page says. */
@@ -69,7 +84,7 @@ class MistTest {
     @ParameterizedTest
     @CsvSource({"0, 0, 0, HIGH", "2.8, 2.1, 2, HIGH", "2.8, 2.2, 2, MEDIUM", "2.8, 2.1, 2.1, MEDIUM",
         "2.8, 2.2, 2.1, LOW", "2.9, 2.1, 2, LOW", "5, 2.1, 2, LOW", "2.9, 2.2, 2, NONE", "2.9, 2.1, 2.1, NONE",
-        "5.1, 0, 0, NONE"})
+        "5.1, 0, 0, NONE", "1, 1, 4.9, MEDIUM", "1, 1, 5, LOW", "1, 3, 5, NONE"})
     void judgesByRuleWithoutTheAirAloft(double spreadC, double windMs, double okta, Likelihood likelihood) {
         assertEquals(likelihood, mist(spreadC, windMs, okta).likelihood());
     }

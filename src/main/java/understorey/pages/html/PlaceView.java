@@ -118,6 +118,8 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
             leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');
         } else if (canopy.foliage() instanceof Foliage.LeafOut out) {
             leaves = "leaves open from " + out.budBurst();
+        } else if (canopy.foliage() instanceof Foliage.Growing growing) {
+            leaves = Words.word(growing.from()).replace(' ', '-') + " to " + Words.word(growing.to()).replace(' ', '-') + " (assumed)";
         } else if (canopy.foliage() instanceof Foliage.Index index) {
             leaves = "plant area index " + Words.number(index.plantAreaIndex(), 1);
         }
