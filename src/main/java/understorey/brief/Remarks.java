@@ -34,7 +34,7 @@ import understorey.visit.Safety;
 final class Remarks {
 
     /** Another day is clearly better below this share of its chance: common practice, no source. */
-    private static final double CLEARLY_LESS = 2 / 3.0;
+    private static final double CLEARLY_LESS = 0.75;
 
     private final Day day;
     private final Trip trip;

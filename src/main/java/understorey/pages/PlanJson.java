@@ -81,7 +81,7 @@ final class PlanJson {
     }
 
     private void shots(Json json) throws IOException {
-        ShotJson shots = new ShotJson(brief.trip().site(), brief.order(), sentences);
+        ShotJson shots = new ShotJson(brief, sentences);
         json.list("shots");
         for (TimedShot shot : brief.timed()) {
             shots.write(json.item(), shot);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
 import understorey.advice.Advice;
+import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
@@ -17,23 +18,19 @@ import understorey.kit.Verdict;
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
 import understorey.order.Leg;
-import understorey.order.RunningOrder;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
-import understorey.plan.Site;
 
 /** One picture as members of a JSON object; lens and settings are null where no camera can take it. */
 final class ShotJson {
 
-    private final Site site;
-    private final RunningOrder order;
+    private final Brief plan;
     private final Function<Advice, String> sentences;
     private final ShotLightJson light;
     private final SettingsJson settings;
 
-    ShotJson(Site site, RunningOrder order, Function<Advice, String> sentences) {
-        this.site = site;
-        this.order = order;
+    ShotJson(Brief plan, Function<Advice, String> sentences) {
+        this.plan = plan;
         this.sentences = sentences;
         this.light = new ShotLightJson(sentences);
         this.settings = new SettingsJson(sentences);
@@ -45,7 +42,7 @@ final class ShotJson {
         LensFit best = brief.fit().best();
         Settings planned = brief.settings();
         json.text("name", shot.name()).word("role", intent.role()).text("subject", shot.subject().name())
-                .text("spot", shot.spot() == null ? site.name() : shot.spot())
+                .text("spot", shot.spot() == null ? plan.trip().site().name() : shot.spot())
                 .number("viewpoint_m", best == null ? null : Figures.metres(best.heightM()))
                 .word("verdict", brief.verdict())
                 .told("reasons", reasons(best, planned), sentences);
@@ -137,7 +134,8 @@ final class ShotJson {
             tried(json.item(), fit);
             json.end();
         }
-        json.endList().told("helps", brief.fit().helps(), sentences).list("companions");
+        json.endList().told("helps", brief.fit().helps(), sentences)
+                .told("composition", plan.composition(brief), sentences).list("companions");
         for (FittedShot.ForCompanion companion : brief.fitted().companions()) {
             companion(json.item(), companion);
             json.end();
@@ -147,7 +145,7 @@ final class ShotJson {
 
     /** When the camera stands; null for a picture that the visit leaves no time for. */
     private ZonedDateTime ready(String shot) {
-        for (Leg leg : order.legs()) {
+        for (Leg leg : plan.order().legs()) {
             if (leg.what() == Leg.What.SET_UP && shot.equals(leg.shot())) {
                 return leg.to();
             }

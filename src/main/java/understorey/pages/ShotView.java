@@ -29,6 +29,8 @@ import understorey.plan.Viewpoint;
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
  * @param reasons  why so
+ * @param compose  the author's words for what goes where
+ * @param look     what to look for, the most pressing first
  * @param helps    what would help
  * @param skies    the same in the other skies
  * @param hours    the same an hour earlier and an hour later
@@ -39,7 +41,7 @@ import understorey.plan.Viewpoint;
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
-                       List<String> reasons, List<String> helps, List<OtherLight> skies,
+                       List<String> reasons, String compose, List<String> look, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
                        String notes, String otherwise,
@@ -78,7 +80,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.heightM()), bias(settings), bracket(settings),
                 FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
+                reasons, ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),

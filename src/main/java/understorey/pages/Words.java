@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import understorey.advice.Measure;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
@@ -49,7 +50,11 @@ final class Words {
         if (value instanceof Enum<?> constant) {
             return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
         }
-        return value instanceof List<?> numbers ? pictures(numbers) : String.valueOf(value);
+        return value instanceof List<?> list ? list.get(0) instanceof Integer ? pictures(list) : names(list) : String.valueOf(value);
+    }
+
+    private static String names(List<?> names) {
+        return names.stream().map(name -> "“" + name + "”").collect(Collectors.joining(", "));
     }
 
     /** {@code picture 2}, {@code pictures 1–3, 5}. */
