@@ -124,8 +124,7 @@ Composition<#if shot.compose??>: ${shot.compose}</#if>
 
 <#list shot.look as look>
 - ${look}
-</#list>
-</#if>
+</#list></#if>
 <#if shot.helps?has_content>
 
 What would help:

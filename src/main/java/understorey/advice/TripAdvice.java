@@ -31,7 +31,15 @@ public sealed interface TripAdvice extends Advice {
 
     /** Other days of the season are clearly better than the one planned. */
     record BetterDays(String subject, @In(SHARE) double chance, @In(DAY_OF_YEAR) LocalDate from, @In(DAY_OF_YEAR) LocalDate to,
-            @In(SHARE) double most) implements Warning {
+            @In(SHARE) double most) implements TripAdvice {
+
+        /** Below this chance the flowers are past, or not there yet. */
+        private static final double HARDLY = 0.1;
+
+        @Override
+        public Severity severity() {
+            return chance < HARDLY ? Severity.WARNING : Severity.NOTE;
+        }
     }
 
     record MonthsUnknown(String subject) implements TripAdvice {

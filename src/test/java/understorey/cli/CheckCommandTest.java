@@ -40,9 +40,10 @@ class CheckCommandTest {
                 a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
                 anemones-under-the-beeches: note: The story has no “detail” picture.
                 anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
+                paper-stars-on-red-sand: note: Pink-and-white everlasting: 24 % chance of full flower on this day. Better from 25 August to 5 September: up to 35 %.
                 paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
                 paper-stars-on-red-sand: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
-                4 trips: 0 errors, 0 warnings, 10 notes
+                4 trips: 0 errors, 0 warnings, 11 notes
                 """), Run.of("check", plans));
     }
 
