@@ -118,6 +118,13 @@ ${shot.sketchSays} ${shot.sideViewSays}
 <#list shot.reasons as reason>
 - ${reason}
 </#list>
+<#if shot.compose?? || shot.look?has_content>
+
+Composition<#if shot.compose??>: ${shot.compose}</#if>
+
+<#list shot.look as look>
+- ${look}
+</#list></#if>
 <#if shot.helps?has_content>
 
 What would help:

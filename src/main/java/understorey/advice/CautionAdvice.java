@@ -52,6 +52,17 @@ public sealed interface CautionAdvice extends Advice {
     record TellSomeone() implements CautionAdvice {
     }
 
+    /** A rule of the site's country about its wild plants. */
+    record PlantLaw(String subject, String rule, String source) implements CautionAdvice {
+    }
+
+    /** No country is given, or no rule of it is on file. */
+    record PlantLawUnknown() implements CautionAdvice {
+    }
+
+    record RainCover(ZonedDateTime from) implements CautionAdvice {
+    }
+
     /** What the catalogue says of a subject. */
     record CareForSubject(String subject, String care) implements CautionAdvice {
     }

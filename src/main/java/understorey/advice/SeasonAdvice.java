@@ -29,6 +29,14 @@ public sealed interface SeasonAdvice extends Advice {
     record ByCatalogue(Month first, Month last) implements Method {
     }
 
+    /** The day of the catalogue at another place. */
+    record ByCataloguePeak(@In(DAY_OF_YEAR) LocalDate day, String place, @In(DAYS) double error) implements Method {
+    }
+
+    /** The day of the catalogue at another place, moved to the other hemisphere. */
+    record ByMirroredPeak(@In(DAY_OF_YEAR) LocalDate day, String place, @In(DAYS) double error) implements Method {
+    }
+
     /** Moved by latitude and height (bioclimatic law). */
     record CatalogueLater(@In(DAYS) double days) implements SeasonAdvice {
     }
@@ -90,6 +98,9 @@ public sealed interface SeasonAdvice extends Advice {
     }
 
     record CourseAssumed(@In(DAYS) double rise, @In(DAYS) double fall) implements SeasonAdvice {
+    }
+
+    record CourseByCatalogue(@In(DAYS) double rise, @In(DAYS) double fall) implements SeasonAdvice {
     }
 
     /** A later stage seen before an earlier one. */

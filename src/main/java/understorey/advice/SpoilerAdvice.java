@@ -40,6 +40,7 @@ public sealed interface SpoilerAdvice extends Advice {
             List<Integer> pictures) implements SpoilerAdvice {
     }
 
+    /** The shutter speeds of the plan hold it. */
     record WindForecast(@In(METRES_PER_SECOND) double wind) implements SpoilerAdvice {
     }
 
@@ -47,6 +48,10 @@ public sealed interface SpoilerAdvice extends Advice {
     }
 
     record RainPerhaps(@In(SHARE) double chance, @In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {
+    }
+
+    /** The forecast gives only the chance. */
+    record RainOfAnyAmount(@In(SHARE) double chance, ZonedDateTime time) implements SpoilerAdvice {
     }
 
     record RainForecast(@In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {

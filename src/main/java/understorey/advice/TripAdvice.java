@@ -7,7 +7,6 @@ import static understorey.advice.Measure.SHARE;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.Month;
 import java.time.ZonedDateTime;
 
 /** What concerns the plan as a whole. */
@@ -30,12 +29,17 @@ public sealed interface TripAdvice extends Advice {
     record BestDayPlanned(@In(COUNT) int days, LocalDate from, LocalDate to, LocalDate date) implements TripAdvice {
     }
 
-    /** By what is known of this wood the flowers are hardly full on the day. */
-    record HardlyInFlower(String subject, @In(SHARE) double chance, @In(DAY_OF_YEAR) LocalDate best) implements Warning {
-    }
+    /** Other days of the season are clearly better than the one planned. */
+    record BetterDays(String subject, @In(SHARE) double chance, @In(DAY_OF_YEAR) LocalDate from, @In(DAY_OF_YEAR) LocalDate to,
+            @In(SHARE) double most) implements TripAdvice {
 
-    /** The day lies outside the subject's months. */
-    record OutOfSeason(String subject, Month first, Month last) implements Warning {
+        /** Below this chance the flowers are past, or not there yet. */
+        private static final double HARDLY = 0.1;
+
+        @Override
+        public Severity severity() {
+            return chance < HARDLY ? Severity.WARNING : Severity.NOTE;
+        }
     }
 
     record MonthsUnknown(String subject) implements TripAdvice {

@@ -58,6 +58,11 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
                 .orElseThrow(() -> new NoSuchElementException(name));
     }
 
+    /** What to look for when a picture is framed, the most pressing first. */
+    public List<Advice> composition(TimedShot shot) {
+        return Composition.of(trip().site(), shot);
+    }
+
     /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
     public List<Advice> spoilers() {
         return Spoilers.of(this);

@@ -25,7 +25,6 @@ import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.season.AssumedWood;
-import understorey.season.Flowering;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
@@ -36,8 +35,8 @@ import understorey.visit.Safety;
 /** Collects what an author should know of a plan before going, in the order in which the day is planned. */
 final class Remarks {
 
-    /** Below this the flowers are past, or not there yet. */
-    private static final double HARDLY = 0.1;
+    /** Another day is clearly better below this share of its chance: common practice, no source. */
+    private static final double CLEARLY_LESS = 0.75;
 
     private final Day day;
     private final Trip trip;
@@ -76,16 +75,15 @@ final class Remarks {
     }
 
     private void inFlower(Subject subject, @Nullable FloweringWindow window) {
-        Flowering flowering = Flowering.of(subject, site.position().latitude(), date);
-        if (window != null && window.method() != FloweringWindow.Method.CATALOGUE) {
-            double chance = window.chanceOn(date);
-            if (chance < HARDLY) {
-                findings.add(new TripAdvice.HardlyInFlower(window.subject().name(), chance, window.best()));
-            }
-        } else if (flowering == null) {
+        if (window == null) {
             findings.add(new TripAdvice.MonthsUnknown(subject.name()));
-        } else if (!flowering.inSeason()) {
-            findings.add(new TripAdvice.OutOfSeason(flowering.subject().name(), flowering.first(), flowering.last()));
+            return;
+        }
+        double chance = window.chanceOn(date);
+        double most = window.chanceOn(window.best());
+        if (chance < CLEARLY_LESS * most) {
+            FloweringWindow.Span better = window.likeliest();
+            findings.add(new TripAdvice.BetterDays(subject.name(), chance, better.from(), better.to(), most));
         }
     }
 

@@ -23,7 +23,7 @@ final class Spoilers {
 
     private static final int MOST = 3;
     /** Lighter risks are named only where no other is. */
-    private static final double WORTH_NAMING = 0.1;
+    private static final double WORTH_NAMING = 0.05;
     private static final double DANGER = 2;
     private static final double COMPROMISE = 0.3;
     private static final double POOR_LIGHT = 0.6;
@@ -90,7 +90,7 @@ final class Spoilers {
         if (chance < FloweringWindow.LIKELY) {
             add(weight, new SpoilerAdvice.FlowersUnlikely(chance, subject.name()));
         } else {
-            add(Math.min(weight, WORTH_NAMING / 2), new SpoilerAdvice.FlowersLikely(chance, subject.name(), window.errorD()));
+            add(weight, new SpoilerAdvice.FlowersLikely(chance, subject.name(), window.errorD()));
         }
     }
 
@@ -117,7 +117,7 @@ final class Spoilers {
     /** Motion blur has a risk of its own. */
     private static boolean compromised(TimedShot shot) {
         Settings settings = shot.settings();
-        return shot.verdict() == Verdict.COMPROMISE && settings != null && settings.limit() != Settings.Limit.STEMS;
+        return shot.time() != null && shot.verdict() == Verdict.COMPROMISE && settings != null && settings.limit() != Settings.Limit.STEMS;
     }
 
     /** A gate or a check-in that the plan misses, or only just meets. */

@@ -2,7 +2,10 @@ package understorey.brief;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
@@ -12,7 +15,6 @@ import understorey.plan.LightWish;
 import understorey.sky.Interval;
 import understorey.visit.WeatherHour;
 import understorey.weather.Likelihood;
-import understorey.weather.Mist;
 import understorey.weather.Weather;
 
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
@@ -20,8 +22,6 @@ final class WeatherRisks {
 
     /** Rain in an hour costs this much of it; after the visit it may come early: rules of thumb, no source. */
     private static final double WET = 0.6;
-    private static final double LEAST_RAIN_CHANCE = 0.2;
-    private static final double LEAST_RAIN_MM = 0.1;
     private static final double ANY_SKY = 0.4;
     private static final double ANY_WIND = 0.3;
     /** Faster than that a light breeze blurs nothing: common practice, no source. */
@@ -39,8 +39,9 @@ final class WeatherRisks {
     static List<Risk> of(Brief brief) {
         WeatherRisks weather = new WeatherRisks(brief);
         weather.sky();
-        weather.blur();
-        weather.wind();
+        if (!weather.blurs()) {
+            weather.wind();
+        }
         weather.rain();
         weather.mistNeeded();
         weather.mistInTheWay();
@@ -62,8 +63,8 @@ final class WeatherRisks {
         }
     }
 
-    /** The pictures that need a lull, with the figures of the one that needs it most. */
-    private void blur() {
+    /** The pictures that need a lull, with the figures of the one that needs it most; false if none does. */
+    private boolean blurs() {
         MotionBlur worst = null;
         int number = 0;
         double cost = 0;
@@ -81,6 +82,7 @@ final class WeatherRisks {
             add(cost / all, new SpoilerAdvice.WindBlurs(worst.windMs(), List.of(number), worst.longestS(),
                     PictureSet.of(brief, shot -> blur(shot) != null).numbers()));
         }
+        return worst != null;
     }
 
     /** How much of a picture motion blur may cost: rules of thumb, no source. */
@@ -106,7 +108,7 @@ final class WeatherRisks {
     /** The strongest wind; without one the slowest shutter speed, which a wind would spoil first. */
     private void wind() {
         double strongestMs = -1;
-        for (WeatherHour hour : brief.weather()) {
+        for (WeatherHour hour : brief.weather().stream().filter(one -> one.time().isBefore(brief.order().leave())).toList()) {
             strongestMs = Math.max(strongestMs, Math.max(orNone(hour.weather().windMs()), orNone(hour.weather().gustMs())));
         }
         if (strongestMs >= 0) {
@@ -151,20 +153,21 @@ final class WeatherRisks {
 
     private @Nullable Risk rain(WeatherHour hour) {
         Weather weather = hour.weather();
-        if (!hour.time().isBefore(brief.order().leave()) || weather.rainMm() == null || weather.rainMm() < LEAST_RAIN_MM) {
+        Double amount = weather.rainMm();
+        Double chance = weather.rainChance();
+        if (!hour.time().isBefore(brief.order().leave()) || !hour.wet()) {
             return null;
         }
-        double cost = WET;
-        if (weather.rainChance() == null) {
-            return new Risk(cost, new SpoilerAdvice.RainForecast(weather.rainMm(), hour.time()));
+        if (chance == null) {
+            return new Risk(WET, new SpoilerAdvice.RainForecast(Objects.requireNonNull(amount, "wet"), hour.time()));
         }
-        return weather.rainChance() < LEAST_RAIN_CHANCE ? null : new Risk(cost * weather.rainChance(),
-                new SpoilerAdvice.RainPerhaps(weather.rainChance(), weather.rainMm(), hour.time()));
+        return new Risk(WET * chance, amount == null ? new SpoilerAdvice.RainOfAnyAmount(chance, hour.time())
+                : new SpoilerAdvice.RainPerhaps(chance, amount, hour.time()));
     }
 
     private void mistNeeded() {
-        PictureSet pictures = PictureSet.of(brief, shot -> shot.intent().shot().light().contains(LightWish.MIST));
-        Likelihood likelihood = mist().likelihood();
+        PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.intent().shot().light().contains(LightWish.MIST));
+        Likelihood likelihood = likelihood();
         if (pictures.isEmpty() || likelihood == Likelihood.HIGH) {
             return;
         }
@@ -177,29 +180,36 @@ final class WeatherRisks {
         }
     }
 
-    /** Pictures that need sun before any mist is gone. */
+    /** Pictures that need sun before any mist is gone where they are taken. */
     private void mistInTheWay() {
-        Mist mist = mist();
-        Interval stands = mist.stands();
-        if (stands == null || mist.likelihood() != Likelihood.HIGH && mist.likelihood() != Likelihood.MEDIUM) {
+        Likelihood likelihood = likelihood();
+        if (likelihood != Likelihood.HIGH && likelihood != Likelihood.MEDIUM) {
             return;
         }
-        PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(stands.to(), shot)
-                && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
-                && !shot.intent().shot().light().contains(LightWish.MIST));
+        PictureSet pictures = PictureSet.of(brief, WeatherRisks::sunBehindMist);
         if (!pictures.isEmpty()) {
-            add((mist.likelihood() == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
-                    new SpoilerAdvice.MistHidesSun(mist.likelihood(), stands.to(), pictures.numbers()));
+            ZonedDateTime gone = brief.timed().stream().filter(WeatherRisks::sunBehindMist).map(WeatherRisks::mist)
+                    .filter(Objects::nonNull).map(Interval::to).max(Comparator.naturalOrder()).orElseThrow();
+            add((likelihood == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(), new SpoilerAdvice.MistHidesSun(likelihood, gone, pictures.numbers()));
         }
     }
 
-    private static boolean startsBefore(ZonedDateTime end, TimedShot shot) {
+    private static boolean sunBehindMist(TimedShot shot) {
         Interval time = shot.time();
-        return time != null && time.from().isBefore(end);
+        Interval mist = mist(shot);
+        Set<LightWish> light = Set.copyOf(shot.intent().shot().light());
+        return time != null && mist != null && time.from().isBefore(mist.to())
+                && light.stream().anyMatch(LightWish::needsSun) && !light.contains(LightWish.MIST);
     }
 
-    private Mist mist() {
-        return brief.day().places().get(0).mist();
+    /** Time of mist where a picture is taken; null if none is likely. */
+    private static @Nullable Interval mist(TimedShot shot) {
+        return shot.fitted().place().mist().stands();
+    }
+
+    /** Of mist at dawn, the same at each place; null if it is unknown. */
+    private @Nullable Likelihood likelihood() {
+        return brief.day().places().get(0).mist().likelihood();
     }
 
     private void add(double weight, Advice reason) {

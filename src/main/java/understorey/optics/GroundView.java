@@ -47,6 +47,12 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return lowestRow() < highestRow(farM);
     }
 
+    /** Depth along the lens axis of the nearest ground in the frame, metres; positive infinity where there is none. */
+    public double nearestDepthM() {
+        double row = lowestRow();
+        return row < Math.min(topEdge(), vanishingRow()) ? distanceM(row) / Math.hypot(1, row) : Double.POSITIVE_INFINITY;
+    }
+
     /** Distance from the lens to the ground at a right angle, metres. */
     public double aboveM() {
         return heightM * cosSlope();

@@ -2,17 +2,19 @@ package understorey.packing;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
+import understorey.plan.FieldGuide;
 import understorey.plan.ForecastHour;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.visit.Day;
 import understorey.visit.HeadTorchHours;
+import understorey.visit.WeatherHour;
 
 /** Picks the cautions that fit a trip, the most serious first. */
 public final class Cautions {
@@ -38,13 +40,14 @@ public final class Cautions {
             cautions.add(new CautionAdvice.BranchesInWind());
         }
         cautions.add(new CautionAdvice.KeepToThePaths());
-        Set<String> cared = new HashSet<>();
-        for (Shot shot : day.trip().shots()) {
-            Subject subject = shot.subject();
-            if (subject.care() != null && !subject.care().isBlank() && cared.add(subject.key())) {
+        List<Subject> subjects = day.trip().shots().stream().map(Shot::subject).distinct().toList();
+        for (Subject subject : subjects) {
+            if (subject.care() != null && !subject.care().isBlank()) {
                 cautions.add(new CautionAdvice.CareForSubject(subject.name(), unstopped(subject.care())));
             }
         }
+        cautions.addAll(laws(subjects, day.trip().site().country()));
+        rain(day, cautions);
         cautions.add(new CautionAdvice.Ticks());
         cautions.add(new CautionAdvice.SunThroughALens());
         cautions.add(new CautionAdvice.TellSomeone());
@@ -55,6 +58,31 @@ public final class Cautions {
     /** The text without its full stop, because the sentence around it has one. */
     private static String unstopped(String care) {
         return care.strip().endsWith(".") ? care.strip().substring(0, care.strip().length() - 1) : care.strip();
+    }
+
+    /** The rules of the site's country, each once; a rule from memory is not quoted, and no country has no rule. */
+    private static List<Advice> laws(List<Subject> subjects, @Nullable String country) {
+        Map<FieldGuide.Statement, List<String>> rules = new LinkedHashMap<>();
+        for (Subject subject : subjects) {
+            for (FieldGuide.Law law : subject.guide() == null ? List.<FieldGuide.Law>of() : subject.guide().laws()) {
+                if (law.country() != null && law.country().equals(country) && !law.rule().mark().equals("M")) {
+                    rules.computeIfAbsent(law.rule(), rule -> new ArrayList<>()).add(subject.name());
+                }
+            }
+        }
+        List<Advice> laws = new ArrayList<>();
+        rules.forEach((rule, names) -> laws.add(new CautionAdvice.PlantLaw(String.join(", ", names), unstopped(rule.text()), rule.source())));
+        return laws.isEmpty() ? List.of(new CautionAdvice.PlantLawUnknown()) : laws;
+    }
+
+    /** The first rain of the visit. */
+    private static void rain(Day day, List<Advice> cautions) {
+        for (WeatherHour hour : day.sky().hours(day.hours().arrive(), day.hours().leave())) {
+            if (hour.time().isBefore(day.hours().leave()) && hour.wet()) {
+                cautions.add(new CautionAdvice.RainCover(hour.time()));
+                return;
+            }
+        }
     }
 
     /** Strongest gust of the day up to the end of the visit: branches can fall after the gust that broke them. */

@@ -1,5 +1,6 @@
 package understorey.season;
 
+import understorey.plan.FieldGuide;
 import understorey.plan.Season;
 
 /**
@@ -22,6 +23,11 @@ record Course(double riseD, double fallD, boolean assumed) {
     private static final double BUDS_D = 28;
     /** Share of reports that are of another stand, or wrong: an assumption. */
     private static final double MISTAKEN = 0.001;
+
+    /** As the catalogue has it. */
+    static Course of(FieldGuide guide) {
+        return new Course(guide.course().firstToPeakDays(), guide.course().peakToOverDays(), true);
+    }
 
     double fullFromD() {
         return -riseD * DISPLAY_SHARE;

@@ -79,7 +79,8 @@ final class FloweringForecast {
         if (method == FloweringWindow.Method.SIGHTINGS) {
             reasons.add(new SeasonAdvice.BySightingsAlone());
         }
-        return window(own, season, past, seen, PeakChances.of(peak));
+        Course course = past.n() > 0 || catalogue == null ? past.course() : catalogue.course();
+        return window(own, season, course, seen, PeakChances.of(peak));
     }
 
     private Prediction byCatalogue(CatalogueSeason catalogue) {
@@ -160,9 +161,8 @@ final class FloweringForecast {
         }
     }
 
-    private FloweringWindow window(SeasonScale scale, int season, PastYears past, List<Season.Sighting> seen,
+    private FloweringWindow window(SeasonScale scale, int season, Course course, List<Season.Sighting> seen,
                                    PeakChances chances) {
-        Course course = past.course();
         PeakChances updated = seen.isEmpty() ? chances : chances.doubted();
         for (Season.Sighting sighting : seen) {
             updated = updated.seen(course, sighting.stage(), scale.day(season, sighting.date()));
@@ -175,7 +175,8 @@ final class FloweringForecast {
                     seen.get(seen.size() - 1).date(), (late - early) / 2));
         }
         if (course.assumed()) {
-            reasons.add(new SeasonAdvice.CourseAssumed(course.riseD(), course.fallD()));
+            reasons.add(records.isEmpty() && subject.guide() != null ? new SeasonAdvice.CourseByCatalogue(course.riseD(), course.fallD())
+                    : new SeasonAdvice.CourseAssumed(course.riseD(), course.fallD()));
         }
         double more = StudentT.of(Double.POSITIVE_INFINITY).twoSided(FloweringWindow.LIKELY) * COURSE_ERROR_D;
         return new FloweringWindow(subject,

@@ -36,6 +36,13 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
     /** A likely span holds four years in five. */
     public static final double LIKELY = 0.8;
 
+    /** Days with at least that share of the best chance are as good to go. */
+    private static final double NEARLY = 0.9;
+
+    /** Two days, both included. */
+    public record Span(LocalDate from, LocalDate to) {
+    }
+
     /** A day, and the span in which it likely falls. */
     public record Expected(LocalDate day, LocalDate from, LocalDate to) {
     }
@@ -67,6 +74,20 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
      */
     public static @Nullable FloweringWindow of(Site site, Subject subject, LocalDate near, @Nullable Double springWarmerC) {
         return new FloweringForecast(site, subject, near, springWarmerC).window();
+    }
+
+    /** The days around the best that are nearly as likely to have full flower. */
+    public Span likeliest() {
+        double least = NEARLY * chanceOn(best);
+        LocalDate from = best;
+        LocalDate to = best;
+        while (chanceOn(from.minusDays(1)) >= least) {
+            from = from.minusDays(1);
+        }
+        while (chanceOn(to.plusDays(1)) >= least) {
+            to = to.plusDays(1);
+        }
+        return new Span(from, to);
     }
 
     /** Whether a day belongs to this season. */

@@ -20,6 +20,7 @@ import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
 import understorey.advice.SpoilerAdvice;
 import understorey.advice.VisitAdvice;
+import understorey.kit.Verdict;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -52,15 +53,63 @@ class SpoilersTest {
         }
     }
 
+    /** Order and shutter speeds allow for the wind: only gusts blur one picture, which weighs less than the 13 % chance of no full flower. */
     @Test
-    void namesTheLullThatThePicturesNeedTheMistAndTheRainOfTheForecast() throws IOException {
-        List<Advice> named = Spoilers.of(brief(RAMSONS, "leave: \"09:30\"", "leave: \"10:30\""));
-        assertEquals(List.of(SpoilerAdvice.WindBlurs.class, SpoilerAdvice.RainPerhaps.class), kinds(named));
-        assertEquals(List.of(5), the(SpoilerAdvice.WindBlurs.class, named).worst());
-        // The head waits for a faster shutter speed, so the pictures in the sun come when the mist has gone; on the sand they do not.
-        assertEquals(List.of(1, 2, 3), the(SpoilerAdvice.MistHidesSun.class, Spoilers.of(brief("paper-stars-on-red-sand"))).pictures());
+    void namesTheRainTheMistAndTheFlowersWhereTheShutterSpeedsHoldTheWind() throws IOException {
+        Brief longer = brief(RAMSONS, "leave: \"09:30\"", "leave: \"10:30\"");
+        assertEquals(1, longer.timed().stream().filter(shot -> shot.settings().motionBlur() != null).count());
+        List<Advice> named = Spoilers.of(longer);
+        assertEquals(List.of(SpoilerAdvice.RainPerhaps.class, SpoilerAdvice.MistHidesSun.class, SpoilerAdvice.FlowersLikely.class), kinds(named));
+        assertEquals(List.of(2, 3), the(SpoilerAdvice.MistHidesSun.class, named).pictures());
         assertEquals(0.4, the(SpoilerAdvice.RainPerhaps.class, named).chance(), 1e-9);
         assertEquals(0.2, the(SpoilerAdvice.RainPerhaps.class, named).amount(), 1e-9);
+    }
+
+    /** Gusts of 12 m/s: too strong for the shutter speed of some pictures, and those are named. */
+    @Test
+    void namesTheWindWhereItIsTooStrongForTheShutterSpeeds() throws IOException {
+        Brief gusty = brief(RAMSONS, "gust: 2 m/s", "gust: 12 m/s", "gust: 4 m/s", "gust: 12 m/s");
+        SpoilerAdvice.WindBlurs wind = the(SpoilerAdvice.WindBlurs.class, Spoilers.of(gusty));
+        assertEquals(gusty.timed().stream().filter(shot -> shot.time() != null && shot.settings().motionBlur() != null)
+                .map(TimedShot::number).toList(), wind.pictures());
+        assertTrue(gusty.timed().get(wind.worst().get(0) - 1).settings().shutterS() > wind.longest());
+    }
+
+    @Test
+    void namesRainThatTheForecastGivesAsAChanceAlone() throws IOException {
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "rain: 0.2 mm, rain_chance: 40 %", "rain_chance: 70 %", "leave: \"09:30\"", "leave: \"10:30\""));
+        assertEquals(0.7, the(SpoilerAdvice.RainOfAnyAmount.class, named).chance(), 1e-9);
+    }
+
+    /** Each figure and each picture that is named, against the plan itself. */
+    @Test
+    void saysNothingThatIsNotTrueOfThePlan() throws IOException {
+        for (String trip : List.of(RAMSONS, ANEMONES, "a-weekend-for-the-anemones", "paper-stars-on-red-sand")) {
+            Brief brief = brief(trip);
+            for (Advice risk : Spoilers.of(brief)) {
+                assertTrue(holds(risk, brief), trip + risk);
+            }
+        }
+    }
+
+    private static boolean holds(Advice risk, Brief brief) {
+        if (risk instanceof SpoilerAdvice.FlowersLikely flowers) {
+            return flowers.chance() >= 0.8 && flowers.chance() == brief.season().window().chanceOn(brief.date());
+        } else if (risk instanceof SpoilerAdvice.FlowersUnlikely flowers) {
+            return flowers.chance() < 0.8 && flowers.chance() == brief.season().window().chanceOn(brief.date());
+        } else if (risk instanceof SpoilerAdvice.WindBlurs wind) {
+            return wind.pictures().stream().allMatch(number -> brief.timed().get(number - 1).settings().motionBlur() != null);
+        } else if (risk instanceof SpoilerAdvice.MistHidesSun mist) {
+            return mist.pictures().stream().map(number -> brief.timed().get(number - 1)).allMatch(shot ->
+                    shot.time().from().isBefore(shot.fitted().place().mist().stands().to()) && !mist.gone().isBefore(shot.fitted().place().mist().stands().to()));
+        } else if (risk instanceof SpoilerAdvice.LightPoor light) {
+            return light.pictures().stream().allMatch(number -> brief.timed().get(number - 1).poorLight());
+        } else if (risk instanceof SpoilerAdvice.PicturesCompromised pictures) {
+            return pictures.pictures().stream().allMatch(number -> brief.timed().get(number - 1).verdict() == Verdict.COMPROMISE);
+        } else if (risk instanceof SpoilerAdvice.NoForecast || risk instanceof SpoilerAdvice.NoWindForecast) {
+            return brief.trip().forecast().isEmpty();
+        }
+        return risk instanceof SpoilerAdvice.WindForecast && brief.timed().stream().allMatch(shot -> shot.settings().motionBlur() == null);
     }
 
     @Test

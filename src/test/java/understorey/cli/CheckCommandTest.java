@@ -41,6 +41,7 @@ class CheckCommandTest {
                 anemones-under-the-beeches: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
                 anemones-under-the-beeches: note: The story has no “detail” picture.
                 anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
+                paper-stars-on-red-sand: note: Pink-and-white everlasting: 24 % chance of full flower on this day. Better from 25 August to 5 September: up to 35 %.
                 paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
                 paper-stars-on-red-sand: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
                 4 trips: 0 errors, 0 warnings, 11 notes

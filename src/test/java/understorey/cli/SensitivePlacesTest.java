@@ -152,12 +152,15 @@ class SensitivePlacesTest {
         assertTrue(Files.readString(home.resolve("site/one/plan.json")).contains("\"date\": \"2027-05\""));
     }
 
-    /** The day, the forecast and the skyline are withheld: no page may tell of others as if they were the author's. */
+    /**
+     * The day, the forecast and the skyline are withheld: no page may tell of others as if they were the author's. At 51° no day of
+     * the catalogue's own season is the day withheld, 8 May, which at 52° is that of the first flowers.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"coarse", "hidden"})
     void claimsNothingOfWhatIsWithheld(String position) throws IOException {
         boolean hidden = position.equals("hidden");
-        trip("one", "Tawny Spur", 52, "phone", "public");
+        trip("one", "Tawny Spur", 51, "phone", "public");
         Path trip = home.resolve("plans/one.yaml");
         Files.writeString(trip, Files.readString(trip).replace("audience: public", "audience: public, position: " + position)
                 .replace("sensitive: yes", "sensitive: yes, skyline: [{bearing: E, angle: 9}]")

@@ -10,9 +10,12 @@ import static understorey.Samples.wood;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,7 +27,11 @@ import understorey.light.LightAt;
 import understorey.light.Standpoint;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
+import understorey.reading.SubjectCatalogue;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 import understorey.visit.Day;
@@ -45,10 +52,11 @@ class CautionsTest {
         return Samples.kinds(cautions(Places.MID_LATITUDE, arrive, leave, forecast));
     }
 
+    /** The samples have no country, so that no law is on file. */
     @Test
     void alwaysCarriesTheShortBlock() {
         assertEquals(List.of(CautionAdvice.BranchesInWind.class, CautionAdvice.KeepToThePaths.class,
-                CautionAdvice.CareForSubject.class, CautionAdvice.Ticks.class, CautionAdvice.SunThroughALens.class,
+                CautionAdvice.CareForSubject.class, CautionAdvice.PlantLawUnknown.class, CautionAdvice.Ticks.class, CautionAdvice.SunThroughALens.class,
                 CautionAdvice.TellSomeone.class, CautionAdvice.LocalRules.class), kinds("09:00", "12:00"));
     }
 
@@ -116,6 +124,55 @@ class CautionsTest {
         ForecastHour tomorrow = hour(MAY_DAY.plusDays(1), "10:00", null, 22.0, null);
         assertEquals(CautionAdvice.GustsTooStrong.class, kinds("09:00", "12:00", night).get(0));
         assertEquals(CautionAdvice.BranchesInWind.class, kinds("09:00", "12:00", evening, tomorrow).get(0));
+    }
+
+    private static List<Advice> inCountry(String country, String... subjects) {
+        Site wood = wood();
+        Site site = new Site(wood.name(), wood.slug(), null, wood.position(), null, wood.zone(), List.of(), null, wood.spots(), wood.walks(),
+                null, null, List.of(), List.of(), null, null, false, List.of(), null, List.of(), country);
+        Trip trip = Samples.trip(site, MAY_DAY, "09:00", "12:00", List.of(), Stream.of(subjects)
+                .map(subject -> picture(subject).of(SubjectCatalogue.builtIn().find(subject)).shot()).toArray(Shot[]::new));
+        return Cautions.of(Day.of(trip, MAY_DAY));
+    }
+
+    private static List<CautionAdvice.PlantLaw> laws(String country, String... subjects) {
+        return inCountry(country, subjects).stream().filter(CautionAdvice.PlantLaw.class::isInstance).map(CautionAdvice.PlantLaw.class::cast).toList();
+    }
+
+    /** {@code protection} of subjects-more.csv: the Wildlife and Countryside Act is British, the bouquet rule German. */
+    @Test
+    void quotesTheLawOfTheCountryAndOfNoOther() {
+        assertTrue(laws("GB", "wood-anemone").get(0).source().startsWith("Wildlife and Countryside Act 1981"));
+        assertTrue(laws("DE", "wood-anemone").get(0).source().startsWith("Bundesnaturschutzgesetz"));
+        for (String country : new String[] {"NO", "DK", null}) {
+            assertEquals(List.of(), laws(country, "wood-anemone", "bluebell", "snowdrop"));
+            assertTrue(Samples.kinds(inCountry(country, "wood-anemone")).contains(CautionAdvice.PlantLawUnknown.class));
+        }
+        assertFalse(Samples.kinds(inCountry("GB", "wood-anemone")).contains(CautionAdvice.PlantLawUnknown.class));
+        for (Subject subject : SubjectCatalogue.builtIn().all()) {
+            assertFalse(Pattern.compile("Great Britain|Germany|Michigan|New York|Act\\b|illegal|[Pp]rotected").matcher(subject.care()).find(), subject.care());
+        }
+    }
+
+    @Test
+    void quotesARuleForSeveralSubjectsOnceAndNoneFromMemory() {
+        assertEquals("bluebell, wood anemone", laws("GB", "bluebell", "wood-anemone").get(0).subject());
+        assertEquals(2, laws("GB", "bluebell", "wood-anemone").size());
+        assertEquals(List.of(), laws("US", "lesser-celandine"));
+    }
+
+    @Test
+    void asksForARainCoverOnlyWhereRainIsForecastWithinTheVisit() {
+        assertTrue(kinds("09:00", "12:00", rain("10:00", 0.4, null)).contains(CautionAdvice.RainCover.class));
+        assertTrue(kinds("09:00", "12:00", rain("10:00", null, 0.5)).contains(CautionAdvice.RainCover.class));
+        assertFalse(kinds("09:00", "12:00", rain("10:00", 0.0, null)).contains(CautionAdvice.RainCover.class));
+        assertFalse(kinds("09:00", "12:00", rain("10:00", 2.0, 0.1)).contains(CautionAdvice.RainCover.class));
+        assertFalse(kinds("09:00", "12:00", rain("13:00", 2.0, null)).contains(CautionAdvice.RainCover.class));
+        assertFalse(kinds("09:00", "12:00").contains(CautionAdvice.RainCover.class));
+    }
+
+    private static ForecastHour rain(String time, Double amountMm, Double chance) {
+        return new ForecastHour(null, LocalTime.parse(time), null, null, null, null, null, null, amountMm, chance, null, null);
     }
 
     @Test

@@ -5,9 +5,11 @@ import static understorey.pages.words.Words.ifKnown;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
+import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
@@ -144,10 +146,19 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                     : "Full flower is expected " + dates + ".");
             Advice method = method(window);
             why.add(method == null ? "" : sentences.of(method));
+            why.add(better(brief, window));
         }
         why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
         why.removeIf(String::isEmpty);
         return String.join(" ", why);
+    }
+
+    /** Other days that are clearly better for the first subject; empty if there are none. */
+    private static String better(Brief brief, FloweringWindow window) {
+        return brief.findings().stream().flatMap(finding -> finding instanceof TripAdvice.BetterDays better
+                && better.subject().equals(window.subject().name()) ? Stream.of(better) : Stream.empty()).findFirst()
+                .map(better -> "Better from " + Dates.dayMonth(better.from()) + " to " + Dates.dayMonth(better.to()) + ", with up to "
+                        + Words.percent(better.most()) + ".").orElse("");
     }
 
     private static @Nullable Advice method(FloweringWindow window) {

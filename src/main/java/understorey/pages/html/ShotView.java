@@ -41,6 +41,8 @@ import understorey.scene.Drawing;
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
  * @param reasons  why so
+ * @param compose  the author's words for what goes where
+ * @param look     what to look for, the most pressing first
  * @param helps    what would help
  * @param skies    the same in the other skies
  * @param hours    the same an hour earlier and an hour later
@@ -54,7 +56,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                        @Nullable String focus,
                        @Nullable String sharp, @Nullable String height, @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
-                       List<String> reasons, List<String> helps, List<OtherLight> skies,
+                       List<String> reasons, @Nullable String compose, List<String> look, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, @Nullable CoverView cover,
                        @Nullable String notes, @Nullable String otherwise,
@@ -97,7 +99,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null || settings == null ? null : FocusWords.stack(fit, settings),
                 fit == null || settings == null ? null : FocusWords.filters(fit, settings),
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
-                sentences.of(reasons), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
+                sentences.of(reasons), ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),

@@ -48,7 +48,7 @@ public final class PlanJson {
     private void plan(Json json) {
         SeasonJson season = new SeasonJson(brief.date(), sentences);
         OrderJson order = new OrderJson(brief, sentences);
-        ShotJson shots = new ShotJson(brief.trip().site(), brief.order(), sentences);
+        ShotJson shots = new ShotJson(brief, sentences);
         json.text("format", FORMAT)
                 .object("trip", brief.trip(), this::trip)
                 .object("sun", brief.day().sun(), PlanJson::sun)

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
@@ -20,26 +21,22 @@ import understorey.kit.Verdict;
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
 import understorey.order.Leg;
-import understorey.order.RunningOrder;
 import understorey.pages.words.Figures;
 import understorey.pages.words.Words;
 import understorey.plan.Filter;
 import understorey.plan.Shot;
-import understorey.plan.Site;
 import understorey.plan.Support;
 
 /** One picture as members of a JSON object; lens and settings are null where no camera can take it. */
 final class ShotJson {
 
-    private final Site site;
-    private final RunningOrder order;
+    private final Brief plan;
     private final Function<Advice, String> sentences;
     private final ShotLightJson light;
     private final SettingsJson settings;
 
-    ShotJson(Site site, RunningOrder order, Function<Advice, String> sentences) {
-        this.site = site;
-        this.order = order;
+    ShotJson(Brief plan, Function<Advice, String> sentences) {
+        this.plan = plan;
         this.sentences = sentences;
         this.light = new ShotLightJson(sentences);
         this.settings = new SettingsJson(sentences);
@@ -51,7 +48,7 @@ final class ShotJson {
         LensFit best = brief.fit().best();
         Settings planned = brief.settings();
         json.text("name", shot.name()).word("role", intent.role()).text("subject", shot.subject().name())
-                .text("spot", Words.place(site, shot.spot()))
+                .text("spot", Words.place(plan.trip().site(), shot.spot()))
                 .number("viewpoint_m", ifKnown(best, fit -> Figures.metres(fit.heightM())))
                 .word("verdict", brief.verdict())
                 .told("reasons", reasons(best, planned), sentences);
@@ -117,13 +114,14 @@ final class ShotJson {
         json.objects("cover_by_lens", brief.cover() == null ? List.of() : brief.cover().choices(), ShotJson::cover)
                 .objects("lenses_tried", brief.fit().tried(), this::tried)
                 .told("helps", brief.fit().helps(), sentences)
+                .told("composition", plan.composition(brief), sentences)
                 .objects("companions", brief.fitted().companions(), this::companion)
                 .texts("assumed", new TreeSet<>(intent.assumed()));
     }
 
     /** When the camera stands; null for a picture that the visit leaves no time for. */
     private @Nullable ZonedDateTime ready(String shot) {
-        return order.legs().stream().filter(leg -> leg.what() == Leg.What.SET_UP && shot.equals(leg.shot()))
+        return plan.order().legs().stream().filter(leg -> leg.what() == Leg.What.SET_UP && shot.equals(leg.shot()))
                 .map(Leg::to).findFirst().orElse(null);
     }
 
