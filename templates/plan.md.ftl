@@ -190,6 +190,10 @@ Must-have pictures first, then the best light for the important ones, then an ea
 <#list page.order.steps as step>
 | ${step.from} | ${step.to} | <#if step.shoot>**${step.what}**<#else>${step.what}</#if> | ${step.told} |
 </#list>
+<#if page.order.timeLeft??>
+
+${page.order.timeLeft}
+</#if>
 <#list page.order.others as other>
 
 ### If the day is ${other.day}

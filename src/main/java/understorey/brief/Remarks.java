@@ -213,9 +213,6 @@ final class Remarks {
 
     void order(RunningOrder order, Safety safety, Story story) {
         findings.addAll(order.remarks());
-        if (order.timeLeft() != null) {
-            findings.add(order.timeLeft());
-        }
         findings.addAll(safety.remarks());
         findings.addAll(story.gaps());
     }

@@ -41,7 +41,7 @@ import understorey.visit.Safety;
  * @param timeLine null when no picture is taken
  * @param spotPlan null where positions are not known exactly
  */
-public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
+public record OrderView(List<Step> steps, @Nullable String timeLeft, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
                         @Nullable Message message, @Nullable TemplateHTMLOutputModel timeLine,
                         @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
 
@@ -90,7 +90,7 @@ public record OrderView(List<Step> steps, String leaveLastSpotBy, List<String> t
         }
         Drawing timeLine = ifKnown(brief.timeLine(), scene -> scene.drawing(sentences::of));
         Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
-        return new OrderView(steps(brief, sentences), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
+        return new OrderView(steps(brief, sentences), ifKnown(brief.order().timeLeft(), sentences::of), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
                 ifKnown(timeLine, line -> Templates.html(Svg.of(line, "order-line"))),
                 ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
