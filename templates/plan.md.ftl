@@ -103,7 +103,7 @@ ${caption?counter}. **${page.storyboard[caption?index].name}:** ${caption}
 
 *${shot.role}* · ${shot.subject} · ${shot.spot} · ${shot.time!"not scheduled"}
 
-**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.lull??> (in a lull ${shot.lull})</#if><#if shot.bias??>, underexpose by ${shot.bias}</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.stack??>, **${shot.stack}**</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
+**${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.lull??> (in a lull ${shot.lull})</#if><#if shot.bias??>, ${shot.bias} below the meter</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.stack??>, **${shot.stack}**</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
 
 | | |
 |---|---|

@@ -33,6 +33,7 @@ public final class Exposure {
     private final @Nullable Stack stack;
     private final Aperture aperture;
     private final Motion motion;
+    private final double lessStops;
     private final Choice choice;
     private final @Nullable Lull lull;
     private final MotionReasons why;
@@ -50,7 +51,8 @@ public final class Exposure {
         stack = wanted == null || wanted.tooMany() ? null : wanted;
         aperture = set.fNumber() != null ? Aperture.asSet(set.fNumber()) : stack == null ? Aperture.of(fit) : Aperture.ofStack(fit);
         motion = Motion.of(fit, conditions, stack);
-        choice = new Choice(fit, filters, conditions.ev100(), aperture, motion);
+        lessStops = Tones.lessStops(fit, conditions);
+        choice = new Choice(fit, filters, conditions.ev100() + lessStops, aperture, motion);
         lull = lull();
         why = new MotionReasons(fit, conditions, motion, choice);
     }
@@ -85,7 +87,7 @@ public final class Exposure {
         }
         DepthOfField one = fit.depthOfField(choice.fNumber(), fit.focusM() * 1000);
         return new Settings(conditions.ev100(), choice.fNumber(), seconds, choice.iso(), choice.dimming().filters(), choice.lossStops(),
-                bracket, one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
+                lessStops, bracket, one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background, motion.sway().blurMm(seconds), blur(), lull,
                 choice.motionStops(), depthStops, choice.overStops(), verdict, List.copyOf(limits),
                 List.copyOf(reasons), List.copyOf(helps));
@@ -96,7 +98,7 @@ public final class Exposure {
         if (set.shutterS() != null) {
             return null;
         }
-        Choice then = new Choice(fit, filters, conditions.ev100(), aperture, Motion.of(fit, conditions.inLull(), stack));
+        Choice then = new Choice(fit, filters, conditions.ev100() + lessStops, aperture, Motion.of(fit, conditions.inLull(), stack));
         boolean better = choice.tooSlow() || then.iso() * WORTH_WAITING <= choice.iso() || then.fNumber() > choice.fNumber();
         return then.tooSlow() || !better ? null : new Lull(then.fNumber(), then.markedS(), then.iso(), LULL_SHARE);
     }

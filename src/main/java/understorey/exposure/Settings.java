@@ -16,6 +16,7 @@ import understorey.plan.Filter;
  * @param dimming      neutral density filter to put on over what the lens has on, and the ring for it, nearest the
  *                     lens first; empty for none
  * @param lossStops    that filters and closeness take
+ * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; 0 for none
  * @param bracketStops against the light metered, one frame each, the darkest first; {@code [0]} for a single frame
  * @param hyperfocalM  at this aperture
  * @param sharpFromM   nearest sharp point, from the lens; of all frames of a stack together
@@ -36,8 +37,8 @@ import understorey.plan.Filter;
  * @param helps        what would stop flowers that blur; empty where they do not
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
-                       List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM, @Nullable Stack stack,
-                       @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, @Nullable Lull lull,
+                       double lessStops, List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
+                       @Nullable Stack stack, @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, @Nullable Lull lull,
                        double motionStops, double depthStops, double overStops, Verdict verdict, List<Limit> limits,
                        List<Advice> reasons, List<Advice> helps) {
 

@@ -15,12 +15,26 @@ final class Tones {
     private Tones() {
     }
 
+    /**
+     * Stops to expose below the light metered, so that one frame holds the petals in flecks of sun too; 0 where they hold as
+     * metered, where a bracket holds them, and for a phone.
+     */
+    static double lessStops(LensFit fit, Conditions conditions) {
+        double less = Bracket.lessStops(above(conditions));
+        boolean one = Bracket.stops(above(conditions), conditions.belowStops(), keepsRaw(fit)).size() == 1;
+        return one && !Phone.is(fit) && conditions.shadeStops() != null && less >= LEAST_STOPS ? less : 0;
+    }
+
+    private static double above(Conditions conditions) {
+        Double sun = conditions.sunStops();
+        return sun == null ? conditions.aboveStops() : Math.max(conditions.aboveStops(), sun);
+    }
+
     /** The frames of the bracket; adds why, and where the petals belong. A phone makes its own frames. */
     static List<Integer> bracket(List<Advice> reasons, LensFit fit, Conditions conditions) {
         boolean raw = keepsRaw(fit);
-        double above = conditions.aboveStops();
+        double above = above(conditions);
         if (conditions.sunStops() != null) {
-            above = Math.max(above, conditions.sunStops());
             reasons.add(new ToneAdvice.FrameHoldsSun(conditions.sunStops()));
         }
         double contrast = above + conditions.belowStops();
@@ -32,8 +46,8 @@ final class Tones {
             reasons.add(stops.get(0) == 0
                     ? new ToneAdvice.BracketUp(contrast, stops.size())
                     : new ToneAdvice.Bracket(contrast, stops.size(), -stops.get(0)));
-        } else if (!Phone.is(fit) && conditions.shadeStops() != null && Bracket.lessStops(above) >= LEAST_STOPS) {
-            reasons.add(new ToneAdvice.ExposeForFlecks(contrast, Bracket.lessStops(above)));
+        } else if (lessStops(fit, conditions) > 0) {
+            reasons.add(new ToneAdvice.ExposeForFlecks(contrast, lessStops(fit, conditions)));
         }
         Advice aim = Phone.is(fit) ? null : Petals.aim(fit.intent().shot().subject());
         if (aim != null) {

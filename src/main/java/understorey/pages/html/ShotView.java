@@ -6,10 +6,8 @@ import static understorey.pages.words.Words.orDash;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.advice.ToneAdvice;
 import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
@@ -37,7 +35,7 @@ import understorey.scene.Drawing;
  * @param camera   body and lens in one line
  * @param settings aperture, shutter speed and ISO in one line
  * @param lull     the same in a lull; null if it allows no more, or the sky is unknown
- * @param bias     by how much to underexpose
+ * @param bias     by how much the settings are below the meter
  * @param stack    frames of a focus stack and how to take them
  * @param filters  to put on, nearest the lens first
  * @param reasons  why so
@@ -149,11 +147,8 @@ public record ShotView(int number, String name, String role, String subject, Str
         return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
     }
 
-    /** By how much one frame is to be darker than metered; null if it is not. */
     private static @Nullable String bias(Settings settings) {
-        return settings.reasons().stream()
-                .flatMap(reason -> reason instanceof ToneAdvice.ExposeForFlecks flecks ? Stream.of(Words.stops(flecks.less())) : Stream.empty())
-                .findFirst().orElse(null);
+        return settings.lessStops() == 0 ? null : Words.stops(settings.lessStops());
     }
 
     private static @Nullable String bracket(Settings settings) {

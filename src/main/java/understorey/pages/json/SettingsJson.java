@@ -27,6 +27,7 @@ final class SettingsJson {
                 .number("shutter_s", ifKnown(settings, of -> Figures.seconds(of.shutterS())))
                 .count("iso", ifKnown(settings, Settings::iso))
                 .number("ev100", ifKnown(settings, of -> Figures.ev100(of.ev100())))
+                .number("below_meter_stops", ifKnown(settings, of -> Figures.stops(of.lessStops())))
                 .counts("bracket_stops", settings == null ? List.of() : settings.bracketStops());
     }
 
