@@ -31,6 +31,7 @@ import understorey.plan.Viewpoint;
  * @param reasons  why so
  * @param compose  the author's words for what goes where
  * @param look     what to look for, the most pressing first
+ * @param trouble  what of it spoils the picture, in a sentence
  * @param helps    what would help
  * @param skies    the same in the other skies
  * @param hours    the same an hour earlier and an hour later
@@ -41,7 +42,7 @@ import understorey.plan.Viewpoint;
 public record ShotView(int number, String name, String role, String subject, String spot, String time,
                        String verdict, List<Row> facts, String camera, String fNumber, String shutter, String iso,
                        String settings, String focus, String sharp, String height, String bias, String bracket, String stack, String filters, String facing, boolean fits,
-                       List<String> reasons, String compose, List<String> look, List<String> helps, List<OtherLight> skies,
+                       List<String> reasons, String compose, List<String> look, String trouble, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, CoverView cover,
                        String notes, String otherwise,
@@ -80,7 +81,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null ? null : Words.metres(fit.heightM()), bias(settings), bracket(settings),
                 FocusWords.stack(fit, settings), fit == null ? null : FocusWords.filters(fit, settings),
                 written.facingDeg() == null ? null : Words.compass(written.facingDeg()), shot.verdict() == Verdict.FITS,
-                reasons, ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
+                reasons, ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)), trouble(brief.composition(shot), sentences), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), Templates.html(prose.html(written.notes())),
                 Templates.html(prose.html(written.otherwise())),
@@ -89,6 +90,11 @@ public record ShotView(int number, String name, String role, String subject, Str
                 planned.sideView() == null ? null : Templates.html(Svg.of(planned.sideView(), "side" + shot.number())),
                 planned.sketch() == null ? null : planned.sketch().says(),
                 planned.sideView() == null ? null : planned.sideView().says());
+    }
+
+    private static String trouble(List<Advice> look, Sentences sentences) {
+        List<String> trouble = look.stream().filter(advice -> advice.severity() == Advice.Severity.OBJECTION).map(sentences::of).toList();
+        return trouble.isEmpty() ? null : PlanView.leads(trouble).get(0);
     }
 
     private static List<Row> facts(TimedShot shot, LensFit fit) {
