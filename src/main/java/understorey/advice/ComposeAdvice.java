@@ -7,15 +7,24 @@ import static understorey.advice.Measure.STOPS;
 /** What to look for when a picture is framed. */
 public sealed interface ComposeAdvice extends Advice {
 
+    /** Spoils the picture if nothing is done. */
+    sealed interface Trouble extends ComposeAdvice {
+
+        @Override
+        default Severity severity() {
+            return Severity.OBJECTION;
+        }
+    }
+
     /** The ground on the bottom edge is nearer than the depth of field. */
-    record ForegroundSoft(@In(METRES) double nearest, @In(METRES) double from) implements ComposeAdvice {
+    record ForegroundSoft(@In(METRES) double nearest, @In(METRES) double from) implements Trouble {
     }
 
     record ForegroundSharp(@In(METRES) double nearest) implements ComposeAdvice {
     }
 
     /** Sky in the frame that the exposure for the ground does not hold. */
-    record SkyWhite(@In(SHARE) double share, @In(STOPS) double over) implements ComposeAdvice {
+    record SkyWhite(@In(SHARE) double share, @In(STOPS) double over) implements Trouble {
     }
 
     record SkyHeld(@In(SHARE) double share) implements ComposeAdvice {

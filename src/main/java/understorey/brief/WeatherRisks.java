@@ -2,10 +2,8 @@ package understorey.brief;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
@@ -15,6 +13,7 @@ import understorey.plan.LightWish;
 import understorey.sky.Interval;
 import understorey.visit.WeatherHour;
 import understorey.weather.Likelihood;
+import understorey.weather.Mist;
 import understorey.weather.Weather;
 
 /** Finds what the weather could spoil: wind, rain, mist, and what the forecast does not give. */
@@ -167,7 +166,7 @@ final class WeatherRisks {
 
     private void mistNeeded() {
         PictureSet pictures = PictureSet.of(brief, shot -> shot.time() != null && shot.intent().shot().light().contains(LightWish.MIST));
-        Likelihood likelihood = likelihood();
+        Likelihood likelihood = mist().likelihood();
         if (pictures.isEmpty() || likelihood == Likelihood.HIGH) {
             return;
         }
@@ -180,36 +179,30 @@ final class WeatherRisks {
         }
     }
 
-    /** Pictures that need sun before any mist is gone where they are taken. */
+    /** Pictures that need sun before any mist is gone. */
     private void mistInTheWay() {
-        Likelihood likelihood = likelihood();
-        if (likelihood != Likelihood.HIGH && likelihood != Likelihood.MEDIUM) {
+        Likelihood likelihood = mist().likelihood();
+        Interval stands = mist().stands();
+        if (stands == null || likelihood != Likelihood.HIGH && likelihood != Likelihood.MEDIUM) {
             return;
         }
-        PictureSet pictures = PictureSet.of(brief, WeatherRisks::sunBehindMist);
+        PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(stands.to(), shot)
+                && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
+                && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
-            ZonedDateTime gone = brief.timed().stream().filter(WeatherRisks::sunBehindMist).map(WeatherRisks::mist)
-                    .filter(Objects::nonNull).map(Interval::to).max(Comparator.naturalOrder()).orElseThrow();
-            add((likelihood == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(), new SpoilerAdvice.MistHidesSun(likelihood, gone, pictures.numbers()));
+            add((likelihood == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
+                    new SpoilerAdvice.MistHidesSun(likelihood, stands.to(), pictures.numbers()));
         }
     }
 
-    private static boolean sunBehindMist(TimedShot shot) {
+    private static boolean startsBefore(ZonedDateTime end, TimedShot shot) {
         Interval time = shot.time();
-        Interval mist = mist(shot);
-        Set<LightWish> light = Set.copyOf(shot.intent().shot().light());
-        return time != null && mist != null && time.from().isBefore(mist.to())
-                && light.stream().anyMatch(LightWish::needsSun) && !light.contains(LightWish.MIST);
+        return time != null && time.from().isBefore(end);
     }
 
-    /** Time of mist where a picture is taken; null if none is likely. */
-    private static @Nullable Interval mist(TimedShot shot) {
-        return shot.fitted().place().mist().stands();
-    }
-
-    /** Of mist at dawn, the same at each place; null if it is unknown. */
-    private @Nullable Likelihood likelihood() {
-        return brief.day().places().get(0).mist().likelihood();
+    /** The same at each place. */
+    private Mist mist() {
+        return brief.day().places().get(0).mist();
     }
 
     private void add(double weight, Advice reason) {

@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.advice.CautionAdvice;
 import understorey.brief.Brief;
 import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
@@ -35,7 +36,7 @@ import understorey.plan.Trip;
  * @param horizon    what the sun must clear there
  * @param sunlit     when the sun reaches each place of pictures, in one line
  * @param story      as written
- * @param shortCautions their first sentences, for the field sheet
+ * @param shortCautions their first sentences without law, for the field sheet
  * @param contact    who knows; null if none is named or the page is public
  * @param findings   what the author should know before going, warnings first
  * @param season     when to go, and why
@@ -86,7 +87,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
-                cautions, leads(cautions), contact(trip), findings,
+                cautions, leads(outdoors(brief, sentences)), contact(trip), findings,
                 SeasonView.of(brief, sentences), !trip.hidesTheDay());
     }
 
@@ -112,6 +113,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
             return names.keySet().iterator().next();
         }
         return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
+    }
+
+    /** The cautions of the way; law is read at home. */
+    private static List<String> outdoors(Brief brief, Sentences sentences) {
+        return brief.cautions().stream().filter(caution -> !(caution instanceof CautionAdvice.PlantLaw)).map(sentences::of).toList();
     }
 
     /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */

@@ -41,6 +41,7 @@ import understorey.scene.Drawing;
  * @param reasons  why so
  * @param compose  the author's words for what goes where
  * @param look     what to look for, the most pressing first
+ * @param trouble  what of it spoils the picture, in a sentence
  * @param helps    what would help
  * @param skies    the same in the other skies
  * @param hours    the same an hour earlier and an hour later
@@ -54,7 +55,8 @@ public record ShotView(int number, String name, String role, String subject, Str
                        @Nullable String focus,
                        @Nullable String sharp, @Nullable String height, @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
-                       List<String> reasons, @Nullable String compose, List<String> look, List<String> helps, List<OtherLight> skies,
+                       List<String> reasons, @Nullable String compose, List<String> look,
+                       @Nullable String trouble, List<String> helps, List<OtherLight> skies,
                        List<OtherLight> hours, List<Tried> tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, @Nullable CoverView cover,
                        @Nullable String notes, @Nullable String otherwise,
@@ -97,7 +99,8 @@ public record ShotView(int number, String name, String role, String subject, Str
                 fit == null || settings == null ? null : FocusWords.stack(fit, settings),
                 fit == null || settings == null ? null : FocusWords.filters(fit, settings),
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
-                sentences.of(reasons), ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
+                sentences.of(reasons), ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)),
+                trouble(brief.composition(shot), sentences), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
                 tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
@@ -105,6 +108,11 @@ public record ShotView(int number, String name, String role, String subject, Str
                 ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
                 ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),
                 ifKnown(sketch, Drawing::says), ifKnown(sideView, Drawing::says));
+    }
+
+    private static @Nullable String trouble(List<Advice> look, Sentences sentences) {
+        List<String> trouble = look.stream().filter(advice -> advice.severity() == Advice.Severity.OBJECTION).map(sentences::of).toList();
+        return trouble.isEmpty() ? null : PlanView.leads(trouble).get(0);
     }
 
     private static List<Row> facts(TimedShot shot, LensFit fit, Settings settings) {
