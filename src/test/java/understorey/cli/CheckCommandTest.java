@@ -32,10 +32,9 @@ class CheckCommandTest {
     @Test
     void showsTheNotesOfTheDemoAndCountsThem() {
         assertEquals(new Run(0, "", """
-                a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Sunday 18 April 2027.
+                a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Friday 23 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
                 a-weekend-for-the-anemones: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
-                a-weekend-for-the-anemones: note: You are back 4 min after dark: use a head torch, on a path you know.
                 a-weekend-for-the-anemones: note: The story has no “detail” picture.
                 a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
                 anemones-under-the-beeches: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
