@@ -50,7 +50,9 @@ public final class Cautions {
         rain(day, cautions);
         cautions.add(new CautionAdvice.Ticks());
         cautions.add(new CautionAdvice.SunThroughALens());
-        cautions.add(new CautionAdvice.TellSomeone());
+        if (day.trip().contact() == null) {
+            cautions.add(new CautionAdvice.TellSomeone());
+        }
         cautions.add(new CautionAdvice.LocalRules());
         return List.copyOf(cautions);
     }

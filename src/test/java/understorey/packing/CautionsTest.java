@@ -25,6 +25,8 @@ import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
 import understorey.light.LightAt;
 import understorey.light.Standpoint;
+import understorey.pages.Trips;
+import understorey.plan.Contact;
 import understorey.plan.ForecastHour;
 import understorey.plan.Position;
 import understorey.plan.Shot;
@@ -58,6 +60,16 @@ class CautionsTest {
         assertEquals(List.of(CautionAdvice.BranchesInWind.class, CautionAdvice.KeepToThePaths.class,
                 CautionAdvice.CareForSubject.class, CautionAdvice.PlantLawUnknown.class, CautionAdvice.Ticks.class, CautionAdvice.SunThroughALens.class,
                 CautionAdvice.TellSomeone.class, CautionAdvice.LocalRules.class), kinds("09:00", "12:00"));
+    }
+
+    /** The plan itself names the contact and the check-in time. */
+    @Test
+    void leavesOutTheAdviceToTellSomeoneWhereAContactIsNamed() {
+        Trip trip = Samples.trip(wood(Places.MID_LATITUDE, wood().spots(), wood().walks(), null, null), Places.MID_LATITUDE.date(), "09:00",
+                "12:00", List.of(), picture("a").shot());
+        Trip told = Trips.told(trip, new Contact("my sister", null));
+        assertTrue(Samples.kinds(Cautions.of(Day.of(trip, Places.MID_LATITUDE.date()))).contains(CautionAdvice.TellSomeone.class));
+        assertFalse(Samples.kinds(Cautions.of(Day.of(told, Places.MID_LATITUDE.date()))).contains(CautionAdvice.TellSomeone.class));
     }
 
     @Test

@@ -20,13 +20,13 @@ import understorey.sky.SunDay;
  * @param riseAndSet sunrise and sunset in one line
  * @param weather by the hour of the visit; empty without a forecast
  * @param drops   of rain and dew on the flowers
- * @param table  every quarter of an hour of the visit, every hour of the rest from dawn to dusk
+ * @param table  every quarter of an hour of the visit
  */
 public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<WeatherView.Line> weather,
                         List<String> drops, List<Line> table) {
 
-    /** One row of the table; {@code visit} marks the quarter hours on site. */
-    public record Line(String time, boolean visit, String bearing, String altitude, String shadow, String overLand,
+    /** One row of the table. */
+    public record Line(String time, String bearing, String altitude, String shadow, String overLand,
                        String openSun, String openShade, String fleck, String fleckShare, String shade,
                        String broken, String overcast, String kelvin) {
     }
@@ -89,23 +89,16 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
         return Dates.clock(morning) + ", " + Dates.clock(evening);
     }
 
+    /** From the quarter of an hour before arriving to the one after leaving. */
     private static List<Line> table(Brief brief) {
-        List<Line> lines = new ArrayList<>();
         ZonedDateTime from = brief.order().arrive().minusMinutes(14);
         ZonedDateTime to = brief.order().leave().plusMinutes(14);
-        for (LightAt row : brief.day().light()) {
-            ZonedDateTime time = row.sun().time();
-            boolean visit = !time.isBefore(from) && !time.isAfter(to);
-            if (visit || time.getMinute() == 0 && row.sun().altitudeDeg() > -6) {
-                lines.add(line(row, visit));
-            }
-        }
-        return lines;
+        return brief.day().light().stream().filter(row -> !row.time().isBefore(from) && !row.time().isAfter(to)).map(LightView::line).toList();
     }
 
-    private static Line line(LightAt row, boolean visit) {
+    private static Line line(LightAt row) {
         boolean up = row.sun().apparentAltitudeDeg() > 0;
-        return new Line(Dates.clock(row.sun().time()), visit,
+        return new Line(Dates.clock(row.time()),
                 Words.bearing(row.sun().azimuthDeg()) + " " + Words.compass(row.sun().azimuthDeg()),
                 Words.degrees(row.sun().altitudeDeg()),
                 row.shadowPerHeight() == null || row.shadowPerHeight() > 99 ? Words.NONE

@@ -75,7 +75,7 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
     }
 
     /** Shorter waits go without a line on the field sheet. */
-    private static final Duration LONG_WAIT = Duration.ofMinutes(10);
+    private static final Duration LONG_WAIT = Duration.ofMinutes(15);
     private static final String[] ENDINGS = {"st", "nd", "rd"};
 
     static OrderView of(Brief brief, Sentences sentences) {

@@ -115,9 +115,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
     }
 
-    /** The cautions of the way; law is read at home. */
+    /** The cautions of the way; law and the care for each subject are read at home. */
     private static List<String> outdoors(Brief brief, Sentences sentences) {
-        return brief.cautions().stream().filter(caution -> !(caution instanceof CautionAdvice.PlantLaw)).map(sentences::of).toList();
+        return brief.cautions().stream()
+                .filter(caution -> !(caution instanceof CautionAdvice.PlantLaw || caution instanceof CautionAdvice.CareForSubject))
+                .map(sentences::of).toList();
     }
 
     /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
