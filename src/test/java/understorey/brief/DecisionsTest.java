@@ -3,6 +3,7 @@ package understorey.brief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.PHONE;
@@ -133,6 +134,14 @@ class DecisionsTest {
             assertNotEquals(Verdict.CANNOT, brief.shot("Carpet").verdict());
         }
 
+        /** The main camera sees wider than a carpet asks for, and its flowers thin out. */
+        @Test
+        void callsThatCarpetACompromise() throws IOException {
+            Brief brief = withPhone(HOURS, "sky: overcast\nshots: [{name: Carpet, subject: ramsons, role: opening}]\n");
+            assertEquals(Verdict.COMPROMISE, brief.shot("Carpet").verdict());
+            assertTrue(fit(brief, "Carpet").objection() instanceof FitAdvice.ProposedWider, fit(brief, "Carpet").reasons().toString());
+        }
+
         @Test
         void cropsTheMainCameraForOneHead() throws IOException {
             Brief brief = withPhone(HOURS, "sky: overcast\n", HEAD);
@@ -141,7 +150,7 @@ class DecisionsTest {
             assertTrue(has(FitAdvice.MagnificationShort.class, fit(brief, "Head").reasons()), fit(brief, "Head").reasons().toString());
         }
 
-        /** A hand holds no half second. */
+        /** A hand does not hold a second and a half. */
         @Test
         void takesNoPictureInDeepShadeBeforeSunrise() throws IOException {
             Brief brief = withPhone(visit("04:30", "05:20"), "sky: overcast\nshots: [{name: Carpet, subject: ramsons, role: opening}]\n");
@@ -154,7 +163,7 @@ class DecisionsTest {
             List<Advice> reasons = brief.shot("Head").settings().reasons();
             assertTrue(has(PhoneAdvice.PhoneLock.class, reasons) && has(PhoneAdvice.PhoneTimer.class, reasons), reasons.toString());
             assertFalse(has(ShutterAdvice.LetGoByRemote.class, reasons), reasons.toString());
-            assertEquals(null, brief.packing().cardGb());
+            assertNull(brief.packing().cardGb());
             assertEquals(List.of(0), brief.shot("Head").settings().bracketStops());
         }
 

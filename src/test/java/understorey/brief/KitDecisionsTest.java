@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
 import understorey.advice.FitAdvice;
@@ -180,11 +181,21 @@ class KitDecisionsTest {
         }
 
         @Test
+        void stopsOneHeadInAWindOf3MetresPerSecond() throws IOException {
+            TimedShot head = withFullBag(wind("3 m/s", "6 m/s"), HEAD).shot("Head");
+            assertEquals(Verdict.FITS, head.verdict(), head.settings().toString());
+            assertTrue(head.settings().shutterS() <= 1 / 100.0, head.settings().toString());
+        }
+
+        @Test
         void assumesABreezeWhereNoneIsForecast() throws IOException {
-            Brief brief = withFullBag(HEAD);
-            assertTrue(has(TripAdvice.WindAssumed.class, brief.findings()), brief.findings().toString());
+            String pinned = HEAD.replace("closing", "closing, start: \"09:00\"");
+            Brief brief = withFullBag(pinned);
+            assertEquals(2, Samples.the(TripAdvice.WindAssumed.class, brief.findings()).wind());
             TimedShot head = brief.shot("Head");
             assertTrue(head.settings().shutterS() <= 1 / 30.0 || head.verdict() != Verdict.FITS, head.settings().toString());
+            Settings still = withFullBag(wind("0 m/s", "0 m/s").replace("cloud: 8", "cloud: 6"), pinned).shot("Head").settings();
+            assertTrue(head.settings().shutterS() < still.shutterS(), head.settings() + " " + still);
         }
 
         @Test
@@ -208,6 +219,13 @@ class KitDecisionsTest {
             for (TimedShot shot : brief.timed()) {
                 assertTrue(Math.abs(shot.fit().best().tiltDeg()) <= 45, shot.intent().shot().name() + " " + shot.fit().best().tiltDeg());
             }
+        }
+
+        @ParameterizedTest
+        @CsvSource({"20° down,20", "10° up,-10", "8,8"})
+        void tiltsAsTheAuthorSays(String written, double degrees) throws IOException {
+            Brief brief = withFullBag(OVERCAST, CARPET.replace("opening", "opening, tilt: " + written));
+            assertEquals(degrees, fit(brief, "Carpet").tiltDeg());
         }
 
         @Test
@@ -239,9 +257,8 @@ class KitDecisionsTest {
             assertEquals(4, settings.fNumber());
         }
 
-        /** Slow light needs a faster setting in wind, never a slower one. */
         @Test
-        void neverSlowsTheShutterInMoreWind() throws IOException {
+        void takesAShorterTimeInMoreWind() throws IOException {
             double still = withFullBag(wind("0.5 m/s", "1 m/s"), HEAD).shot("Head").settings().shutterS();
             double breeze = withFullBag(wind("3 m/s", "6 m/s"), HEAD).shot("Head").settings().shutterS();
             assertTrue(breeze < still, breeze + " s, " + still + " s");

@@ -2,7 +2,7 @@ package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.WOOD;
@@ -19,6 +19,8 @@ import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
 import understorey.advice.TripAdvice;
 import understorey.advice.VisitAdvice;
@@ -108,9 +110,11 @@ class WhenDecisionsTest {
             assertTrue(start(brief, "Wide").isBefore(start(brief, "Head")), brief.order().legs().toString());
         }
 
-        @Test
-        void takesTheBrighterOfTwoSoftHours() throws IOException {
-            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "09:00"), "sky: overcast\n",
+        /** Below EV 5 colours fade and focusing becomes hard, and the same soft light gets brighter within the visit. */
+        @ParameterizedTest
+        @ValueSource(strings = {"", "sky: clear\n", "sky: overcast\n"})
+        void takesTheBrighterOfTwoSoftHours(String sky) throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "09:00"), sky,
                     "shots: [{name: Carpet, subject: ramsons, role: opening, light: [soft]}]\n");
             assertTrue(brief.shot("Carpet").settings().ev100() >= 5, brief.shot("Carpet").settings().toString());
         }
@@ -212,6 +216,16 @@ class WhenDecisionsTest {
             assertTrue(left.minutes() >= 30, left.toString());
         }
 
+        /** Who waits an hour for the light can sleep for an hour more. */
+        @Test
+        void advisesALaterArrivalWhereTheDayBeginsWithAWait() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "09:00"), "sky: overcast\n",
+                    "shots: [{name: Carpet, subject: ramsons, role: opening, light: [soft]}]\n");
+            VisitAdvice.CouldArriveLater later = Samples.the(VisitAdvice.CouldArriveLater.class, brief.order().remarks());
+            assertEquals(brief.shot("Carpet").time().from(), later.start());
+            assertTrue(later.minutes() >= 30, later.toString());
+        }
+
         @Test
         void keepsTheTimeThatTheAuthorFixes() throws IOException {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "10:00"), WIND_DROPS_AT_EIGHT, """
@@ -220,7 +234,7 @@ class WhenDecisionsTest {
                       - {name: Carpet, subject: ramsons, role: opening, light: [soft]}
                     """);
             assertEquals(LocalTime.of(6, 10), start(brief, "Head"));
-            assertNotEquals(null, brief.shot("Carpet").time());
+            assertNotNull(brief.shot("Carpet").time());
         }
 
         @Test
