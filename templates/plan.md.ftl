@@ -71,7 +71,7 @@ ${place.skylineSays}
 </#if>
 ### Light by the hour
 
-Light on level ground at the site, EV at ISO 100, every 15 min during the visit, else hourly. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. All times are in plan.json.
+Light on level ground at the site, EV at ISO 100, during the visit. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.
 
 | Time | Sun at | Height | Shadow | <#if page.horizon == "the skyline">Skyline<#else>Horizon</#if> | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
 |---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
