@@ -71,7 +71,7 @@ class OrderViewTest {
             List<String> expected = new ArrayList<>();
             for (Leg leg : brief.order().legs()) {
                 boolean wait = leg.what() == Leg.What.WAIT;
-                boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(10));
+                boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(15));
                 longWaits += longWait ? 1 : 0;
                 if (longWait || leg.what() == Leg.What.WALK || leg.what() == Leg.What.SHOOT) {
                     expected.add(Dates.clock(leg.from()) + (longWait ? " wait" : ""));
@@ -87,8 +87,8 @@ class OrderViewTest {
     void tellsTheWaitForAGateFromOthersOnTheFieldSheet() {
         ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00+01:00[Europe/London]");
         assertEquals("wait for opening", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
-        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(10), Leg.What.WAIT, "Bank", "a"), "wait: …"));
-        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(9), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
+        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(15), Leg.What.WAIT, "Bank", "a"), "wait: …"));
+        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(14), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
     }
 
     @Test
