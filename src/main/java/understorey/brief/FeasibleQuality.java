@@ -14,6 +14,7 @@ import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.Outlook.Grade;
 import understorey.order.Quality;
+import understorey.plan.LightWish;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.weather.Weather;
@@ -25,6 +26,7 @@ import understorey.weather.Weather;
 final class FeasibleQuality implements Quality {
 
     private static final double ROW_SECONDS = 900;
+    private static final double TWILIGHT_LEAST = 0.5;
     /** Less light than that is no reason to wait. */
     private static final double LEAST_STOPS = 1;
 
@@ -72,8 +74,16 @@ final class FeasibleQuality implements Quality {
         return stops >= LEAST_STOPS && feasibility(start) > feasibility(from) ? new WaitAdvice.WaitForMoreLight(start, stops) : better;
     }
 
-    /** Linear between the rows; nothing is photographed outside the hours of the visit. */
-    private double feasibility(ZonedDateTime time) {
+    /**
+     * Linear between the rows; nothing is photographed outside the hours of the visit. A picture of twilight is meant to be dim,
+     * so it loses half at most.
+     */
+    @Override
+    public double feasibility(ZonedDateTime time) {
+        return Math.max(fit.intent().shot().light().contains(LightWish.TWILIGHT) ? TWILIGHT_LEAST : 0, between(time));
+    }
+
+    private double between(ZonedDateTime time) {
         if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
             return 1;
         }

@@ -13,6 +13,11 @@ public interface Quality {
     /** Quality at a time: 0 hopeless, 1 all that the author wishes for. Asked at 5-minute steps over the date. */
     double at(ZonedDateTime time);
 
+    /** How well the picture can be taken at a time, whatever its light: 0 not at all, 1 without a compromise. */
+    default double feasibility(ZonedDateTime time) {
+        return 1;
+    }
+
     /** Reason to wait from one time until the start of the picture; null if it is only that the light is better then. */
     default @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return null;

@@ -18,6 +18,9 @@ final class Tasks {
     /** Quality is rounded to 1/20: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
 
+    /** What a picture without its light loses if it cannot be taken well either: worth a wait of an hour and a half. */
+    private static final double BLURRED_LOSES = 0.4;
+
     private Tasks() {
     }
 
@@ -34,7 +37,7 @@ final class Tasks {
             double[] means = pin == Task.ANY ? overDay(hours, minutes, candidate.quality())
                     : new double[] {mean(hours, pin, minutes, candidate.quality())};
             if (pin == Task.ANY) {
-                preferDaylight(means, daylight, candidate.priority() == Task.MUST);
+                preferDaylight(means, daylight, hours, candidate);
             }
             tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
                     RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), means));
@@ -80,11 +83,15 @@ final class Tasks {
         return daylight;
     }
 
-    /** Fills times without the light wished for: day before dusk before dark; only a must can be taken in the dark. */
-    private static void preferDaylight(double[] means, double[] daylight, boolean must) {
+    /**
+     * Fills times without the light wished for: day before dusk before dark, and of equal times the one at which the picture
+     * comes out best. Only a must can be taken in the dark.
+     */
+    private static void preferDaylight(double[] means, double[] daylight, Hours hours, Candidate candidate) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {
-                means[i] = daylight[i] == 0 && !must ? Task.TOO_DARK : daylight[i];
+                means[i] = daylight[i] != 0 ? daylight[i] * (1 - BLURRED_LOSES * (1 - candidate.quality().feasibility(hours.at(i * Task.STEP))))
+                        : candidate.priority() == Task.MUST ? 0 : Task.TOO_DARK;
             }
         }
     }

@@ -121,7 +121,7 @@ class OrderPlannerTest {
             wet.add(hour(hour, hour == 9 ? 2 : 0));
         }
         assertTrue(brief(null, wet, drops).order().timeOf("drops").from().toLocalTime().isAfter(LocalTime.of(8, 45)));
-        assertTrue(brief(null, dry, drops).order().timeOf("drops").from().toLocalTime().isBefore(LocalTime.of(6, 0)));
+        assertTrue(brief(null, dry, drops).order().timeOf("drops").from().toLocalTime().isBefore(LocalTime.of(7, 0)), "once it comes out sharp");
     }
 
     private static ForecastHour hour(int hour, double rainMm) {
