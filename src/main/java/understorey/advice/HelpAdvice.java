@@ -79,6 +79,10 @@ public sealed interface HelpAdvice extends Advice {
     record HelpShelter(@In(METRES_PER_SECOND) double wind) implements HelpAdvice {
     }
 
+    /** No air outdoors is still enough for the flowers at this shutter speed. */
+    record HelpClamp() implements HelpAdvice {
+    }
+
     /** A companion has what is missing. */
     record Borrow(String whose, String item) implements HelpAdvice {
     }

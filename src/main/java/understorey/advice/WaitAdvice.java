@@ -39,6 +39,10 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForMoreLight(ZonedDateTime from, @In(STOPS) double stops) implements WaitAdvice {
     }
 
+    /** Wind or light allow a faster shutter speed, a lower ISO or more depth of field then. */
+    record WaitForEasierSettings(ZonedDateTime from) implements WaitAdvice {
+    }
+
     /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is its reason. */
     record WaitWithRoom(@In(MINUTES) long minutes, Advice why) implements WaitAdvice {
     }

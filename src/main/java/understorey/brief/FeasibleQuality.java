@@ -12,21 +12,18 @@ import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
-import understorey.light.Outlook.Grade;
 import understorey.order.Quality;
-import understorey.plan.LightWish;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.weather.Weather;
 
 /**
- * The quality of the light for a picture times how well the picture can be taken in it: depth of field, shutter speed in hand
+ * The quality of the light for a picture, and how well the picture can be taken in it: depth of field, shutter speed in hand
  * and wind, ISO, one frame or a bracket ({@link Feasibility}). So of two hours of soft light the brighter, calmer one counts more.
  */
 final class FeasibleQuality implements Quality {
 
     private static final double ROW_SECONDS = 900;
-    private static final double TWILIGHT_LEAST = 0.5;
     /** Less light than that is no reason to wait. */
     private static final double LEAST_STOPS = 1;
 
@@ -59,31 +56,25 @@ final class FeasibleQuality implements Quality {
 
     @Override
     public double at(ZonedDateTime time) {
-        double quality = light.at(time);
-        return quality > 0 ? quality * feasibility(time) : quality;
+        return light.at(time);
     }
 
-    /** Better light; else more of it to work by. */
     @Override
     public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
-        Advice better = light.worthTheWait(from, start);
-        if (better != null && Grade.of(light.at(from)) != Grade.of(light.at(start))) {
-            return better;
-        }
-        double stops = conditions(row(start)).ev100() - conditions(row(from)).ev100();
-        return stops >= LEAST_STOPS && feasibility(start) > feasibility(from) ? new WaitAdvice.WaitForMoreLight(start, stops) : better;
+        return light.worthTheWait(from, start);
     }
 
-    /**
-     * Linear between the rows; nothing is photographed outside the hours of the visit. A picture of twilight is meant to be dim,
-     * so it loses half at most.
-     */
+    /** More light to work by, or less wind. */
+    @Override
+    public @Nullable Advice easierSettings(ZonedDateTime from, ZonedDateTime start) {
+        double stops = conditions(row(start)).ev100() - conditions(row(from)).ev100();
+        return feasibility(start) <= feasibility(from) ? null
+                : stops >= LEAST_STOPS ? new WaitAdvice.WaitForMoreLight(start, stops) : new WaitAdvice.WaitForEasierSettings(start);
+    }
+
+    /** Linear between the rows; nothing is photographed outside the hours of the visit. */
     @Override
     public double feasibility(ZonedDateTime time) {
-        return Math.max(fit.intent().shot().light().contains(LightWish.TWILIGHT) ? TWILIGHT_LEAST : 0, between(time));
-    }
-
-    private double between(ZonedDateTime time) {
         if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
             return 1;
         }

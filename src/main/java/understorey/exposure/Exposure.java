@@ -24,6 +24,8 @@ public final class Exposure {
     private static final double WORTH_WAITING = 1.5;
     /** Two stops over the ISO that a bag accepts are worth naming: common practice, no source. */
     private static final int WORTH_NAMING = 4;
+    /** Less wind than that is found nowhere outdoors. */
+    private static final double LEAST_SHELTER_MS = 0.05;
     private static final double LULL_SHARE = Lulls.share(Lulls.LEFT, Lulls.IN_A_WOOD);
 
     private final LensFit fit;
@@ -165,7 +167,8 @@ public final class Exposure {
         if (set.iso() == null && iso > choice.iso() && iso <= WORTH_NAMING * choice.iso()) {
             helps.add(new HelpAdvice.HelpIso(iso, longestS));
         }
-        helps.add(new HelpAdvice.HelpShelter(motion.sway().calmMs(choice.seconds())));
+        double calmMs = motion.sway().calmMs(choice.seconds());
+        helps.add(calmMs >= LEAST_SHELTER_MS ? new HelpAdvice.HelpShelter(calmMs) : new HelpAdvice.HelpClamp());
     }
 
     /** What wind, lulls and gusts do to the flowers at these settings. */

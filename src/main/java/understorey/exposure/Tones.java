@@ -6,6 +6,7 @@ import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
 import understorey.plan.Body;
+import understorey.plan.LightWish;
 
 /** Which tones of the scene a frame holds: the bracket, and the histogram to aim for. */
 final class Tones {
@@ -17,12 +18,13 @@ final class Tones {
 
     /**
      * Stops to expose below the light metered, so that one frame holds the petals in flecks of sun too; 0 where they hold as
-     * metered, where a bracket holds them, and for a phone.
+     * metered, where a bracket holds them, for a phone, and for a picture of soft light, which waits for a cloud.
      */
     static double lessStops(LensFit fit, Conditions conditions) {
         double less = Bracket.lessStops(above(conditions));
         boolean one = Bracket.stops(above(conditions), conditions.belowStops(), keepsRaw(fit)).size() == 1;
-        return one && !Phone.is(fit) && conditions.shadeStops() != null && less >= LEAST_STOPS ? less : 0;
+        boolean soft = fit.intent().shot().light().contains(LightWish.SOFT);
+        return one && !soft && !Phone.is(fit) && conditions.shadeStops() != null && less >= LEAST_STOPS ? less : 0;
     }
 
     private static double above(Conditions conditions) {

@@ -111,13 +111,19 @@ final class Legs {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
         double light = task.qualityAt(take.start());
+        Quality quality = candidates.get(take.task()).quality();
+        boolean raised = Outlook.Grade.of(light).compareTo(Outlook.Grade.of(quality.at(hours.at(ready)))) < 0;
+        Advice easier = raised ? null : quality.easierSettings(hours.at(ready), hours.at(take.start()));
+        if (easier != null) {
+            return easier;
+        }
         if (light <= Task.SUN_IS_UP) {
             return new WaitAdvice.WaitForDay(hours.at(take.start()));
         }
         if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
             return new WaitAdvice.WaitForLittle(hours.at(take.start()));
         }
-        Advice worth = candidates.get(take.task()).quality().worthTheWait(hours.at(ready), hours.at(take.start()));
+        Advice worth = quality.worthTheWait(hours.at(ready), hours.at(take.start()));
         return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
     }
 

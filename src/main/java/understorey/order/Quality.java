@@ -10,12 +10,17 @@ import understorey.visit.DayCurve;
 /** Quality of the light for one picture over time. */
 public interface Quality {
 
-    /** Quality at a time: 0 hopeless, 1 all that the author wishes for. Asked at 5-minute steps over the date. */
+    /** Quality of the light at a time: 0 hopeless, 1 all that the author wishes for. Asked at 5-minute steps over the date. */
     double at(ZonedDateTime time);
 
     /** How well the picture can be taken at a time, whatever its light: 0 not at all, 1 without a compromise. */
     default double feasibility(ZonedDateTime time) {
         return 1;
+    }
+
+    /** Reason to wait for easier settings in much the same light; null if there is none. */
+    default @Nullable Advice easierSettings(ZonedDateTime from, ZonedDateTime start) {
+        return null;
     }
 
     /** Reason to wait from one time until the start of the picture; null if it is only that the light is better then. */

@@ -14,10 +14,10 @@ import understorey.light.Outlook.Grade;
  * @param after    pictures that must not come later, with all that they wait for; no cycle
  * @param setUp    minutes to set up, once at the spot
  * @param lens     two pictures with different numbers have a change of lens between them
- * @param quality  of the picture, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
- *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
+ * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
+ *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin * @param feasibility how well it can be taken, 0 to 1, the mean over its duration, for the same starts
  */
-record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality) {
+record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality, double[] feasibility) {
 
     /** Step of the grid of starts, minutes. */
     static final int STEP = 5;
@@ -49,6 +49,11 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     private static final double WITHIN_POOR = 0.05;
     private static final double WITHIN_FAIR = 0.05;
     private static final double WITHIN_GOOD = 0.125;
+
+    /** Share of its worth that a picture keeps at the bottom of each grade of feasibility, and what it gains within one. */
+    private static final double BLURRED = 0.65;
+    private static final double COMPROMISED = 0.8;
+    private static final double WITHIN = 0.05;
 
     /** Minutes as steps of the grid, rounded up. */
     static int steps(int minute) {
@@ -104,9 +109,10 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return (must() ? A_MUST : 0) + Math.round(1000 * gradedWorth(start)) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
-    /** Priority × {@link #graded}, to a thousandth. */
+    /** Priority × {@link #graded} × {@link #handled}, the last two to a thousandth. */
     double gradedWorth(int start) {
-        return priority * Math.round(1000 * graded(qualityAt(start))) / 1000.0;
+        double handled = handled(feasibility[pinned() ? 0 : start / STEP]);
+        return priority * Math.round(1000 * graded(qualityAt(start)) * handled) / 1000.0;
     }
 
     /**
@@ -121,16 +127,28 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         };
     }
 
+    /**
+     * Share of its worth that a picture keeps if it can be taken so well, 0.65 to 1, never falling. Here too the step to the next
+     * grade counts most (common practice, no source).
+     */
+    static double handled(double feasibility) {
+        return switch (Grade.of(feasibility)) {
+            case POOR -> BLURRED + WITHIN * (feasibility / Grade.FAIR.least());
+            case FAIR -> COMPROMISED + WITHIN * (feasibility - Grade.FAIR.least()) / (Grade.GOOD.least() - Grade.FAIR.least());
+            case GOOD -> 1 - WITHIN * (1 - feasibility) / (1 - Grade.GOOD.least());
+        };
+    }
+
     Task shorterBy(int less) {
-        return new Task(spot, minutes - less, priority, pin, after, setUp, lens, quality);
+        return new Task(spot, minutes - less, priority, pin, after, setUp, lens, quality, feasibility);
     }
 
     /** This picture without regard to light: it can also be taken in the dark. */
     Task inAnyLight() {
-        return new Task(spot, minutes, priority, pin, after, setUp, lens, new double[quality.length]);
+        return new Task(spot, minutes, priority, pin, after, setUp, lens, new double[quality.length], feasibility);
     }
 
     Task after(Set<Integer> others) {
-        return new Task(spot, minutes, priority, pin, others, setUp, lens, quality);
+        return new Task(spot, minutes, priority, pin, others, setUp, lens, quality, feasibility);
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import understorey.plan.Shot;
 import understorey.visit.Day;
 import understorey.visit.DayCurve;
@@ -17,9 +18,6 @@ final class Tasks {
     static final int LENS_CHANGE = 2;
     /** Quality is rounded to 1/20: less is not worth a wait or a walk (common practice, no source). */
     private static final double FINEST = 20;
-
-    /** What a picture without its light loses if it cannot be taken well either: worth a wait of an hour and a half. */
-    private static final double BLURRED_LOSES = 0.4;
 
     private Tasks() {
     }
@@ -34,36 +32,41 @@ final class Tasks {
             Shot shot = candidate.shot();
             int minutes = (int) Math.max(1, (candidate.duration().toSeconds() + 59) / 60);
             int pin = shot.start() == null ? Task.ANY : hours.minute(shot.start());
-            double[] means = pin == Task.ANY ? overDay(hours, minutes, candidate.quality())
-                    : new double[] {mean(hours, pin, minutes, candidate.quality())};
+            double[] light = means(hours, pin, minutes, candidate.quality()::at);
             if (pin == Task.ANY) {
-                preferDaylight(means, daylight, hours, candidate);
+                preferDaylight(light, daylight, candidate.priority() == Task.MUST);
             }
             tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
-                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), means));
+                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), light,
+                    means(hours, pin, minutes, candidate.quality()::feasibility)));
         }
         return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
     }
 
-    private static double mean(Hours hours, int start, int minutes, Quality quality) {
+    /** Means over the picture: of each start of the day, or of the fixed one. */
+    private static double[] means(Hours hours, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of) {
+        return pin == Task.ANY ? overDay(hours, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
+    }
+
+    private static double mean(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
         double sum = 0;
         int times = 0;
         for (int minute = 0; minute < minutes; minute += Task.STEP) {
-            sum += quality.at(hours.at(start + minute));
+            sum += of.applyAsDouble(hours.at(start + minute));
             times++;
         }
         return rounded(sum / times);
     }
 
-    /** Mean quality from every step of the day on; 0 for steps too far from the visit to matter. */
-    private static double[] overDay(Hours hours, int minutes, Quality quality) {
+    /** Mean from every step of the day on; 0 for steps too far from the visit to matter. */
+    private static double[] overDay(Hours hours, int minutes, ToDoubleFunction<ZonedDateTime> of) {
         int steps = (minutes + Task.STEP - 1) / Task.STEP;
         double[] sums = new double[steps(hours) + 1];
         int first = (hours.from() - LeftOut.MOST_CHANGE) / Task.STEP;
         int last = (hours.to() + LeftOut.MOST_CHANGE) / Task.STEP;
         for (int i = 1; i < sums.length; i++) {
             boolean near = i > first && i <= last;
-            sums[i] = sums[i - 1] + (near ? quality.at(hours.at((i - 1) * Task.STEP)) : 0);
+            sums[i] = sums[i - 1] + (near ? of.applyAsDouble(hours.at((i - 1) * Task.STEP)) : 0);
         }
         double[] means = new double[sums.length - 1];
         for (int i = 0; i < means.length; i++) {
@@ -83,15 +86,11 @@ final class Tasks {
         return daylight;
     }
 
-    /**
-     * Fills times without the light wished for: day before dusk before dark, and of equal times the one at which the picture
-     * comes out best. Only a must can be taken in the dark.
-     */
-    private static void preferDaylight(double[] means, double[] daylight, Hours hours, Candidate candidate) {
+    /** Fills times without the light wished for: day before dusk before dark; only a must can be taken in the dark. */
+    private static void preferDaylight(double[] means, double[] daylight, boolean must) {
         for (int i = 0; i < means.length; i++) {
             if (means[i] == 0) {
-                means[i] = daylight[i] != 0 ? daylight[i] * (1 - BLURRED_LOSES * (1 - candidate.quality().feasibility(hours.at(i * Task.STEP))))
-                        : candidate.priority() == Task.MUST ? 0 : Task.TOO_DARK;
+                means[i] = daylight[i] == 0 && !must ? Task.TOO_DARK : daylight[i];
             }
         }
     }

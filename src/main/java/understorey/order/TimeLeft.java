@@ -1,5 +1,6 @@
 package understorey.order;
 
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -35,6 +36,7 @@ final class TimeLeft {
     }
 
     private static double quality(Day day, Candidate candidate, int minute) {
-        return candidate.quality().at(day.hours().at(minute));
+        ZonedDateTime time = day.hours().at(minute);
+        return candidate.quality().at(time) * candidate.quality().feasibility(time);
     }
 }

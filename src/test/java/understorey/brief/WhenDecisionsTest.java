@@ -134,7 +134,7 @@ class WhenDecisionsTest {
                       - {name: Head, subject: ramsons, role: closing, facing: E, light: [backlight]}
                     """);
             assertTrue(brief.shot("Carpet").poorLight() && brief.shot("Head").poorLight());
-            assertTrue(longestWaitMin(brief) <= 90, brief.order().legs().toString());
+            assertTrue(longestWaitMin(brief) <= 100, brief.order().legs().toString());
         }
 
         @Test
@@ -163,16 +163,16 @@ class WhenDecisionsTest {
         }
 
         @Test
-        void takesTheSunsetPictureLast() throws IOException {
+        void takesTheSunsetPictureWithTheSunLow() throws IOException {
             Brief brief = planned(folder, EDGE_TO_THE_WEST, FULL_BAG, visit("17:00", "21:00"), "sky: clear\n", """
                     shots:
                       - {name: Sunset, subject: ramsons, role: opening, facing: WNW, light: [low-sun, backlight], priority: 3}
                       - {name: Way in, subject: ramsons, role: approach}
                       - {name: Head, subject: ramsons, role: closing, light: [soft]}
                     """);
-            List<Leg> shooting = brief.order().shooting();
-            assertEquals(3, shooting.size());
-            assertEquals("Sunset", shooting.get(2).shot());
+            assertEquals(3, brief.order().shooting().size());
+            assertTrue(sunAltitudeDeg(brief, middle(brief.shot("Sunset").time())) < 8, brief.order().legs().toString());
+            assertTrue(start(brief, "Way in").isBefore(start(brief, "Sunset")));
         }
 
         @Test

@@ -83,14 +83,14 @@ class MotionTest {
     /** Twice the wind, four times the swing: what blurs and by how much is told with the shutter speed that would not. */
     @Test
     void saysHowMuchTheFlowersBlurAndWhatWouldHelp() {
-        Settings settings = Exposure.of(starOnLegs(), wind(9, 1.0, null));
+        Settings settings = Exposure.of(starOnLegs(), wind(11, 1.0, null));
         MotionAdvice.WindTooStrong wind = the(MotionAdvice.WindTooStrong.class, settings.reasons());
         assertEquals(StemSway.blurMm(settings.shutterS(), 1.7, StemSway.amplitudeMm(1.0), Fits.nearMagnification(starOnLegs())) / CIRCLE_MM,
                 wind.times(), wind.times() * 0.15);
         assertTrue(wind.times() > 1);
         HelpAdvice.HelpShelter shelter = the(HelpAdvice.HelpShelter.class, settings.helps());
         assertTrue(shelter.wind() < 1);
-        assertEquals(0, Exposure.of(starOnLegs(), wind(9, shelter.wind() * 0.99, null)).motionStops());
+        assertEquals(0, Exposure.of(starOnLegs(), wind(11, shelter.wind() * 0.99, null)).motionStops());
     }
 
     /** A gust is no reason for a higher ISO: between gusts the flowers are sharp. */

@@ -38,9 +38,8 @@ final class EveryOrder {
                         + task.setUp() + (last >= 0 && visit.tasks().get(last).lens() != task.lens() ? visit.lensChange() : 0);
                 for (int start = there; start + task.minutes() <= visit.to(); start++) {
                     if (task.pinned() ? start == task.pin() : start % 5 == 0 && task.quality()[start / 5] >= 0) {
-                        double quality = task.quality()[task.pinned() ? 0 : start / 5];
                         go(taken | 1 << next, next, start + task.minutes(), mustsDone + (task.priority() == 3 ? 1 : 0),
-                                valueDone + task.priority() * Math.round(1000 * Task.graded(quality)) - (start - task.setUp() - now)
+                                valueDone + Math.round(1000 * task.gradedWorth(start)) - (start - task.setUp() - now)
                                         + (task.pinned() ? (start - visit.from()) : 0), prioritiesDone + task.priority());
                     }
                 }

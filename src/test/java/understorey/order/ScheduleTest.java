@@ -22,11 +22,11 @@ class ScheduleTest {
         for (int i = 0; i < day.length; i++) {
             day[i] = quality.length == 1 ? quality[0] : i >= 72 && i < 72 + quality.length ? quality[i - 72] : 0;
         }
-        return new Task(spot, minutes, priority, Task.ANY, Set.of(), 0, 0, day);
+        return new Task(spot, minutes, priority, Task.ANY, Set.of(), 0, 0, day, SmallTrips.FEASIBLE);
     }
 
     private static Task pinned(Task task, int pin) {
-        return new Task(task.spot(), task.minutes(), task.priority(), pin, task.after(), task.setUp(), task.lens(), new double[] {1});
+        return new Task(task.spot(), task.minutes(), task.priority(), pin, task.after(), task.setUp(), task.lens(), new double[] {1}, SmallTrips.FEASIBLE);
     }
 
     /** From six o'clock on, by daylight; ten minutes between any two of three spots. */
@@ -162,7 +162,7 @@ class ScheduleTest {
         Visit more = new SmallTrips(seed).visit(pictures + 1, minutes, 4);
         Task last = more.tasks().get(pictures);
         Task optional = new Task(last.spot(), last.minutes(), 1 + last.priority() % 2, Task.ANY, Set.of(), last.setUp(), last.lens(),
-                last.pinned() ? new double[288] : last.quality());
+                last.pinned() ? new double[288] : last.quality(), SmallTrips.FEASIBLE);
         List<Task> tasks = new ArrayList<>(more.tasks());
         tasks.set(pictures, optional);
         Schedule with = Schedule.best(more.with(tasks));

@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import understorey.visit.TravelTimes;
 
 /** Visits made up at random, the same for the same seed. */
 final class SmallTrips {
+
+    static final double[] FEASIBLE = DoubleStream.generate(() -> 1).limit(288).toArray();
 
     private final Random random;
 
@@ -37,7 +40,7 @@ final class SmallTrips {
             for (int t = 0; t < quality.length; t++) {
                 quality[t] = Math.max(0, task.quality()[task.pinned() ? 0 : t]);
             }
-            tasks.add(new Task(task.spot(), task.minutes(), task.priority(), Task.ANY, Set.of(), task.setUp(), task.lens(), quality));
+            tasks.add(new Task(task.spot(), task.minutes(), task.priority(), Task.ANY, Set.of(), task.setUp(), task.lens(), quality, task.feasibility()));
         }
         return visit.with(List.copyOf(tasks));
     }
@@ -60,6 +63,15 @@ final class SmallTrips {
         return new Visit(visit.from(), visit.to(), visit.base(), new TravelTimes(walks, walks, new boolean[1440]), visit.lensChange(), List.copyOf(tasks));
     }
 
+    /** Better or worse by the quarter of an hour. */
+    private double[] feasibility() {
+        double[] feasibility = FEASIBLE.clone();
+        for (int t = 0; t < feasibility.length; t++) {
+            feasibility[t] = t % 3 == 0 ? random.nextInt(21) / 20.0 : feasibility[t - 1];
+        }
+        return feasibility;
+    }
+
     private Task task(int i, int from, int minutes, int spots) {
         double[] quality = new double[288];
         double height = random.nextInt(11) / 10.0;
@@ -76,7 +88,7 @@ final class SmallTrips {
             after.add(random.nextInt(i));
         }
         return new Task(random.nextInt(spots), 4 + random.nextInt(18), 1 + random.nextInt(3), pin, Set.copyOf(after), random.nextInt(4),
-                random.nextInt(3), pin == Task.ANY ? quality : new double[] {height});
+                random.nextInt(3), pin == Task.ANY ? quality : new double[] {height}, feasibility());
     }
 
     /** Minutes need not keep to the triangle: going round may be quicker. */

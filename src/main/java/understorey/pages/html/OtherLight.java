@@ -17,7 +17,7 @@ import understorey.pages.words.Words;
  * @param otherFNumber its aperture is not that of the light expected
  * @param otherIso     its ISO is not that of the light expected
  * @param otherBracket its bracket is not that of the light expected
- * @param bracket      in full; null for a single frame
+ * @param bracket      in full, or how far one frame is below the meter; null for a single frame as metered
  * @param verdict      with why, as {@code cannot: too dark}; null for what fits
  */
 public record OtherLight(String when, String ev, String fNumber, String shutter, String iso, boolean otherFNumber, boolean otherIso,
@@ -49,7 +49,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
                 String.valueOf(settings.iso()), settings.fNumber() != same.fNumber(),
                 settings.iso() != same.iso(),
                 !settings.bracketStops().equals(same.bracketStops()),
-                settings.tooDark() ? null : bracket(settings), verdict(settings), other.whiteBalance().kelvin() + " K");
+                settings.tooDark() ? null : exposed(settings), verdict(settings), other.whiteBalance().kelvin() + " K");
     }
 
     static String shutter(Settings settings) {
@@ -57,6 +57,10 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
     }
 
     /** The darkest first; null for a single frame. */
+    private static @Nullable String exposed(Settings settings) {
+        return settings.lessStops() == 0 ? bracket(settings) : Words.stops(settings.lessStops()) + " below the meter";
+    }
+
     static @Nullable String bracket(Settings settings) {
         if (settings.bracketStops().size() < 2) {
             return null;

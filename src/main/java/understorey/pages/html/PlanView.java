@@ -24,6 +24,7 @@ import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
+import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 
 /**
@@ -95,7 +96,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         if (brief.assumed().contains("sky")) {
             return null;
         }
-        return brief.trip().forecast().isEmpty() ? ifKnown(brief.trip().sky(), sky -> "a " + Words.word(sky) + " sky") : "the forecast sky";
+        return brief.trip().forecast().isEmpty() ? ifKnown(brief.trip().sky(), sky -> (sky == SkyWord.OVERCAST ? "an " : "a ") + Words.word(sky) + " sky") : "the forecast sky";
     }
 
     private static String horizon(List<SpotView> places) {
