@@ -55,7 +55,7 @@ public record Alternative(Day day, RunningOrder order, List<Change> changes, Lis
     }
 
     private static boolean poor(Quality quality, @Nullable Interval time) {
-        return time == null || Outlook.Grade.of(quality.at(time.from().plus(time.length().dividedBy(2)))) == Outlook.Grade.POOR;
+        return time == null || Outlook.Grade.of(quality.at(time.middle())) == Outlook.Grade.POOR;
     }
 
     private static List<Change> changes(RunningOrder planned, RunningOrder then) {
