@@ -109,7 +109,8 @@ public final class StopScale {
         return (int) max(0, min(length - 1, index));
     }
 
-    private static double log2(double value) {
+    /** Stops of a ratio. */
+    static double log2(double value) {
         return Math.log(value) / Math.log(2);
     }
 }

@@ -59,7 +59,7 @@ final class Tones {
         return stops;
     }
 
-    /** A body that takes other lenses keeps RAW, told or not; a phone only where the bag gives its size. */
+    /** A body that takes other lenses keeps RAW, also where the bag gives no size of it; a phone only where the bag gives its size. */
     private static boolean keepsRaw(LensFit fit) {
         Body body = fit.camera().body();
         return body.rawSizeMb() != null || !fit.camera().lens().builtIn();
