@@ -5,6 +5,7 @@ import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.ComposeAdvice;
 import understorey.exposure.Settings;
+import understorey.exposure.Tones;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
@@ -18,10 +19,8 @@ import understorey.visit.ExpectedSky;
 /** What to look for when a picture is framed, as far as it can be computed; the most pressing first. */
 final class Composition {
 
-    /** Mid-grey reflects 18 %; an even sky is as bright as a surface that reflects all light of the open ground. */
-    private static final double WHITE_STOPS = Math.log(1 / 0.18) / Math.log(2);
-    /** A sensor clips at 18/√2 = 12.7 % of the exposure that saturates it: ISO 12232 as quoted in secondary copies, stops over mid-grey. */
-    private static final double CLIPS_STOPS = Math.log(100 * Math.sqrt(2) / 18) / Math.log(2);
+    /** An even sky is as bright as a surface that reflects all light of the open ground. */
+    private static final double WHITE_STOPS = Tones.aboveMidGrey(1);
     /** Less of the frame than that is not worth a word; nobody sees a tenth of a distance: common practice, no source. */
     private static final double LEAST_SHARE = 0.05;
     private static final double NEAR_ENOUGH = 0.9;
@@ -95,7 +94,7 @@ final class Composition {
         double share = Math.min(1, (topRow - skyRow) / (2 * topRow));
         if (share >= LEAST_SHARE) {
             double over = skyEv() - settings.ev100() + WHITE_STOPS;
-            if (over >= CLIPS_STOPS) {
+            if (over >= Tones.HEADROOM_STOPS) {
                 advice.add(new ComposeAdvice.SkyWhite(share, over));
             } else if (!towardsSun()) {
                 advice.add(new ComposeAdvice.SkyHeld(share));
