@@ -88,15 +88,17 @@ final class Composition {
                 : new ComposeAdvice.ForegroundSharp(nearestM));
     }
 
+    /** A bracket whose darkest frame holds the sky needs no word. */
     private void sky() {
         double topRow = Math.tan(Math.toRadians(fit.view().verticalDeg() / 2));
         double skyRow = Math.tan(Math.toRadians(Math.min(89, fit.tiltDeg() + landDeg())));
         double share = Math.min(1, (topRow - skyRow) / (2 * topRow));
         if (share >= LEAST_SHARE) {
             double over = skyEv() - settings.ev100() + WHITE_STOPS;
-            if (over >= Tones.HEADROOM_STOPS) {
+            int darkestStops = settings.bracketStops().get(0);
+            if (over + darkestStops >= Tones.HEADROOM_STOPS) {
                 advice.add(new ComposeAdvice.SkyWhite(share, over));
-            } else if (!towardsSun()) {
+            } else if (darkestStops == 0 && !towardsSun()) {
                 advice.add(new ComposeAdvice.SkyHeld(share));
             }
         }
