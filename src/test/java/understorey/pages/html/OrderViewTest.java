@@ -87,8 +87,8 @@ class OrderViewTest {
     void tellsTheWaitForAGateFromOthersOnTheFieldSheet() {
         ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00+01:00[Europe/London]");
         assertEquals("wait for opening", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
-        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(10), Leg.What.WAIT, "Bank", "a"), "wait: …"));
-        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(9), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
+        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(15), Leg.What.WAIT, "Bank", "a"), "wait: …"));
+        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(14), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
     }
 
     @Test
