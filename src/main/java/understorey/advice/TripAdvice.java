@@ -21,7 +21,7 @@ public sealed interface TripAdvice extends Advice {
         }
     }
 
-    /** Settings are for a wind that nobody forecast. */
+    /** No wind is forecast: settings are for an assumed one. */
     record WindAssumed(@In(METRES_PER_SECOND) double wind) implements TripAdvice {
     }
 

@@ -5,25 +5,22 @@ import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.ComposeAdvice;
 import understorey.exposure.Settings;
+import understorey.exposure.Tones;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
-import understorey.optics.GroundView;
 import understorey.plan.Compose;
 import understorey.plan.Shot;
 import understorey.plan.Site;
+import understorey.plan.SkyWord;
 import understorey.plan.Subject;
+import understorey.visit.ExpectedSky;
 
 /** What to look for when a picture is framed, as far as it can be computed; the most pressing first. */
 final class Composition {
 
-    /** Mid-grey reflects 18 %; an even sky is as bright as a surface that reflects all light of the open ground. */
-    private static final double WHITE_STOPS = Math.log(1 / 0.18) / Math.log(2);
-    /** A sensor clips at 18/√2 = 12.7 % of the exposure that saturates it: ISO 12232 as quoted in secondary copies, stops over mid-grey. */
-    private static final double CLIPS_STOPS = Math.log(100 * Math.sqrt(2) / 18) / Math.log(2);
-    /** Planned for without a forecast: broken cloud. */
-    private static final double BROKEN_OKTA = 6;
-    private static final double OVERCAST_OKTA = 8;
+    /** An even sky is as bright as a surface that reflects all light of the open ground. */
+    private static final double WHITE_STOPS = Tones.aboveMidGrey(1);
     /** Less of the frame than that is not worth a word; nobody sees a tenth of a distance: common practice, no source. */
     private static final double LEAST_SHARE = 0.05;
     private static final double NEAR_ENOUGH = 0.9;
@@ -70,7 +67,7 @@ final class Composition {
     }
 
     private void view() {
-        double nearestM = ground().nearestDepthM();
+        double nearestM = fit.ground(0).nearestDepthM();
         foreground(nearestM);
         sky();
         Compose compose = written().compose();
@@ -79,10 +76,6 @@ final class Composition {
         }
         plant(nearestM);
         trees();
-    }
-
-    private GroundView ground() {
-        return new GroundView(fit.heightM(), Math.max(-90, Math.min(90, fit.tiltDeg())), shot.intent().riseDeg(), fit.view(), 0);
     }
 
     /** Plants that reach up to the lens are nearer than any ground. */
@@ -95,21 +88,23 @@ final class Composition {
                 : new ComposeAdvice.ForegroundSharp(nearestM));
     }
 
+    /** A bracket whose darkest frame holds the sky needs no word. */
     private void sky() {
         double topRow = Math.tan(Math.toRadians(fit.view().verticalDeg() / 2));
         double skyRow = Math.tan(Math.toRadians(Math.min(89, fit.tiltDeg() + landDeg())));
         double share = Math.min(1, (topRow - skyRow) / (2 * topRow));
         if (share >= LEAST_SHARE) {
             double over = skyEv() - settings.ev100() + WHITE_STOPS;
-            if (over >= CLIPS_STOPS) {
+            int darkestStops = settings.bracketStops().get(0);
+            if (over + darkestStops >= Tones.HEADROOM_STOPS) {
                 advice.add(new ComposeAdvice.SkyWhite(share, over));
-            } else if (!towardsSun()) {
+            } else if (darkestStops == 0 && !towardsSun()) {
                 advice.add(new ComposeAdvice.SkyHeld(share));
             }
         }
     }
 
-    /** The sky round the sun is brighter than the rest of it. */
+    /** The sky around the sun is brighter than the rest of it. */
     private boolean towardsSun() {
         SunDirection now = shot.sunlight() == null ? null : shot.sunlight().now();
         return now != null && now.where() != SunDirection.Where.AWAY;
@@ -129,7 +124,7 @@ final class Composition {
     private double skyEv() {
         LightAt.OpenEv open = shot.light().open();
         Double okta = shot.weather().okta();
-        double cloudy = (okta == null ? BROKEN_OKTA : okta) / OVERCAST_OKTA;
+        double cloudy = (okta == null ? ExpectedSky.MIDDLE.okta() : okta) / SkyWord.OVERCAST.okta();
         return open.shade() + cloudy * (open.overcast() - open.shade());
     }
 

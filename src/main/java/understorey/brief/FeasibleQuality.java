@@ -103,8 +103,7 @@ final class FeasibleQuality implements Quality {
 
     /** Without a forecast, more than the wind that is assumed. */
     private Weather windy(Weather expected) {
-        boolean silent = expected.windMs() == null && expected.gustMs() == null;
-        return new Weather(expected.okta(), more(silent ? Double.valueOf(Conditions.ASSUMED_WIND_MS) : expected.windMs()),
+        return new Weather(expected.okta(), more(expected.hasWind() ? expected.windMs() : Double.valueOf(Conditions.ASSUMED_WIND_MS)),
                 more(expected.gustMs()), expected.temperatureC(), expected.dewPointC(), expected.humidity(), expected.rainMm(),
                 expected.rainChance());
     }

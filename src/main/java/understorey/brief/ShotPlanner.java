@@ -1,6 +1,5 @@
 package understorey.brief;
 
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +63,7 @@ final class ShotPlanner {
         Place place = fitted.place();
         Shot shot = fitted.fit().intent().shot();
         Interval time = order.timeOf(shot.name());
-        ZonedDateTime middle = middle(time == null ? day.hours().visit() : time);
+        ZonedDateTime middle = (time == null ? day.hours().visit() : time).middle();
         Spot spot = site.spot(shot.spot());
         Position position = site.positionOf(spot);
         SunAt sun = SunAt.of(position, middle);
@@ -95,11 +94,7 @@ final class ShotPlanner {
                 .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 
-    private static ZonedDateTime middle(Interval time) {
-        return time.from().plus(Duration.between(time.from(), time.to()).dividedBy(2));
-    }
-
-    /** In the sun where most of the floor is, or where the picture wants it and there are flecks of it. */
+    /** For the sun if most of the ground is in it, or if the picture needs it and there are flecks of it. */
     private static WhiteBalance whiteBalance(Shot shot, LightAt light, double okta) {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();

@@ -30,6 +30,7 @@ final class ShotQuality implements Quality {
     private static final Duration LATELY = Duration.ofMinutes(30);
 
     private final Intent intent;
+    private final Wishes wishes;
     private final Place place;
     private final ZonedDateTime start;
     /** By sky and step of the day; null where it is too dark for any wish. */
@@ -37,6 +38,7 @@ final class ShotQuality implements Quality {
 
     private ShotQuality(Intent intent, Place place, ZonedDateTime start, @Nullable Moment[][] skies) {
         this.intent = intent;
+        this.wishes = Wishes.of(intent.shot());
         this.place = place;
         this.start = start;
         this.skies = skies;
@@ -70,7 +72,6 @@ final class ShotQuality implements Quality {
 
     @Override
     public double at(ZonedDateTime time) {
-        Wishes wishes = Wishes.of(intent.shot());
         double sum = 0;
         for (int sky = 0; sky < skies.length; sky++) {
             Moment moment = moment(sky, time);
@@ -87,7 +88,7 @@ final class ShotQuality implements Quality {
         for (int sky = 0; sky < skies.length && gain == null; sky++) {
             Moment before = moment(sky, lately);
             Moment then = moment(sky, shooting.plus(intent.duration().dividedBy(2)));
-            gain = before == null || then == null ? null : Wishes.of(intent.shot()).gained(before, then);
+            gain = before == null || then == null ? null : wishes.gained(before, then);
         }
         if (gain == null) {
             return null;

@@ -7,8 +7,8 @@ import java.util.List;
 /**
  * Which frames hold a scene whose light differs too much for one. All of it common practice, no source: a RAW file
  * holds about ten stops with detail, what camera software makes of it about eight; petals and wet bark in one light
- * are six apart, so four and two are left for the light to differ. A white petal in the light metered stands one
- * stop under the brightest that is held.
+ * are six apart, so four and two are left for the light to differ. A white petal in the light metered is one
+ * stop below the brightest that is held.
  */
 final class Bracket {
 
@@ -31,8 +31,8 @@ final class Bracket {
     /**
      * Stops against the light metered, one frame each, the darkest first; {@code [0]} where one frame holds it all.
      *
-     * @param above how far the brightest light stands over the one metered
-     * @param below how far the darkest stands under it
+     * @param above how far the brightest light is above the one metered
+     * @param below how far the darkest is below it
      */
     static List<Integer> stops(double above, double below, boolean raw) {
         double held = heldStops(raw);

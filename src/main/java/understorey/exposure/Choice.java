@@ -182,6 +182,6 @@ final class Choice {
     }
 
     private static double missed(double times) {
-        return times > TOLERANCE * (1 + 1e-9) ? Math.log(times) / Math.log(2) : 0;
+        return times > TOLERANCE * (1 + 1e-9) ? StopScale.log2(times) : 0;
     }
 }

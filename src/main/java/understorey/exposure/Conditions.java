@@ -15,7 +15,7 @@ import understorey.weather.Weather;
  *                      if unknown
  * @param windMs        mean at flower height; of {@link #ASSUMED_WIND_MS} without a forecast
  * @param gustMs        at flower height; never below the mean
- * @param sunStops      by which the sky round a sun within the frame is brighter than the light metered; null if no
+ * @param sunStops      by which the sky around a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
  */
 public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, double windMs,
@@ -28,7 +28,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
     /** Height of flowers whose height is not given, m. */
     private static final double FLOWERS_M = 0.3;
 
-    /** Sky round the sun over ground that it lights from the front, stops: common practice, no source. */
+    /** Sky around the sun over ground that it lights from the front, stops: common practice, no source. */
     private static final double GLARE_STOPS = 3;
     /** From here on clouds cover the sun more often than not. */
     private static final double SUN_HIDDEN_OKTA = 4;
@@ -64,12 +64,12 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops);
     }
 
-    /** How far the shade lies under the light metered, stops; as if it were metered itself where nobody tells. */
+    /** How far the shade is below the light metered, stops; 0 if that is unknown. */
     double belowStops() {
         return shadeStops == null ? 0 : shadeStops;
     }
 
-    /** How far a fleck of sun stands over the light metered, stops. */
+    /** How far a fleck of sun is above the light metered, stops. */
     double aboveStops() {
         return contrastStops - belowStops();
     }

@@ -100,6 +100,6 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, @Nullable
     }
 
     private static double stops(double seconds) {
-        return Math.log(SHORTEST_S / seconds) / Math.log(2);
+        return StopScale.log2(SHORTEST_S / seconds);
     }
 }

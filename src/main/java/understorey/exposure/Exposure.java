@@ -32,6 +32,7 @@ public final class Exposure {
     private final List<Darkening> filters;
     private final Conditions conditions;
     private final CameraSettings set;
+    private final @Nullable Stack wanted;
     private final @Nullable Stack stack;
     private final Aperture aperture;
     private final Motion motion;
@@ -49,7 +50,7 @@ public final class Exposure {
         this.filters = filters;
         this.conditions = conditions;
         this.set = fit.intent().shot().set();
-        Stack wanted = Depth.stack(fit, conditions);
+        wanted = Depth.stack(fit, conditions);
         stack = wanted == null || wanted.tooMany() ? null : wanted;
         aperture = set.fNumber() != null ? Aperture.asSet(set.fNumber()) : stack == null ? Aperture.of(fit) : Aperture.ofStack(fit);
         motion = Motion.of(fit, conditions, stack);
@@ -95,7 +96,7 @@ public final class Exposure {
                 List.copyOf(reasons), List.copyOf(helps));
     }
 
-    /** What half the wind allows, if it is better, and sharp; null if not. */
+    /** What the wind of a lull allows, if it is better, and sharp; null if not. */
     private @Nullable Lull lull() {
         if (set.shutterS() != null) {
             return null;
@@ -127,7 +128,6 @@ public final class Exposure {
     /** Adds how the depth of field asked is held, and what becomes of the background. */
     private @Nullable Background depth() {
         Background background = Background.of(fit, choice.fNumber());
-        Stack wanted = Depth.stack(fit, conditions);
         if (wanted != null && stack == null) {
             verdict = verdict.and(Verdict.COMPROMISE);
             Depth.addTooMany(reasons, wanted);

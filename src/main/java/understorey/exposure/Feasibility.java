@@ -25,14 +25,10 @@ public final class Feasibility {
         if (settings.tooDark()) {
             return 0;
         }
-        return Math.pow(PER_ISO_STOP, Math.max(0, log2(settings.iso() / CLEAN_ISO)))
+        return Math.pow(PER_ISO_STOP, Math.max(0, StopScale.log2(settings.iso() / CLEAN_ISO)))
                 * Math.pow(PER_MOTION_STOP, settings.motionStops())
                 * Math.pow(PER_DEPTH_STOP, settings.depthStops())
                 * (settings.bracketStops().size() > 1 ? BRACKETED : 1)
                 * (settings.limits().contains(Settings.Limit.BRIGHT) ? TOO_BRIGHT : 1);
-    }
-
-    private static double log2(double times) {
-        return Math.log(times) / Math.log(2);
     }
 }

@@ -6,7 +6,7 @@ final class HandHeld {
     /** A stabiliser corrects no slow drift and no step aside, whatever it is sold for: common practice, no source. */
     private static final double MOST_STOPS = 4;
     private static final double LONGEST_S = 1 / 4.0;
-    /** The camera turns about hands that are so far from its lens, and moves aside with it: common practice, no source. */
+    /** Distance from the lens to the hands, about which the camera turns and moves aside: common practice, no source. */
     private static final double HANDS_TO_LENS_MM = 100;
 
     private HandHeld() {

@@ -91,7 +91,7 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     /** True when the mean wind would allow a slower frame, which gusts do not. */
     boolean limitedByGusts() {
-        return stemsS == BETWEEN_GUSTS_S;
+        return stemsS < sway.longestS(sway.amplitudeMm());
     }
 
     /** True when the stems set the limit, not the hands. */

@@ -63,11 +63,6 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
         return shutterS > Reminders.LONGEST_SENSIBLE_S;
     }
 
-    /** True when the flowers blur in the mean wind at every aperture and ISO there is. */
-    public boolean smears() {
-        return limits.contains(Limit.STEMS);
-    }
-
     /** What most makes it a compromise or rules it out; null for nothing. */
     public @Nullable Limit limit() {
         return limits.isEmpty() ? null : limits.get(limits.size() - 1);

@@ -8,7 +8,7 @@ import understorey.plan.Sharp;
 
 /**
  * Frames that hold together what none of them holds alone, the nearest first. Distances are metres from the lens, of
- * a rail from where it stands for a single frame.
+ * a rail from its place for a single frame.
  *
  * @param frames     2 or more
  * @param byRail     the camera moves on, its focus stays; else the focus moves

@@ -60,7 +60,7 @@ public final class StemSway {
      * 20 mm where light breeze ends (Beaufort 2, 3.3 m/s), a straight line between and beyond, and in proportion to the wind
      * below. Common practice, no source; a stiff short stem does less, a long one with a heavy head more, by a factor of two or
      * three. A cantilever like a bluebell's stem (25 cm, 4 mm, stiffness from memory) that sways by 2·I of its lean agrees to
-     * a factor of two from 1 m/s to 2 m/s. Below it sways less by far, since its resonance is left out.
+     * a factor of two from 1 m/s to 2 m/s. Below it sways much less, because its resonance is left out.
      */
     public static double amplitudeMm(double windAtFlowersMs) {
         return windAtFlowersMs < LIGHT_AIR_MS ? SWAY_IN_LIGHT_AIR_MM * windAtFlowersMs / LIGHT_AIR_MS

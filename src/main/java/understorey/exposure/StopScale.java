@@ -66,18 +66,11 @@ public final class StopScale {
     }
 
     /**
-     * The marked shutter time nearest in stops, seconds, above 0: 1/125.0 for 1/128. Beyond 30 s (bulb) and
+     * The marked shutter speed nearest in stops, seconds, above 0: 1/125.0 for 1/128. Beyond 30 s (bulb) and
      * below 1/8000 s the scale goes on by doubling and halving its ends: 40, 50, 60, 80 s, 1/10000, 1/12800 s.
      */
     public static double snapShutterS(double exactSeconds) {
-        return markedShutterS(stepOfShutter(exactSeconds));
-    }
-
-    /** The longest marked shutter time that is no longer than this, by its marking or by what it exactly means. */
-    public static double nextShutterDownS(double atMostSeconds) {
-        int step = stepOfShutter(atMostSeconds);
-        double shortest = min(markedShutterS(step), exactShutterS(step));
-        return markedShutterS(shortest <= atMostSeconds * (1 + ROUNDING) ? step : step + 1);
+        return markedShutterS((int) Math.round(-3 * log2(exactSeconds)));
     }
 
     /** The lowest marked ISO that is at least so high, by its marking or by what it exactly means; at most 102 400. */
@@ -88,14 +81,6 @@ public final class StopScale {
             }
         }
         return ISO[ISO.length - 1];
-    }
-
-    private static int stepOfShutter(double seconds) {
-        return (int) Math.round(-3 * log2(seconds));
-    }
-
-    private static double exactShutterS(int step) {
-        return Math.pow(2, -step / 3.0);
     }
 
     private static double markedShutterS(int step) {
@@ -109,7 +94,8 @@ public final class StopScale {
         return (int) max(0, min(length - 1, index));
     }
 
-    private static double log2(double value) {
+    /** Stops of a ratio. */
+    static double log2(double value) {
         return Math.log(value) / Math.log(2);
     }
 }

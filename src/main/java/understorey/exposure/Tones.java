@@ -9,11 +9,19 @@ import understorey.plan.Body;
 import understorey.plan.LightWish;
 
 /** Which tones of the scene a frame holds: the bracket, and the histogram to aim for. */
-final class Tones {
+public final class Tones {
 
+    /** A sensor clips at 18/√2 = 12.7 % of the exposure that saturates it: ISO 12232 as quoted in secondary copies, stops above mid-grey. */
+    public static final double HEADROOM_STOPS = StopScale.log2(100 * Math.sqrt(2) / 18);
+    private static final double MID_GREY = 0.18;
     private static final double LEAST_STOPS = 1 / 6.0;
 
     private Tones() {
+    }
+
+    /** Stops of a surface above mid-grey, from the share of light that it reflects. */
+    public static double aboveMidGrey(double reflectance) {
+        return StopScale.log2(reflectance / MID_GREY);
     }
 
     /**
@@ -61,7 +69,7 @@ final class Tones {
         return stops;
     }
 
-    /** A body that takes other lenses keeps RAW, told or not; a phone only where the bag gives its size. */
+    /** A body that takes other lenses keeps RAW, also where the bag gives no size of it; a phone only where the bag gives its size. */
     private static boolean keepsRaw(LensFit fit) {
         Body body = fit.camera().body();
         return body.rawSizeMb() != null || !fit.camera().lens().builtIn();

@@ -162,8 +162,12 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
     /** True for a view of a carpet whose frame shows none of the ground that it grows on. */
     public boolean missesTheGround() {
         return intent.sharp() instanceof Sharp.Range && intent.shot().subject().flowerAreaIndex() != null
-                && !new GroundView(heightM, Math.max(-90, Math.min(90, tiltDeg)), intent.riseDeg(), view(),
-                        nearestFocusM()).showsGround(FlowerLayer.FAR_M);
+                && !ground(nearestFocusM()).showsGround(FlowerLayer.FAR_M);
+    }
+
+    /** The ground in the frame, from a distance on that is in focus, metres. */
+    public GroundView ground(double closestM) {
+        return new GroundView(heightM, Math.max(-90, Math.min(90, tiltDeg)), intent.riseDeg(), view(), closestM);
     }
 
     /** How many times a close-up lens shortens the focal length, and with it the f-number; 1 without one. */

@@ -1,7 +1,6 @@
 package understorey.order;
 
 import java.time.Duration;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -56,11 +55,7 @@ public record Alternative(Day day, RunningOrder order, List<Change> changes, Lis
     }
 
     private static boolean poor(Quality quality, @Nullable Interval time) {
-        if (time == null) {
-            return true;
-        }
-        ZonedDateTime middle = time.from().plus(time.length().dividedBy(2));
-        return Outlook.Grade.of(quality.at(middle) * quality.feasibility(middle)) == Outlook.Grade.POOR;
+        return time == null || Outlook.Grade.of(quality.at(time.middle()) * quality.feasibility(time.middle())) == Outlook.Grade.POOR;
     }
 
     private static List<Change> changes(RunningOrder planned, RunningOrder then) {

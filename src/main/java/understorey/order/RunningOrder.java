@@ -71,12 +71,12 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
     private static ZonedDateTime turnBack(Day day, Visit visit, Schedule schedule) {
         Hours hours = day.hours();
         if (schedule.takes().isEmpty()) {
-            ZonedDateTime due = day.trip().contact() == null ? hours.leave() : hours.wordDue(day.trip().contact());
+            ZonedDateTime due = day.trip().contact() == null ? hours.leave() : hours.checkInDue(day.trip().contact());
             return due.isBefore(hours.leave()) ? due : hours.leave();
         }
         int last = visit.tasks().get(schedule.takes().get(schedule.takes().size() - 1).task()).spot();
-        int forWord = visit.times().leaveBy(last, visit.base(), hours.home(day.trip().contact()));
-        return hours.at(forWord >= hours.from() ? forWord : visit.times().leaveBy(last, visit.base(), hours.to()));
+        int forCheckIn = visit.times().leaveBy(last, visit.base(), hours.home(day.trip().contact()));
+        return hours.at(forCheckIn >= hours.from() ? forCheckIn : visit.times().leaveBy(last, visit.base(), hours.to()));
     }
 
     /** Time of the picture of that name; null if it is left out. */

@@ -35,7 +35,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
      * pays for some four hours, of a must for twelve; a gain within one grade for about an hour (common practice, no source).
      */
     static final double IDLE_PRICE = 0.001;
-    static final long AN_IDLE_MINUTE = A_THOUSANDTH;
+    static final long AN_IDLE_MINUTE = Math.round(1000 * IDLE_PRICE) * A_THOUSANDTH;
 
     /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
     static final double SUN_IS_UP = 0.02;

@@ -104,15 +104,15 @@ public final class Cautions {
         return speedMs == null ? 0 : speedMs;
     }
 
-    private static void darkness(HeadTorchHours lamp, List<Advice> cautions) {
-        if (lamp.allDay()) {
+    private static void darkness(HeadTorchHours torch, List<Advice> cautions) {
+        if (torch.allDay()) {
             cautions.add(new CautionAdvice.DarkAllTheTime());
         }
-        if (lamp.until() != null) {
-            cautions.add(new CautionAdvice.DarkOnTheWayIn(lamp.until(), lamp.minutesIn()));
+        if (torch.until() != null) {
+            cautions.add(new CautionAdvice.DarkOnTheWayIn(torch.until(), torch.minutesIn()));
         }
-        if (lamp.from() != null) {
-            cautions.add(new CautionAdvice.DarkOnTheWayOut(lamp.from(), lamp.minutesOut()));
+        if (torch.from() != null) {
+            cautions.add(new CautionAdvice.DarkOnTheWayOut(torch.from(), torch.minutesOut()));
         }
     }
 }

@@ -112,8 +112,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         }
     }
 
-    private static boolean dark(HeadTorchHours lamp) {
-        return lamp.allDay() || lamp.until() != null || lamp.from() != null;
+    private static boolean dark(HeadTorchHours torch) {
+        return torch.allDay() || torch.until() != null || torch.from() != null;
     }
 
     private static boolean hasLamp(Bag bag) {

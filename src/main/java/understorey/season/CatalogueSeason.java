@@ -37,8 +37,6 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
     private static final double SHIFT_SHARE = 0.25;
     /** Standard error of half a year for a plant brought to the other hemisphere, days: lupine 18, fly agaric 25 off; two cases only. */
     private static final double MIRRORED_D = 15;
-    /** Any common year: no leap day counts. */
-    private static final int COMMON_YEAR = 2025;
 
     /** The season; null if neither peak nor months of the subject are known. */
     static @Nullable CatalogueSeason of(Subject subject, Site site) {
@@ -49,7 +47,7 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
         FieldGuide.Peak known = guide.peak();
         double latitude = site.position().latitude();
         boolean mirrored = known.latitudeDeg() < 0 != latitude < 0;
-        LocalDate there = known.day().atYear(COMMON_YEAR);
+        LocalDate there = known.day().atYear(SeasonScale.COMMON_YEAR);
         SeasonScale scale = new SeasonScale(MonthDay.from(there.plusMonths(mirrored ? 6 : 0)));
         double degrees = Math.abs(latitude) - Math.abs(known.latitudeDeg());
         double heights = site.elevationM() == null ? 0 : (site.elevationM() - known.elevationM()) / HEIGHT_M;
@@ -67,8 +65,8 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
         if (months == null) {
             return null;
         }
-        LocalDate first = LocalDate.of(COMMON_YEAR, months.first(), 1);
-        LocalDate last = YearMonth.of(months.last().compareTo(months.first()) < 0 ? COMMON_YEAR + 1 : COMMON_YEAR, months.last())
+        LocalDate first = LocalDate.of(SeasonScale.COMMON_YEAR, months.first(), 1);
+        LocalDate last = YearMonth.of(months.last().compareTo(months.first()) < 0 ? SeasonScale.COMMON_YEAR + 1 : SeasonScale.COMMON_YEAR, months.last())
                 .atEndOfMonth();
         long length = last.toEpochDay() - first.toEpochDay();
         SeasonScale scale = SeasonScale.around(List.of(first.plusDays(length / 2)));

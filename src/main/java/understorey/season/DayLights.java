@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -135,7 +136,7 @@ final class DayLights {
     static final class Places {
 
         private final Trip trip;
-        private final Map<String, Standpoint> places = new java.util.HashMap<>();
+        private final Map<String, Standpoint> places = new HashMap<>();
 
         Places(Trip trip) {
             this.trip = trip;

@@ -14,8 +14,8 @@ import java.util.List;
 record SeasonScale(MonthDay anchor) {
 
     private static final double YEAR_D = 365.2425;
-    /** Any common year, to name a day of the year. */
-    private static final int COMMON_YEAR = 2027;
+    /** Any common year before another one, to name a day of the year. */
+    static final int COMMON_YEAR = 2025;
 
     /** The scale around the middle of some dates: their mean on the circle of the year. */
     static SeasonScale around(List<LocalDate> dates) {

@@ -29,6 +29,11 @@ public record Interval(ZonedDateTime from, ZonedDateTime to) {
         return Duration.between(from, to);
     }
 
+    /** Instant halfway between the ends. */
+    public ZonedDateTime middle() {
+        return from.plus(length().dividedBy(2));
+    }
+
     /** Intersection of two lists of stretches, both in order and without overlap. */
     public static List<Interval> common(List<Interval> some, List<Interval> others) {
         List<Interval> common = new ArrayList<>();

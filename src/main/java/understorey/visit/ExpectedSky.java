@@ -74,22 +74,18 @@ public final class ExpectedSky {
     /** Weather of the nearest hour with a wind in the forecast; of the time itself if the forecast has no wind. */
     public Weather nearestWind(ZonedDateTime time) {
         Weather there = weather(time);
-        if (hasWind(there) || !hasWind()) {
+        if (there.hasWind() || !hasWind()) {
             return there;
         }
         for (int hours = 1; hours < HOURS; hours++) {
             for (ZonedDateTime near : List.of(time.minusHours(hours), time.plusHours(hours))) {
                 Weather weather = weather(near);
-                if (hasWind(weather)) {
+                if (weather.hasWind()) {
                     return weather;
                 }
             }
         }
         return there;
-    }
-
-    private static boolean hasWind(Weather weather) {
-        return weather.windMs() != null || weather.gustMs() != null;
     }
 
     /** Whether neither a word nor any hour of the forecast gives the cloud cover. */

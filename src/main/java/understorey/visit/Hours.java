@@ -116,7 +116,7 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     }
 
     /** Check-in time: the leave if the contact has no time, the next day if that time is not after the arrival. */
-    public ZonedDateTime wordDue(Contact contact) {
+    public ZonedDateTime checkInDue(Contact contact) {
         if (contact.backBy() == null) {
             return leave;
         }
@@ -131,7 +131,7 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
      * @param contact null if the plan names no contact
      */
     public int home(@Nullable Contact contact) {
-        return contact == null ? to() : Math.min(to(), minute(wordDue(contact)));
+        return contact == null ? to() : Math.min(to(), minute(checkInDue(contact)));
     }
 
     /** End of the visit: the leave, or a gate that shuts before it. */

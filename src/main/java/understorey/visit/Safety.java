@@ -133,7 +133,7 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, @Nullabl
     private static Message message(Day day, Contact contact, Set<@Nullable String> spots, ZonedDateTime back) {
         Site site = day.trip().site();
         String base = site.parking() == null ? null : site.parking().spot();
-        ZonedDateTime backBy = day.hours().wordDue(contact);
+        ZonedDateTime backBy = day.hours().checkInDue(contact);
         return new Message(contact.tell(), site.name(), site.positionOf(site.spot(base)), base, day.hours().arrive(),
                 spots.stream().filter(Objects::nonNull).toList(), back, backBy, backBy.plus(GRACE));
     }

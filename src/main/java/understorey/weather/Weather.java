@@ -44,6 +44,11 @@ public record Weather(@Nullable Double okta, @Nullable Double windMs, @Nullable 
                 moment.rainChance());
     }
 
+    /** True if a mean wind or a gust is known. */
+    public boolean hasWind() {
+        return windMs != null || gustMs != null;
+    }
+
     /** Air with a known temperature and dew point, °C. */
     record Damp(double temperatureC, double dewPointC) {
 

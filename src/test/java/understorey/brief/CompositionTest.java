@@ -82,6 +82,16 @@ class CompositionTest {
         assertTrue(bare > 2.97 && bare < leafed, bare + " " + leafed);
     }
 
+    /** The darkest frame of a bracket for a sun in the frame holds the sky as well. */
+    @Test
+    void asksForNoBracketThatTheSettingsHave() {
+        Trip trip = PlansReader.read(Path.of("plans")).trips().stream().filter(one -> one.slug().equals("paper-stars-on-red-sand")).findFirst().orElseThrow();
+        Brief brief = Planner.brief(Sharing.forAudience(trip));
+        assertTrue(brief.shot("Through the petals").settings().bracketStops().get(0) < 0);
+        assertFalse(kinds(brief.composition(brief.shot("Through the petals"))).contains(ComposeAdvice.SkyWhite.class));
+        assertTrue(kinds(brief.composition(brief.shot("Pink to the trees"))).contains(ComposeAdvice.SkyHeld.class));
+    }
+
     /** A level 24 mm sees the top of a tree of 20 m from (20 − 1.5) / 0.5 = 37 m on; 50 mm from 77 m on, which no wood lets you see. */
     @Test
     void saysFromWhereATreeIsWhole() {

@@ -66,11 +66,11 @@ class LullsTest {
         boolean saved = false;
         for (double windMs = 0.1; windMs < 3; windMs += 0.1) {
             Settings settings = Exposure.of(starOnLegs(), wind(9, windMs, null));
-            if (settings.smears() && settings.lull() != null) {
+            if (settings.limits().contains(Settings.Limit.STEMS) && settings.lull() != null) {
                 saved = true;
                 assertEquals(Verdict.COMPROMISE, settings.verdict());
             }
-            assertEquals(settings.smears(), settings.motionStops() > 0);
+            assertEquals(settings.limits().contains(Settings.Limit.STEMS), settings.motionStops() > 0);
         }
         assertTrue(saved);
         Settings storm = Exposure.of(starOnLegs(), wind(9, 5, null));

@@ -74,7 +74,7 @@ class MotionTest {
                     double longestS = the(MotionAdvice.IsoForWind.class, settings.reasons()).longest();
                     assertTrue(settings.shutterS() <= longestS, "EV " + ev + ", " + meanMs + " m/s");
                 }
-                assertEquals(kinds(settings.reasons()).contains(MotionAdvice.WindTooStrong.class), settings.smears());
+                assertEquals(kinds(settings.reasons()).contains(MotionAdvice.WindTooStrong.class), settings.limits().contains(Settings.Limit.STEMS));
             }
         }
         assertTrue(raised > 20, raised + " raised");
@@ -118,7 +118,7 @@ class MotionTest {
     void smearsInTheDarkToo() {
         Settings dark = Exposure.of(meadow(6), wind(-12, 8.0, 8.0));
         assertEquals(List.of(Settings.Limit.STEMS, Settings.Limit.DARK), dark.limits());
-        assertTrue(dark.smears());
+        assertTrue(dark.limits().contains(Settings.Limit.STEMS));
         assertEquals(Settings.Limit.DARK, dark.limit());
     }
 

@@ -31,7 +31,7 @@ class PetalsTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/petal-margins.csv")
     void stayUnderClippingByTheMarginsOfTheTable(double reflectance, double stops, double onGrey, double onLeaves) {
-        assertEquals(stops, Petals.above(reflectance), 0.006);
+        assertEquals(stops, Tones.aboveMidGrey(reflectance), 0.006);
         assertEquals(onGrey, Petals.marginStops(reflectance, 0.18), 0.006);
         assertEquals(onLeaves, Petals.marginStops(reflectance, 0.09), 0.006);
     }

@@ -200,7 +200,7 @@ class SafetyTest {
     }
 
     @Test
-    void takesAWordDueAfterMidnightForTheNextDay() {
+    void takesACheckInAfterMidnightForTheNextDay() {
         Safety safety = plan(trip(gated(null, null), "18:00", "22:00", new Contact("my sister", at("00:30")), BANK));
         assertTrue(safety.remarks().isEmpty(), safety.remarks().toString());
         assertEquals(MAY_DAY.plusDays(1), safety.message().backBy().toLocalDate());

@@ -35,7 +35,7 @@ final class Darkness {
         List<Hours> dark = new ArrayList<>();
         for (int i = 1; i < ends.size(); i++) {
             Interval time = new Interval(ends.get(i - 1), ends.get(i));
-            double altitudeDeg = altitudeDeg(light, time.from().plus(time.length().dividedBy(2)));
+            double altitudeDeg = altitudeDeg(light, time.middle());
             if (altitudeDeg < SunDay.RISE_DEG) {
                 dark.add(new Hours(time, altitudeDeg < SunDay.CIVIL_DEG));
             }

@@ -26,7 +26,7 @@ import understorey.visit.Safety;
 import understorey.visit.WalkOut;
 
 /** The last minute to turn back, where somebody waits for word. From the bank it is 15 minutes by day, 22 by lamp. */
-class WordDueTest {
+class CheckInTest {
 
     private static final Shot BANK = picture("a").at("Bank").shot();
 
@@ -56,7 +56,7 @@ class WordDueTest {
     }
 
     @Test
-    void isNotLimitedByAWordDueAfterMidnight() {
+    void isNotLimitedByACheckInAfterMidnight() {
         assertEquals(at("21:38"), leaveBy(trip(gated(), "18:00", "22:00", "00:30", BANK)));
     }
 
@@ -96,6 +96,6 @@ class WordDueTest {
     @Test
     void isDueTheNextDayWhereItsTimeIsThatOfArriving() {
         Trip trip = trip(gated(), "06:00", "10:00", "06:00", BANK);
-        assertEquals(MAY_DAY.plusDays(1).atTime(6, 0).atZone(trip.site().zone()), Hours.of(trip, MAY_DAY).wordDue(trip.contact()));
+        assertEquals(MAY_DAY.plusDays(1).atTime(6, 0).atZone(trip.site().zone()), Hours.of(trip, MAY_DAY).checkInDue(trip.contact()));
     }
 }
