@@ -29,6 +29,9 @@ final class ShotQuality implements Quality {
     /** What a long wait is for in the end is seen in its last half hour. */
     private static final Duration LATELY = Duration.ofMinutes(30);
 
+    /** What the light of one sky counts where another may come. */
+    private static final double ONE_SKY = 0.45;
+
     private final Intent intent;
     private final Wishes wishes;
     private final Place place;
@@ -70,14 +73,21 @@ final class ShotQuality implements Quality {
         }
     }
 
+    /**
+     * The mean over the skies that may come; an hour that is good under one of them is at least fair, because people go for the
+     * light that may come (common practice, no source).
+     */
     @Override
     public double at(ZonedDateTime time) {
         double sum = 0;
+        double best = 0;
         for (int sky = 0; sky < skies.length; sky++) {
             Moment moment = moment(sky, time);
-            sum += moment == null ? 0 : wishes.quality(moment);
+            double quality = moment == null ? 0 : wishes.quality(moment);
+            sum += quality;
+            best = Math.max(best, quality);
         }
-        return sum / skies.length;
+        return Math.max(sum / skies.length, ONE_SKY * best);
     }
 
     /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */

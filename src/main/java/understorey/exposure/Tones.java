@@ -59,7 +59,7 @@ public final class Tones {
         } else if (lessStops(fit, conditions) > 0) {
             reasons.add(new ToneAdvice.ExposeForFlecks(contrast, lessStops(fit, conditions)));
         }
-        Advice aim = Phone.is(fit) ? null : Petals.aim(fit.intent().shot().subject());
+        Advice aim = Phone.is(fit) || lessStops(fit, conditions) > 0 ? null : Petals.aim(fit.intent().shot().subject());
         if (aim != null) {
             reasons.add(aim);
         }

@@ -20,6 +20,8 @@ import understorey.plan.Viewpoint;
  */
 record Holding(@Nullable Support support, double heightM, List<Advice> reasons, List<Shortfall> shortfalls) {
 
+    /** Legs spread a little wider, and a bag gives: common practice, no source. */
+    private static final double GIVES_M = 0.01;
     /** Order of choice: legs hold any picture, then come supports on the ground, then a monopod. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
@@ -75,7 +77,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
         return support != null && support.kind() != Support.Kind.MONOPOD;
     }
 
-    /** A stance gives way to the support by a little; a height in figures does not. */
+    /** A stance gives way to the support by a little; a height in figures only by what the support itself gives. */
     private static double reach(Support support, Viewpoint viewpoint, double wantedM) {
         if (viewpoint == Viewpoint.Stance.STANDING && highestM(support) > Intent.KNEELING_M) {
             return Math.min(wantedM, highestM(support));
@@ -83,7 +85,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
         if (viewpoint == Viewpoint.Stance.GROUND && lowestM(support) < 2 * Intent.GROUND_M) {
             return Math.max(Math.min(wantedM, highestM(support)), lowestM(support));
         }
-        return wantedM;
+        return wantedM < lowestM(support) && wantedM >= lowestM(support) - GIVES_M ? lowestM(support) : wantedM;
     }
 
     /** What keeps the support from holding the camera there; null if nothing does. */

@@ -2,10 +2,13 @@ package understorey.order;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import understorey.light.Outlook.Grade;
 import understorey.plan.Shot;
 import understorey.visit.Day;
 import understorey.visit.DayCurve;
@@ -32,20 +35,21 @@ final class Tasks {
             Shot shot = candidate.shot();
             int minutes = (int) Math.max(1, (candidate.duration().toSeconds() + 59) / 60);
             int pin = shot.start() == null ? Task.ANY : hours.minute(shot.start());
-            double[] light = means(hours, pin, minutes, candidate.quality()::at);
+            double[] light = means(hours, pin, minutes, candidate.quality()::at, Tasks::light);
             if (pin == Task.ANY) {
                 preferDaylight(light, daylight, candidate.priority() == Task.MUST);
             }
             tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
                     RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), light,
-                    means(hours, pin, minutes, candidate.quality()::feasibility)));
+                    means(hours, pin, minutes, candidate.quality()::feasibility, Tasks::rounded)));
         }
         return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
     }
 
     /** Means over the picture: of each start of the day, or of the fixed one. */
-    private static double[] means(Hours hours, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of) {
-        return pin == Task.ANY ? overDay(hours, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
+    private static double[] means(Hours hours, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of, DoubleUnaryOperator rounding) {
+        double[] means = pin == Task.ANY ? overDay(hours, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
+        return Arrays.stream(means).map(rounding).toArray();
     }
 
     private static double mean(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
@@ -55,7 +59,7 @@ final class Tasks {
             sum += of.applyAsDouble(hours.at(start + minute));
             times++;
         }
-        return rounded(sum / times);
+        return sum / times;
     }
 
     /** Mean from every step of the day on; 0 for steps too far from the visit to matter. */
@@ -71,7 +75,7 @@ final class Tasks {
         double[] means = new double[sums.length - 1];
         for (int i = 0; i < means.length; i++) {
             int end = Math.min(sums.length - 1, i + steps);
-            means[i] = rounded((sums[end] - sums[i]) / (end - i));
+            means[i] = (sums[end] - sums[i]) / (end - i);
         }
         return means;
     }
@@ -101,6 +105,11 @@ final class Tasks {
 
     private static double rounded(double quality) {
         return Math.round(Math.max(0, Math.min(1, quality)) * FINEST) / FINEST;
+    }
+
+    /** The light of a start, rounded, but never to a better grade than it has. */
+    private static double light(double mean) {
+        return Grade.of(rounded(mean)) == Grade.of(mean) ? rounded(mean) : Math.floor(mean * FINEST) / FINEST;
     }
 
     /** The author's order: as written, each picture moved after the one that it must follow. */
