@@ -21,7 +21,7 @@ final class Composition {
 
     /** An even sky is as bright as a surface that reflects all light of the open ground. */
     private static final double WHITE_STOPS = Tones.aboveMidGrey(1);
-    /** Less of the frame than that is not worth a word; nobody sees a tenth of a distance: common practice, no source. */
+    /** A smaller share of the frame does not matter, nor does a tenth of a distance: common practice, no source. */
     private static final double LEAST_SHARE = 0.05;
     private static final double NEAR_ENOUGH = 0.9;
     /** Nearer trees hide those beyond: common practice, no source. */

@@ -52,7 +52,7 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
      * cereals sway at 1.4 Hz in the mean (Plant Methods 2019, doi 10.1186/s13007-019-0437-5).
      */
     static final double STEM_HZ = 1.7;
-    /** Nobody keeps a longer frame clear of gusts: common practice, no source. */
+    /** A longer frame cannot be kept clear of gusts: common practice, no source. */
     private static final double BETWEEN_GUSTS_S = 1;
 
     /**

@@ -15,7 +15,7 @@ final class Petals {
     private static final double LEAVES = 0.09;
     /** Less than that under clipping, and one channel of the petals clips: common practice, no source. */
     private static final double LEAST_MARGIN_STOPS = 1 / 3.0;
-    /** Nearer to the middle than that nobody sees on which side they are. */
+    /** Closer to the middle than that, the side does not show. */
     private static final double MIDDLE_STOPS = 1 / 4.0;
 
     private Petals() {

@@ -36,7 +36,7 @@ class HandHeldTest {
         double bare = HandHeld.longestS(0.030, 100, 0, Posture.STANDING, 0);
         assertEquals(8 * bare, HandHeld.longestS(0.030, 100, 0, Posture.STANDING, 3), 1e-12);
         assertEquals(16 * bare, HandHeld.longestS(0.030, 100, 0, Posture.STANDING, 7), 1e-12);
-        assertEquals(0.25, HandHeld.longestS(0.030, 20, 0, Posture.BRACED, 4), "nobody holds for longer");
+        assertEquals(0.25, HandHeld.longestS(0.030, 20, 0, Posture.BRACED, 4), "a longer one is not held");
     }
 
     /** F·(1 + m) away from the lens the image moves by twice as much at life size, and the step aside comes to it. */

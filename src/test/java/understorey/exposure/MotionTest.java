@@ -80,7 +80,7 @@ class MotionTest {
         assertTrue(raised > 20, raised + " raised");
     }
 
-    /** Twice the wind, four times the swing: what blurs and by how much is told with the shutter speed that would not. */
+    /** Twice the wind gives four times the swing. The reason says how much the flowers blur, and which shutter speed stops them. */
     @Test
     void saysHowMuchTheFlowersBlurAndWhatWouldHelp() {
         Settings settings = Exposure.of(starOnLegs(), wind(11, 1.0, null));

@@ -144,7 +144,7 @@ class WaitsTest {
         return plan(shot -> time -> time.toLocalTime().isBefore(better) ? before : after, picture("a").at("Footbridge").shot());
     }
 
-    /** Common practice, no source: nobody stands about for three quarters of an hour until poor light is slightly less poor. */
+    /** Three quarters of an hour are too long a wait for poor light that is slightly less poor (common practice, no source). */
     @Test
     void waitsForABetterGradeAndNotFromPoorToPoor() {
         assertEquals(at("07:00"), waiting(45, 0.1, 0.35).timeOf("a").from().toLocalTime());
