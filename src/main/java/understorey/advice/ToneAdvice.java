@@ -19,8 +19,7 @@ public sealed interface ToneAdvice extends Advice {
     record ExposeForFlecks(@In(STOPS) double contrast, @In(STOPS) double less) implements ToneAdvice {
     }
 
-    /** Where the petals stand in the histogram. */
-    /** So bright that they clip where the meter makes leaves mid-grey. */
+    /** The petals are so bright that they clip where the meter makes leaves mid-grey. */
     record PetalsClip(String subject, @In(STOPS) double stops, @In(STOPS) double less) implements ToneAdvice {
     }
 
