@@ -50,9 +50,9 @@ public final class SitePages {
             templates.open(page);
         }
         sentences = Sentences.of(templates::text);
-        String style = templates.text("style.css");
+        String style = templates.text("style.css") + templates.text("marks.css");
         String sheet = style + templates.text("sheet.css");
-        css = Templates.html(style);
+        css = Templates.html(style + templates.text("plan.css"));
         sheetCss = Templates.html(sheet);
         nightCss = Templates.html(sheet + templates.text("night.css"));
     }

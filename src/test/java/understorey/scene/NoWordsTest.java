@@ -49,7 +49,7 @@ class NoWordsTest {
     /** A constant names looks of marks in the style, or what the compiler names in a record or an enum. */
     @Test
     void holdsNoTextButTheNamesOfLooks() throws IOException, ClassNotFoundException {
-        Set<String> looks = Pattern.compile("svg \\.([a-z-]+)").matcher(Sources.read(Path.of("templates/style.css"))).results()
+        Set<String> looks = Pattern.compile("svg \\.([a-z-]+)").matcher(Sources.read(Path.of("templates/marks.css"))).results()
                 .map(match -> match.group(1)).collect(Collectors.toCollection(TreeSet::new));
         looks.add("words");
         List<String> words = new ArrayList<>();

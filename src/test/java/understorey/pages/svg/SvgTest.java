@@ -74,7 +74,7 @@ class SvgTest {
     /** A look that no rule of the style gives is drawn black. */
     @Test
     void everyStyleOfAMarkHasARule() {
-        String css = new Templates(null).text("style.css");
+        String css = new Templates(null).text("marks.css");
         Set<String> styles = new HashSet<>();
         for (Brief brief : Briefs.all()) {
             brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
