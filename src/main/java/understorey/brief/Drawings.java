@@ -6,17 +6,20 @@ import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.scene.Scene;
+import understorey.scene.chart.CoverCurve;
 import understorey.scene.chart.DayLightChart;
-import understorey.scene.chart.OrderChart;
 import understorey.scene.chart.SkylineChart;
 import understorey.scene.chart.SpotPlan;
+import understorey.scene.chart.VisitFigure;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.ViewfinderSketch;
+import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.GroundPlan;
 import understorey.visit.Place;
@@ -45,14 +48,14 @@ final class Drawings {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         if (fit == null || settings == null) {
-            return new PlannedShot(shot, null, null);
+            return new PlannedShot(shot, null, null, null);
         }
         Spot spot = site.spot(shot.intent().shot().spot());
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
                 light.aboveSkyline() ? light.sun() : null);
-        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup));
+        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
     }
 
     List<SpotLight> places() {
@@ -91,10 +94,20 @@ final class Drawings {
     }
 
     /** Null when no picture is taken. */
-    @Nullable Scene timeLine() {
-        List<OrderChart.Picture> pictures = shots.stream().map(shot -> new OrderChart.Picture(shot.number(),
-                shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows())).toList();
-        return OrderChart.of(order, pictures);
+    VisitFigure.@Nullable Wordless visit() {
+        List<VisitFigure.Taken> taken = order.shooting().stream().map(leg -> taken(shot(leg.shot()), leg)).toList();
+        return taken.isEmpty() ? null : VisitFigure.of(day, order, taken, this::expected);
+    }
+
+    private static VisitFigure.Taken taken(TimedShot shot, Leg leg) {
+        LightAt light = shot.light();
+        Double okta = shot.weather().okta();
+        return new VisitFigure.Taken(shot.number(), shot.intent().shot().name(), shot.outlook() == null ? List.of() : shot.outlook().windows(),
+                shot.fitted().place(), new Interval(leg.from(), leg.to()).middle(), okta == null ? light.floor().broken() : light.floorEv(okta));
+    }
+
+    private TimedShot shot(@Nullable String name) {
+        return shots.stream().filter(shot -> shot.intent().shot().name().equals(name)).findFirst().orElseThrow();
     }
 
     /** Null where fewer than two positions are known exactly. */

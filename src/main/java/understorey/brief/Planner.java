@@ -68,7 +68,7 @@ public final class Planner {
         Drawings drawings = new Drawings(day, order, timed);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
                 carried(trip.companions(), companionBags), flowering(day), day.sky().hours(day.hours().arrive(), day.hours().leave()),
-                drawings.places(), drawings.timeLine(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
+                drawings.places(), drawings.visit(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
     }
 
     private static List<FittedShot> fitted(Day day, SmallestBag bag, List<SmallestBag> companionBags) {

@@ -19,6 +19,7 @@ import understorey.light.PolariserEffect;
 import understorey.light.SunDirection;
 import understorey.light.WhiteBalance;
 import understorey.plan.Filter;
+import understorey.plan.Role;
 import understorey.plan.SkyWord;
 import understorey.sky.Interval;
 import understorey.weather.Weather;
@@ -73,6 +74,11 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
     /** The lenses tried on it. */
     public ShotFit fit() {
         return fitted.fit();
+    }
+
+    /** True for a picture of many flowers; false for one of a plant or a flower. */
+    public boolean ofCarpet() {
+        return intent().role() != Role.DETAIL && intent().role() != Role.CLOSING;
     }
 
     /** True when the weather at its time is known. */

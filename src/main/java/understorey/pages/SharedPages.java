@@ -47,6 +47,10 @@ public final class SharedPages {
     public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
     }
 
+    /** How the figures are calculated. */
+    public record MethodsPage(TemplateHTMLOutputModel css) {
+    }
+
     private final Templates templates;
     private final TemplateHTMLOutputModel css;
     private final Prose prose;
@@ -91,6 +95,7 @@ public final class SharedPages {
             }
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, groups(), sites, rows))));
+        pages.add(new Page("methods.html", templates.fill("methods.ftlh", new MethodsPage(css))));
         pages.add(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
         return pages;

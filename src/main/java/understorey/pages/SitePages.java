@@ -46,7 +46,7 @@ public final class SitePages {
 
     private SitePages(@Nullable Path folder) {
         templates = new Templates(folder);
-        for (String page : List.of("plan.ftlh", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
+        for (String page : List.of("plan.html.ftl", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
         sentences = Sentences.of(templates::text);
@@ -97,12 +97,12 @@ public final class SitePages {
         String folder = brief.trip().slug() + "/";
         PlanView view = PlanView.of(brief, css, sentences, prose);
         List<Page> pages = new ArrayList<>(List.of(
-                new Page(folder + "index.html", templates.fill("plan.ftlh", view)),
+                new Page(folder + "index.html", templates.fill("plan.html.ftl", view)),
                 new Page(folder + "field-sheet.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false))),
                 new Page(folder + "field-sheet-night.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
-                new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
+                new Page(folder + "plan.md", templates.markdown("plan.md.ftl", view)),
                 new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
         if (!brief.trip().hidesTheDay()) {
             pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));

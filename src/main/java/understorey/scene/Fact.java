@@ -18,7 +18,7 @@ public sealed interface Fact {
     enum Word implements Fact {
         EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
         LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
-        RUNNING_ORDER, WALK_BACK, SPOTS_NORTH_UP, NORTH, NO_WALK,
+        COVER_BY_FOCAL_LENGTH, SPOTS_NORTH_UP, NORTH, NO_WALK,
         LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
     }
 
@@ -81,6 +81,36 @@ public sealed interface Fact {
     }
 
     record Sunset(ZonedDateTime time) implements Fact {
+    }
+
+    record CoverAt(@In(Measure.SHARE) double cover, @In(Measure.MILLIMETRES) double focal) implements Fact {
+    }
+
+    record FocalLength(@In(Measure.MILLIMETRES) double focal) implements Fact {
+    }
+
+    record PlannedFocalLength(@In(Measure.MILLIMETRES) double focal) implements Fact {
+    }
+
+    record CivilDawn(ZonedDateTime time) implements Fact {
+    }
+
+    record CivilDusk(ZonedDateTime time) implements Fact {
+    }
+
+    record HeadTorchOff(ZonedDateTime time) implements Fact {
+    }
+
+    record HeadTorchOn(ZonedDateTime time) implements Fact {
+    }
+
+    record SunReaches(String place, ZonedDateTime time) implements Fact {
+    }
+
+    record SunLeaves(String place, ZonedDateTime time) implements Fact {
+    }
+
+    record LeaveLastSpotBy(ZonedDateTime time) implements Fact {
     }
 
     record ClearsSkyline(ZonedDateTime time) implements Fact {
@@ -192,7 +222,7 @@ public sealed interface Fact {
     record SubjectAt(@In(Measure.METRES) double distance) implements Fact {
     }
 
-    record SubjectSharpOver(@In(Measure.METRES) double distance, @In(Measure.METRES) double depth) implements Fact {
+    record SharpOver(@In(Measure.METRES) double depth) implements Fact {
     }
 
     record SharpFrom(@In(Measure.FAR_LIMIT) double distance) implements Fact {

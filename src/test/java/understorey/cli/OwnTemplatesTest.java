@@ -77,7 +77,7 @@ class OwnTemplatesTest {
     @Test
     void thatGoOnWithoutEndInAPartTheyImportAreToldOnceForAllTrips() throws IOException {
         own("part.ftlh", "<#macro a>\n<#list 1.. as x></#list></#macro>");
-        own("plan.ftlh", "<#import \"part.ftlh\" as part><@part.a/>");
+        own("plan.ftl", "<#import \"part.ftlh\" as part><@part.a/>");
         Run run = build();
         assertEquals(1, run.exit());
         assertTrue(run.err().startsWith("templates/part.ftlh:2:1: error: this template goes on without end\n"), run.err());
@@ -87,10 +87,10 @@ class OwnTemplatesTest {
     @Test
     void thatFailAtOneTripLeaveTheOthersTheirPages() throws IOException {
         assertEquals(0, build().exit());
-        own("plan.md.ftl", "<#ftl output_format=\"plainText\">${page.slug!}<#if page.title?contains(\"red sand\")>${page.nothing}</#if>");
+        own("plan.ftl", "${page.slug!}<#if page.title?contains(\"red sand\")>${page.nothing}</#if>");
         Run run = build();
         assertEquals(1, run.exit());
-        assertTrue(run.err().startsWith("templates/plan.md.ftl:1:"), run.err());
+        assertTrue(run.err().startsWith("templates/plan.ftl:1:"), run.err());
         assertTrue(run.err().contains("\nnot built: " + Path.of("plans", "paper-stars-on-red-sand.yaml") + "\n3 trips: "), run.err());
         assertTrue(Files.readString(site.resolve("paper-stars-on-red-sand/plan.md")).length() > 1000, "the earlier page");
         assertTrue(Files.readString(site.resolve("first-light-in-the-ramsons/plan.md")).length() < 1000);

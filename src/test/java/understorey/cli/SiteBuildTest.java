@@ -59,7 +59,7 @@ class SiteBuildTest {
 
     @Test
     void isTheSameWithOneThreadAndWithFour() throws IOException {
-        Files.writeString(templates.resolve("plan.md.ftl"), "<#ftl output_format=\"plainText\"><#if page.title == \"Trip e\">${page.nothing}</#if>");
+        Files.writeString(templates.resolve("plan.ftl"), "<#if page.title == \"Trip e\">${page.nothing}</#if>");
         Built one = build(1, (turn, pages) -> true);
         Built four = build(4, (turn, pages) -> true);
         assertEquals(one, four);
@@ -67,12 +67,12 @@ class SiteBuildTest {
                 one.made().trips().stream().map(trip -> trip.card().slug()).toList());
         assertEquals(List.of("b", "e"), one.made().failed().stream().map(Trip::slug).toList());
         assertEquals(2, one.findings().size());
-        assertTrue(one.findings().get(0).file().endsWith("b.yaml") && one.findings().get(1).file().endsWith("plan.md.ftl"));
+        assertTrue(one.findings().get(0).file().endsWith("b.yaml") && one.findings().get(1).file().endsWith("plan.ftl"));
     }
 
     @Test
     void namesTheSameEndlessTemplateWithOneThreadAndWithFour() throws IOException {
-        Files.writeString(templates.resolve("plan.ftlh"), "<#if page.title == \"Trip c\">\n<#list 1.. as x></#list><#elseif page.title == \"Trip d\"><#list 1.. as x></#list></#if>");
+        Files.writeString(templates.resolve("plan.ftl"), "<#if page.title == \"Trip c\">\n<#list 1.. as x></#list><#elseif page.title == \"Trip d\"><#list 1.. as x></#list></#if>");
         Built one = build(1, (turn, pages) -> true);
         assertEquals(2, one.findings().get(1).line());
         assertFalse(one.made().whole());

@@ -12,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.lang.reflect.Field;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -29,10 +28,7 @@ import understorey.Sources;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.brief.SpotLight;
-import understorey.order.Leg;
-import understorey.order.RunningOrder;
 import understorey.scene.chart.Charts;
-import understorey.scene.chart.OrderChart;
 import understorey.scene.chart.SkylineChart;
 import understorey.scene.chart.SpotPlan;
 import understorey.sky.Skyline;
@@ -85,7 +81,6 @@ class NoWordsTest {
             scenes.addAll(brief.season().charts());
             scenes.add(SkylineChart.of(brief.day().light(), Skyline.of(List.of(), null), 35.0, place.position().latitude(), List.of(), "1"));
         }
-        scenes.add(OrderChart.of(withWalkBack(), List.of(new OrderChart.Picture(1, "1", List.of()))));
         GroundPlan.Place one = new GroundPlan.Place("1", 0, 0);
         GroundPlan.Place two = new GroundPlan.Place("2", 300, 400);
         scenes.add(SpotPlan.of(new GroundPlan(List.of(one, two), List.of(new GroundPlan.Way(one, two, 500, 9)))));
@@ -96,13 +91,6 @@ class NoWordsTest {
             drawing.marks().stream().filter(Drawing.Text.class::isInstance).map(mark -> ((Drawing.Text) mark).text())
                     .forEach(text -> assertFalse(LETTER.matcher(text).find(), text));
         }
-    }
-
-    private static RunningOrder withWalkBack() {
-        ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00Z");
-        return new RunningOrder(six, six.plusHours(2), six.plusHours(1), List.of(
-                new Leg(six, six.plusMinutes(40), Leg.What.SHOOT, null, "1"),
-                new Leg(six.plusMinutes(40), six.plusMinutes(50), Leg.What.WALK, null, null)), List.of(), null, null);
     }
 
     private static Stream<Scene> scenes(SpotLight spot) {

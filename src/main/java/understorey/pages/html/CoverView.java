@@ -7,7 +7,6 @@ import understorey.kit.CoverChoice;
 import understorey.optics.FlowerCover;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.plan.Role;
 
 /**
  * How thick the flowers look on one picture, in words.
@@ -24,8 +23,7 @@ public record CoverView(List<String> reasons, List<Line> lenses) {
 
     /** Null for a picture of one plant or flower, and where the density of the subject is unknown. */
     static @Nullable CoverView of(TimedShot shot, Sentences sentences) {
-        Role role = shot.intent().role();
-        if (shot.cover() == null || role == Role.DETAIL || role == Role.CLOSING) {
+        if (shot.cover() == null || !shot.ofCarpet()) {
             return null;
         }
         return new CoverView(sentences.of(shot.cover().reasons()), shot.cover().choices().stream().map(CoverView::line).toList());

@@ -38,12 +38,10 @@ import understorey.visit.Safety;
  * @param others  what changes if the day turns out another
  * @param safety  out of the wood in time
  * @param message for the contact; null without one
- * @param timeLine null when no picture is taken
  * @param spotPlan null where positions are not known exactly
  */
 public record OrderView(List<Step> steps, @Nullable String timeLeft, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
-                        @Nullable Message message, @Nullable TemplateHTMLOutputModel timeLine,
-                        @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
+                        @Nullable Message message, @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
 
     /**
      * One line of the running order.
@@ -88,11 +86,9 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
             taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Dates.span(time));
             captions.add(Caption.of(brief, intent));
         }
-        Drawing timeLine = ifKnown(brief.timeLine(), scene -> scene.drawing(sentences::of));
         Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
         return new OrderView(steps(brief, sentences), ifKnown(brief.order().timeLeft(), sentences::of), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
-                ifKnown(timeLine, line -> Templates.html(Svg.of(line, "order-line"))),
                 ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
     }
 

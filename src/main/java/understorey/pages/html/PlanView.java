@@ -9,11 +9,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
+import understorey.advice.SpoilerAdvice;
 import understorey.brief.Brief;
 import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
@@ -30,37 +31,47 @@ import understorey.plan.Trip;
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
  *
- * @param essentials the day in five lines
- * @param siteHref   of the site's page, seen from the trip's folder
- * @param gearHref   of the bag's page; null for a bag written inside the trip
- * @param sky        expected; null without a forecast or a word for the sky
- * @param horizon    what the sun must clear there
- * @param sunlit     when the sun reaches each place of pictures, in one line
- * @param story      as written
+ * @param links    of the page's own navigation: name and address
+ * @param go       when, where and by what time out
+ * @param why      this day, in a line
+ * @param spoilers what could spoil it, in a line
+ * @param siteHref of the site's page, seen from the trip's folder
+ * @param sky      expected; null without a forecast or a word for the sky
+ * @param horizon  what the sun must clear there
+ * @param sunlit   when the sun reaches each place of pictures, in one line
+ * @param shots    in the author's order
+ * @param taken    in the order taken
+ * @param notTaken the others
+ * @param visit    the visit as one figure; null when no picture is taken
+ * @param story    as written
  * @param shortCautions their first sentences without law, for the field sheet
- * @param contact    who knows; null if none is named or the page is public
- * @param findings   what the author should know before going, warnings first
- * @param season     when to go, and why
- * @param located    a calendar and waypoints go with it
+ * @param contact  who knows; null if none is named or the page is public
+ * @param findings what the author should know before going, warnings first
+ * @param season   when to go, and why
+ * @param basis    what the plan assumes: hours, sky, and who may see it
+ * @param located  a calendar and waypoints go with it
  */
-public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @Nullable String series, String date,
-                       String arrive, String leave, @Nullable String arriveDefault, boolean leaveAssumed,
-                       String audience, boolean audienceAssumed, String gear, String siteHref, @Nullable String gearHref,
-                       List<Row> essentials, LightView light, @Nullable String sky, List<SpotView> places,
-                       String horizon, String sunlit, List<ShotView> shots, List<ShotView> storyboard, List<String> gaps,
+public record PlanView(TemplateHTMLOutputModel css, String title, String slug, List<Row> links, String date,
+                       String arrive, String leave, GoView go, String whyName, SeasonView.Why why, String spoilers, String siteHref,
+                       LightView light, @Nullable String sky, List<SpotView> places,
+                       String horizon, String sunlit, List<ShotView> shots, List<ShotView> taken, List<ShotView> notTaken,
+                       @Nullable VisitView visit, List<String> gaps,
                        @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, @Nullable String contact, List<Remark> findings,
-                       SeasonView season, boolean located) {
+                       SeasonView season, String basis, boolean located) {
 
     /** What to carry. */
-    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
+    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight, String names,
                       @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
     }
 
     /** One thing; for what stays at home, {@code uses} says why. */
     public record Item(String name, String uses, String weight) {
     }
+
+    private static final List<Row> LINKS = List.of(new Row("All trips", "../index.html"), new Row("Field sheet", "field-sheet.html"),
+            new Row("Carry", "#carry"), new Row("Getting there", "#place"), new Row("Cautions", "#cautions"), new Row("Appendix", "#appendix"));
 
     /** A finding. */
     public record Remark(boolean warning, String text) {
@@ -69,27 +80,19 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
     public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         Trip trip = brief.trip();
         List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
-        List<ShotView> storyboard = brief.story().sequence().stream()
-                .map(intent -> shots.get(brief.shot(intent.shot().name()).number() - 1)).toList();
-        List<String> cautions = sentences.of(brief.cautions());
-        Kit kit = kit(brief, sentences);
-        LightView light = LightView.of(brief, sentences);
+        List<ShotView> taken = brief.order().shooting().stream().map(leg -> shots.get(brief.shot(leg.shot()).number() - 1)).toList();
+        List<ShotView> notTaken = shots.stream().filter(shot -> !taken.contains(shot)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
-        String horizon = horizon(places);
-        String sunlit = sunlit(places);
-        List<Remark> findings = findings(brief, sentences);
-        return new PlanView(css, trip.title(), trip.slug(), trip.series(), Dates.day(trip, brief.date()),
-                Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()),
-                arriveDefault(brief), brief.day().hours().assumed().contains("leave"),
-                audience(trip), trip.share() == null, trip.gear().name(),
-                "../sites/" + trip.site().slug() + ".html",
-                ifKnown(trip.gear().slug(), slug -> "../gear/" + slug + ".html"),
-                essentials(brief, horizon + ": " + sunlit, kit, sentences), light, sky(brief),
-                places, horizon, sunlit, shots, storyboard, sentences.of(brief.story().gaps()), trip.story(),
+        return new PlanView(css, trip.title(), trip.slug(), LINKS, Dates.day(trip, brief.date()),
+                Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
+                trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
+                spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
+                LightView.of(brief, sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
+                VisitView.of(brief, sentences), sentences.of(brief.story().gaps()), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
-                kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
-                cautions, leads(outdoors(brief, sentences)), contact(trip), findings,
-                SeasonView.of(brief, sentences), !trip.hidesTheDay());
+                kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
+                sentences.of(brief.cautions()), leads(outdoors(brief, sentences)), contact(trip), findings(brief, sentences),
+                SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay());
     }
 
     private static @Nullable String sky(Brief brief) {
@@ -136,20 +139,23 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         return leads;
     }
 
+    /** What the plan assumes: hours, sky, and who may see it. */
+    private static String basis(Brief brief) {
+        Trip trip = brief.trip();
+        Set<String> assumed = brief.day().hours().assumed();
+        String sky = sky(brief);
+        return "Visit " + Dates.clock(brief.order().arrive()) + (!assumed.contains("arrive") ? ""
+                : brief.day().sun().civilDawn() != null ? " (default: civil dawn)" : " (default: two hours before solar noon)")
+                + " to " + Dates.clock(brief.order().leave()) + (assumed.contains("leave") ? " (default: four hours later)" : "")
+                + "; " + (sky == null ? "any sky (default)" : sky) + "; " + audience(trip) + (trip.share() == null ? " (default)" : "") + ".";
+    }
+
     private static String audience(Trip trip) {
         return Words.audience(trip.audience()) + ", " + switch (trip.precision()) {
             case EXACT -> "exact position";
             case COARSE -> "approximate position";
             case HIDDEN -> "hidden position";
         };
-    }
-
-    /** Where a default arrival comes from; null for one that the author wrote. */
-    private static @Nullable String arriveDefault(Brief brief) {
-        if (!brief.day().hours().assumed().contains("arrive")) {
-            return null;
-        }
-        return brief.day().sun().civilDawn() != null ? "civil dawn" : "two hours before solar noon";
     }
 
     private static @Nullable String contact(Trip trip) {
@@ -161,24 +167,18 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + trip.contact().backBy();
     }
 
-    private static List<Row> essentials(Brief brief, String sunlit, Kit kit, Sentences sentences) {
-        List<Row> rows = new ArrayList<>();
-        rows.add(new Row("When", Dates.day(brief.trip(), brief.date()) + ", " + Dates.clock(brief.order().arrive()) + " to "
-                + Dates.clock(brief.order().leave()) + "; sun above " + sunlit));
-        String spots = brief.timed().stream().map(shot -> shot.intent().shot().spot()).filter(Objects::nonNull).distinct()
-                .collect(Collectors.joining(", "));
-        rows.add(new Row("Where", brief.trip().site().name() + (spots.isEmpty() ? "" : ": " + spots)));
-        rows.add(new Row(brief.trip().hidesTheDay() ? "Why then" : "Why this day", SeasonView.why(brief, sentences)));
-        rows.add(new Row("Carry", brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
-                : kit.weight() + ": " + kit.take().stream().map(Item::name).collect(Collectors.joining(", "))));
-        rows.add(new Row("What could spoil it", String.join(" ", sentences.of(brief.spoilers()))));
-        return rows;
+    /** Without the chance of full flower, which stands above it. */
+    private static String spoilers(Brief brief, Sentences sentences) {
+        return brief.spoilers().stream().filter(risk -> !(risk instanceof SpoilerAdvice.FlowersLikely)).map(sentences::of)
+                .collect(Collectors.joining(" "));
     }
 
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
         return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
                 sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
+                brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
+                        : packing.take().stream().map(Packing.Item::name).collect(Collectors.joining(", ")),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
                 ifKnown(packing.batteries(), String::valueOf));

@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
-import understorey.advice.SeasonAdvice;
 import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
@@ -128,29 +126,25 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                 + (unsure ? ", two weeks before" : ", a week before") + ", and again the evening before you go.";
     }
 
-    /** Why this day, in a few sentences. */
-    static String why(Brief brief, Sentences sentences) {
+    /**
+     * Why this day.
+     *
+     * @param chance of full flower; null where no flowering dates are known
+     */
+    public record Why(@Nullable String chance, String text) {
+    }
+
+    static Why why(Brief brief, Sentences sentences) {
         FloweringWindow window = brief.season().window();
-        List<String> why = new ArrayList<>();
         DayRanking ranking = brief.season().ranking();
         RankedDay day = ifKnown(ranking, of -> of.day(brief.date()));
-        if (ranking != null && day != null) {
-            why.add("The best of " + ranking.days().size() + " days. " + sentences.of(day.reasons().get(0)));
-        }
+        String best = ranking == null || day == null ? "" : "The best of " + ranking.days().size() + " days. ";
         if (window == null) {
-            why.add(why.isEmpty() ? "Your date; no flowering dates known." : "");
-        } else {
-            String dates = Dates.dates(window.fullFrom(), window.fullTo());
-            String chance = Words.percent(window.chanceOn(brief.date()));
-            why.add(why.isEmpty() ? Words.capital(window.subject().name()) + ": " + chance + " chance of full flower (expected " + dates + ")."
-                    : "Full flower is expected " + dates + ".");
-            Advice method = method(window);
-            why.add(method == null ? "" : sentences.of(method));
-            why.add(better(brief, window));
+            return new Why(null, best + (day == null ? "Your date; no flowering dates known." : sentences.of(day.reasons().get(0))));
         }
-        why.add(brief.trip().site().reports() == null ? "" : "Ask " + brief.trip().site().reports() + " before you go.");
-        why.removeIf(String::isEmpty);
-        return String.join(" ", why);
+        String text = "chance of full flower for " + window.subject().name() + ", expected " + Dates.dates(window.fullFrom(), window.fullTo())
+                + ", ±" + Words.number(window.errorD(), 0) + " days. " + best + better(brief, window);
+        return new Why(Words.percent(window.chanceOn(brief.date())), text.strip());
     }
 
     /** Other days that are clearly better for the first subject; empty if there are none. */
@@ -159,9 +153,5 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                 && better.subject().equals(window.subject().name()) ? Stream.of(better) : Stream.empty()).findFirst()
                 .map(better -> "Better from " + Dates.dayMonth(better.from()) + " to " + Dates.dayMonth(better.to()) + ", with up to "
                         + Words.percent(better.most()) + ".").orElse("");
-    }
-
-    private static @Nullable Advice method(FloweringWindow window) {
-        return window.reasons().stream().filter(SeasonAdvice.Method.class::isInstance).findFirst().orElse(null);
     }
 }

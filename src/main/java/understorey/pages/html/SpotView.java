@@ -14,6 +14,7 @@ import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.scene.Drawing;
 import understorey.sky.Interval;
+import understorey.visit.Place;
 
 /**
  * The light at one place of pictures, in words and drawings.
@@ -45,15 +46,15 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         }
         Drawing dayLight = spot.dayLight().drawing(sentences::of);
         Drawing skyline = spot.skyline().drawing(sentences::of);
-        return new SpotView(name(brief, spot), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
+        return new SpotView(name(brief, spot.place()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
                 Templates.html(Svg.of(dayLight, "day" + number)),
                 Templates.html(Svg.of(skyline, "skyline" + number)), dayLight.says(), skyline.says());
     }
 
-    static String name(Brief brief, SpotLight spot) {
-        return spot.place().spots().isEmpty() ? brief.trip().site().name() : String.join(", ", spot.place().spots());
+    static String name(Brief brief, Place place) {
+        return place.spots().isEmpty() ? brief.trip().site().name() : String.join(", ", place.spots());
     }
 
     /** Stretches in one line; null when there are none. */

@@ -25,6 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.MarkdownFormat;
 import understorey.pages.markdown.MarkdownProse;
@@ -36,6 +37,8 @@ import understorey.pages.words.TemplateFault;
  * template sees record components and nothing else; a value that is missing stops the page.
  */
 public final class Templates {
+
+    private static final Pattern BLANK_LINES = Pattern.compile("\n{3,}");
 
     private final Configuration configuration;
     private final MarkdownProse prose = new MarkdownProse();
@@ -52,11 +55,12 @@ public final class Templates {
         this.folder = folder;
         System.setProperty("org.freemarker.loggerLibrary", "none");
         configuration = new Asking();
-        configuration.setTemplateLoader(loader(folder));
+        configuration.setTemplateLoader(new Dress.Loader(loader(folder)));
         configuration.setObjectWrapper(new RecordWrapper());
         configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
         configuration.setRegisteredCustomOutputFormats(List.of(MarkdownFormat.INSTANCE));
         configuration.setRecognizeStandardFileExtensions(true);
+        configuration.setTemplateConfigurations(Dress.formats());
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         configuration.setWrapUncheckedExceptions(true);
@@ -83,7 +87,7 @@ public final class Templates {
     }
 
     private static TemplateFault unread(ParseException fault) {
-        return new TemplateFault(fault.getTemplateName(), fault.getLineNumber(), fault.getColumnNumber(),
+        return new TemplateFault(Dress.file(fault.getTemplateName()), fault.getLineNumber(), fault.getColumnNumber(),
                 fault.getEditorMessage());
     }
 
@@ -95,7 +99,7 @@ public final class Templates {
             }
         }
         String blamed = fault.getBlamedExpressionString();
-        return new TemplateFault(fault.getTemplateSourceName() == null ? template : fault.getTemplateSourceName(),
+        return new TemplateFault(Dress.file(fault.getTemplateSourceName() == null ? template : fault.getTemplateSourceName()),
                 fault.getLineNumber() == null ? 1 : fault.getLineNumber(),
                 fault.getColumnNumber() == null ? 1 : fault.getColumnNumber(),
                 blamed == null ? fault.getMessageWithoutStackTop().lines().findFirst().orElse("cannot fill in")
@@ -105,12 +109,17 @@ public final class Templates {
     /** Fills a template with the record {@code page}. */
     public String fill(String template, Object page) {
         try {
-            return Filling.of(open(template), Map.of("page", page, "prose", prose, "link", link));
+            return Filling.of(open(template), Map.of("page", page, "prose", prose, "link", link, "dress", Dress.macros(template)));
         } catch (TemplateException fault) {
             throw unfilled(template, fault);
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    /** Fills a template of Markdown; one blank line parts two blocks, and no blank is hard. */
+    public String markdown(String template, Object page) {
+        return BLANK_LINES.matcher(fill(template, page).replace('\u00a0', ' ')).replaceAll("\n\n").strip() + "\n";
     }
 
     /** A file beside the templates, as it is. */

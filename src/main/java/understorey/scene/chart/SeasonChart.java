@@ -21,26 +21,24 @@ import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Fact;
 import understorey.scene.Lettering;
-import understorey.scene.Lettering.Stretch;
 import understorey.scene.Scene;
 import understorey.scene.Wording;
 import understorey.season.FloweringWindow;
 
 /**
  * The season: past years' flowering as strips over this year's calendar, beneath them the chance of full flower day by
- * day, and the day chosen as a line through all of them. A strip is ruled from the first flowers to the last and solid
+ * day, and the day chosen as a line through all of them. A strip is thin from the first flowers to the last and thick
  * in full flower, so that it reads without colour.
  */
 public final class SeasonChart {
 
-    private static final double WIDTH = 720;
-    private static final double LEFT = 78;
-    private static final double RIGHT = 704;
+    private static final double WIDTH = 330;
+    private static final double BESIDE_YEARS = 14;
+    private static final double RIGHT = 322;
     private static final double TOP = 30;
-    private static final double ROW = 26;
-    private static final double STRIP = 14;
-    private static final double CURVE = 86;
-    private static final double SLANT = 5;
+    private static final double ROW = 19;
+    private static final double STRIP = 10;
+    private static final double CURVE = 54;
     private static final int MOST_YEARS = 12;
     private static final int BESIDE_D = 6;
     /** Between the words of two dates. */
@@ -54,6 +52,7 @@ public final class SeasonChart {
     private final List<FloweringWindow.Past> past;
     private final LocalDate from;
     private final LocalDate to;
+    private final double left;
     private final List<Mark> marks = new ArrayList<>();
 
     private SeasonChart(FloweringWindow window, LocalDate chosen, boolean monthAlone, Wording words) {
@@ -68,6 +67,8 @@ public final class SeasonChart {
         past.forEach(year -> shown.addAll(dates(year)));
         this.from = Collections.min(shown).minusDays(BESIDE_D);
         this.to = Collections.max(shown).plusDays(BESIDE_D);
+        this.left = BESIDE_YEARS + Stream.concat(past.stream().map(this::yearOf), Stream.of(named(0)))
+                .mapToDouble(Lettering::width).max().orElseThrow();
     }
 
     /**
@@ -85,43 +86,39 @@ public final class SeasonChart {
             strip(year, y);
             y += ROW;
         }
-        double floor = y + 18 + CURVE;
+        double floor = y + 22 + CURVE;
         double axis = floor + 26;
         dates(floor, axis + 20);
-        estimate(y + 18, floor);
+        estimate(y + 22, floor);
         day(floor);
         return new Drawing(WIDTH, axis + 28, words.of(new Fact.SeasonOf(window.subject().name())),
                 words.of(says()), List.copyOf(marks));
     }
 
     private void strip(FloweringWindow.Past year, double y) {
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, y + STRIP), yearOf(year)));
+        marks.add(new Label("figure", Anchor.END, new Point(left - 10, y + STRIP + 1), yearOf(year)));
         List<LocalDate> dates = dates(year);
-        double left = x(dates.get(0));
+        double begin = x(dates.get(0));
         double right = x(dates.get(dates.size() - 1));
-        if (right - left > 1) {
-            marks.add(Hatching.slanted("season-strip", new Stretch(left, y + 2, right, y + STRIP), SLANT));
-            marks.add(new Line("season-edge", List.of(new Point(left, y + STRIP), new Point(right, y + STRIP))));
+        if (right - begin > 1) {
+            marks.add(new Line("season-strip", List.of(new Point(begin, y + STRIP / 2), new Point(right, y + STRIP / 2))));
         }
         if (year.full() != null) {
             double fullLeft = year.first() == null ? x(year.full()) - 3
-                    : x(year.full()) - (x(year.full()) - left) / 3;
+                    : x(year.full()) - (x(year.full()) - begin) / 3;
             double fullRight = year.over() == null ? x(year.full()) + 3
                     : x(year.full()) + (right - x(year.full())) / 3;
-            marks.add(new Box("season-full", fullLeft, y, fullRight - fullLeft, STRIP + 2));
+            marks.add(new Box("season-full", fullLeft, y, fullRight - fullLeft, STRIP));
         } else {
             for (LocalDate date : dates) {
-                marks.add(new Dot("season-full", new Point(x(date), y + STRIP / 2 + 1), 4));
+                marks.add(new Dot("season-full", new Point(x(date), y + STRIP / 2), 4));
             }
         }
     }
 
     /** The chance of full flower, the likely span of the peak beneath it, and what was seen. */
     private void estimate(double top, double floor) {
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, top + 6), words.of(new Fact.Share(1))));
-        marks.add(new Label("words", Anchor.END, new Point(LEFT - 10, (top + floor) / 2 + 6),
-                named(0)));
-        marks.add(new Label("figure", Anchor.END, new Point(LEFT - 10, floor + 5), words.of(new Fact.Share(0))));
+        marks.add(new Label("words", Anchor.END, new Point(left - 10, (top + floor) / 2 + 6), named(0)));
         List<Point> outline = new ArrayList<>();
         outline.add(new Point(x(from), floor));
         for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
@@ -147,7 +144,7 @@ public final class SeasonChart {
 
     /** The axis of dates below everything: as many as stand apart. */
     private void dates(double floor, double y) {
-        marks.add(new Line("axis", List.of(new Point(LEFT, floor), new Point(RIGHT, floor))));
+        marks.add(new Line("axis", List.of(new Point(left, floor), new Point(RIGHT, floor))));
         double apart = widest() + ASIDE;
         // From the 21st of February to the first of March it is eight days, from the 16th thirteen.
         int step = perDay() * 8 >= apart ? 10 : perDay() * 13 >= apart ? 15 : 31;
@@ -162,7 +159,7 @@ public final class SeasonChart {
                 ticks.add(new Point(x(date), TOP - 8));
                 ticks.add(new Point(x(date), y - 16));
             }
-            if (named && x(date) - half >= LEFT - 4 && x(date) + half <= WIDTH) {
+            if (named && x(date) - half >= left - 4 && x(date) + half <= WIDTH) {
                 marks.add(new Label("figure", Anchor.MIDDLE, new Point(x(date), y), date(date)));
             }
         }
@@ -183,7 +180,10 @@ public final class SeasonChart {
         marks.add(new Line("season-day", line));
         double half = Lettering.width(chosenSays) / 2;
         marks.add(new Label("words", Anchor.MIDDLE,
-                new Point(Math.max(LEFT + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), chosenSays));
+                new Point(Math.max(left + half, Math.min(RIGHT - half, x(chosen))), TOP - 14), chosenSays));
+        String chance = words.of(new Fact.Share(window.chanceOn(chosen)));
+        boolean before = x(chosen) + Lettering.width(chance) + ASIDE > WIDTH;
+        marks.add(new Label("season-chance", before ? Anchor.END : Anchor.START, new Point(x(chosen) + (before ? -6 : 6), floor - CURVE - 2), chance));
     }
 
     private Fact says() {
@@ -236,10 +236,10 @@ public final class SeasonChart {
     }
 
     private double perDay() {
-        return (RIGHT - LEFT) / ChronoUnit.DAYS.between(from, to);
+        return (RIGHT - left) / ChronoUnit.DAYS.between(from, to);
     }
 
     private double x(LocalDate date) {
-        return LEFT + perDay() * ChronoUnit.DAYS.between(from, date);
+        return left + perDay() * ChronoUnit.DAYS.between(from, date);
     }
 }

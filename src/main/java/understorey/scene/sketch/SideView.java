@@ -25,10 +25,10 @@ import understorey.scene.Wording;
  */
 public final class SideView {
 
-    private static final double WIDTH = 720;
-    private static final double FOOT_X = 124;
-    private static final double RIGHT_X = 704;
-    private static final double HIGHEST_PX = 110;
+    private static final double WIDTH = 340;
+    private static final double FOOT_X = 118;
+    private static final double RIGHT_X = 322;
+    private static final double HIGHEST_PX = 80;
     /** For two lines of words beside the camera. */
     private static final double LEAST_PX = 44;
     private static final double BEYOND = 1.6;
@@ -132,7 +132,8 @@ public final class SideView {
     private Signs signs() {
         Signs signs = new Signs(8, RIGHT_X + 8);
         if (narrow()) {
-            signs.add(x(plantAtM), words.of(new Fact.SubjectSharpOver(setup.fit().distanceM(), setup.sharpToM() - setup.sharpFromM())));
+            signs.add(x(plantAtM), words.of(new Fact.SubjectAt(setup.fit().distanceM())));
+            signs.add(x(plantAtM), words.of(new Fact.SharpOver(setup.sharpToM() - setup.sharpFromM())));
             return signs;
         }
         signs.add(x(nearM), words.of(new Fact.SharpFrom(setup.sharpFromM())));
@@ -194,7 +195,7 @@ public final class SideView {
         double headY = y(plantAtM, plantM);
         marks.add(new Line("plant", List.of(new Point(x, y(plantAtM, 0)), new Point(x, headY))));
         marks.add(new Dot("plant-head", new Point(x, headY), Math.max(3.5, Math.min(40, setup.headM() / 2 * scale))));
-        String high = words.of(new Fact.PlantHeight(Lettering.shortened(setup.subject().name(), 420), plantM));
+        String high = words.of(new Fact.PlantHeight(Lettering.shortened(setup.subject().name(), 170), plantM));
         double half = Lettering.width(high) / 2;
         double at = Math.max(half + 4, Math.min(WIDTH - half - 4, x));
         marks.add(new Label("words", Anchor.MIDDLE, new Point(at, Math.max(levelY, y(plantAtM, 0)) + 26), high));

@@ -70,7 +70,7 @@ class WordToLeaveTest {
         String message = message(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "12:00"));
         assertTrue(message.startsWith("On Saturday 8 May 2027 I will arrive at 05:00 at Gorsewell"), message);
         assertTrue(message.matches(".*, parking at [^(]+ \\(map position [^)]+\\), and walk to [A-Z].*, then .*\\. I plan to be back there at \\d\\d:\\d\\d and "
-                + "will message you by 12:00\\. .*if I do not answer by 12:30, call .*"), message);
+                + "will message you by 12:00\\. .*If I do not answer by 12:30, call .*"), message);
     }
 
     @Test

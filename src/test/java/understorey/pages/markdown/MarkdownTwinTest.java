@@ -60,10 +60,10 @@ class MarkdownTwinTest {
         for (Brief brief : Briefs.all()) {
             String text = SitePagesTest.page(SitePages.open(null).of(List.of(brief), List.of(), List.of(), List.of()),
                     brief.trip().slug() + "/plan.md");
-            brief.timed().forEach(shot -> assertTrue(text.contains("### " + shot.number() + " " + shot.intent().shot().name() + "\n"),
+            brief.timed().forEach(shot -> assertTrue(text.contains("## " + shot.number() + " " + shot.intent().shot().name() + "\n"),
                     shot.intent().shot().name()));
             assertTrue(text.startsWith("# " + MarkdownFormat.escape(brief.trip().title()) + "\n"), text.substring(0, 80));
-            assertFalse(text.contains("\u00a0") || text.contains("\n\n\n\n") || text.contains("<#"), text);
+            assertFalse(text.contains("\u00a0") || text.contains("\n\n\n") || text.contains("<#"), text);
         }
     }
 
@@ -91,7 +91,7 @@ class MarkdownTwinTest {
             assertEquals(1, widths.size(), table.getChars().toString());
         }
         assertTrue(cells.contains("Mat \\| blue \\\\\\| \\\\"), cells.toString());
-        assertTrue(cells.contains("**1 Floor \\| left \\\\**"), cells.toString());
+        assertTrue(text.contains("**1 Floor \\| left \\\\**"), text);
     }
 
     private static List<Page> twins() {

@@ -99,7 +99,7 @@ class TemplatesTest {
         List<Page> pages = SitePages.open(folder).of(Briefs.all().subList(0, 1), List.of(), List.of(), List.of());
         assertEquals("<title>mine</title>", content(pages, "index.html"));
         assertTrue(content(pages, "first-light/index.html").contains("color: teal"));
-        assertTrue(content(pages, "first-light/index.html").contains("The light"));
+        assertTrue(content(pages, "first-light/index.html").contains("Light and weather"));
     }
 
     @Test

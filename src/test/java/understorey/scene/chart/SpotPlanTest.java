@@ -60,7 +60,7 @@ class SpotPlanTest {
                     ways.add(new Way(places.get(spot - 1), places.get(spot), reach, spot));
                 }
             }
-            OrderChartTest.onSheet(SpotPlan.of(new GroundPlan(places, ways)).drawing(DrawingWords.BUILT_IN));
+            onSheet(SpotPlan.of(new GroundPlan(places, ways)).drawing(DrawingWords.BUILT_IN));
         }
     }
 
@@ -86,8 +86,24 @@ class SpotPlanTest {
                         .crossedBy(leader.points().get(0), leader.points().get(1)) && apart(leader.points().get(1), label.at()) > 7, label.text()));
                 leaders++;
             }
-            OrderChartTest.onSheet(drawing);
+            onSheet(drawing);
         }
         assertTrue(leaders > 100, leaders + " leaders");
+    }
+
+    private static void onSheet(Drawing drawing) {
+        List<Lettering.Stretch> words = Marks.words(drawing);
+        for (int i = 0; i < words.size(); i++) {
+            Lettering.Stretch one = words.get(i);
+            assertTrue(one.left() >= 0 && one.right() <= drawing.width() && one.top() >= 0 && one.bottom() <= drawing.height(),
+                    one + " of " + drawing.says());
+            for (Lettering.Stretch other : words.subList(i + 1, words.size())) {
+                assertFalse(one.touches(other), one + " meets " + other + " of " + drawing.says());
+            }
+        }
+        for (Point point : Marks.points(drawing)) {
+            assertTrue(point.x() >= 0 && point.x() <= drawing.width() && point.y() >= 0 && point.y() <= drawing.height(),
+                    point + " of " + drawing.says());
+        }
     }
 }

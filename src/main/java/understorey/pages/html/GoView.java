@@ -1,0 +1,75 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import understorey.brief.Brief;
+import understorey.order.Leg;
+import understorey.pages.words.Dates;
+import understorey.pages.words.Words;
+import understorey.plan.Parking;
+import understorey.visit.HeadTorchHours;
+
+/**
+ * When and where to go.
+ *
+ * @param base    the car park's spot; null where none is known
+ * @param torch   when a head torch is needed; null when it is not
+ * @param leaveBy when to turn back at the latest
+ * @param back    when the plan is back; null when no picture is taken
+ */
+public record GoView(String arrive, @Nullable String base, @Nullable String torch, String leaveBy, @Nullable String back, List<Stop> stops) {
+
+    /**
+     * A spot on the way.
+     *
+     * @param minutes walked to it; null without a walk
+     */
+    public record Stop(String spot, @Nullable String minutes, String pictures) {
+    }
+
+    static GoView of(Brief brief) {
+        Parking parking = brief.trip().site().parking();
+        boolean taken = !brief.order().shooting().isEmpty();
+        return new GoView(Dates.clock(brief.order().arrive()), ifKnown(parking, Parking::spot), torch(brief.day().headTorch()),
+                Dates.clock(brief.order().leaveLastSpotBy()), taken ? Dates.clock(brief.order().back()) : null, stops(brief));
+    }
+
+    private static @Nullable String torch(HeadTorchHours hours) {
+        if (hours.allDay()) {
+            return "on all the time";
+        }
+        String in = hours.until() == null ? "" : "until " + Dates.clock(hours.until());
+        String out = hours.from() == null ? "" : "from " + Dates.clock(hours.from());
+        return in.isEmpty() && out.isEmpty() ? null : in.isEmpty() ? out : out.isEmpty() ? in : in + " and " + out;
+    }
+
+    private static List<Stop> stops(Brief brief) {
+        List<Stop> stops = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
+        String walked = null;
+        Leg last = null;
+        for (Leg leg : brief.order().legs()) {
+            if (leg.what() == Leg.What.WALK) {
+                stop(last, walked, numbers, brief, stops);
+                walked = String.valueOf(Duration.between(leg.from(), leg.to()).toMinutes());
+            } else if (leg.what() == Leg.What.SHOOT) {
+                numbers.add(brief.shot(leg.shot()).number());
+                last = leg;
+            }
+        }
+        stop(last, walked, numbers, brief, stops);
+        return stops;
+    }
+
+    private static void stop(@Nullable Leg last, @Nullable String walked, List<Integer> numbers, Brief brief, List<Stop> stops) {
+        if (last != null && !numbers.isEmpty()) {
+            stops.add(new Stop(Words.place(brief.trip().site(), last.spot()), walked, numbers.stream().map(String::valueOf).collect(Collectors.joining(", "))));
+            numbers.clear();
+        }
+    }
+}

@@ -1,0 +1,231 @@
+<#ftl output_format="Markdown">
+<#-- The Markdown dress of the plan page: markup only, no words of the plan. -->
+<#macro page title css><#nested></#macro>
+<#macro navigation links previous next></#macro>
+<#macro head><#nested></#macro>
+<#macro answers>
+
+<#nested></#macro>
+<#macro answer name>- **${name}:** <#nested></#macro>
+<#macro margin></#macro>
+<#macro h1># <#nested></#macro>
+<#macro h2 id>
+
+## <#nested>
+
+</#macro>
+<#macro h3 id="">
+
+### <#nested>
+
+</#macro>
+<#macro when>
+
+<#nested></#macro>
+<#macro p>
+
+<#nested></#macro>
+<#macro key></#macro>
+<#macro quote>
+
+> <#nested>
+</#macro>
+<#macro b>**<#nested>**</#macro>
+<#macro a href>[<#nested>](${href})</#macro>
+<#macro prose text html>
+
+${.data_model.prose(text)}
+</#macro>
+<#macro columns><#nested></#macro>
+<#macro column><#nested></#macro>
+<#macro appendix><#nested></#macro>
+<#macro foot></#macro>
+<#macro drawing svg says>
+
+${says}
+</#macro>
+<#macro facts list class=""><#if list?has_content>
+
+<#list list as row>
+- **${row.name}:** ${row.text}
+</#list>
+</#if></#macro>
+<#macro sentences list class=""><#if list?has_content>
+
+<#list list as sentence>
+- <#if sentence?is_hash><#if sentence.warning>**Warning:** </#if>${sentence.text}<#else>${sentence}</#if>
+</#list>
+</#if></#macro>
+<#macro numbered list>
+
+<#list list as line>
+${line?counter}. ${line}
+</#list>
+</#macro>
+<#macro cautions own plain list>
+
+<#list plain as caution>
+- ${.data_model.prose(caution)}
+</#list>
+<#list list as caution>
+- ${caution}
+</#list>
+</#macro>
+<#macro day visit shots>
+
+## The shots in the order taken
+
+<#list shots as shot>
+1. **${shot.time}** ${shot.spot}: **${shot.number} ${shot.name}**<#if shot.settings??>, ${shot.settings}<#if shot.verdict != "fits"> (${shot.verdict})</#if></#if><#if shot.camera??>, ${shot.camera}</#if><#if shot.support??>, ${shot.support}</#if><#if shot.stack??>, ${shot.stack}</#if>
+</#list>
+
+${visit.says}
+
+<#list visit.events as event>
+- ${event.text}
+</#list>
+</#macro>
+<#macro shot shot>
+
+## ${shot.number} ${shot.name}
+
+${shot.role}, ${shot.rank} · ${shot.time!"not taken"} at ${shot.spot}<#if shot.light.grade??> · light ${shot.light.grade}<#if shot.light.windows??> (best ${shot.light.windows})</#if></#if>
+
+**<#if shot.settings??>${shot.settings}<#else>${shot.verdict}</#if>**<#if shot.settings??> · ${shot.verdict}</#if><#if shot.lull??> · in a lull ${shot.lull}</#if><#if shot.bias??> · ${shot.bias} below the meter</#if><#if shot.bracket??> · bracket ${shot.bracket}</#if><#if shot.stack??> · ${shot.stack}</#if>
+<@facts list=shot.facts />
+<@sentences list=shot.why />
+<#if shot.compose??>
+
+Composition: ${shot.compose}.
+</#if>
+<#if shot.notes??>
+
+${.data_model.prose(shot.notes)}
+</#if>
+<#if shot.otherwise??>
+
+**Plan B:** ${.data_model.prose(shot.otherwise)}
+</#if>
+<#if shot.sketchSays??>
+
+${shot.sketchSays} ${shot.sideViewSays}
+</#if>
+<#if shot.others?has_content>
+
+| Light | f/ | Shutter | ISO | But |
+|---|--:|--:|--:|---|
+<#list shot.others as sky>
+| ${sky.when} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
+</#list>
+</#if>
+</#macro>
+<#macro items caption heads list>
+
+| ${caption}: ${heads[0]?uncap_first} | ${heads[1]} | ${heads[2]} |
+|---|---|--:|
+<#list list as item>
+| ${item.name} | ${item.uses} | ${item.weight} |
+</#list>
+</#macro>
+<#macro more shot>
+<#if shot.defaults?has_content || shot.more?has_content || shot.light.rows?has_content || shot.cover?? || (shot.tried?size > 1)>
+
+#### ${shot.number} ${shot.name}
+<#if shot.defaults?has_content>
+
+*Defaults: <#list shot.defaults as row>${row.name} ${row.text}<#sep>; </#list>.*
+</#if>
+<@facts list=shot.light.rows />
+<@sentences list=shot.more />
+<@facts list=shot.companions />
+<#if shot.cover?? && (shot.cover.lenses?size > 1)>
+
+| Lens | Nearest | Ground covered | near, mid, far | Frame filled | Depth | Trunk size, 10 m behind |
+|---|--:|--:|--:|--:|--:|--:|
+<#list shot.cover.lenses as lens>
+| ${lens.lens}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
+</#list>
+</#if>
+<#if (shot.tried?size > 1)>
+
+| Lens | For this picture | Why |
+|---|---|---|
+<#list shot.tried as tried>
+| ${tried.lens} | ${tried.verdict} | ${tried.why} |
+</#list>
+</#if>
+</#if>
+</#macro>
+<#macro season season>
+<#list season.windows as window>
+<@h3>${window.subject?cap_first}</@h3>
+<@facts list=window.rows />
+<@sentences list=window.reasons />
+
+${window.chartSays}
+</#list>
+<#if season.reports??>
+
+${season.reports}
+</#if>
+<#if season.weeks?has_content>
+
+| Mon | Tue | Wed | Thu | Fri | Sat | Sun |
+|---|---|---|---|---|---|---|
+<#list season.weeks as week>
+|<#list week.days as cell> <#if cell.best>**</#if>${cell.day}<#if cell.best>**</#if><#if cell.chance??> ${cell.chance}</#if><#if cell.note??> ${cell.note}</#if> |</#list>
+</#list>
+
+<#list season.best as day>
+${day?counter}. **${day.date}**. <#list day.reasons as reason>${reason} </#list>Pictures: ${day.shots?join("; ")}.
+</#list>
+</#if>
+</#macro>
+<#macro weather list><#if list?has_content>
+
+| Time | Cloud | Air | Dew point | Humidity | Wind at 10 m | Gusts | Rain |
+|---|--:|--:|--:|--:|---|--:|--:|
+<#list list as hour>
+| ${hour.time} | ${hour.cloud} | ${hour.temperature} | ${hour.dewPoint} | ${hour.humidity} | ${hour.wind} | ${hour.gust} | ${hour.rain} |
+</#list>
+</#if></#macro>
+<#macro light table horizon>
+
+Light on level ground at the site, EV at ISO 100, during the visit. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.
+
+| Time | Sun at | Height | Shadow | <#if horizon == "the skyline">Skyline<#else>Horizon</#if> | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
+|---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
+<#list table as row>
+| ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |
+</#list>
+</#macro>
+<#macro spots place>
+<#if place.spots?has_content>
+
+| Spot | Position | Trees | Ground |
+|---|---|---|---|
+<#list place.spots as spot>
+| ${spot.name} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
+</#list>
+</#if>
+<#if place.walks?has_content>
+
+<#list place.walks as walk>
+- ${walk.name}: ${walk.text}
+</#list>
+</#if>
+</#macro>
+<#macro directions place>
+<#if place.access??>
+
+${.data_model.prose(place.access)}
+</#if>
+<#if place.notes??>
+
+${.data_model.prose(place.notes)}
+</#if>
+<#if place.reports??>
+
+Ask how the flowers are: ${.data_model.link(place.reports)}
+</#if>
+</#macro>
