@@ -10,6 +10,7 @@ import understorey.advice.WaitAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
+import understorey.exposure.Metering;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.order.Quality;
@@ -97,8 +98,9 @@ final class FeasibleQuality implements Quality {
     }
 
     private Conditions conditions(LightAt light) {
-        return Conditions.of(light, word == null ? day.sky().plannedOkta(light.time()) : word.okta(),
-                windy(day.sky().nearestWind(light.time())), null, fit.intent().shot().subject().heightM());
+        double okta = word == null ? day.sky().plannedOkta(light.time()) : word.okta();
+        return Conditions.of(light, Metering.of(fit, light, okta), okta, windy(day.sky().nearestWind(light.time())), null,
+                fit.intent().shot().subject().heightM());
     }
 
     /** Without a forecast, more than the wind that is assumed. */

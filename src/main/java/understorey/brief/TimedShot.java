@@ -57,8 +57,8 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
     public record Wished(@Nullable SkyWord sky, Outlook outlook) {
     }
 
-    /** Settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
-    public record Other(@Nullable SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
+    /** What is metered, settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
+    public record Other(@Nullable SkyWord sky, ZonedDateTime time, LightAt.Metered metered, Settings settings, WhiteBalance whiteBalance) {
     }
 
     /** In the author's order, from 1. */

@@ -64,7 +64,7 @@ final class SettingsJson {
 
     void bySky(Json json, TimedShot shot) {
         json.objects("settings_by_sky", shot.otherSkies(), (object, other) -> other(object.word("sky", other.sky())
-                .word("metered", ifKnown(other.sky(), sky -> shot.light().metered(sky.okta()))), other));
+                .word("metered", other.metered()), other));
     }
 
     void byHour(Json json, List<TimedShot.Other> others) {
