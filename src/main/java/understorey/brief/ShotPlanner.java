@@ -77,7 +77,7 @@ final class ShotPlanner {
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
-                weather.okta() == null ? null : whiteBalance(shot, best, light, weather.okta()),
+                MistPlan.of(shot, place.mist(), middle), weather.okta() == null ? null : whiteBalance(shot, best, light, weather.okta()),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
                 best == null ? null : settings(best, light, sky.plannedOkta(middle), camera),
                 best == null ? List.of() : otherSkies(shot, best, light, camera),

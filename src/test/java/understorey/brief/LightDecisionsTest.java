@@ -25,6 +25,7 @@ import understorey.Samples;
 import understorey.advice.LightAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.advice.TripAdvice;
+import understorey.advice.WeatherAdvice;
 import understorey.light.Outlook;
 import understorey.light.Outlook.Grade;
 import understorey.plan.Position;
@@ -111,6 +112,7 @@ class LightDecisionsTest {
             Likelihood likelihood = brief.shot("Head").fitted().place().mist().likelihood();
             assertTrue(likelihood == Likelihood.NONE || likelihood == Likelihood.LOW, likelihood.toString());
             assertEquals(Grade.POOR, brief.shot("Head").outlook().grade());
+            assertTrue(has(WeatherAdvice.WithoutMist.class, brief.shot("Head").mist()), brief.shot("Head").mist().toString());
         }
 
         @Test
@@ -118,6 +120,28 @@ class LightDecisionsTest {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "08:00"), cloud(0, "3 °C"), HEAD.replace("soft", "mist"));
             assertEquals(Likelihood.HIGH, brief.shot("Head").fitted().place().mist().likelihood());
             assertEquals(Grade.GOOD, brief.shot("Head").outlook().grade());
+        }
+
+        /** A meter makes mist mid-grey; and an expert knows what to do when the mist does not come. */
+        @Test
+        void saysHowToExposeInMistAndWhatToDoWithoutIt() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "08:00"), cloud(0, "3 °C"), """
+                    shots:
+                      - {name: Mist, subject: ramsons, role: opening, light: [mist]}
+                      - {name: Head, subject: ramsons, role: closing, light: [soft]}
+                    """);
+            TimedShot mist = brief.shot("Mist");
+            WeatherAdvice.InMist exposed = Samples.the(WeatherAdvice.InMist.class, mist.mist());
+            assertTrue(exposed.least() > 0.5 && exposed.most() <= 1, exposed.toString());
+            assertTrue(exposed.until().isAfter(mist.time().to()), exposed.toString());
+            assertTrue(has(WeatherAdvice.WithoutMist.class, mist.mist()), mist.mist().toString());
+            assertEquals(List.of(exposed), brief.shot("Head").mist(), "likely mist changes a picture without that wish, which needs no plan B");
+        }
+
+        @Test
+        void saysNothingOfMistInTheAfternoon() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("13:00", "15:00"), cloud(0, "3 °C"), HEAD);
+            assertEquals(List.of(), brief.shot("Head").mist());
         }
 
         @Test

@@ -46,6 +46,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         if (shot.whiteBalance() != null) {
             add(rows, "White balance", shot.whiteBalance().reasons(), sentences);
         }
+        add(rows, "Mist", shot.mist(), sentences);
         String weather = WeatherView.inOneLine(shot.weather());
         if (weather != null) {
             rows.add(new Row("Weather", weather));

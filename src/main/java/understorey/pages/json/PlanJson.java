@@ -129,7 +129,7 @@ public final class PlanJson {
                 .number("tree_top_deg", Figures.lensDeg(place.stand().canopy().treeTopDeg()))
                 .spans("sunlit", place.sunlit())
                 .spans("over_trees", place.overTrees() == null ? List.of() : place.overTrees())
-                .word("mist", mist.likelihood()).span("mist_stands", mist.stands())
+                .word("mist", mist.likelihood()).span("mist_stands", mist.when())
                 .told("mist_reasons", mist.reasons(), sentences);
         if (place.light() == brief.day().light()) {
             json.absent("light");

@@ -42,6 +42,7 @@ final class ShotLightJson {
                 .told("polariser_reasons", brief.polariser() == null ? List.of() : brief.polariser().reasons(), sentences)
                 .count("white_balance_k", ifKnown(brief.whiteBalance(), WhiteBalance::kelvin))
                 .truth("green_cast", ifKnown(brief.whiteBalance(), WhiteBalance::green))
+                .told("mist_reasons", brief.mist(), sentences)
                 .object("weather", brief.weather(), ShotLightJson::weather);
     }
 
