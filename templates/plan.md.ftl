@@ -109,7 +109,7 @@ Must-have pictures first, then the best light for the important ones, then an ea
 | From | To | What | In the story |
 |---|---|---|---|
 <#list page.order.steps as step>
-| ${step.from} | ${step.to} | <#if step.shoot>**${step.what}**<#else>${step.what}</#if> | ${step.told} |
+| ${step.from} | ${step.to} | <#if step.shoot>**${step.what}**<#else>${step.what}</#if> | ${step.story} |
 </#list>
 <#if page.order.timeLeft??>
 

@@ -33,7 +33,7 @@ import understorey.weather.Weather;
  * @param wished       how far the light is what it wished for, in the sky expected or, without a forecast, in each;
  *                     empty without a wish
  * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
- * @param mist         what mist changes, and what to do without it; empty where mist is neither likely nor wished for
+ * @param mist         what mist changes, and what to do without it; empty for a picture that does not wish for mist
  * @param whiteBalance for the sky expected; null without a forecast
  * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
  * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it

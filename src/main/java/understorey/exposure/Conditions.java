@@ -48,7 +48,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         Double sunEv = light.open().sun();
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
                 && light.floor().fleck() != null;
-        UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.plantAreaIndex(), flowersM == null ? FLOWERS_M : flowersM);
+        UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.place().canopy(), flowersM == null ? FLOWERS_M : flowersM);
         double meanMs = meanMs(weather);
         double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());
         return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs), atFlowers.apply(gustMs),

@@ -21,6 +21,11 @@ public final class Rain {
         return weather.rainMm() == null ? 1 : leaves(weather.rainMm(), chance(weather.rainChance()));
     }
 
+    /** The share that the rain of a moment leaves, 0 to 1. */
+    public static double leaves(Moment moment) {
+        return leaves(moment.rainMm(), moment.rainChance());
+    }
+
     /**
      * The share left by an amount of rain in an hour, mm, and its chance, 0 to 1: a half from 0.5 mm, a straight line to a fifth
      * from 2.5 mm, weighted by the chance. Common practice, no source.

@@ -78,7 +78,7 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
 
     /** This wish in the rain, and the light after rain comes when it is over. */
     Wish inRain(Moment moment) {
-        double left = Rain.leaves(moment.rainMm(), moment.rainChance());
+        double left = Rain.leaves(moment);
         return left == 1 ? this : and(left, new LightAdvice.RainFalls(moment.rainMm(), moment.rainChance()));
     }
 

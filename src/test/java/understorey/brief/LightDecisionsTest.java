@@ -1,6 +1,7 @@
 package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -135,13 +136,24 @@ class LightDecisionsTest {
             assertTrue(exposed.least() > 0.5 && exposed.most() <= 1, exposed.toString());
             assertTrue(exposed.until().isAfter(mist.time().to()), exposed.toString());
             assertTrue(has(WeatherAdvice.WithoutMist.class, mist.mist()), mist.mist().toString());
-            assertEquals(List.of(exposed), brief.shot("Head").mist(), "likely mist changes a picture without that wish, which needs no plan B");
+            assertEquals(List.of(), brief.shot("Head").mist());
+        }
+
+        /** It changes every picture that is taken in it, and needs saying once. */
+        @Test
+        void saysOnceHowToExposeInLikelyMist() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "06:30"), cloud(0, "3 °C"), """
+                    shots:
+                      - {name: Carpet, subject: ramsons, role: opening}
+                      - {name: Head, subject: ramsons, role: closing}
+                    """);
+            assertEquals(1, brief.findings().stream().filter(WeatherAdvice.InMist.class::isInstance).count(), brief.findings().toString());
         }
 
         @Test
         void saysNothingOfMistInTheAfternoon() throws IOException {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("13:00", "15:00"), cloud(0, "3 °C"), HEAD);
-            assertEquals(List.of(), brief.shot("Head").mist());
+            assertFalse(has(WeatherAdvice.InMist.class, brief.findings()), brief.findings().toString());
         }
 
         @Test

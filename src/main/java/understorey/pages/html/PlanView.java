@@ -73,10 +73,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 .map(intent -> shots.get(brief.shot(intent.shot().name()).number() - 1)).toList();
         List<String> cautions = sentences.of(brief.cautions());
         Kit kit = kit(brief, sentences);
-        LightView light = LightView.of(brief, sentences);
         List<SpotView> places = SpotView.of(brief, sentences);
         String horizon = horizon(places);
         String sunlit = sunlit(places);
+        LightView light = LightView.of(brief, new Row("Sun above " + horizon, sunlit), sentences);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Dates.day(trip, brief.date()),
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()),

@@ -77,6 +77,6 @@ final class SettingsJson {
         exposure(json, settings);
         json.count("white_balance_k", other.whiteBalance().kelvin());
         sharp(json, settings);
-        json.word("verdict", settings.verdict()).told("reasons", settings.reasons(), sentences);
+        json.word("verdict", settings.verdict()).sentences("reasons", settings.reasons(), sentences);
     }
 }
