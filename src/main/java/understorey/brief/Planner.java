@@ -111,7 +111,6 @@ public final class Planner {
         remarks.season(season);
         remarks.sun();
         remarks.sky(shots);
-        remarks.mist(shots);
         remarks.wind();
         remarks.canopy(wood);
         remarks.clocks();

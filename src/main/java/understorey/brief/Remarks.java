@@ -97,10 +97,6 @@ final class Remarks {
         }
     }
 
-    void mist(List<TimedShot> shots) {
-        findings.addAll(MistPlan.ofAll(shots));
-    }
-
     void wind() {
         if (!day.sky().hasWind()) {
             findings.add(new TripAdvice.WindAssumed(Conditions.ASSUMED_WIND_MS));

@@ -1,7 +1,6 @@
 package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -147,13 +146,13 @@ class LightDecisionsTest {
                       - {name: Carpet, subject: ramsons, role: opening}
                       - {name: Head, subject: ramsons, role: closing}
                     """);
-            assertEquals(1, brief.findings().stream().filter(WeatherAdvice.InMist.class::isInstance).count(), brief.findings().toString());
+            assertEquals(1, brief.inMist().size());
         }
 
         @Test
         void saysNothingOfMistInTheAfternoon() throws IOException {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("13:00", "15:00"), cloud(0, "3 °C"), HEAD);
-            assertFalse(has(WeatherAdvice.InMist.class, brief.findings()), brief.findings().toString());
+            assertEquals(List.of(), brief.inMist());
         }
 
         @Test

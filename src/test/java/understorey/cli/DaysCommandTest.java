@@ -45,7 +45,7 @@ class DaysCommandTest {
         // The chance of full flower is the same on the 18th; the light of the three pictures is a little better.
         assertTrue(ranks.get(0).startsWith("   1  Fri 23 Apr 2027     86 %"), ranks.get(0));
         assertTrue(ranks.get(37).contains("not one of your weekdays") || ranks.get(37).contains("avoid"), ranks.get(37));
-        assertTrue(run.out().startsWith("Wood anemone: full flower 14 to 27 April 2027, "), run.out());
+        assertTrue(run.out().startsWith("Wood anemone: full flower 14 to 27 April 2027; "), run.out());
         assertFalse(run.out().contains("\u00a0"), "a terminal's table is copied and searched");
     }
 
