@@ -70,6 +70,7 @@ class HouseTest {
             "reading", List.of("com.vladsch.flexmark.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),
+            "exposure", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
             "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark.."),
             "cli", List.of("picocli.."));

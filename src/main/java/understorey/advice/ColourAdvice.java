@@ -9,6 +9,9 @@ public sealed interface ColourAdvice extends Advice {
     record WhiteBalanceSun(@In(KELVIN) int kelvin, @In(DEGREES) double altitude) implements ColourAdvice {
     }
 
+    record WhiteBalanceSunAndShade(@In(KELVIN) int kelvin) implements ColourAdvice {
+    }
+
     record WhiteBalanceShade(@In(KELVIN) int kelvin) implements ColourAdvice {
     }
 

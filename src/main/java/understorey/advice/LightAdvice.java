@@ -4,6 +4,7 @@ import static understorey.advice.Measure.CELSIUS;
 import static understorey.advice.Measure.COMPASS;
 import static understorey.advice.Measure.DEGREES;
 import static understorey.advice.Measure.EV100;
+import static understorey.advice.Measure.MILLIMETRES;
 import static understorey.advice.Measure.OKTA;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.STOPS;
@@ -134,6 +135,10 @@ public sealed interface LightAdvice extends Advice {
     enum Source { CONFIRMED, UNCONFIRMED, NONE }
 
     record LightGone(@In(EV100) double ev) implements LightAdvice {
+    }
+
+    /** Rain in the hour of the picture, with its chance. */
+    record RainFalls(@In(MILLIMETRES) double amount, @In(SHARE) double chance) implements LightAdvice {
     }
 
     /** Colours and focusing fade on the ground. */

@@ -44,6 +44,10 @@ public sealed interface SpoilerAdvice extends Advice {
     record WindForecast(@In(METRES_PER_SECOND) double wind) implements SpoilerAdvice {
     }
 
+    /** A danger under trees. */
+    record BranchesMayFall(@In(METRES_PER_SECOND) double gust) implements SpoilerAdvice {
+    }
+
     record NoWindForecast(@In(SHUTTER_SECONDS) double time, List<Integer> pictures) implements SpoilerAdvice {
     }
 

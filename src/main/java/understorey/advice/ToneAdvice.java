@@ -19,6 +19,14 @@ public sealed interface ToneAdvice extends Advice {
     record ExposeForFlecks(@In(STOPS) double contrast, @In(STOPS) double less) implements ToneAdvice {
     }
 
+    /** Settings are for the shade between flecks of sun. */
+    record SmallFrameInShade(@In(STOPS) double stops) implements ToneAdvice {
+    }
+
+    /** Settings are for a fleck of sun. */
+    record SmallFrameInSun(@In(STOPS) double stops) implements ToneAdvice {
+    }
+
     /** The petals are so bright that they clip where the meter makes leaves mid-grey. */
     record PetalsClip(String subject, @In(STOPS) double stops, @In(STOPS) double less) implements ToneAdvice {
     }

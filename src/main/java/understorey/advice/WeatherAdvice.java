@@ -5,6 +5,7 @@ import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.OKTA;
 import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.STOPS;
 import static understorey.advice.Measure.WIND;
 
 import java.time.ZonedDateTime;
@@ -61,6 +62,14 @@ public sealed interface WeatherAdvice extends Advice {
 
     /** Mist thins some hours after sunrise, where the skyline keeps the sun away. */
     record MistClearsInShade(ZonedDateTime thins, ZonedDateTime gone) implements WeatherAdvice {
+    }
+
+    /** How to expose in mist. */
+    record InMist(@In(STOPS) double least, @In(STOPS) double most, ZonedDateTime until) implements WeatherAdvice {
+    }
+
+    /** Plan B. */
+    record WithoutMist() implements WeatherAdvice {
     }
 
     record DropsAfterRain(ZonedDateTime time, ZonedDateTime dry) implements WeatherAdvice {

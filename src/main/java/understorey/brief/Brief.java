@@ -64,6 +64,11 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
         return Composition.of(trip().site(), shot);
     }
 
+    /** How to expose in likely mist, for all pictures that do not wish for it; empty where none is taken in it. */
+    public List<Advice> inMist() {
+        return MistPlan.ofAll(timed());
+    }
+
     /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
     public List<Advice> spoilers() {
         return Spoilers.of(this);

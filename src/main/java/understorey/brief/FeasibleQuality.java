@@ -1,6 +1,5 @@
 package understorey.brief;
 
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -10,8 +9,10 @@ import understorey.advice.WaitAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
+import understorey.exposure.Metering;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.light.LightTable;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
@@ -23,7 +24,6 @@ import understorey.weather.Weather;
  */
 final class FeasibleQuality implements Quality {
 
-    private static final double ROW_SECONDS = 900;
     /** Less light than that is no reason to wait. */
     private static final double LEAST_STOPS = 1;
 
@@ -67,7 +67,7 @@ final class FeasibleQuality implements Quality {
     /** More light to work by, or less wind. */
     @Override
     public @Nullable Advice easierSettings(ZonedDateTime from, ZonedDateTime start) {
-        double stops = conditions(row(start)).ev100() - conditions(row(from)).ev100();
+        double stops = conditions(LightTable.between(rows, start)).ev100() - conditions(LightTable.between(rows, from)).ev100();
         return feasibility(start) <= feasibility(from) ? null
                 : stops >= LEAST_STOPS ? new WaitAdvice.WaitForMoreLight(start, stops) : new WaitAdvice.WaitForEasierSettings(start);
     }
@@ -78,10 +78,7 @@ final class FeasibleQuality implements Quality {
         if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
             return 1;
         }
-        double row = Math.min(rows.size() - 1, Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
-        int before = (int) row;
-        int after = Math.min(rows.size() - 1, before + 1);
-        return feasible(before) + (row - before) * (feasible(after) - feasible(before));
+        return LightTable.place(rows, time).mix(this::feasible);
     }
 
     private double feasible(int row) {
@@ -91,14 +88,10 @@ final class FeasibleQuality implements Quality {
         return feasible[row];
     }
 
-    private LightAt row(ZonedDateTime time) {
-        long row = Math.round(Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
-        return rows.get((int) Math.max(0, Math.min(rows.size() - 1, row)));
-    }
-
     private Conditions conditions(LightAt light) {
-        return Conditions.of(light, word == null ? day.sky().plannedOkta(light.time()) : word.okta(),
-                windy(day.sky().nearestWind(light.time())), null, fit.intent().shot().subject().heightM());
+        double okta = word == null ? day.sky().plannedOkta(light.time()) : word.okta();
+        return Conditions.of(light, Metering.of(fit, light, okta), okta, windy(day.sky().nearestWind(light.time())), null,
+                fit.intent().shot().subject().heightM());
     }
 
     /** Without a forecast, more than the wind that is assumed. */

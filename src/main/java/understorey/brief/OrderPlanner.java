@@ -8,11 +8,13 @@ import understorey.kit.Camera;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
+import understorey.light.Rain;
 import understorey.order.Alternative;
 import understorey.order.Candidate;
 import understorey.order.Quality;
 import understorey.order.RunningOrder;
 import understorey.plan.ForecastHour;
+import understorey.plan.Shot;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.visit.SkyDays;
@@ -85,10 +87,16 @@ final class OrderPlanner {
             return time -> 0;
         }
         Intent intent = shot.fit().intent();
-        Quality light = intent.shot().light().isEmpty() ? Quality.daylight(day.darkest(), intent.shot())
+        Quality light = intent.shot().light().isEmpty() ? dryDaylight(intent.shot())
                 : ShotQuality.of(day, intent, skies, word);
         LensFit best = shot.fit().best();
         return best == null ? light : new FeasibleQuality(light, day, best, shot.place().light(), word, moreWindMs);
+    }
+
+    /** Of a picture without a wish, which suffers from rain too. */
+    private Quality dryDaylight(Shot shot) {
+        Quality daylight = Quality.daylight(day.darkest(), shot);
+        return time -> daylight.at(time) * Rain.leaves(day.sky().weather(time));
     }
 
     /** True when a lens of any bag can do the picture. */

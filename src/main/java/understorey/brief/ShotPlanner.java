@@ -5,11 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
+import understorey.exposure.Metering;
 import understorey.exposure.Settings;
 import understorey.kit.CoverTrade;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.light.LightAt.Metered;
 import understorey.light.LightDay;
 import understorey.light.LightTable;
 import understorey.light.Outlook;
@@ -75,7 +77,7 @@ final class ShotPlanner {
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
-                weather.okta() == null ? null : whiteBalance(shot, light, weather.okta()),
+                MistPlan.of(shot, place.mist(), middle), weather.okta() == null ? null : whiteBalance(shot, best, light, weather.okta()),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
                 best == null ? null : settings(best, light, sky.plannedOkta(middle), camera),
                 best == null ? List.of() : otherSkies(shot, best, light, camera),
@@ -83,8 +85,7 @@ final class ShotPlanner {
     }
 
     private List<TimedShot.Other> otherSkies(Shot shot, LensFit best, LightAt light, @Nullable Projection camera) {
-        return ExpectedSky.ANY.stream().map(word -> new TimedShot.Other(word, light.time(), settings(best, light, word.okta(), camera),
-                whiteBalance(shot, light, word.okta()))).toList();
+        return ExpectedSky.ANY.stream().map(word -> other(word, shot, best, light, word.okta(), camera)).toList();
     }
 
     private List<TimedShot.Other> otherHours(ZonedDateTime middle, Shot shot, LensFit best, Position position, Place place,
@@ -94,13 +95,17 @@ final class ShotPlanner {
                 .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 
-    /** For the sun if most of the ground is in it, or if the picture needs it and there are flecks of it. */
-    private static WhiteBalance whiteBalance(Shot shot, LightAt light, double okta) {
+    /** For the light that a small frame meters; for a wide one for the sun if most of the ground is in it, or it wishes for flecks of it. */
+    private static WhiteBalance whiteBalance(Shot shot, @Nullable LensFit fit, LightAt light, double okta) {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();
         }
-        boolean inSun = shot.light().stream().anyMatch(LightWish::needsSun) ? light.flecked() : light.mostlySunlit();
-        return WhiteBalance.of(light.sun().altitudeDeg(), inSun, okta, light.plantAreaIndex());
+        Metering metering = Metering.of(fit, light, okta);
+        boolean wished = shot.light().stream().anyMatch(LightWish::needsSun) ? light.flecked() : light.mostlySunlit();
+        WhiteBalance.Lit lit = metering.small() ? metering.part() == Metered.SUN ? WhiteBalance.Lit.SUN : WhiteBalance.Lit.SHADE
+                : wished ? WhiteBalance.Lit.SUN
+                : metering.part() == Metered.SUN_AND_SHADE ? WhiteBalance.Lit.SUN_AND_SHADE : WhiteBalance.Lit.SHADE;
+        return WhiteBalance.of(light.sun().altitudeDeg(), lit, okta, light.plantAreaIndex());
     }
 
     /** Should the picture be taken at another time than planned. */
@@ -109,14 +114,18 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
         double okta = sky.plannedOkta(time);
-        return new TimedShot.Other(weather.okta() == null ? ExpectedSky.MIDDLE : null, time,
-                settings(fit, light, okta, camera), whiteBalance(shot, light, okta));
+        return other(weather.okta() == null ? ExpectedSky.MIDDLE : null, shot, fit, light, okta, camera);
+    }
+
+    private TimedShot.Other other(@Nullable SkyWord word, Shot shot, LensFit fit, LightAt light, double okta, @Nullable Projection camera) {
+        return new TimedShot.Other(word, light.time(), Metering.of(fit, light, okta).part(), settings(fit, light, okta, camera),
+                whiteBalance(shot, fit, light, okta));
     }
 
     private Settings settings(LensFit fit, LightAt light, double okta, @Nullable Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
-        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, okta, sky.nearestWind(light.time()), sun,
-                fit.intent().shot().subject().heightM()));
+        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, Metering.of(fit, light, okta), okta,
+                sky.nearestWind(light.time()), sun, fit.intent().shot().subject().heightM()));
     }
 
     /** Null for a picture that faces nowhere in particular. */

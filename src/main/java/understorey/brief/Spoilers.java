@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.advice.CautionAdvice;
 import understorey.advice.SpoilerAdvice;
 import understorey.advice.VisitAdvice;
 import understorey.exposure.Settings;
@@ -25,6 +27,8 @@ final class Spoilers {
     /** Lighter risks are named only where no other is. */
     private static final double WORTH_NAMING = 0.05;
     private static final double DANGER = 2;
+    /** Twigs and branches can break from 13.9 m/s (a tree consultancy's advice); a forecast may be 1 m/s short: common practice, no source. */
+    private static final double BRANCHES_MAY_FALL_MS = 13;
     private static final double COMPROMISE = 0.3;
     private static final double POOR_LIGHT = 0.6;
     private static final double NO_DATES = 0.5;
@@ -43,6 +47,7 @@ final class Spoilers {
     static List<Advice> of(Brief brief) {
         Spoilers spoilers = new Spoilers(brief);
         spoilers.danger();
+        spoilers.branches();
         spoilers.flowers();
         spoilers.pictures();
         spoilers.wayBack();
@@ -66,6 +71,17 @@ final class Spoilers {
             if (caution.severity() == Advice.Severity.WARNING) {
                 add(DANGER, caution);
             }
+        }
+    }
+
+    /** Gusts that are a little below those that the cautions warn of. */
+    private void branches() {
+        boolean warned = brief.cautions().stream().noneMatch(CautionAdvice.BranchesInWind.class::isInstance);
+        boolean trees = brief.day().places().stream().anyMatch(place -> place.stand().canopy().plantAreaIndex() > 0);
+        double gustMs = brief.weather().stream().filter(hour -> hour.time().isBefore(brief.order().leave()))
+                .map(hour -> hour.weather().gustMs()).filter(Objects::nonNull).mapToDouble(Double::doubleValue).max().orElse(0);
+        if (trees && !warned && gustMs >= BRANCHES_MAY_FALL_MS) {
+            add(DANGER, new SpoilerAdvice.BranchesMayFall(gustMs));
         }
     }
 

@@ -34,6 +34,7 @@ import understorey.weather.Weather;
  * @param wished       how far the light is what it wished for, in the sky expected or, without a forecast, in each;
  *                     empty without a wish
  * @param polariser    what one would do; null when none was asked for, or the picture faces nowhere in particular
+ * @param mist         what mist changes, and what to do without it; empty for a picture that does not wish for mist
  * @param whiteBalance for the sky expected; null without a forecast
  * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
  * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it
@@ -41,7 +42,7 @@ import understorey.weather.Weather;
  * @param otherHours   the same picture an hour earlier and an hour later, within the visit, under the sky expected then, or a broken one
  */
 public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt light, Weather weather, @Nullable Sunlight sunlight,
-                        List<Wished> wished, @Nullable PolariserEffect polariser, @Nullable WhiteBalance whiteBalance,
+                        List<Wished> wished, @Nullable PolariserEffect polariser, List<Advice> mist, @Nullable WhiteBalance whiteBalance,
                         @Nullable CoverTrade cover, @Nullable Settings settings, List<Other> otherSkies, List<Other> otherHours) {
 
     /**
@@ -58,8 +59,8 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
     public record Wished(@Nullable SkyWord sky, Outlook outlook) {
     }
 
-    /** Settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
-    public record Other(@Nullable SkyWord sky, ZonedDateTime time, Settings settings, WhiteBalance whiteBalance) {
+    /** What is metered, settings and a white balance to begin with, if the light differs; {@code sky} is null for the one expected. */
+    public record Other(@Nullable SkyWord sky, ZonedDateTime time, LightAt.Metered metered, Settings settings, WhiteBalance whiteBalance) {
     }
 
     /** In the author's order, from 1. */

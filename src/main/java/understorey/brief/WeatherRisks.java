@@ -182,16 +182,16 @@ final class WeatherRisks {
     /** Pictures that need sun before any mist is gone. */
     private void mistInTheWay() {
         Likelihood likelihood = mist().likelihood();
-        Interval stands = mist().stands();
-        if (stands == null || likelihood != Likelihood.HIGH && likelihood != Likelihood.MEDIUM) {
+        Interval when = mist().when();
+        if (when == null || likelihood != Likelihood.HIGH && likelihood != Likelihood.MEDIUM) {
             return;
         }
-        PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(stands.to(), shot)
+        PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(when.to(), shot)
                 && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
             add((likelihood == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),
-                    new SpoilerAdvice.MistHidesSun(likelihood, stands.to(), pictures.numbers()));
+                    new SpoilerAdvice.MistHidesSun(likelihood, when.to(), pictures.numbers()));
         }
     }
 

@@ -10,16 +10,17 @@ import understorey.weather.Weather;
  * The light and the air that a picture is taken in.
  *
  * @param ev100         of the light that the picture is metered for
- * @param contrastStops between a fleck of sun and the shade; 0 when no sun reaches the floor
+ * @param contrastStops within the frame, between a fleck of sun and the shade; 0 when no sun reaches the ground
  * @param shadeStops    of that contrast, how much lies below the light metered; 0 when the shade is metered, null
  *                      if unknown
  * @param windMs        mean at flower height; of {@link #ASSUMED_WIND_MS} without a forecast
  * @param gustMs        at flower height; never below the mean
  * @param sunStops      by which the sky around a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
+ * @param metering      what is metered
  */
 public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, double windMs,
-                         double gustMs, @Nullable Double sunStops) {
+                         double gustMs, @Nullable Double sunStops, Metering metering) {
 
     /** Wind at 10 m in the open where no wind is forecast, m/s: a light breeze (Beaufort 2), never still air. */
     public static final double ASSUMED_WIND_MS = 2;
@@ -40,18 +41,18 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
      * @param sun       as the camera has it before it; null if it is down, or the picture has no bearing
      * @param flowersM  height of the flowers above the ground, m; null if it is not given
      */
-    public static Conditions of(LightAt light, double okta, Weather weather, @Nullable SunDirection sun, @Nullable Double flowersM) {
-        double ev100 = light.floorEv(okta);
-        double contrast = light.contrastStops(okta);
+    public static Conditions of(LightAt light, Metering metering, double okta, Weather weather, @Nullable SunDirection sun, @Nullable Double flowersM) {
+        double ev100 = light.meteredEv(metering.part(), okta);
+        double contrast = metering.small() ? 0 : light.contrastStops(okta);
         double shade = Math.max(0, Math.min(contrast, ev100 - light.floor().shade()));
         Double sunEv = light.open().sun();
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
                 && light.floor().fleck() != null;
-        UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.plantAreaIndex(), flowersM == null ? FLOWERS_M : flowersM);
+        UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.place().canopy(), flowersM == null ? FLOWERS_M : flowersM);
         double meanMs = meanMs(weather);
         double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());
         return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs), atFlowers.apply(gustMs),
-                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null);
+                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null, metering);
     }
 
     /** The mean wind at 10 m, m/s; the gust where only that is forecast. */
@@ -61,7 +62,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
 
     /** The light in a lull, which gusts end. */
     Conditions inLull() {
-        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops);
+        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops, metering);
     }
 
     /** How far the shade is below the light metered, stops; 0 if that is unknown. */

@@ -1,5 +1,7 @@
 package understorey.exposure;
 
+import org.apache.commons.statistics.distribution.LogNormalDistribution;
+
 /** How often the wind drops. */
 final class Lulls {
 
@@ -10,8 +12,6 @@ final class Lulls {
      * Open ground has about half of that, and lulls there are rarer.
      */
     static final double IN_A_WOOD = 0.86;
-
-    private static final double STEP = 1e-3;
 
     private Lulls() {
     }
@@ -25,18 +25,6 @@ final class Lulls {
      */
     static double share(double left, double intensity) {
         double variance = Math.log(1 + intensity * intensity);
-        return normal((Math.log(left) + variance / 2) / Math.sqrt(variance));
-    }
-
-    /** Φ by Simpson's rule from the middle; within 1e-9 for |x| below 6. */
-    private static double normal(double x) {
-        int steps = 2 * (int) Math.ceil(Math.abs(x) / STEP / 2);
-        double step = steps == 0 ? 0 : x / steps;
-        double sum = 0;
-        for (int i = 0; i <= steps; i++) {
-            double at = i * step;
-            sum += (i == 0 || i == steps ? 1 : i % 2 == 1 ? 4 : 2) * Math.exp(-at * at / 2);
-        }
-        return 0.5 + sum * step / 3 / Math.sqrt(2 * Math.PI);
+        return LogNormalDistribution.of(-variance / 2, Math.sqrt(variance)).cumulativeProbability(left);
     }
 }

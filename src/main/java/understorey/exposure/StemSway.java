@@ -1,5 +1,7 @@
 package understorey.exposure;
 
+import understorey.light.CanopyLight;
+
 /**
  * Flowers in the wind: how much of it reaches them, how far it bends them, how that smears on the sensor.
  *
@@ -8,9 +10,6 @@ package understorey.exposure;
  */
 public final class StemSway {
 
-    /** Wind 2 m above the ground, as a share of the wind at 10 m in the open, by the plant area index of the trees above. */
-    private static final double[] INDEX = {0, 0.4, 0.8, 2.5};
-    private static final double[] SHARE_AT_2_M = {0.64, 0.45, 0.25, 0.12};
     /** Roughness length of a forest floor, m, and the height from which wind falls off by it (Lee and Black 1993). */
     private static final double ROUGHNESS_M = 0.012;
     private static final double TRUNK_SPACE_M = 2;
@@ -27,32 +26,17 @@ public final class StemSway {
     }
 
     /**
-     * Wind at the height of the flowers, m/s, from the wind at 10 m in the open (a gust for a gust); at least 0.1 m/s. At 2 m
-     * the share of it that is left is 0.64 on open ground, 0.45 in open woodland (index 0.4), 0.25 in a leafless wood (0.8) and
-     * 0.12 in a leafed one (2.5 and more), straight lines between: common practice, no source, and off by up to four
-     * times with trees and edges. From there down it is the logarithmic profile of a forest floor, u(z) ∝ ln(z / 12 mm), valid
+     * Wind at the height of the flowers, m/s, from the wind at 10 m in the open (a gust for a gust); at least 0.1 m/s. At 2 m it is
+     * that of {@link WindUnderTrees}. From there down it is the logarithmic profile of a forest floor, u(z) ∝ ln(z / 12 mm), valid
      * from 0.1 m to 2 m (Lee and Black 1993).
      *
-     * @param plantAreaIndex effective, of the canopy above; 0 for open ground
-     * @param heightM        of the flowers above the ground
+     * @param canopy  trees at the place
+     * @param heightM of the flowers above the ground
      */
-    public static double windAtFlowersMs(double wind10Ms, double plantAreaIndex, double heightM) {
+    static double windAtFlowersMs(double wind10Ms, CanopyLight canopy, double heightM) {
         double z = Math.max(LOWEST_M, Math.min(TRUNK_SPACE_M, heightM));
         double profile = Math.log(z / ROUGHNESS_M) / Math.log(TRUNK_SPACE_M / ROUGHNESS_M);
-        return Math.max(LEAST_MS, wind10Ms * shareAt2M(plantAreaIndex) * profile);
-    }
-
-    private static double shareAt2M(double plantAreaIndex) {
-        int last = INDEX.length - 1;
-        if (plantAreaIndex >= INDEX[last]) {
-            return SHARE_AT_2_M[last];
-        }
-        int from = 0;
-        while (plantAreaIndex > INDEX[from + 1]) {
-            from++;
-        }
-        double part = (plantAreaIndex - INDEX[from]) / (INDEX[from + 1] - INDEX[from]);
-        return SHARE_AT_2_M[from] + (SHARE_AT_2_M[from + 1] - SHARE_AT_2_M[from]) * part;
+        return Math.max(LEAST_MS, wind10Ms * WindUnderTrees.shareAt2M(canopy) * profile);
     }
 
     /**

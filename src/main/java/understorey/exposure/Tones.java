@@ -5,6 +5,7 @@ import understorey.advice.Advice;
 import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.kit.LensFit;
+import understorey.light.LightAt.Metered;
 import understorey.plan.Body;
 import understorey.plan.LightWish;
 
@@ -43,6 +44,11 @@ public final class Tones {
     /** The frames of the bracket; adds why, and where the petals belong. A phone makes its own frames. */
     static List<Integer> bracket(List<Advice> reasons, LensFit fit, Conditions conditions) {
         boolean raw = keepsRaw(fit);
+        Metering metering = conditions.metering();
+        if (metering.small()) {
+            reasons.add(metering.part() == Metered.SUN ? new ToneAdvice.SmallFrameInSun(metering.besideStops())
+                    : new ToneAdvice.SmallFrameInShade(metering.besideStops()));
+        }
         double above = above(conditions);
         if (conditions.sunStops() != null) {
             reasons.add(new ToneAdvice.FrameHoldsSun(conditions.sunStops()));

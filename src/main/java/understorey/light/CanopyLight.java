@@ -44,6 +44,12 @@ public record CanopyLight(double plantAreaIndex, @Nullable Double treeTopDeg, @N
         return trunks == null ? gap : Math.max(gap, trunks.sunShare(plantAreaIndex, azimuthDeg, altitudeDeg));
     }
 
+    /** Distance to the nearest known edge of the wood, m; positive infinity if none is known. */
+    public double nearestEdgeM() {
+        return trunks == null ? Double.POSITIVE_INFINITY
+                : trunks.edges().stream().mapToDouble(Edge::distanceM).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Altitude of tree tops of a height at a distance, degrees, seen from the ground. */
     static double treeTopDeg(double heightM, double distanceM) {
         return Math.toDegrees(Math.atan2(heightM, distanceM));

@@ -148,17 +148,29 @@ public record LightAt(SunAt sun, @Nullable Double shadowPerHeight, boolean above
         double byShare = (fleckShare - FEW_FLECKS) / (MANY_FLECKS - FEW_FLECKS);
         double byCloud = (okta - CLEAR_UP_TO_OKTA) / (MINGLED_OKTA - CLEAR_UP_TO_OKTA);
         double whole = plantAreaIndex() == 0 ? 1 : Math.max(0, Math.min(1, Math.max(byShare, byCloud)));
-        Falling floor = new Falling(sun, aboveSkyline, place, fleckShare, place.uniformSky(), place.overcastSky());
-        return ExposureValue.ev100(floor.groundLux(okta, whole) + floor.moonLux(moonLux, okta));
+        return ExposureValue.ev100(falling().groundLux(okta, whole) + falling().moonLux(moonLux, okta));
     }
 
-    /** The part of the ground that {@link #floorEv} meters. */
-    public enum Metered { GROUND, SHADE, SUN_AND_SHADE }
+    /** The part of the ground that a picture meters. */
+    public enum Metered { GROUND, SHADE, SUN_AND_SHADE, SUN }
 
-    /** Part that is metered under a cloud cover: under a canopy and a clear sky the shade, or flecks and shade together. */
+    /** Part that {@link #floorEv} meters: under a canopy and a clear sky the shade, or flecks and shade together. */
     public Metered metered(double okta) {
         return plantAreaIndex() == 0 || okta >= MINGLED_OKTA ? Metered.GROUND
                 : okta <= CLEAR_UP_TO_OKTA && fleckShare <= FEW_FLECKS ? Metered.SHADE : Metered.SUN_AND_SHADE;
+    }
+
+    /** Exposure value of one part of the ground under a cloud cover of 0 to 8 okta; of a sun that is hidden, of all of it. */
+    public double meteredEv(Metered part, double okta) {
+        return switch (part) {
+            case GROUND, SUN_AND_SHADE -> floorEv(okta);
+            case SHADE -> ExposureValue.ev100(falling().groundLux(okta, 0) + falling().moonLux(moonLux, okta));
+            case SUN -> floor.fleck() == null ? floorEv(okta) : floor.fleck();
+        };
+    }
+
+    private Falling falling() {
+        return new Falling(sun, aboveSkyline, place, fleckShare, place.uniformSky(), place.overcastSky());
     }
 
     /** Stops between a fleck of sun, on a plant or on the ground, and the shade beside it; 0 if clouds or leaves leave no flecks. */

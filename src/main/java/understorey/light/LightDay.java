@@ -71,7 +71,8 @@ public final class LightDay {
         Weather weather = air.apply(time);
         return new Moment(light.sun(), light.aboveSkyline(), light.fleckShare(), light.floorEv(cloud),
                 light.contrastStops(0), cloud, mist.at(time), drops.at(time), light.needsOpening(),
-                orUnknown(weather.temperatureC()), orUnknown(weather.rainMm()));
+                orUnknown(weather.temperatureC()), orUnknown(weather.rainMm()),
+                Rain.chance(weather.rainChance()));
     }
 
     private static double orUnknown(@Nullable Double figure) {

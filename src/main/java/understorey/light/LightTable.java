@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Site;
@@ -52,10 +53,31 @@ public final class LightTable {
 
     /** The light at an instant of a day from its rows, which are at even steps. */
     public static LightAt between(List<LightAt> rows, ZonedDateTime time) {
+        Place place = place(rows, time);
+        return LightAt.between(rows.get(place.before), rows.get(place.before + 1), place.share);
+    }
+
+    /**
+     * Where a time lies among rows.
+     *
+     * @param before the row before it, never the last one
+     * @param share  of the step that has passed; below 0 or above 1 for a time outside the rows
+     */
+    public record Place(int before, double share) {
+
+        /** A figure of the rows, linear between them; outside them that of the first or of the last. */
+        public double mix(IntToDoubleFunction figure) {
+            double within = Math.max(0, Math.min(1, share));
+            return figure.applyAsDouble(before) * (1 - within) + figure.applyAsDouble(before + 1) * within;
+        }
+    }
+
+    /** Where a time lies among the rows of a day, which are at even steps. */
+    public static Place place(List<LightAt> rows, ZonedDateTime time) {
         long step = Duration.between(rows.get(0).time(), rows.get(1).time()).toMillis();
         double past = (double) Duration.between(rows.get(0).time(), time).toMillis() / step;
-        int i = Math.max(0, Math.min(rows.size() - 2, (int) past));
-        return LightAt.between(rows.get(i), rows.get(i + 1), past - i);
+        int before = Math.max(0, Math.min(rows.size() - 2, (int) past));
+        return new Place(before, past - before);
     }
 
     /** The light at one instant: the moon counts from the end of civil twilight on. */

@@ -15,9 +15,10 @@ import understorey.sky.SunAt;
  * @param needsOpening  the sun comes in only from an edge of the wood, and none is known
  * @param temperatureC  of the air; not a number if unknown
  * @param rainMm        in the forecast's hour; not a number if unknown
+ * @param rainChance    of that rain, 0 to 1; 1 if the forecast gives only its amount
  */
 public record Moment(SunAt sun, boolean clear, double fleckShare, double floorEv, double contrastStops, double okta,
-                     double mist, double drops, boolean needsOpening, double temperatureC, double rainMm) {
+                     double mist, double drops, boolean needsOpening, double temperatureC, double rainMm, double rainChance) {
 
     /** Chance that no cloud covers the sun, if it is above the skyline. */
     double openSky() {

@@ -112,40 +112,46 @@ public record Outlook(double quality, Grade grade, List<Advice> because, List<In
         return moments.stream().map(moment -> wishes.weakest(moment).limits()).toList();
     }
 
-    /** What spoils a whole day, one thing after another; the shortest stretches join the one before or after. */
+    /**
+     * What spoils a whole day: the longest causes in order of time, each with its own hours. One of less than half an hour is left
+     * out unless all are so short, and two of a kind beside it become one.
+     */
     private static List<Spoil> throughout(Wishes wishes, List<Moment> day) {
         List<LightAdvice> limits = limits(wishes, day);
-        List<Integer> ends = new ArrayList<>();
-        for (int i = 1; i <= day.size(); i++) {
-            if (i == day.size() || limits.get(i).getClass() != limits.get(i - 1).getClass()) {
-                ends.add(i);
+        List<Run> runs = runs(limits);
+        if (runs.stream().anyMatch(run -> run.length() >= SHORTEST)) {
+            runs.removeIf(run -> run.length() < SHORTEST);
+        }
+        for (int i = runs.size() - 1; i > 0; i--) {
+            Run before = runs.get(i - 1);
+            if (limits.get(before.from).getClass() == limits.get(runs.get(i).from).getClass()) {
+                runs.set(i - 1, new Run(before.from, runs.remove(i).to));
             }
         }
-        int shortest = shortest(ends);
-        while (ends.size() > 1 && (ends.size() > MOST_SPOILS || length(ends, shortest) < SHORTEST)) {
-            ends.remove(shortest == 0 ? 0 : shortest - 1);
-            shortest = shortest(ends);
-        }
-        List<Spoil> spoils = new ArrayList<>();
-        for (int run = 0; run < ends.size(); run++) {
-            int from = ends.get(run) - length(ends, run);
-            int to = ends.get(run);
-            spoils.add(new Spoil(new Interval(time(day, from), time(day, Math.min(to, day.size() - 1))),
-                    mostFrequent(limits.subList(from, to))));
-        }
-        return spoils;
+        return runs.stream().sorted(Comparator.comparingInt(Run::length).reversed()).limit(MOST_SPOILS)
+                .sorted(Comparator.comparingInt(Run::from))
+                .map(run -> new Spoil(new Interval(time(day, run.from), time(day, Math.min(run.to, day.size() - 1))),
+                        mostFrequent(limits.subList(run.from, run.to)))).toList();
     }
 
-    private static int shortest(List<Integer> ends) {
-        int shortest = 0;
-        for (int run = 1; run < ends.size(); run++) {
-            shortest = length(ends, run) < length(ends, shortest) ? run : shortest;
+    /** Moments in a row, the last one excluded, with one cause. */
+    private record Run(int from, int to) {
+
+        int length() {
+            return to - from;
         }
-        return shortest;
     }
 
-    private static int length(List<Integer> ends, int run) {
-        return ends.get(run) - (run == 0 ? 0 : ends.get(run - 1));
+    private static List<Run> runs(List<LightAdvice> limits) {
+        List<Run> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= limits.size(); i++) {
+            if (i == limits.size() || limits.get(i).getClass() != limits.get(from).getClass()) {
+                runs.add(new Run(from, i));
+                from = i;
+            }
+        }
+        return runs;
     }
 
     /** The kind of advice that comes most often, with its figures nearest to the middle of the moments that have it. */

@@ -15,8 +15,9 @@ import understorey.advice.ColourAdvice;
  */
 public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
 
-    /** The altitude at which {@link ColourTemperature} has the blue sky alone: 9900 to 11 500 K in published lists. */
-    private static final double SKY_ALONE_DEG = -4;
+    /** Which light falls on what is photographed. */
+    public enum Lit { SUN, SHADE, SUN_AND_SHADE }
+
     private static final double STEP_K = 100;
     private static final int MOON_K = 4100;
     /** WMO: up to 4 okta the sky is clear or scattered, 8 is overcast. */
@@ -27,19 +28,27 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
 
     /**
      * In the sun, which is a fleck of it under leaves, the colour of sunlight at its altitude; in the shade, and while
-     * the sun is down, that of the blue sky; both drawn to the overcast's as cloud grows from 2 to 8 okta. Light under
+     * the sun is down, that of shade; for both together the middle between the two in reciprocal kelvins, by which colours
+     * mix. All are drawn to the overcast's as cloud grows from 2 to 8 okta. Light under
      * a plant area index above 1 has passed leaves or bounced off them, which keep back red and blue; a fleck has not.
      *
      * @param altitudeDeg of the sun, true
-     * @param inSun       the subject is in direct sun if no cloud hides it
+     * @param lit         if no cloud hides the sun
      */
-    public static WhiteBalance of(double altitudeDeg, boolean inSun, double okta, double plantAreaIndex) {
-        boolean sun = inSun && altitudeDeg > 0;
-        double exact = ColourTemperature.kelvin(sun ? altitudeDeg : SKY_ALONE_DEG, okta);
+    public static WhiteBalance of(double altitudeDeg, Lit lit, double okta, double plantAreaIndex) {
+        Lit by = altitudeDeg > 0 ? lit : Lit.SHADE;
+        boolean sun = by == Lit.SUN;
+        double inSun = ColourTemperature.kelvin(altitudeDeg, okta);
+        double inShade = ColourTemperature.shadeKelvin(altitudeDeg, okta);
+        double exact = switch (by) {
+            case SUN -> inSun;
+            case SHADE -> inShade;
+            case SUN_AND_SHADE -> 2 / (1 / inSun + 1 / inShade);
+        };
         int kelvin = (int) (Math.round(exact / STEP_K) * STEP_K);
         boolean green = plantAreaIndex > GREEN_INDEX && !(sun && okta <= SCATTERED_OKTA);
         List<Advice> reasons = new ArrayList<>();
-        reasons.add(light(kelvin, altitudeDeg, sun, okta));
+        reasons.add(light(kelvin, altitudeDeg, by, okta));
         if (green) {
             reasons.add(new ColourAdvice.GreenCast());
         }
@@ -51,16 +60,17 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
         return new WhiteBalance(MOON_K, false, List.of(new ColourAdvice.WhiteBalanceMoon(MOON_K)));
     }
 
-    private static Advice light(int kelvin, double altitudeDeg, boolean sun, double okta) {
+    private static Advice light(int kelvin, double altitudeDeg, Lit lit, double okta) {
         if (okta >= OVERCAST_OKTA) {
             return new ColourAdvice.WhiteBalanceCloud(kelvin);
         }
         if (okta > SCATTERED_OKTA) {
             return new ColourAdvice.WhiteBalanceBroken(kelvin);
         }
-        if (sun) {
-            return new ColourAdvice.WhiteBalanceSun(kelvin, altitudeDeg);
-        }
-        return new ColourAdvice.WhiteBalanceShade(kelvin);
+        return switch (lit) {
+            case SUN -> new ColourAdvice.WhiteBalanceSun(kelvin, altitudeDeg);
+            case SHADE -> new ColourAdvice.WhiteBalanceShade(kelvin);
+            case SUN_AND_SHADE -> new ColourAdvice.WhiteBalanceSunAndShade(kelvin);
+        };
     }
 }

@@ -76,6 +76,12 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
         return and(ramp(ev, 0, 5), ev < 0 ? new LightAdvice.LightGone(ev) : new LightAdvice.TooDim(ev));
     }
 
+    /** This wish in the rain, and the light after rain comes when it is over. */
+    Wish inRain(Moment moment) {
+        double left = Rain.leaves(moment);
+        return left == 1 ? this : and(left, new LightAdvice.RainFalls(moment.rainMm(), moment.rainChance()));
+    }
+
     /** An unknown share counts as one half. */
     private static Wish likelihood(double share, LightAdvice likely, LightAdvice possible, LightAdvice unlikely,
                                    LightAdvice notJudged) {

@@ -51,8 +51,8 @@ public final class DaysList {
         StringBuilder text = new StringBuilder(4096);
         for (FloweringWindow window : ranking.windows()) {
             text.append(Words.capital(window.subject().name())).append(": full flower ")
-                    .append(full(window.fullFrom(), window.fullTo())).append(", most likely on ")
-                    .append(Dates.dayMonth(window.best())).append(", peak likely between ")
+                    .append(full(window.fullFrom(), window.fullTo())).append("; highest chance on ")
+                    .append(Dates.dayMonth(window.best())).append("; peak likely between ")
                     .append(Dates.dayMonth(window.peak().from())).append(" and ")
                     .append(Dates.dayMonth(window.peak().to())).append(".\n");
             window.reasons().forEach(reason -> text.append("  ").append(plain(reason)).append('\n'));

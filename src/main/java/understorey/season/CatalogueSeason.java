@@ -35,6 +35,10 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
     /** Standard error of one place for another, days, and share of the shift: derived from the places in {@code peaks-elsewhere.csv}. */
     private static final double PLACE_D = 8;
     private static final double SHIFT_SHARE = 0.25;
+    /** Length of the months of a flora in standard errors of the peak: an assumption. */
+    private static final double MONTHS_ERRORS = 4;
+    /** Standard error as a share of the shift of a flora's months, which hold for a whole country: an assumption. */
+    private static final double MONTHS_SHIFT_SHARE = 0.5;
     /** Standard error of half a year for a plant brought to the other hemisphere, days: lupine 18, fly agaric 25 off; two cases only. */
     private static final double MIRRORED_D = 15;
 
@@ -73,8 +77,8 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
         double degrees = subject.monthsLatitude() == null ? 0 : Math.abs(latitude) - subject.monthsLatitude();
         double heights = site.elevationM() == null ? 0 : (site.elevationM() - LOW_GROUND_M) / HEIGHT_M;
         double later = inSpring(scale, latitude) ? laterD(degrees, heights) : 0;
-        double error = Math.max(LEAST_ERROR_D, length / 4.0);
-        return new CatalogueSeason(scale, Prediction.assumed(later, Math.hypot(error, later / 2)), Course.USUAL,
+        double error = Math.max(LEAST_ERROR_D, length / MONTHS_ERRORS);
+        return new CatalogueSeason(scale, Prediction.assumed(later, Math.hypot(error, later * MONTHS_SHIFT_SHARE)), Course.USUAL,
                 reasons(new SeasonAdvice.ByCatalogue(months.first(), months.last()), later));
     }
 

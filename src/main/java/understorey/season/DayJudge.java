@@ -22,7 +22,7 @@ import understorey.weather.Weather;
 /** Judges one day of a trip after another. The weights of hours and weather are common practice, no source. */
 final class DayJudge {
 
-    private static final int TOLD = 3;
+    private static final int MOST_PROMISES = 3;
     private static final Duration SHOT = Duration.ofMinutes(15);
     private static final double FULL_FROM = 0.5;
     private static final double PERHAPS_FROM = 0.15;
@@ -33,7 +33,7 @@ final class DayJudge {
     private static final double WINDY = 0.7;
     private static final double WINDY_MS = 5;
     private static final double RAIN_COUNTS_MM = 0.2;
-    private static final double TOLD_FROM = 0.3;
+    private static final double NAMED_FROM = 0.3;
 
     private final Trip trip;
     private final List<FloweringWindow> windows;
@@ -78,7 +78,7 @@ final class DayJudge {
         double share = hours(hours, reasons) * (lights == null ? 1 : weather(lights, reasons));
         promises.sort(Comparator.comparing((RankedDay.Promise promise) -> -promise.value() * promise.priority()));
         return new RankedDay(date, 0, value / weights * share, known == 0 ? null : Double.valueOf(flower / known),
-                light / weights, hours, wants, List.copyOf(promises.subList(0, Math.min(TOLD, promises.size()))),
+                light / weights, hours, wants, List.copyOf(promises.subList(0, Math.min(MOST_PROMISES, promises.size()))),
                 List.copyOf(reasons));
     }
 
@@ -153,7 +153,7 @@ final class DayJudge {
         double wet = 0;
         double windy = 0;
         double strongest = 0;
-        boolean told = false;
+        boolean known = false;
         for (Weather weather : lights.weather()) {
             boolean rains = weather.rainMm() != null && weather.rainMm() >= RAIN_COUNTS_MM;
             double rain = rains ? weather.rainChance() == null ? 1 : weather.rainChance() : 0;
@@ -161,17 +161,17 @@ final class DayJudge {
             wet += rain;
             windy += blows ? 1 : 0;
             strongest = Math.max(strongest, weather.windMs() == null ? 0 : weather.windMs());
-            told |= weather.windMs() != null || weather.rainMm() != null || weather.temperatureC() != null;
+            known |= weather.windMs() != null || weather.rainMm() != null || weather.temperatureC() != null;
             sum += (1 - rain * (1 - WET)) * (blows ? WINDY : 1);
         }
         int steps = lights.weather().size();
-        if (wet / steps >= TOLD_FROM) {
+        if (wet / steps >= NAMED_FROM) {
             reasons.add(new DayAdvice.DayRain(wet / steps));
         }
-        if (windy / steps >= TOLD_FROM) {
+        if (windy / steps >= NAMED_FROM) {
             reasons.add(new DayAdvice.DayWind(strongest));
         }
-        if (!told && !trip.forecast().isEmpty()) {
+        if (!known && !trip.forecast().isEmpty()) {
             reasons.add(new DayAdvice.DayWithoutForecast());
         }
         return sum / steps;

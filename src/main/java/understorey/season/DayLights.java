@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
 import understorey.light.Moment;
+import understorey.light.Rain;
 import understorey.light.Standpoint;
 import understorey.light.Wishes;
 import understorey.plan.LightWish;
@@ -59,12 +60,13 @@ final class DayLights {
     DayLights(Trip trip, LocalDate date, Interval hours) {
         this.trip = trip;
         this.hours = hours;
+        ExpectedSky sky = new ExpectedSky(trip);
         for (ZonedDateTime time = hours.from(); time.isBefore(hours.to()); time = time.plus(STEP)) {
             track.add(SunAt.of(trip.site().position(), time));
-            weather.add(Weather.at(time, trip.forecast(), trip.sky()));
+            weather.add(sky.weather(time));
         }
         Drops drops = Drops.of(date, trip.site().zone(), trip.forecast(), trip.sky());
-        this.day = new LightDay(time -> 0, time -> Weather.at(time, trip.forecast(), trip.sky()), mist(date), drops);
+        this.day = new LightDay(time -> 0, sky::weather, mist(date), drops);
     }
 
     private Mist mist(LocalDate date) {
@@ -112,15 +114,12 @@ final class DayLights {
     }
 
     private static double quality(Shot shot, Moment moment) {
-        return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? 1 : 0
+        return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? Rain.leaves(moment) : 0
                 : Wishes.of(shot).quality(moment);
     }
 
     private Moment[][] at(Standpoint place) {
-        boolean unknown = false;
-        for (Weather then : weather) {
-            unknown |= then.okta() == null;
-        }
+        boolean unknown = weather.stream().anyMatch(then -> then.okta() == null);
         Moment[][] skies = new Moment[unknown ? ExpectedSky.ANY.size() : 1][track.size()];
         for (int i = 0; i < track.size(); i++) {
             LightAt light = LightAt.of(track.get(i), place);

@@ -5,6 +5,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
+import understorey.light.LightTable;
 import understorey.sky.SunDay;
 
 /**
@@ -18,20 +19,16 @@ public final class DayCurve {
     private static final double DIM_EV = 0.45;
 
     private final List<LightAt> light;
-    private final ZonedDateTime first;
     private final double stepSeconds;
 
     public DayCurve(List<LightAt> light) {
         this.light = light;
-        this.first = light.get(0).sun().time();
-        this.stepSeconds = Duration.between(first, light.get(1).sun().time()).toSeconds();
+        this.stepSeconds = Duration.between(light.get(0).time(), light.get(1).time()).toSeconds();
     }
 
     /** Altitude of the sun's centre, degrees. */
     public double altitudeDeg(ZonedDateTime time) {
-        double row = row(time);
-        int before = before(row);
-        return mix(light.get(before).sun().altitudeDeg(), light.get(before + 1).sun().altitudeDeg(), row - before);
+        return LightTable.place(light, time).mix(row -> light.get(row).sun().altitudeDeg());
     }
 
     public boolean up(ZonedDateTime time) {
@@ -43,9 +40,7 @@ public final class DayCurve {
      * twilight, sun at −6°, when outdoor work needs a light. Under leaves that is earlier in the evening than in the open.
      */
     public boolean dim(ZonedDateTime time) {
-        double row = row(time);
-        int before = before(row);
-        return mix(floorEv(before), floorEv(before + 1), row - before) < DIM_EV;
+        return LightTable.place(light, time).mix(this::floorEv) < DIM_EV;
     }
 
     /** Last time of the day without a head torch; null if the day ends without one, or needs one all day. */
@@ -86,19 +81,7 @@ public final class DayCurve {
         return light.get(row).sun().time().plusSeconds(Math.round(share * stepSeconds));
     }
 
-    private double row(ZonedDateTime time) {
-        return Math.max(0, Math.min(light.size() - 1, Duration.between(first, time).toSeconds() / stepSeconds));
-    }
-
-    private int before(double row) {
-        return Math.min(light.size() - 2, (int) row);
-    }
-
     private double floorEv(int row) {
         return light.get(row).floor().overcast();
-    }
-
-    private static double mix(double one, double other, double share) {
-        return one * (1 - share) + other * share;
     }
 }

@@ -104,23 +104,23 @@ final class DropsEstimate {
             wetted(begins, true);
             film.dew();
             shares[step] = film.share();
-        } else if (film.stands()) {
+        } else if (film.wet()) {
             shares[step] = likely(film.share());
             double lossMm = lossMm(weather, !begins.isBefore(dayBegins));
             losses[step] = likely(lossMm / film.laidMm());
             double part = lossMm <= film.mm() ? 1 : film.mm() / lossMm;
             film.lose(lossMm);
-            if (!film.stands()) {
+            if (!film.wet()) {
                 dried(begins.plusSeconds(Math.round(part * Drops.STEP_S)));
             }
         }
     }
 
     private void wetted(ZonedDateTime begins, boolean dew) {
-        if (film.stands() && ofDew && !dew && begins.isAfter(dayBegins)) {
+        if (film.wet() && ofDew && !dew && begins.isAfter(dayBegins)) {
             reasons.add(new WeatherAdvice.DropsOfDew(begins));
         }
-        chance = film.stands() && !dew ? chance : null;
+        chance = film.wet() && !dew ? chance : null;
         wetUntil = begins.plusSeconds(Drops.STEP_S);
         ofDew = dew;
     }
@@ -165,7 +165,7 @@ final class DropsEstimate {
 
     /** Ends the drops where the forecast ends: how long they stay is then unknown. */
     private void outlast(ZonedDateTime time) {
-        if (film.stands() && time.isAfter(dayBegins)) {
+        if (film.wet() && time.isAfter(dayBegins)) {
             dryBy = null;
             reasons.add(new WeatherAdvice.DropsOutlast(time));
             ifItRains();

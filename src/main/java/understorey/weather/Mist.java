@@ -18,10 +18,10 @@ import understorey.sky.SunDay;
  * ground of a closed wood less (from memory).
  *
  * @param likelihood null if it is unknown
- * @param stands     time in which mist is to be expected, from 2 hours before sunrise; null if none is likely
+ * @param when       time in which mist is to be expected, from 2 hours before sunrise; null if none is likely
  * @param reasons    in the order of telling; never empty
  */
-public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, List<Advice> reasons) {
+public record Mist(@Nullable Likelihood likelihood, @Nullable Interval when, List<Advice> reasons) {
 
     /** FAA AC 00-6A: fog is to be anticipated at a spread of 5 °F and less. */
     private static final double DAMP_C = 2.8;
@@ -84,9 +84,9 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
         ZonedDateTime latest = sun.sunrise().plus(IN_SHADE);
         boolean inShade = sunOnFloor == null || sunOnFloor.isAfter(latest);
         ZonedDateTime thins = sunOnFloor == null || inShade ? latest : sunOnFloor;
-        Interval stands = new Interval(sun.sunrise().minus(BEFORE_SUNRISE), thins.plus(THINNING));
-        reasons.add(clearing(inShade, thins, stands.to()));
-        return new Mist(likelihood, stands, reasons);
+        Interval when = new Interval(sun.sunrise().minus(BEFORE_SUNRISE), thins.plus(THINNING));
+        reasons.add(clearing(inShade, thins, when.to()));
+        return new Mist(likelihood, when, reasons);
     }
 
     /**
@@ -94,13 +94,13 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval stands, L
      * unknown likelihood.
      */
     public double at(ZonedDateTime time) {
-        if (stands == null || !stands.contains(time)) {
+        if (when == null || !when.contains(time)) {
             return 0;
         }
         if (likelihood == null) {
             return Double.NaN;
         }
-        double left = (double) Duration.between(time, stands.to()).toSeconds() / THINNING.toSeconds();
+        double left = (double) Duration.between(time, when.to()).toSeconds() / THINNING.toSeconds();
         return level(likelihood) * Math.min(1, left);
     }
 

@@ -37,7 +37,7 @@ final class WaterFilm {
         mm = 0;
     }
 
-    boolean stands() {
+    boolean wet() {
         return mm > 0;
     }
 

@@ -14,6 +14,8 @@ import static understorey.brief.SmallTrip.visit;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
+import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,9 +23,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
 import understorey.advice.LightAdvice;
+import understorey.advice.ToneAdvice;
 import understorey.advice.TripAdvice;
+import understorey.advice.WeatherAdvice;
 import understorey.light.Outlook;
 import understorey.light.Outlook.Grade;
+import understorey.plan.Position;
+import understorey.sky.SunAt;
 import understorey.weather.Likelihood;
 
 /** What an expert expects of the light in a wood. All of it is common practice, no source. */
@@ -70,6 +76,20 @@ class LightDecisionsTest {
             assertEquals(295, Samples.the(LightAdvice.NeedsOpening.class, outlook.because()).bearing(), 15);
         }
 
+        /** A low evening sun is not too high: it lights the other side, or cloud hides it. */
+        @Test
+        void namesWhatSpoilsADayWithTheHoursInWhichItDoes() throws IOException {
+            Outlook outlook = outlook("Glow", edge("WNW"), FULL_BAG, visit("06:00", "21:00"),
+                    forecast(3, 23, "temperature: 10 °C, wind: 1 m/s, cloud: 6, rain: 0 mm"), GLOW.replace("WNW", "E"));
+            assertEquals(List.of(), outlook.windows());
+            List<Outlook.Spoil> high = outlook.spoils().stream().filter(spoil -> spoil.why() instanceof LightAdvice.SunTooHigh).toList();
+            assertEquals(1, high.size(), outlook.spoils().toString());
+            for (ZonedDateTime end : List.of(high.get(0).when().from(), high.get(0).when().to())) {
+                double altitude = SunAt.of(new Position(52.337, -3.548), end).altitudeDeg();
+                assertTrue(altitude > 6, end + ": the sun is at " + altitude);
+            }
+        }
+
         /** The sun is out for half of the time. */
         @Test
         void callsAHalfCoveredSkyLessSoftThanAClosedOne() throws IOException {
@@ -92,6 +112,7 @@ class LightDecisionsTest {
             Likelihood likelihood = brief.shot("Head").fitted().place().mist().likelihood();
             assertTrue(likelihood == Likelihood.NONE || likelihood == Likelihood.LOW, likelihood.toString());
             assertEquals(Grade.POOR, brief.shot("Head").outlook().grade());
+            assertTrue(has(WeatherAdvice.WithoutMist.class, brief.shot("Head").mist()), brief.shot("Head").mist().toString());
         }
 
         @Test
@@ -99,6 +120,39 @@ class LightDecisionsTest {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "08:00"), cloud(0, "3 °C"), HEAD.replace("soft", "mist"));
             assertEquals(Likelihood.HIGH, brief.shot("Head").fitted().place().mist().likelihood());
             assertEquals(Grade.GOOD, brief.shot("Head").outlook().grade());
+        }
+
+        /** A meter makes mist mid-grey; and an expert knows what to do when the mist does not come. */
+        @Test
+        void saysHowToExposeInMistAndWhatToDoWithoutIt() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "08:00"), cloud(0, "3 °C"), """
+                    shots:
+                      - {name: Mist, subject: ramsons, role: opening, light: [mist]}
+                      - {name: Head, subject: ramsons, role: closing, light: [soft]}
+                    """);
+            TimedShot mist = brief.shot("Mist");
+            WeatherAdvice.InMist exposed = Samples.the(WeatherAdvice.InMist.class, mist.mist());
+            assertTrue(exposed.least() > 0.5 && exposed.most() <= 1, exposed.toString());
+            assertTrue(exposed.until().isAfter(mist.time().to()), exposed.toString());
+            assertTrue(has(WeatherAdvice.WithoutMist.class, mist.mist()), mist.mist().toString());
+            assertEquals(List.of(), brief.shot("Head").mist());
+        }
+
+        /** It changes every picture that is taken in it, and needs saying once. */
+        @Test
+        void saysOnceHowToExposeInLikelyMist() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "06:30"), cloud(0, "3 °C"), """
+                    shots:
+                      - {name: Carpet, subject: ramsons, role: opening}
+                      - {name: Head, subject: ramsons, role: closing}
+                    """);
+            assertEquals(1, brief.inMist().size());
+        }
+
+        @Test
+        void saysNothingOfMistInTheAfternoon() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, visit("13:00", "15:00"), cloud(0, "3 °C"), HEAD);
+            assertEquals(List.of(), brief.inMist());
         }
 
         @Test
@@ -132,6 +186,61 @@ class LightDecisionsTest {
             Brief brief = planned(folder, unsaid, PHONE, visit("08:00", "10:00"), HEAD.replace("ramsons", "fireweed"));
             assertTrue(brief.findings().stream().noneMatch(TripAdvice.WoodAssumed.class::isInstance), brief.findings().toString());
             assertNull(brief.trip().site().canopy());
+        }
+    }
+
+    /** A small frame lies in a fleck of sun or in the shade beside it, and a wide one holds both. */
+    @Nested
+    class InFlecksOfSun {
+
+        private static final String LEAFLESS = WOOD.replace("half-leaf", "leafless");
+        private static final String NOON = visit("11:00", "13:00") + "sky: clear\n";
+        private static final String CARPET = "shots: [{name: Carpet, subject: ramsons, role: opening}]\n";
+
+        private TimedShot shot(String name, String shots) throws IOException {
+            TimedShot shot = planned(folder, LEAFLESS, FULL_BAG, NOON, shots).shot(name);
+            assertTrue(shot.light().fleckShare() > 0.1 && shot.light().contrastStops(0) > 2, shot.light().toString());
+            return shot;
+        }
+
+        @Test
+        void exposesASoftCloseUpForTheShade() throws IOException {
+            TimedShot head = shot("Head", HEAD);
+            assertEquals(head.light().floor().shade(), head.settings().ev100(), 0.05);
+            assertEquals(List.of(0), head.settings().bracketStops());
+            ToneAdvice.SmallFrameInShade shade = Samples.the(ToneAdvice.SmallFrameInShade.class, head.settings().reasons());
+            assertEquals(head.light().contrastStops(0), shade.stops(), 0.05);
+        }
+
+        @Test
+        void exposesABacklitCloseUpForTheFleck() throws IOException {
+            TimedShot head = shot("Head", HEAD.replace("soft", "backlight").replace("closing", "closing, facing: S"));
+            assertEquals(head.light().floor().fleck(), head.settings().ev100(), 0.05);
+            assertTrue(has(ToneAdvice.SmallFrameInSun.class, head.settings().reasons()), head.settings().reasons().toString());
+            assertTrue(head.whiteBalance().kelvin() < 5600, head.whiteBalance().toString());
+        }
+
+        /** A picture of the carpet holds both lights: its darkest frame is for the flecks. */
+        @Test
+        void protectsTheFlecksOfTheCarpet() throws IOException {
+            TimedShot carpet = shot("Carpet", CARPET);
+            assertTrue(carpet.settings().ev100() > carpet.light().floor().shade() + 0.3, carpet.settings().toString());
+            double above = carpet.light().floor().fleck() - carpet.settings().ev100();
+            assertTrue(-carpet.settings().bracketStops().get(0) + carpet.settings().lessStops() >= above - 1, carpet.settings().toString());
+        }
+
+        /** Camera presets for shade are at 7000 to 8000 K. */
+        @Test
+        void balancesOpenShadeAsCamerasDo() throws IOException {
+            int shade = shot("Head", HEAD).whiteBalance().kelvin();
+            assertTrue(shade >= 7000 && shade <= 8000, shade + " K");
+        }
+
+        @Test
+        void balancesSunAndShadeBetweenTheTwo() throws IOException {
+            TimedShot carpet = planned(folder, LEAFLESS, FULL_BAG, visit("08:00", "09:00"), "sky: clear\n", CARPET).shot("Carpet");
+            int mixed = carpet.whiteBalance().kelvin();
+            assertTrue(mixed > 5000 && mixed < 7000, mixed + " K at " + carpet.light());
         }
     }
 }

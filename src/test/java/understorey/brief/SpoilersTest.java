@@ -102,7 +102,7 @@ class SpoilersTest {
             return wind.pictures().stream().allMatch(number -> brief.timed().get(number - 1).settings().motionBlur() != null);
         } else if (risk instanceof SpoilerAdvice.MistHidesSun mist) {
             return mist.pictures().stream().map(number -> brief.timed().get(number - 1)).allMatch(shot ->
-                    shot.time().from().isBefore(shot.fitted().place().mist().stands().to()) && !mist.gone().isBefore(shot.fitted().place().mist().stands().to()));
+                    shot.time().from().isBefore(shot.fitted().place().mist().when().to()) && !mist.gone().isBefore(shot.fitted().place().mist().when().to()));
         } else if (risk instanceof SpoilerAdvice.LightPoor light) {
             return light.pictures().stream().allMatch(number -> brief.timed().get(number - 1).poorLight());
         } else if (risk instanceof SpoilerAdvice.PicturesCompromised pictures) {

@@ -1,6 +1,7 @@
 package understorey.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -35,7 +36,7 @@ class OutlookTest {
         double altitude = steps - 6;
         boolean clear = altitude > 3;
         return new Moment(new SunAt(time, 80 + steps, altitude), clear, clear ? 0.2 : 0, 5 + steps / 4.0,
-                clear ? 4 : 0, okta, 0, 0, false, Double.NaN, 0);
+                clear ? 4 : 0, okta, 0, 0, false, Double.NaN, 0, 1);
     }
 
     private static Outlook outlook(double okta, int planned, LightWish... wishes) {
@@ -95,13 +96,15 @@ class OutlookTest {
         Outlook outlook = outlook(4.9, 12, LightWish.LOW_SUN, LightWish.OVERHEAD);
         assertEquals(List.of(), outlook.windows());
         assertTrue(outlook.spoils().size() > 1 && outlook.spoils().size() <= 4, outlook.spoils().toString());
-        for (int i = 1; i < outlook.spoils().size(); i++) {
-            assertEquals(outlook.spoils().get(i - 1).when().to(), outlook.spoils().get(i).when().from());
-            assertNotEquals(kinds(outlook).get(i - 1), kinds(outlook).get(i));
-        }
         List<Moment> day = morning(4.9);
+        Wishes wishes = new Wishes(List.of(LightWish.LOW_SUN, LightWish.OVERHEAD), 90.0, null);
+        for (int i = 0; i < outlook.spoils().size(); i++) {
+            Interval when = outlook.spoils().get(i).when();
+            assertFalse(i > 0 && when.from().isBefore(outlook.spoils().get(i - 1).when().to()), outlook.spoils().toString());
+            Moment first = day.stream().filter(moment -> moment.sun().time().equals(when.from())).findFirst().orElseThrow();
+            assertEquals(kinds(outlook).get(i), wishes.weakest(first).limits().getClass());
+        }
         assertEquals(day.get(0).sun().time(), outlook.spoils().get(0).when().from());
-        assertEquals(day.get(day.size() - 1).sun().time(), outlook.spoils().get(outlook.spoils().size() - 1).when().to());
     }
 
     /** A sun at 24° is out half of the time under 4 okta: between 0.36 at 10° and 0.57 at 30°, reference/sun-line.csv. */

@@ -27,6 +27,7 @@ import understorey.advice.HelpAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Fits;
+import understorey.exposure.Metering;
 import understorey.exposure.Settings;
 import understorey.kit.Darkening;
 import understorey.kit.Intent;
@@ -72,7 +73,7 @@ class PackingTest {
         List<Advice> helps = new ArrayList<>();
         for (ShotFit fit : smallest.fits()) {
             Settings settings = Exposure.of(fit.best(), Darkening.of(bag, fit.best()),
-                    new Conditions(ev, contrastStops, null, 0, 0, null));
+                    new Conditions(ev, contrastStops, null, 0, 0, null, Metering.GROUND));
             if (fit.best().verdict().and(settings.verdict()) != Verdict.CANNOT) {
                 uses.add(new Packing.Use(fit.best(), settings, settings.dimming()));
             }

@@ -63,7 +63,7 @@ class DropsTest {
         assertEquals(1, film.share(), NEAR);
         film.lose(9);
         assertEquals(0, film.share(), NEAR);
-        assertTrue(!film.stands());
+        assertTrue(!film.wet());
     }
 
     @Test

@@ -211,6 +211,6 @@ class MistTest {
         Mist mist = Mist.atDawn(sun, null, rows(at("01:00").damp(6, 1).wind(1).cloud(1),
                 at("07:00").damp(6, 1).wind(1).cloud(1)), null);
         assertEquals(Likelihood.HIGH, mist.likelihood());
-        assertEquals(Duration.ofMinutes(120 + 120 + 90), mist.stands().length());
+        assertEquals(Duration.ofMinutes(120 + 120 + 90), mist.when().length());
     }
 }

@@ -34,12 +34,17 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
     /** Less than any eye walks by: a metering guide ends at −6, a quarter moon. */
     private static final double LEAST_MOON_EV = -8;
 
-    static LightView of(Brief brief, Sentences sentences) {
-        return new LightView(sun(brief.day().sun()), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),
+    /**
+     * The light of a day.
+     *
+     * @param sunlit when the sun is above the skyline, by place
+     */
+    static LightView of(Brief brief, Row sunlit, Sentences sentences) {
+        return new LightView(sun(brief.day().sun(), sunlit), moon(brief), pair(brief.day().sun().sunrise(), brief.day().sun().sunset()),
                 WeatherView.lines(brief), sentences.of(brief.day().drops().reasons()), table(brief));
     }
 
-    private static List<Row> sun(SunDay sun) {
+    private static List<Row> sun(SunDay sun, Row sunlit) {
         List<Row> rows = new ArrayList<>();
         if (sun.upAllDay()) {
             rows.add(new Row("Sun", "does not set on this day"));
@@ -51,7 +56,8 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, List<W
         rows.add(new Row("Civil dawn, dusk", pair(sun.civilDawn(), sun.civilDusk())));
         rows.add(new Row("Deep twilight (blue hour), morning", orDash(sun.deepTwilightMorning(), Dates::span)));
         rows.add(new Row("Low sun (golden hour), morning", orDash(sun.lowSunMorning(), Dates::span)));
-        rows.add(new Row("Sunrise, sunset", pair(sun.sunrise(), sun.sunset())));
+        rows.add(new Row("Sunrise, sunset (level horizon)", pair(sun.sunrise(), sun.sunset())));
+        rows.add(sunlit);
         rows.add(new Row("Solar noon", Dates.clock(sun.solarNoon()) + ", sun at "
                 + Words.degrees(sun.noonAltitudeDeg())));
         rows.add(new Row("Low sun (golden hour), evening", orDash(sun.lowSunEvening(), Dates::span)));

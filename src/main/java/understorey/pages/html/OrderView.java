@@ -47,9 +47,9 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
      * One line of the running order.
      *
      * @param brief the same on the field sheet; null where that has no line for it
-     * @param told  a picture's place in the story
+     * @param story a picture's place in the story
      */
-    public record Step(String from, String to, String what, @Nullable String brief, boolean shoot, String told) {
+    public record Step(String from, String to, String what, @Nullable String brief, boolean shoot, String story) {
     }
 
     /** Another day, all its pictures in the order taken, and what to do otherwise on it. */

@@ -27,13 +27,14 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
 
     static List<OtherLight> skies(TimedShot shot) {
         return shot.otherSkies().stream().map(other -> of(Words.orDash(other.sky(),
-                sky -> Words.word(sky) + metered(shot.light().metered(sky.okta()))), other, shot.settings())).toList();
+                sky -> Words.word(sky) + metered(other.metered())), other, shot.settings())).toList();
     }
 
     private static String metered(LightAt.Metered metered) {
         return switch (metered) {
             case GROUND -> "";
             case SHADE -> ", metered in the shade";
+            case SUN -> ", metered in the sun";
             case SUN_AND_SHADE -> ", sun and shade metered together";
         };
     }

@@ -87,7 +87,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
-                LightView.of(brief, sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
+                LightView.of(brief, new Row("Sun above " + horizon(places), sunlit(places)), sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
                 VisitView.of(brief, sentences), sentences.of(brief.story().gaps()), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),

@@ -78,8 +78,8 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     private static List<Row> rows(FloweringWindow window, Brief brief) {
         return List.of(new Row("First flowers", expected(window.first())),
                 new Row("In full flower", Dates.dates(window.fullFrom(), window.fullTo())
-                        + ", most likely on " + Dates.dayMonth(window.best()) + "; its peak "
-                        + expected(window.peak())),
+                        + "; highest chance on " + Dates.dayMonth(window.best())),
+                new Row("Peak", expected(window.peak())),
                 new Row("Over", expected(window.over())),
                 new Row(brief.trip().hidesTheDay() ? "In mid " + Words.name(brief.date().getMonth()) : "On " + Dates.dayMonth(brief.date()),
                         Words.percent(window.chanceOn(brief.date())) + " chance of full flower"));

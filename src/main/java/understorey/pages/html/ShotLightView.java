@@ -46,6 +46,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         if (shot.whiteBalance() != null) {
             add(rows, "White balance", shot.whiteBalance().reasons(), sentences);
         }
+        add(rows, "Mist", shot.mist(), sentences);
         String weather = WeatherView.inOneLine(shot.weather());
         if (weather != null) {
             rows.add(new Row("Weather", weather));
@@ -56,14 +57,14 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
 
     private static void add(List<Row> rows, String name, List<Advice> reasons, Sentences sentences) {
         if (!reasons.isEmpty()) {
-            rows.add(new Row(name, told(reasons, sentences)));
+            rows.add(new Row(name, inText(reasons, sentences)));
         }
     }
 
     /** The grade, why, the best times, and what spoils the rest. */
     private static String hope(Outlook outlook, Sentences sentences) {
         StringBuilder hope = new StringBuilder(Words.word(outlook.grade())).append(". ")
-                .append(told(outlook.because(), sentences));
+                .append(inText(outlook.because(), sentences));
         if (outlook.windows().isEmpty()) {
             hope.append(" Poor all day.");
         } else {
@@ -103,7 +104,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         return shot.intent().shot().light().stream().map(Words::word).collect(Collectors.joining(", "));
     }
 
-    private static String told(List<Advice> reasons, Sentences sentences) {
+    private static String inText(List<Advice> reasons, Sentences sentences) {
         return String.join(" ", sentences.of(reasons));
     }
 }

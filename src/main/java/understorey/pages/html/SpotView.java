@@ -43,6 +43,7 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
         }
         if (number == 1) {
             mist.addAll(sentences.of(spot.place().mist().reasons()));
+            mist.addAll(sentences.of(brief.inMist()));
         }
         Drawing dayLight = spot.dayLight().drawing(sentences::of);
         Drawing skyline = spot.skyline().drawing(sentences::of);

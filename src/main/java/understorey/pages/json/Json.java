@@ -152,7 +152,7 @@ public final class Json {
     }
 
     /** Reasons as sentences. */
-    Json told(String key, List<Advice> reasons, Function<Advice, String> sentences) {
+    Json sentences(String key, List<Advice> reasons, Function<Advice, String> sentences) {
         return texts(key, reasons.stream().map(sentences).toList());
     }
 

@@ -39,10 +39,10 @@ final class OrderJson {
     }
 
     void story(Json json) {
-        json.objects("story", brief.story().sequence(), this::told);
+        json.objects("story", brief.story().sequence(), this::inStory);
     }
 
-    private void told(Json json, Intent intent) {
+    private void inStory(Json json, Intent intent) {
         json.text("shot", intent.shot().name()).word("role", intent.role())
                 .span("taken", brief.order().timeOf(intent.shot().name()))
                 .text("caption", Caption.of(brief, intent));

@@ -129,8 +129,8 @@ public final class PlanJson {
                 .number("tree_top_deg", Figures.lensDeg(place.stand().canopy().treeTopDeg()))
                 .spans("sunlit", place.sunlit())
                 .spans("over_trees", place.overTrees() == null ? List.of() : place.overTrees())
-                .word("mist", mist.likelihood()).span("mist_stands", mist.stands())
-                .told("mist_reasons", mist.reasons(), sentences);
+                .word("mist", mist.likelihood()).span("mist_stands", mist.when())
+                .sentences("mist_reasons", mist.reasons(), sentences);
         if (place.light() == brief.day().light()) {
             json.absent("light");
         } else {
@@ -139,7 +139,7 @@ public final class PlanJson {
     }
 
     private void drops(Json json, Drops drops) {
-        json.time("dry_by", drops.dryBy()).told("reasons", drops.reasons(), sentences);
+        json.time("dry_by", drops.dryBy()).sentences("reasons", drops.reasons(), sentences);
     }
 
     private static void companion(Json json, CompanionBag bag) {
@@ -150,7 +150,7 @@ public final class PlanJson {
     private void kit(Json json, Packing packing) {
         items(json, packing.take());
         json.objects("leave", packing.leave(), (object, left) -> item(object, left).text("why", ifKnown(left.why(), sentences)))
-                .told("missing", packing.missing(), sentences)
+                .sentences("missing", packing.missing(), sentences)
                 .number("weight_g", Figures.grams(packing.weightG()))
                 .number("card_gb", Figures.gigabytes(packing.cardGb()))
                 .count("batteries", packing.batteries())

@@ -69,7 +69,7 @@ public final class SeasonJson {
                 .object("first", window.first(), SeasonJson::expected)
                 .object("peak", window.peak(), SeasonJson::expected)
                 .object("over", window.over(), SeasonJson::expected)
-                .told("reasons", window.reasons(), sentences);
+                .sentences("reasons", window.reasons(), sentences);
     }
 
     private static void expected(Json json, FloweringWindow.Expected expected) {
@@ -89,7 +89,7 @@ public final class SeasonJson {
                 .number("light_quality", Figures.share(day.light()))
                 .span("hours", day.hours())
                 .objects("shots", day.shots(), this::promise)
-                .told("reasons", day.reasons(), sentences);
+                .sentences("reasons", day.reasons(), sentences);
     }
 
     private void promise(Json json, RankedDay.Promise promise) {
@@ -98,6 +98,6 @@ public final class SeasonJson {
                 .number("light_quality", Figures.share(promise.light()))
                 .word("light", promise.grade())
                 .time("at", promise.at())
-                .told("reasons", promise.because(), sentences);
+                .sentences("reasons", promise.because(), sentences);
     }
 }

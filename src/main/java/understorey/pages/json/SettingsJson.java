@@ -64,7 +64,7 @@ final class SettingsJson {
 
     void bySky(Json json, TimedShot shot) {
         json.objects("settings_by_sky", shot.otherSkies(), (object, other) -> other(object.word("sky", other.sky())
-                .word("metered", ifKnown(other.sky(), sky -> shot.light().metered(sky.okta()))), other));
+                .word("metered", other.metered()), other));
     }
 
     void byHour(Json json, List<TimedShot.Other> others) {
@@ -77,6 +77,6 @@ final class SettingsJson {
         exposure(json, settings);
         json.count("white_balance_k", other.whiteBalance().kelvin());
         sharp(json, settings);
-        json.word("verdict", settings.verdict()).told("reasons", settings.reasons(), sentences);
+        json.word("verdict", settings.verdict()).sentences("reasons", settings.reasons(), sentences);
     }
 }

@@ -51,7 +51,7 @@ final class ShotJson {
                 .text("spot", Words.place(plan.trip().site(), shot.spot()))
                 .number("viewpoint_m", ifKnown(best, fit -> Figures.metres(fit.heightM())))
                 .word("verdict", brief.verdict())
-                .told("reasons", reasons(best, planned), sentences);
+                .sentences("reasons", reasons(best, planned), sentences);
         camera(json, best, planned == null ? List.of() : planned.dimming());
         lens(json, best);
         SettingsJson.exposure(json, planned);
@@ -113,8 +113,8 @@ final class ShotJson {
         settings.byHour(json, brief.otherHours());
         json.objects("cover_by_lens", brief.cover() == null ? List.of() : brief.cover().choices(), ShotJson::cover)
                 .objects("lenses_tried", brief.fit().tried(), this::tried)
-                .told("helps", brief.fit().helps(), sentences)
-                .told("composition", plan.composition(brief), sentences)
+                .sentences("helps", brief.fit().helps(), sentences)
+                .sentences("composition", plan.composition(brief), sentences)
                 .objects("companions", brief.fitted().companions(), this::companion)
                 .texts("assumed", new TreeSet<>(intent.assumed()));
     }
@@ -143,7 +143,7 @@ final class ShotJson {
         camera(json, fit, List.of());
         json.text("attachment", attachment(fit)).number("crop_times", Figures.ratio(fit.cropTimes()));
         lens(json, fit);
-        json.told("reasons", fit.reasons(), sentences);
+        json.sentences("reasons", fit.reasons(), sentences);
     }
 
     private void companion(Json json, FittedShot.ForCompanion companion) {
@@ -151,7 +151,7 @@ final class ShotJson {
         json.text("name", companion.name()).word("verdict", best == null ? Verdict.CANNOT : best.verdict());
         camera(json, best, List.of());
         lens(json, best);
-        json.told("reasons", best == null ? List.of() : best.reasons(), sentences);
+        json.sentences("reasons", best == null ? List.of() : best.reasons(), sentences);
     }
 
     private static @Nullable String attachment(LensFit fit) {

@@ -35,20 +35,21 @@ final class ShotLightJson {
                 .word("light_side", ifKnown(sun, SunDirection::side))
                 .word("sun_to_frame", ifKnown(sun, SunDirection::where))
                 .word("sun_part_of_frame", ifKnown(sun, SunDirection::part))
-                .told("sun_reasons", sunlight == null ? List.of() : sunlight.reasons(), sentences)
+                .sentences("sun_reasons", sunlight == null ? List.of() : sunlight.reasons(), sentences)
                 .objects("light_sides", sunlight == null ? List.of() : sunlight.overDay(), (object, stretch) -> object
                         .word("side", stretch.side()).ends(stretch.time()))
                 .objects("light_wished", brief.wished(), this::wished)
-                .told("polariser_reasons", brief.polariser() == null ? List.of() : brief.polariser().reasons(), sentences)
+                .sentences("polariser_reasons", brief.polariser() == null ? List.of() : brief.polariser().reasons(), sentences)
                 .count("white_balance_k", ifKnown(brief.whiteBalance(), WhiteBalance::kelvin))
                 .truth("green_cast", ifKnown(brief.whiteBalance(), WhiteBalance::green))
+                .sentences("mist_reasons", brief.mist(), sentences)
                 .object("weather", brief.weather(), ShotLightJson::weather);
     }
 
     private void wished(Json json, TimedShot.Wished wished) {
         Outlook outlook = wished.outlook();
         json.word("sky", wished.sky()).number("quality", Figures.share(outlook.quality()))
-                .word("grade", outlook.grade()).told("because", outlook.because(), sentences)
+                .word("grade", outlook.grade()).sentences("because", outlook.because(), sentences)
                 .spans("windows", outlook.windows()).word("windows_grade", outlook.best())
                 .objects("spoils", outlook.spoils(), (object, spoil) -> object.ends(spoil.when())
                         .text("why", sentences.apply(spoil.why())));

@@ -39,9 +39,9 @@ class OrderViewTest {
         for (OrderView.Step step : order.steps()) {
             if (step.shoot()) {
                 shooting.add(step.what().substring(2));
-                told.add(step.told());
+                told.add(step.story());
             } else {
-                assertEquals("", step.told());
+                assertEquals("", step.story());
             }
         }
         assertEquals(4, shooting.size());

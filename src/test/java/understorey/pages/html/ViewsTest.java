@@ -45,6 +45,15 @@ class ViewsTest {
         }
     }
 
+    /** A hill hides the sun for longer than a level horizon does. */
+    @Test
+    void theTableOfTheSunSaysWhichHorizonItMeans() {
+        Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
+        Map<String, String> sun = light(brief).sun().stream().collect(Collectors.toMap(Row::name, Row::text));
+        assertEquals(light(brief).riseAndSet(), sun.get("Sunrise, sunset (level horizon)"));
+        assertEquals(view(brief).sunlit(), sun.get("Sun above the skyline"));
+    }
+
     @Test
     void daysWithoutRiseOrSetSayWhy() {
         LightView night = light(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));

@@ -250,7 +250,7 @@ class PlanJsonTest {
         assertEquals(shot.fit().tried().size(), json.get("lenses_tried").size());
         assertEquals(3, json.get("settings_by_sky").size());
         for (int i = 0; i < 3; i++) {
-            assertEquals(Words.word(shot.light().metered(shot.otherSkies().get(i).sky().okta())),
+            assertEquals(Words.word(shot.otherSkies().get(i).metered()),
                     json.get("settings_by_sky").get(i).get("metered").asText());
         }
         assertEquals(shot.fitted().companions().size(), json.get("companions").size());

@@ -50,8 +50,9 @@ class DirectionSentencesTest {
         for (List<Advice> reasons : List.of(direction.reasons(true, true), direction.reasons(false, true),
                 direction.reasons(true, false), WhiteBalance.byMoon().reasons(),
                 PolariserEffect.of(sun, camera, okta, 1.5).reasons(),
-                WhiteBalance.of(sun.altitudeDeg(), true, okta, 0).reasons(),
-                WhiteBalance.of(sun.altitudeDeg(), false, okta, 2.1).reasons())) {
+                WhiteBalance.of(sun.altitudeDeg(), WhiteBalance.Lit.SUN, okta, 0).reasons(),
+                WhiteBalance.of(sun.altitudeDeg(), WhiteBalance.Lit.SUN_AND_SHADE, okta, 0).reasons(),
+                WhiteBalance.of(sun.altitudeDeg(), WhiteBalance.Lit.SHADE, okta, 2.1).reasons())) {
             for (Advice reason : reasons) {
                 kinds.add(reason.getClass());
                 told.add(sentences.of(reason));

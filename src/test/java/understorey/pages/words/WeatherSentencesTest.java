@@ -50,6 +50,8 @@ class WeatherSentencesTest {
             reasons.addAll(Mist.atDawn(sun, sun.sunrise().plusHours(1), forecast, null).reasons());
             reasons.addAll(Drops.of(PLACE.date(), PLACE.zone(), forecast, null).reasons());
         }
+        reasons.add(new WeatherAdvice.InMist(0.5, 1, PLACE.date().atTime(7, 0).atZone(PLACE.zone())));
+        reasons.add(new WeatherAdvice.WithoutMist());
         return reasons;
     }
 

@@ -1,0 +1,54 @@
+package understorey.brief;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Advice;
+import understorey.advice.WeatherAdvice;
+import understorey.plan.LightWish;
+import understorey.plan.Shot;
+import understorey.sky.Interval;
+import understorey.weather.Likelihood;
+import understorey.weather.Mist;
+
+/** What mist changes for a picture, and what to do if the mist that it wishes for does not come: common practice, no source. */
+final class MistPlan {
+
+    /** A meter takes mist for mid-grey, and it is brighter. */
+    private static final double LEAST_STOPS = 2 / 3.0;
+    private static final double MOST_STOPS = 1;
+
+    private MistPlan() {
+    }
+
+    /** The advice for one picture at a time; empty for a picture that does not wish for mist. */
+    static List<Advice> of(Shot shot, Mist mist, ZonedDateTime time) {
+        if (!wished(shot)) {
+            return List.of();
+        }
+        return mist.when() == null || !mist.when().contains(time) ? List.of(new WeatherAdvice.WithoutMist())
+                : List.of(exposed(mist.when()), new WeatherAdvice.WithoutMist());
+    }
+
+    /** How to expose pictures that do not wish for mist, for all of them once; empty where none is taken while it is likely. */
+    static List<Advice> ofAll(List<TimedShot> shots) {
+        return shots.stream().filter(shot -> !wished(shot.intent().shot())).map(MistPlan::likely).filter(Objects::nonNull)
+                .<Advice>map(MistPlan::exposed).limit(1).toList();
+    }
+
+    /** The time of likely mist in which a picture is taken; null for none. */
+    private static @Nullable Interval likely(TimedShot shot) {
+        Mist mist = shot.fitted().place().mist();
+        boolean likely = mist.likelihood() == Likelihood.HIGH || mist.likelihood() == Likelihood.MEDIUM;
+        return likely && shot.time() != null && mist.when() != null && mist.when().contains(shot.time().from()) ? mist.when() : null;
+    }
+
+    private static boolean wished(Shot shot) {
+        return shot.light().contains(LightWish.MIST);
+    }
+
+    private static Advice exposed(Interval mist) {
+        return new WeatherAdvice.InMist(LEAST_STOPS, MOST_STOPS, mist.to());
+    }
+}
