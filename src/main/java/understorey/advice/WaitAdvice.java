@@ -25,11 +25,12 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForDay(ZonedDateTime from) implements WaitAdvice {
     }
 
-    /** Poor light or motion blur, a little less so then. */
-    record WaitForLittle(ZonedDateTime from) implements WaitAdvice {
+    /** The light of the next picture has a better grade from then on. */
+    record WaitForLight(ZonedDateTime from, Enum<?> grade) implements WaitAdvice {
     }
 
-    record WaitForLight(ZonedDateTime from) implements WaitAdvice {
+    /** The light of the next picture comes nearest to the wish from then on, without a better grade than shortly before. */
+    record WaitForBestLight(ZonedDateTime from, Enum<?> grade) implements WaitAdvice {
     }
 
     record WaitForBetterLight(ZonedDateTime from, Advice why) implements WaitAdvice {

@@ -26,9 +26,6 @@ final class ShotQuality implements Quality {
     /** Between two moments of a day. */
     private static final long STEP_SECONDS = 300;
 
-    /** What a long wait is for in the end is seen in its last half hour. */
-    private static final Duration LATELY = Duration.ofMinutes(30);
-
     /** What the light of one sky counts where another may come. */
     private static final double ONE_SKY = 0.45;
 
@@ -90,13 +87,12 @@ final class ShotQuality implements Quality {
         return Math.max(sum / skies.length, ONE_SKY * best);
     }
 
-    /** The sun above the skyline where that is what the picture gains, else what spoils the light shortly before. */
+    /** The sun above the skyline where that is what the picture gains, else what spoils the light before. */
     @Override
     public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime shooting) {
-        ZonedDateTime lately = shooting.minus(LATELY).isAfter(from) ? shooting.minus(LATELY) : from;
         Wishes.Gain gain = null;
         for (int sky = 0; sky < skies.length && gain == null; sky++) {
-            Moment before = moment(sky, lately);
+            Moment before = moment(sky, from);
             Moment then = moment(sky, shooting.plus(intent.duration().dividedBy(2)));
             gain = before == null || then == null ? null : wishes.gained(before, then);
         }
@@ -104,7 +100,7 @@ final class ShotQuality implements Quality {
             return null;
         }
         for (Interval sunlit : place.sunlit()) {
-            boolean comes = sunlit.from().isAfter(lately) && sunlit.from().isBefore(shooting.plus(intent.duration()));
+            boolean comes = sunlit.from().isAfter(from) && sunlit.from().isBefore(shooting.plus(intent.duration()));
             if (comes && gain.sun()) {
                 return new WaitAdvice.WaitForSun(sunlit.from());
             }

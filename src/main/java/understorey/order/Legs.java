@@ -19,6 +19,8 @@ final class Legs {
     private static final int SHORTEST_WAIT = 5;
     /** A wait with room for one more picture, set up and taken: common practice, no source. */
     private static final int ROOM_FOR_AN_EXTRA = 20;
+    /** What a long wait is for in the end is seen in its last half hour. */
+    private static final int LATELY = 30;
 
     private final Day day;
     private final Hours hours;
@@ -110,21 +112,20 @@ final class Legs {
                 && hours.minute(sunrise) <= take.start() + task.minutes()) {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
-        double light = task.qualityAt(take.start());
+        ZonedDateTime start = hours.at(take.start());
+        ZonedDateTime lately = hours.at(Math.max(ready, take.start() - LATELY));
         Quality quality = candidates.get(take.task()).quality();
-        boolean raised = Outlook.Grade.of(light).compareTo(Outlook.Grade.of(quality.at(hours.at(ready)))) < 0;
-        Advice easier = raised ? null : quality.easierSettings(hours.at(ready), hours.at(take.start()));
+        Outlook.Grade light = Outlook.Grade.of(task.qualityAt(take.start()));
+        boolean raised = light.compareTo(Outlook.Grade.of(quality.at(lately))) < 0;
+        Advice easier = raised ? null : quality.easierSettings(hours.at(ready), start);
         if (easier != null) {
             return easier;
         }
-        if (light <= Task.SUN_IS_UP) {
-            return new WaitAdvice.WaitForDay(hours.at(take.start()));
+        if (light == Outlook.Grade.POOR) {
+            return new WaitAdvice.WaitForDay(start);
         }
-        if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
-            return new WaitAdvice.WaitForLittle(hours.at(take.start()));
-        }
-        Advice worth = quality.worthTheWait(hours.at(ready), hours.at(take.start()));
-        return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
+        Advice worth = quality.worthTheWait(lately, start);
+        return worth != null ? worth : raised ? new WaitAdvice.WaitForLight(start, light) : new WaitAdvice.WaitForBestLight(start, light);
     }
 
     private void walk(int to, @Nullable String shot) {

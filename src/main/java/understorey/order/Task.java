@@ -37,6 +37,9 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     static final double IDLE_PRICE = 0.001;
     static final long AN_IDLE_MINUTE = Math.round(1000 * IDLE_PRICE) * A_THOUSANDTH;
 
+    /** A picture of priority 1 that gains no more looks the same: common practice, no source. */
+    static final double LEAST_GAIN = 0.02;
+
     /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
     static final double SUN_IS_UP = 0.02;
     static final double DUSK = 0.01;
@@ -94,6 +97,20 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
             }
         }
         return ANY;
+    }
+
+    /**
+     * The earliest start from a minute on that does not lose more worth than the price of waiting for the planned one. The first
+     * possible start may lose what cannot be seen: a wait is only for a gain that shows.
+     */
+    int goodEnough(int ready, int planned) {
+        int first = pinned() ? planned : firstStart(ready);
+        long least = Math.round(1000 * LEAST_GAIN * priority) * A_THOUSANDTH;
+        int start = first;
+        while (worth(planned) - worth(start) > Math.max(start == first ? least : 0, (planned - start) * AN_IDLE_MINUTE)) {
+            start = firstStart(start + 1);
+        }
+        return start;
     }
 
     /** Quality of the light over its duration, for a possible start. */

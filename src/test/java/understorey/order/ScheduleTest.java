@@ -97,6 +97,42 @@ class ScheduleTest {
         assertTrue(several > TRIPS / 4 && left > TRIPS / 4, several + " trips of three or more pictures, " + left + " that leave some");
     }
 
+    /** Ten minutes are idle in any case: better before the picture that gains by them. */
+    @Test
+    void movesAWaitBehindAPictureThatHardlyGainsByIt() {
+        Visit visit = visit(60, task(0, 10, 3, 0, 0, 0, 0, 0, 0, 1), task(0, 15, 1, 0.9, 0.9, 0.95, 0.95));
+        assertEquals("b10 a30", told(Schedule.best(visit)));
+        assertEquals("b0 a30", told(Schedule.best(visit).leftShifted(visit)));
+        Visit rising = visit(60, task(0, 10, 3, 0, 0, 0, 0, 0, 0, 1), task(0, 15, 1, 0.5, 0.5, 0.95, 0.95));
+        assertEquals("b10 a30", told(Schedule.best(rising).leftShifted(rising)));
+    }
+
+    /** The order of the best plan stays, and each picture starts at its first start that is good enough. */
+    @Property(tries = 500)
+    void keepsOnlyWaitsThatPay(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        Visit visit = new SmallTrips(seed).visit(pictures, minutes, 4);
+        Schedule best = Schedule.best(visit);
+        Schedule shifted = best.leftShifted(visit);
+        assertEquals(shifted.worth(), walked(visit, shifted));
+        assertTrue(shifted.back() <= best.back());
+        Schedule.Take last = null;
+        for (int i = 0; i < best.takes().size(); i++) {
+            Schedule.Take planned = best.takes().get(i);
+            Schedule.Take take = shifted.takes().get(i);
+            Task task = visit.tasks().get(take.task());
+            assertEquals(planned.task(), take.task());
+            int ready = last == null ? visit.readyFirst(take.task())
+                    : visit.ready(last.task(), take.task(), last.start() + visit.tasks().get(last.task()).minutes());
+            for (int start : task.starts(ready, planned.start() + task.minutes())) {
+                boolean enough = task.gradedWorth(planned.start()) - task.gradedWorth(start)
+                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, 0.001 * (planned.start() - start)) + 1e-9;
+                assertTrue(start < take.start() ? !enough : start > take.start() || enough, task + " at " + start);
+            }
+            last = take;
+        }
+    }
+
     @Test
     void keepsAMustBeforeAnyLight() {
         assertEquals("b5", told(Schedule.best(visit(30, task(0, 25, 2, 1), task(0, 25, 3, 0, 0.1)))));
