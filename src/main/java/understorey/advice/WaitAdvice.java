@@ -44,6 +44,10 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForEasierSettings(ZonedDateTime from) implements WaitAdvice {
     }
 
+    /** What a wait is for under a sky that may come; the forecast does not say which. */
+    record WaitForSky(Enum<?> sky, Advice why) implements WaitAdvice {
+    }
+
     /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is its reason. */
     record WaitWithRoom(@In(MINUTES) long minutes, Advice why) implements WaitAdvice {
     }

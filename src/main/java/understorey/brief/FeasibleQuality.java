@@ -3,7 +3,6 @@ package understorey.brief;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WaitAdvice;
@@ -12,13 +11,15 @@ import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.light.SunDirection;
+import understorey.optics.Projection;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.weather.Weather;
 
 /**
- * The quality of the light for a picture, and how well the picture can be taken in it: depth of field, shutter speed in hand
+ * The quality of the light for a picture under one sky, and how well the picture can be taken in it: depth of field, shutter speed in hand
  * and wind, ISO, one frame or a bracket ({@link Feasibility}). So of two hours of soft light the brighter, calmer one counts more.
  */
 final class FeasibleQuality implements Quality {
@@ -29,29 +30,39 @@ final class FeasibleQuality implements Quality {
 
     private final Quality light;
     private final Day day;
+    private final FittedShot shot;
     private final LensFit fit;
-    private final List<LightAt> rows;
-    private final @Nullable SkyWord word;
+    private final @Nullable Projection camera;
+    private final Sky sky;
     private final double moreMs;
     /** By row of the day; not a number where nothing has asked yet. */
     private final double[] feasible;
 
+    private FeasibleQuality(Quality light, Day day, FittedShot shot, LensFit fit, Sky sky, double moreMs, double[] feasible) {
+        this.light = light;
+        this.day = day;
+        this.shot = shot;
+        this.fit = fit;
+        this.camera = shot.camera();
+        this.sky = sky;
+        this.moreMs = moreMs;
+        this.feasible = feasible;
+    }
+
     /**
      * For a picture with a lens.
      *
-     * @param rows   the light over the day at the place of the picture, every quarter of an hour
-     * @param word   the sky; null for the sky expected
      * @param moreMs wind over the forecast's, m/s
      */
-    FeasibleQuality(Quality light, Day day, LensFit fit, List<LightAt> rows, @Nullable SkyWord word, double moreMs) {
-        this.light = light;
-        this.day = day;
-        this.fit = fit;
-        this.rows = rows;
-        this.word = word;
-        this.moreMs = moreMs;
-        this.feasible = new double[rows.size()];
+    static FeasibleQuality of(Quality light, Day day, FittedShot shot, LensFit fit, Sky sky, double moreMs) {
+        double[] feasible = new double[shot.place().light().size()];
         Arrays.fill(feasible, Double.NaN);
+        return new FeasibleQuality(light, day, shot, fit, sky, moreMs, feasible);
+    }
+
+    /** The same settings in light of another quality. */
+    FeasibleQuality with(Quality other) {
+        return new FeasibleQuality(other, day, shot, fit, sky, moreMs, feasible);
     }
 
     @Override
@@ -64,10 +75,15 @@ final class FeasibleQuality implements Quality {
         return light.worthTheWait(from, start);
     }
 
+    @Override
+    public @Nullable SkyWord sky(ZonedDateTime time) {
+        return sky.instead() || day.sky().okta(time) == null ? sky.word() : null;
+    }
+
     /** More light to work by, or less wind. */
     @Override
     public @Nullable Advice easierSettings(ZonedDateTime from, ZonedDateTime start) {
-        double stops = conditions(row(start)).ev100() - conditions(row(from)).ev100();
+        double stops = conditions((int) Math.round(rowAt(start))).ev100() - conditions((int) Math.round(rowAt(from))).ev100();
         return feasibility(start) <= feasibility(from) ? null
                 : stops >= LEAST_STOPS ? new WaitAdvice.WaitForMoreLight(start, stops) : new WaitAdvice.WaitForEasierSettings(start);
     }
@@ -78,27 +94,29 @@ final class FeasibleQuality implements Quality {
         if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
             return 1;
         }
-        double row = Math.min(rows.size() - 1, Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
+        double row = rowAt(time);
         int before = (int) row;
-        int after = Math.min(rows.size() - 1, before + 1);
+        int after = Math.min(feasible.length - 1, before + 1);
         return feasible(before) + (row - before) * (feasible(after) - feasible(before));
     }
 
     private double feasible(int row) {
         if (Double.isNaN(feasible[row])) {
-            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(rows.get(row))));
+            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(row)));
         }
         return feasible[row];
     }
 
-    private LightAt row(ZonedDateTime time) {
-        long row = Math.round(Duration.between(rows.get(0).time(), time).toSeconds() / ROW_SECONDS);
-        return rows.get((int) Math.max(0, Math.min(rows.size() - 1, row)));
+    private double rowAt(ZonedDateTime time) {
+        double row = Duration.between(shot.place().light().get(0).time(), time).toSeconds() / ROW_SECONDS;
+        return Math.max(0, Math.min(feasible.length - 1, row));
     }
 
-    private Conditions conditions(LightAt light) {
-        return Conditions.of(light, word == null ? day.sky().plannedOkta(light.time()) : word.okta(),
-                windy(day.sky().nearestWind(light.time())), null, fit.intent().shot().subject().heightM());
+    private Conditions conditions(int row) {
+        LightAt there = shot.place().light().get(row);
+        SunDirection sun = camera == null ? null : SunDirection.of(there.sun(), camera);
+        return Conditions.of(there, sky.okta(day, there.time()), windy(day.sky().nearestWind(there.time())), sun,
+                fit.intent().shot().subject().heightM());
     }
 
     /** Without a forecast, more than the wind that is assumed. */

@@ -3,12 +3,14 @@ package understorey.order;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
 import understorey.advice.WaitAdvice;
-import understorey.light.Outlook;
+import understorey.light.Outlook.Grade;
 import understorey.plan.LightWish;
+import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.visit.Hours;
 
@@ -112,20 +114,44 @@ final class Legs {
                 && hours.minute(sunrise) <= take.start() + task.minutes()) {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
+        Candidate candidate = candidates.get(take.task());
         ZonedDateTime start = hours.at(take.start());
-        ZonedDateTime lately = hours.at(Math.max(ready, take.start() - LATELY));
-        Quality quality = candidates.get(take.task()).quality();
-        Outlook.Grade light = Outlook.Grade.of(task.qualityAt(take.start()));
-        boolean raised = light.compareTo(Outlook.Grade.of(quality.at(lately))) < 0;
-        Advice easier = raised ? null : quality.easierSettings(hours.at(ready), start);
-        if (easier != null) {
-            return easier;
+        int lately = Math.max(ready, take.start() - LATELY);
+        Grade best = Grade.POOR;
+        for (Quality sky : candidate.skies()) {
+            Grade grade = grade(candidate, sky, take.start());
+            best = grade.compareTo(best) < 0 ? grade : best;
+            if (grade.compareTo(grade(candidate, sky, lately)) < 0) {
+                Advice worth = sky.worthTheWait(hours.at(lately), start);
+                return under(candidate, sky, start, worth != null ? worth : new WaitAdvice.WaitForLight(start, grade));
+            }
         }
-        if (light == Outlook.Grade.POOR) {
+        Advice gain = first(candidate, start, sky -> sky.easierSettings(hours.at(ready), start));
+        if (gain == null && best == Grade.POOR) {
             return new WaitAdvice.WaitForDay(start);
         }
-        Advice worth = quality.worthTheWait(lately, start);
-        return worth != null ? worth : raised ? new WaitAdvice.WaitForLight(start, light) : new WaitAdvice.WaitForBestLight(start, light);
+        gain = gain == null ? first(candidate, start, sky -> sky.worthTheWait(hours.at(lately), start)) : gain;
+        return gain == null ? new WaitAdvice.WaitForBestLight(start, best) : gain;
+    }
+
+    private Grade grade(Candidate candidate, Quality sky, int start) {
+        return Grade.of(Tasks.mean(hours, start, candidate.minutes(), sky::at));
+    }
+
+    private static @Nullable Advice first(Candidate candidate, ZonedDateTime start, Function<Quality, @Nullable Advice> gain) {
+        for (Quality sky : candidate.skies()) {
+            Advice why = gain.apply(sky);
+            if (why != null) {
+                return under(candidate, sky, start, why);
+            }
+        }
+        return null;
+    }
+
+    /** Says for which sky a reason holds if more than one may come. */
+    private static Advice under(Candidate candidate, Quality sky, ZonedDateTime start, Advice why) {
+        SkyWord word = sky.sky(start);
+        return candidate.skies().size() == 1 || word == null ? why : new WaitAdvice.WaitForSky(word, why);
     }
 
     private void walk(int to, @Nullable String shot) {

@@ -18,7 +18,8 @@ import understorey.visit.Hours;
  * Everything that the running order is computed from, so that anyone can check it. Of all orders and starts the plan has the most
  * pictures of priority 3, then the largest sum: the worth of each start, less the price of each idle minute. A minute is idle if
  * it is spent neither setting up nor photographing. The time of being back is rounded up to a step; the minutes before a fixed
- * start are free. Then each picture in turn starts as early as it can without losing more worth than the price of waiting for its
+ * start are free. A later picture then moves into an earlier wait if the sum loses no more than the least gain times its priority.
+ * Last, each picture in turn starts as early as it can without losing more worth than the price of waiting for its
  * best start. Its first possible start may lose the least gain times its priority.
  *
  * @param from       first minute at the base, ready to walk

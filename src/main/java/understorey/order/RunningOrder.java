@@ -37,7 +37,8 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         List<Candidate> order = Tasks.inOrder(candidates);
         Hours hours = day.hours();
         Visit visit = Tasks.visit(day, order);
-        Schedule schedule = Schedule.best(visit).leftShifted(visit);
+        Transitions transitions = new Transitions(visit);
+        Schedule schedule = LeftShift.of(transitions, Schedule.best(transitions));
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
         List<Advice> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));

@@ -27,16 +27,11 @@ final class TimeLeft {
             return null;
         }
         Schedule.Take last = schedule.takes().get(schedule.takes().size() - 1);
-        int middle = last.start() + visit.tasks().get(last.task()).minutes() + left / 2;
+        ZonedDateTime then = day.hours().at(last.start() + visit.tasks().get(last.task()).minutes() + left / 2);
         List<String> worthIt = IntStream.range(0, candidates.size()).boxed()
-                .filter(i -> Grade.of(quality(day, candidates.get(i), middle)) != Grade.POOR)
-                .sorted(Comparator.comparingDouble(i -> -visit.tasks().get(i).priority() * quality(day, candidates.get(i), middle)))
+                .filter(i -> Grade.of(candidates.get(i).best(then)) != Grade.POOR)
+                .sorted(Comparator.comparingDouble(i -> -visit.tasks().get(i).priority() * candidates.get(i).best(then)))
                 .limit(MOST_NAMED).map(i -> candidates.get(i).name()).toList();
         return worthIt.isEmpty() ? new VisitAdvice.TimeLeft(left) : new VisitAdvice.TimeLeftFor(left, worthIt);
-    }
-
-    private static double quality(Day day, Candidate candidate, int minute) {
-        ZonedDateTime time = day.hours().at(minute);
-        return candidate.quality().at(time) * candidate.quality().feasibility(time);
     }
 }

@@ -137,7 +137,7 @@ class WaitsTest {
         Task waitedFor = visit.tasks().get(next.task());
         int change = extra.lens() == waitedFor.lens() ? 0 : visit.lensChange();
         int start = (ready + change + extra.setUp() + 4) / 5 * 5;
-        return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
+        return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.value()[start / 5] > 0.2;
     }
 
     private static RunningOrder waiting(int minutes, double before, double after) {

@@ -59,7 +59,8 @@ class OrderBasisTest {
             }
         });
         known.clear();
-        assertEquals(most, best(0, -1, 0), 1e-6, plan.at("/trip/site").textValue());
+        double lost = most - best(0, -1, 0);
+        assertTrue(lost >= -1e-6 && lost <= only.stream().mapToDouble(this::leastGain).sum() + 1e-6, plan.at("/trip/site").textValue() + lost);
         assertEquals(earliestGoodEnough(bestStarts()), starts, plan.at("/trip/site").textValue());
     }
 
