@@ -71,7 +71,7 @@ final class OrderPlanner {
     }
 
     private void add(Alternative.Day kind, RunningOrder planned, List<Candidate> candidates, List<Alternative> alternatives) {
-        Alternative alternative = Alternative.of(kind, planned, expected, RunningOrder.of(day, candidates), candidates);
+        Alternative alternative = Alternative.of(kind, planned, expected, RunningOrder.instead(day, candidates), candidates);
         if (alternative != null) {
             alternatives.add(alternative);
         }
