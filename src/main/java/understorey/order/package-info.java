@@ -9,7 +9,7 @@
  *
  * <p><b>Method.</b> Up to twelve pictures: dynamic programming over subsets, exact ({@code BranchAndBound}). More: a plan by
  * local search ({@code LocalSearch}), then the same program with a Lagrangian bound ({@code UpperBound}) that drops what cannot
- * beat it.
+ * beat it. Last, waits that do not pay are removed ({@code LeftShift}), for less worth than the wait costs or than shows.
  *
  * <p><b>State.</b> The set taken, the last picture, and its start; {@code BestByStart} holds the best sum for each start.
  *
