@@ -25,11 +25,12 @@ public sealed interface WaitAdvice extends Advice {
     record WaitForDay(ZonedDateTime from) implements WaitAdvice {
     }
 
-    /** Poor light or motion blur, a little less so then. */
-    record WaitForLittle(ZonedDateTime from) implements WaitAdvice {
+    /** The light of the next picture has a better grade from then on. */
+    record WaitForLight(ZonedDateTime from, Enum<?> grade) implements WaitAdvice {
     }
 
-    record WaitForLight(ZonedDateTime from) implements WaitAdvice {
+    /** The light of the next picture comes nearest to the wish from then on, without a better grade than shortly before. */
+    record WaitForBestLight(ZonedDateTime from, Enum<?> grade) implements WaitAdvice {
     }
 
     record WaitForBetterLight(ZonedDateTime from, Advice why) implements WaitAdvice {
@@ -41,6 +42,10 @@ public sealed interface WaitAdvice extends Advice {
 
     /** Wind or light allow a faster shutter speed, a lower ISO or more depth of field then. */
     record WaitForEasierSettings(ZonedDateTime from) implements WaitAdvice {
+    }
+
+    /** What a wait is for under a sky that may come; the forecast does not say which. */
+    record WaitForSky(Enum<?> sky, Advice why) implements WaitAdvice {
     }
 
     /** A wait by day that is long enough for a picture that is not in the plan; {@code why} is its reason. */

@@ -13,13 +13,15 @@ import understorey.exposure.Metering;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
+import understorey.light.SunDirection;
+import understorey.optics.Projection;
 import understorey.order.Quality;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.weather.Weather;
 
 /**
- * The quality of the light for a picture, and how well the picture can be taken in it: depth of field, shutter speed in hand
+ * The quality of the light for a picture under one sky, and how well the picture can be taken in it: depth of field, shutter speed in hand
  * and wind, ISO, one frame or a bracket ({@link Feasibility}). So of two hours of soft light the brighter, calmer one counts more.
  */
 final class FeasibleQuality implements Quality {
@@ -29,29 +31,39 @@ final class FeasibleQuality implements Quality {
 
     private final Quality light;
     private final Day day;
+    private final FittedShot shot;
     private final LensFit fit;
-    private final List<LightAt> rows;
-    private final @Nullable SkyWord word;
+    private final @Nullable Projection camera;
+    private final Sky sky;
     private final double moreMs;
     /** By row of the day; not a number where nothing has asked yet. */
     private final double[] feasible;
 
+    private FeasibleQuality(Quality light, Day day, FittedShot shot, LensFit fit, Sky sky, double moreMs, double[] feasible) {
+        this.light = light;
+        this.day = day;
+        this.shot = shot;
+        this.fit = fit;
+        this.camera = shot.camera();
+        this.sky = sky;
+        this.moreMs = moreMs;
+        this.feasible = feasible;
+    }
+
     /**
      * For a picture with a lens.
      *
-     * @param rows   the light over the day at the place of the picture, every quarter of an hour
-     * @param word   the sky; null for the sky expected
      * @param moreMs wind over the forecast's, m/s
      */
-    FeasibleQuality(Quality light, Day day, LensFit fit, List<LightAt> rows, @Nullable SkyWord word, double moreMs) {
-        this.light = light;
-        this.day = day;
-        this.fit = fit;
-        this.rows = rows;
-        this.word = word;
-        this.moreMs = moreMs;
-        this.feasible = new double[rows.size()];
+    static FeasibleQuality of(Quality light, Day day, FittedShot shot, LensFit fit, Sky sky, double moreMs) {
+        double[] feasible = new double[shot.place().light().size()];
         Arrays.fill(feasible, Double.NaN);
+        return new FeasibleQuality(light, day, shot, fit, sky, moreMs, feasible);
+    }
+
+    /** The same settings in light of another quality. */
+    FeasibleQuality with(Quality other) {
+        return new FeasibleQuality(other, day, shot, fit, sky, moreMs, feasible);
     }
 
     @Override
@@ -64,9 +76,15 @@ final class FeasibleQuality implements Quality {
         return light.worthTheWait(from, start);
     }
 
+    @Override
+    public @Nullable SkyWord sky(ZonedDateTime time) {
+        return sky.instead() || day.sky().okta(time) == null ? sky.word() : null;
+    }
+
     /** More light to work by, or less wind. */
     @Override
     public @Nullable Advice easierSettings(ZonedDateTime from, ZonedDateTime start) {
+        List<LightAt> rows = shot.place().light();
         double stops = conditions(LightTable.between(rows, start)).ev100() - conditions(LightTable.between(rows, from)).ev100();
         return feasibility(start) <= feasibility(from) ? null
                 : stops >= LEAST_STOPS ? new WaitAdvice.WaitForMoreLight(start, stops) : new WaitAdvice.WaitForEasierSettings(start);
@@ -78,19 +96,20 @@ final class FeasibleQuality implements Quality {
         if (time.isBefore(day.hours().arrive()) || time.isAfter(day.hours().leave())) {
             return 1;
         }
-        return LightTable.place(rows, time).mix(this::feasible);
+        return LightTable.place(shot.place().light(), time).mix(this::feasible);
     }
 
     private double feasible(int row) {
         if (Double.isNaN(feasible[row])) {
-            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(rows.get(row))));
+            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(shot.place().light().get(row))));
         }
         return feasible[row];
     }
 
-    private Conditions conditions(LightAt light) {
-        double okta = word == null ? day.sky().plannedOkta(light.time()) : word.okta();
-        return Conditions.of(light, Metering.of(fit, light, okta), okta, windy(day.sky().nearestWind(light.time())), null,
+    private Conditions conditions(LightAt there) {
+        SunDirection sun = camera == null ? null : SunDirection.of(there.sun(), camera);
+        double okta = sky.okta(day, there.time());
+        return Conditions.of(there, Metering.of(fit, there, okta), okta, windy(day.sky().nearestWind(there.time())), sun,
                 fit.intent().shot().subject().heightM());
     }
 

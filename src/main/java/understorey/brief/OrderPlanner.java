@@ -2,7 +2,9 @@ package understorey.brief;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
 import understorey.kit.Intent;
@@ -34,6 +36,11 @@ final class OrderPlanner {
     private final List<FittedShot> shots;
     private final SkyDays dry;
     private final List<Candidate> expected;
+    /** Settings by picture, sky and wind, whatever the light is worth. */
+    private final Map<Case, FeasibleQuality> known = new HashMap<>();
+
+    private record Case(int picture, Sky sky, double moreWindMs) {
+    }
 
     /**
      * For the pictures of a day.
@@ -44,7 +51,7 @@ final class OrderPlanner {
         this.day = day;
         this.shots = shots;
         this.dry = dry;
-        this.expected = candidates(dry, null, 0);
+        this.expected = candidates(dry, Sky.expected(day), 0);
     }
 
     /** Under the sky expected, and in the wind of the forecast. */
@@ -55,42 +62,43 @@ final class OrderPlanner {
     /** Days on which something is to be done otherwise than planned. */
     List<Alternative> alternatives(RunningOrder planned) {
         SkyDays wet = new SkyDays(day.sky(), Drops.of(day.date(), day.trip().site().zone(), rain(), null));
+        List<Sky> clear = List.of(new Sky(SkyWord.CLEAR, true));
+        List<Sky> overcast = List.of(new Sky(SkyWord.OVERCAST, true));
         List<Alternative> alternatives = new ArrayList<>();
-        add(Alternative.Day.CLEAR, planned, candidates(dry, SkyWord.CLEAR, 0), alternatives);
-        add(Alternative.Day.OVERCAST, planned, candidates(dry, SkyWord.OVERCAST, 0), alternatives);
-        add(Alternative.Day.RAIN, planned, candidates(wet, SkyWord.OVERCAST, 0), alternatives);
-        add(Alternative.Day.WIND, planned, candidates(dry, null, MORE_WIND_MS), alternatives);
+        add(Alternative.Day.CLEAR, planned, candidates(dry, clear, 0), alternatives);
+        add(Alternative.Day.OVERCAST, planned, candidates(dry, overcast, 0), alternatives);
+        add(Alternative.Day.RAIN, planned, candidates(wet, overcast, 0), alternatives);
+        add(Alternative.Day.WIND, planned, candidates(dry, Sky.expected(day), MORE_WIND_MS), alternatives);
         return List.copyOf(alternatives);
     }
 
     private void add(Alternative.Day kind, RunningOrder planned, List<Candidate> candidates, List<Alternative> alternatives) {
-        Alternative alternative = Alternative.of(kind, planned, expected, RunningOrder.of(day, candidates), candidates);
+        Alternative alternative = Alternative.of(kind, planned, expected, RunningOrder.instead(day, candidates), candidates);
         if (alternative != null) {
             alternatives.add(alternative);
         }
     }
 
-    private List<Candidate> candidates(SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
+    private List<Candidate> candidates(SkyDays skies, List<Sky> mayCome, double moreWindMs) {
         List<Candidate> candidates = new ArrayList<>();
         for (FittedShot shot : shots) {
             Intent intent = shot.fit().intent();
             LensFit best = shot.fit().best();
             candidates.add(new Candidate(intent.shot(), intent.duration(), intent.priority(), best == null ? "" : mounted(best.camera()),
-                    quality(shot, skies, word, moreWindMs)));
+                    mayCome.stream().map(sky -> quality(shot, skies, sky, moreWindMs)).toList()));
         }
         return List.copyOf(candidates);
     }
 
-    /** Of the picture under that sky and in that wind; the sky expected when {@code word} is null. */
-    private Quality quality(FittedShot shot, SkyDays skies, @Nullable SkyWord word, double moreWindMs) {
+    private Quality quality(FittedShot shot, SkyDays skies, Sky sky, double moreWindMs) {
         if (!taken(shot)) {
             return time -> 0;
         }
         Intent intent = shot.fit().intent();
-        Quality light = intent.shot().light().isEmpty() ? dryDaylight(intent.shot())
-                : ShotQuality.of(day, intent, skies, word);
+        Quality light = intent.shot().light().isEmpty() ? dryDaylight(intent.shot()) : ShotQuality.of(day, intent, skies, sky);
         LensFit best = shot.fit().best();
-        return best == null ? light : new FeasibleQuality(light, day, best, shot.place().light(), word, moreWindMs);
+        return best == null ? light : known.computeIfAbsent(new Case(shot.number(), sky, moreWindMs),
+                any -> FeasibleQuality.of(light, day, shot, best, sky, moreWindMs)).with(light);
     }
 
     /** Of a picture without a wish, which suffers from rain too. */

@@ -72,8 +72,7 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, sun, place.stand());
         Weather weather = sky.weather(middle);
         LensFit best = fitted.fit().best();
-        Projection camera = best == null || shot.facingDeg() == null ? null
-                : Projection.of(shot.facingDeg(), best.tiltDeg(), best.view());
+        Projection camera = fitted.camera();
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),

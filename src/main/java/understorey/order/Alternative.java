@@ -45,8 +45,8 @@ public record Alternative(Day day, RunningOrder order, List<Change> changes, Lis
         List<Shot> instead = new ArrayList<>();
         for (int i = 0; i < candidates.size(); i++) {
             Shot shot = candidates.get(i).shot();
-            if (shot.otherwise() != null && poor(candidates.get(i).quality(), then.timeOf(shot.name()))
-                    && !poor(planned.get(i).quality(), order.timeOf(shot.name()))) {
+            if (shot.otherwise() != null && poor(candidates.get(i), then.timeOf(shot.name()))
+                    && !poor(planned.get(i), order.timeOf(shot.name()))) {
                 instead.add(shot);
             }
         }
@@ -54,8 +54,8 @@ public record Alternative(Day day, RunningOrder order, List<Change> changes, Lis
         return changes.isEmpty() && instead.isEmpty() ? null : new Alternative(day, then, changes, List.copyOf(instead));
     }
 
-    private static boolean poor(Quality quality, @Nullable Interval time) {
-        return time == null || Outlook.Grade.of(quality.at(time.middle()) * quality.feasibility(time.middle())) == Outlook.Grade.POOR;
+    private static boolean poor(Candidate picture, @Nullable Interval time) {
+        return time == null || Outlook.Grade.of(picture.best(time.middle())) == Outlook.Grade.POOR;
     }
 
     private static List<Change> changes(RunningOrder planned, RunningOrder then) {

@@ -3,12 +3,14 @@ package understorey.order;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.VisitAdvice;
 import understorey.advice.WaitAdvice;
-import understorey.light.Outlook;
+import understorey.light.Outlook.Grade;
 import understorey.plan.LightWish;
+import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.visit.Hours;
 
@@ -19,6 +21,8 @@ final class Legs {
     private static final int SHORTEST_WAIT = 5;
     /** A wait with room for one more picture, set up and taken: common practice, no source. */
     private static final int ROOM_FOR_AN_EXTRA = 20;
+    /** What a long wait is for in the end is seen in its last half hour. */
+    private static final int LATELY = 30;
 
     private final Day day;
     private final Hours hours;
@@ -110,21 +114,44 @@ final class Legs {
                 && hours.minute(sunrise) <= take.start() + task.minutes()) {
             return new WaitAdvice.WaitForSunrise(sunrise);
         }
-        double light = task.qualityAt(take.start());
-        Quality quality = candidates.get(take.task()).quality();
-        boolean raised = Outlook.Grade.of(light).compareTo(Outlook.Grade.of(quality.at(hours.at(ready)))) < 0;
-        Advice easier = raised ? null : quality.easierSettings(hours.at(ready), hours.at(take.start()));
-        if (easier != null) {
-            return easier;
+        Candidate candidate = candidates.get(take.task());
+        ZonedDateTime start = hours.at(take.start());
+        int lately = Math.max(ready, take.start() - LATELY);
+        Grade best = Grade.POOR;
+        for (Quality sky : candidate.skies()) {
+            Grade grade = grade(candidate, sky, take.start());
+            best = grade.compareTo(best) < 0 ? grade : best;
+            if (grade.compareTo(grade(candidate, sky, lately)) < 0) {
+                Advice worth = sky.worthTheWait(hours.at(lately), start);
+                return under(candidate, sky, start, worth != null ? worth : new WaitAdvice.WaitForLight(start, grade));
+            }
         }
-        if (light <= Task.SUN_IS_UP) {
-            return new WaitAdvice.WaitForDay(hours.at(take.start()));
+        Advice gain = first(candidate, start, sky -> sky.easierSettings(hours.at(ready), start));
+        if (gain == null && best == Grade.POOR) {
+            return new WaitAdvice.WaitForDay(start);
         }
-        if (Outlook.Grade.of(light) == Outlook.Grade.POOR) {
-            return new WaitAdvice.WaitForLittle(hours.at(take.start()));
+        gain = gain == null ? first(candidate, start, sky -> sky.worthTheWait(hours.at(lately), start)) : gain;
+        return gain == null ? new WaitAdvice.WaitForBestLight(start, best) : gain;
+    }
+
+    private Grade grade(Candidate candidate, Quality sky, int start) {
+        return Grade.of(Tasks.mean(hours, start, candidate.minutes(), sky::at));
+    }
+
+    private static @Nullable Advice first(Candidate candidate, ZonedDateTime start, Function<Quality, @Nullable Advice> gain) {
+        for (Quality sky : candidate.skies()) {
+            Advice why = gain.apply(sky);
+            if (why != null) {
+                return under(candidate, sky, start, why);
+            }
         }
-        Advice worth = quality.worthTheWait(hours.at(ready), hours.at(take.start()));
-        return worth != null ? worth : new WaitAdvice.WaitForLight(hours.at(take.start()));
+        return null;
+    }
+
+    /** Says for which sky a reason holds if more than one may come. */
+    private static Advice under(Candidate candidate, Quality sky, ZonedDateTime start, Advice why) {
+        SkyWord word = sky.sky(start);
+        return candidate.skies().size() == 1 || word == null ? why : new WaitAdvice.WaitForSky(word, why);
     }
 
     private void walk(int to, @Nullable String shot) {

@@ -18,13 +18,16 @@ import understorey.visit.Hours;
  * Everything that the running order is computed from, so that anyone can check it. Of all orders and starts the plan has the most
  * pictures of priority 3, then the largest sum: the worth of each start, less the price of each idle minute. A minute is idle if
  * it is spent neither setting up nor photographing. The time of being back is rounded up to a step; the minutes before a fixed
- * start are free.
+ * start are free. A later picture then moves into an earlier wait if the sum loses no more than the least gain times its priority.
+ * Last, each picture in turn starts as early as it can without losing more worth than the price of waiting for its
+ * best start. Its first possible start may lose the least gain times its priority.
  *
  * @param from       first minute at the base, ready to walk
  * @param to         minute by which the walk is over
  * @param base       spot where the walk begins and ends; null where it begins at the first picture
  * @param grades     worth of a picture of priority 1 where each grade begins
  * @param idlePrice  of a minute, in worth
+ * @param leastGain  of a picture of priority 1 that can be seen, in worth
  * @param stepMin    between two starts
  * @param setUpMin   before each picture
  * @param changeMin  before a picture with another lens or body than the one before
@@ -32,7 +35,7 @@ import understorey.visit.Hours;
  * @param shots      in the author's order
  * @param travel     between all places with pictures, both ways
  */
-public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, int stepMin, int setUpMin, int changeMin,
+public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, double leastGain, int stepMin, int setUpMin, int changeMin,
                          ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
 
     private static final Map<Grade, Double> GRADES = Collections.unmodifiableMap(Arrays.stream(Grade.values()).collect(Collectors.toMap(
@@ -59,7 +62,7 @@ public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String 
         Hours hours = day.hours();
         List<Shot> shots = IntStream.range(0, candidates.size()).mapToObj(i -> shot(day, visit, i, candidates.get(i))).toList();
         return new OrderBasis(hours.at(visit.from()), hours.at(visit.to()),
-                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
+                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.LEAST_GAIN, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
                 hours.at(Task.steps(visit.from()) * Task.STEP), shots, travel(day));
     }
 

@@ -5,9 +5,10 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
+import understorey.plan.SkyWord;
 import understorey.visit.DayCurve;
 
-/** Quality of the light for one picture over time. */
+/** Quality of the light for one picture over time, under one sky. */
 public interface Quality {
 
     /** Quality of the light at a time: 0 hopeless, 1 all that the author wishes for. Asked at 5-minute steps over the date. */
@@ -16,6 +17,11 @@ public interface Quality {
     /** How well the picture can be taken at a time, whatever its light: 0 not at all, 1 without a compromise. */
     default double feasibility(ZonedDateTime time) {
         return 1;
+    }
+
+    /** The sky that is assumed at a time; null if the forecast has one. */
+    default @Nullable SkyWord sky(ZonedDateTime time) {
+        return null;
     }
 
     /** Reason to wait for easier settings in much the same light; null if there is none. */

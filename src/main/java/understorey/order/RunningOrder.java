@@ -19,9 +19,9 @@ import understorey.visit.Hours;
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
  * @param legs            in order of time, without gaps between the first and the last
- * @param remarks         on what does not fit
- * @param timeLeft        on time left over at the end; null where it is short
- * @param basis           null where it would give a place away that is spared
+ * @param remarks         on what does not fit; none for a day that turns out different
+ * @param timeLeft        on time left over at the end; null where it is short, and for a day that turns out different
+ * @param basis           null where it would give a place away that is spared, and for a day that turns out different
  */
 public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
                            List<Advice> remarks, @Nullable Advice timeLeft, @Nullable OrderBasis basis) {
@@ -37,7 +37,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         List<Candidate> order = Tasks.inOrder(candidates);
         Hours hours = day.hours();
         Visit visit = Tasks.visit(day, order);
-        Schedule schedule = Schedule.best(visit);
+        Schedule schedule = planned(visit);
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
         List<Advice> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
@@ -49,6 +49,20 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         }
         return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
                 TimeLeft.of(day, visit, schedule, order), day.trip().sparesThePlace() ? null : OrderBasis.of(day, visit, order));
+    }
+
+    /** The best order on a day that turns out different, without remarks and without its basis. */
+    public static RunningOrder instead(Day day, List<Candidate> candidates) {
+        List<Candidate> order = Tasks.inOrder(candidates);
+        Visit visit = Tasks.visit(day, order);
+        Schedule schedule = planned(visit);
+        return new RunningOrder(day.hours().arrive(), day.hours().leave(), turnBack(day, visit, schedule),
+                Legs.of(day, visit, schedule, order).legs(), List.of(), null, null);
+    }
+
+    private static Schedule planned(Visit visit) {
+        Transitions transitions = new Transitions(visit);
+        return LeftShift.of(transitions, Schedule.best(transitions));
     }
 
     /** Advice on the latest arrival in time for the first picture, if that saves a long wait. */

@@ -17,8 +17,11 @@ record Schedule(List<Take> takes, long worth, int back) {
 
     /** The best schedule of a visit: see {@link BranchAndBound}. */
     static Schedule best(Visit visit) {
-        Transitions transitions = new Transitions(visit);
-        return visit.tasks().size() <= BranchAndBound.MOST ? BranchAndBound.of(transitions) : BranchAndBound.of(transitions, LocalSearch.of(transitions));
+        return best(new Transitions(visit));
+    }
+
+    static Schedule best(Transitions transitions) {
+        return transitions.size <= BranchAndBound.MOST ? BranchAndBound.of(transitions) : BranchAndBound.of(transitions, LocalSearch.of(transitions));
     }
 
     boolean takes(int task) {

@@ -14,10 +14,10 @@ import understorey.light.Outlook.Grade;
  * @param after    pictures that must not come later, with all that they wait for; no cycle
  * @param setUp    minutes to set up, once at the spot
  * @param lens     two pictures with different numbers have a change of lens between them
- * @param quality  of the light, 0 to 1, the mean over its duration: for a start at each step of the grid over the day,
- *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin * @param feasibility how well it can be taken, 0 to 1, the mean over its duration, for the same starts
+ * @param value    of a start, 0 to 1, see {@link #value(double, double)}: for a start at each step of the grid over the day,
+ *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
  */
-record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] quality, double[] feasibility) {
+record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] value) {
 
     /** Step of the grid of starts, minutes. */
     static final int STEP = 5;
@@ -36,6 +36,9 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
      */
     static final double IDLE_PRICE = 0.001;
     static final long AN_IDLE_MINUTE = Math.round(1000 * IDLE_PRICE) * A_THOUSANDTH;
+
+    /** A picture of priority 1 that gains no more looks the same: common practice, no source. */
+    static final double LEAST_GAIN = 0.02;
 
     /** Quality of a time without the light that a picture wishes for: by day, and at dusk without a head torch. */
     static final double SUN_IS_UP = 0.02;
@@ -73,10 +76,10 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         if (pinned()) {
             return pin >= from && pin + minutes <= to ? new int[] {pin} : new int[0];
         }
-        int[] starts = new int[quality.length];
+        int[] starts = new int[value.length];
         int count = 0;
-        for (int step = (Math.max(0, from) + STEP - 1) / STEP; step < quality.length && step * STEP + minutes <= to; step++) {
-            if (quality[step] != TOO_DARK) {
+        for (int step = (Math.max(0, from) + STEP - 1) / STEP; step < value.length && step * STEP + minutes <= to; step++) {
+            if (value[step] != TOO_DARK) {
                 starts[count++] = step * STEP;
             }
         }
@@ -88,31 +91,48 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         if (pinned()) {
             return pin >= ready ? pin : ANY;
         }
-        for (int step = Math.floorDiv(ready + STEP - 1, STEP); step < quality.length; step++) {
-            if (quality[step] != TOO_DARK) {
+        for (int step = Math.floorDiv(ready + STEP - 1, STEP); step < value.length; step++) {
+            if (value[step] != TOO_DARK) {
                 return step * STEP;
             }
         }
         return ANY;
     }
 
-    /** Quality of the light over its duration, for a possible start. */
-    double qualityAt(int start) {
-        return quality[pinned() ? 0 : start / STEP];
+    /**
+     * The earliest start from a minute on that does not lose more worth than the price of waiting for the planned one. The first
+     * possible start may lose what cannot be seen: a wait is only for a gain that shows.
+     */
+    int goodEnough(int ready, int planned) {
+        int first = pinned() ? planned : firstStart(ready);
+        int start = first;
+        while (worth(planned) - worth(start) > Math.max(start == first ? leastGain() : 0, (planned - start) * AN_IDLE_MINUTE)) {
+            start = firstStart(start + 1);
+        }
+        return start;
+    }
+
+    /** Worth below which a gain of this picture does not show. */
+    long leastGain() {
+        return Math.round(1000 * LEAST_GAIN * priority) * A_THOUSANDTH;
     }
 
     /**
      * Worth of a start. A sum of worths compares plans: first the number of musts, then the sum of priority
-     * × quality, then the number of pictures, then the sum of priorities.
+     * × value, then the number of pictures, then the sum of priorities.
      */
     long worth(int start) {
         return (must() ? A_MUST : 0) + Math.round(1000 * gradedWorth(start)) * A_THOUSANDTH + A_PICTURE + priority;
     }
 
-    /** Priority × {@link #graded} × {@link #handled}, the last two to a thousandth. */
+    /** Priority × value, to a thousandth of the value. */
     double gradedWorth(int start) {
-        double handled = handled(feasibility[pinned() ? 0 : start / STEP]);
-        return priority * Math.round(1000 * graded(qualityAt(start)) * handled) / 1000.0;
+        return priority * Math.round(1000 * value[pinned() ? 0 : start / STEP]) / 1000.0;
+    }
+
+    /** Value of a picture in light of a quality, and with a feasibility, both 0 to 1. */
+    static double value(double quality, double feasibility) {
+        return graded(quality) * handled(feasibility);
     }
 
     /**
@@ -131,7 +151,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
      * Share of its worth that a picture keeps if it can be taken so well, 0.65 to 1, never falling. Here too the step to the next
      * grade counts most (common practice, no source).
      */
-    static double handled(double feasibility) {
+    private static double handled(double feasibility) {
         return switch (Grade.of(feasibility)) {
             case POOR -> BLURRED + WITHIN * (feasibility / Grade.FAIR.least());
             case FAIR -> COMPROMISED + WITHIN * (feasibility - Grade.FAIR.least()) / (Grade.GOOD.least() - Grade.FAIR.least());
@@ -140,15 +160,15 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     }
 
     Task shorterBy(int less) {
-        return new Task(spot, minutes - less, priority, pin, after, setUp, lens, quality, feasibility);
+        return new Task(spot, minutes - less, priority, pin, after, setUp, lens, value);
     }
 
     /** This picture without regard to light: it can also be taken in the dark. */
     Task inAnyLight() {
-        return new Task(spot, minutes, priority, pin, after, setUp, lens, new double[quality.length], feasibility);
+        return new Task(spot, minutes, priority, pin, after, setUp, lens, new double[value.length]);
     }
 
     Task after(Set<Integer> others) {
-        return new Task(spot, minutes, priority, pin, others, setUp, lens, quality, feasibility);
+        return new Task(spot, minutes, priority, pin, others, setUp, lens, value);
     }
 }

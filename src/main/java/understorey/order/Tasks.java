@@ -33,17 +33,33 @@ final class Tasks {
         List<Task> tasks = new ArrayList<>();
         for (Candidate candidate : candidates) {
             Shot shot = candidate.shot();
-            int minutes = (int) Math.max(1, (candidate.duration().toSeconds() + 59) / 60);
             int pin = shot.start() == null ? Task.ANY : hours.minute(shot.start());
-            double[] light = means(hours, pin, minutes, candidate.quality()::at, Tasks::light);
-            if (pin == Task.ANY) {
-                preferDaylight(light, daylight, candidate.priority() == Task.MUST);
-            }
-            tasks.add(new Task(day.walks().index(shot.spot()), minutes, candidate.priority(), pin, before(candidates, tasks.size()),
-                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), light,
-                    means(hours, pin, minutes, candidate.quality()::feasibility, Tasks::rounded)));
+            tasks.add(new Task(day.walks().index(shot.spot()), candidate.minutes(), candidate.priority(), pin, before(candidates, tasks.size()),
+                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), value(hours, candidate, pin, daylight)));
         }
         return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
+    }
+
+    /**
+     * The expected value of each start: graded under each sky that may come, then the mean. So light that may come counts as
+     * what it would be, not as something between.
+     */
+    private static double[] value(Hours hours, Candidate candidate, int pin, double[] daylight) {
+        double[] value = new double[pin == Task.ANY ? daylight.length : 1];
+        boolean[] lit = new boolean[value.length];
+        for (Quality sky : candidate.skies()) {
+            double[] light = means(hours, pin, candidate.minutes(), sky::at, Tasks::light);
+            double[] feasibility = means(hours, pin, candidate.minutes(), sky::feasibility, Tasks::rounded);
+            for (int i = 0; i < value.length; i++) {
+                lit[i] |= pin != Task.ANY || light[i] > 0 || daylight[i] > 0 || candidate.priority() == Task.MUST;
+                double quality = pin == Task.ANY && light[i] == 0 ? daylight[i] : light[i];
+                value[i] += Task.value(quality, feasibility[i]) / candidate.skies().size();
+            }
+        }
+        for (int i = 0; i < value.length; i++) {
+            value[i] = lit[i] ? value[i] : Task.TOO_DARK;
+        }
+        return value;
     }
 
     /** Means over the picture: of each start of the day, or of the fixed one. */
@@ -52,7 +68,8 @@ final class Tasks {
         return Arrays.stream(means).map(rounding).toArray();
     }
 
-    private static double mean(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
+    /** Mean over a picture that starts at a minute. */
+    static double mean(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
         double sum = 0;
         int times = 0;
         for (int minute = 0; minute < minutes; minute += Task.STEP) {
@@ -80,7 +97,7 @@ final class Tasks {
         return means;
     }
 
-    /** By step of the day: quality of a time without the light that a picture wishes for. */
+    /** By step of the day: quality of a time without the light that a picture wishes for, 0 in the dark, where only a must is taken. */
     private static double[] daylight(Hours hours, DayCurve curve) {
         double[] daylight = new double[steps(hours)];
         for (int i = 0; i < daylight.length; i++) {
@@ -88,15 +105,6 @@ final class Tasks {
             daylight[i] = curve.up(time) ? Task.SUN_IS_UP : curve.dim(time) ? 0 : Task.DUSK;
         }
         return daylight;
-    }
-
-    /** Fills times without the light wished for: day before dusk before dark; only a must can be taken in the dark. */
-    private static void preferDaylight(double[] means, double[] daylight, boolean must) {
-        for (int i = 0; i < means.length; i++) {
-            if (means[i] == 0) {
-                means[i] = daylight[i] == 0 && !must ? Task.TOO_DARK : daylight[i];
-            }
-        }
     }
 
     private static int steps(Hours hours) {

@@ -1,5 +1,6 @@
 package understorey.order;
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +11,7 @@ import understorey.advice.VisitAdvice;
 import understorey.light.Outlook.Grade;
 import understorey.visit.Day;
 
-/** Time left over at the end of a visit, and the pictures whose light is still worth another try then. */
+/** Time left over at the end of a visit, and the pictures that are worth another try then. */
 final class TimeLeft {
 
     /** Less is a margin: common practice, no source. */
@@ -27,16 +28,20 @@ final class TimeLeft {
             return null;
         }
         Schedule.Take last = schedule.takes().get(schedule.takes().size() - 1);
-        int middle = last.start() + visit.tasks().get(last.task()).minutes() + left / 2;
+        ZonedDateTime then = day.hours().at(last.start() + visit.tasks().get(last.task()).minutes() + left / 2);
         List<String> worthIt = IntStream.range(0, candidates.size()).boxed()
-                .filter(i -> Grade.of(quality(day, candidates.get(i), middle)) != Grade.POOR)
-                .sorted(Comparator.comparingDouble(i -> -visit.tasks().get(i).priority() * quality(day, candidates.get(i), middle)))
+                .filter(i -> worthAnotherTry(day, schedule, candidates, i, then))
+                .sorted(Comparator.comparingDouble(i -> -visit.tasks().get(i).priority() * candidates.get(i).best(then)))
                 .limit(MOST_NAMED).map(i -> candidates.get(i).name()).toList();
         return worthIt.isEmpty() ? new VisitAdvice.TimeLeft(left) : new VisitAdvice.TimeLeftFor(left, worthIt);
     }
 
-    private static double quality(Day day, Candidate candidate, int minute) {
-        ZonedDateTime time = day.hours().at(minute);
-        return candidate.quality().at(time) * candidate.quality().feasibility(time);
+    /** Not in poor light, nor in light of a lower grade than it is taken in. */
+    private static boolean worthAnotherTry(Day day, Schedule schedule, List<Candidate> candidates, int task, ZonedDateTime then) {
+        Candidate picture = candidates.get(task);
+        Grade grade = Grade.of(picture.best(then));
+        Duration half = picture.duration().dividedBy(2);
+        return grade != Grade.POOR && schedule.takes().stream().filter(take -> take.task() == task)
+                .allMatch(take -> grade.compareTo(Grade.of(picture.best(day.hours().at(take.start()).plus(half)))) <= 0);
     }
 }

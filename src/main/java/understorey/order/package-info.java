@@ -4,12 +4,12 @@
  *
  * <p><b>Problem.</b> Pictures ({@code Task}) have a duration, a place, a worth for each start on a grid of five minutes, and
  * sometimes a fixed start or a picture that must come first. A plan starts and ends at the base within the hours of the visit.
- * Plans are compared by the number of musts, then by the sum of quality × priority less the price of each idle minute, the
+ * Plans are compared by the number of musts, then by the sum of value × priority less the price of each idle minute, the
  * number of pictures, the sum of priorities, and the time of being back.
  *
  * <p><b>Method.</b> Up to twelve pictures: dynamic programming over subsets, exact ({@code BranchAndBound}). More: a plan by
  * local search ({@code LocalSearch}), then the same program with a Lagrangian bound ({@code UpperBound}) that drops what cannot
- * beat it.
+ * beat it. Last, waits that do not pay are removed ({@code LeftShift}), for less worth than the wait costs or than shows.
  *
  * <p><b>State.</b> The set taken, the last picture, and its start; {@code BestByStart} holds the best sum for each start.
  *

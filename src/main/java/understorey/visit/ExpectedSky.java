@@ -22,9 +22,11 @@ public final class ExpectedSky {
     private static final int HOURS = 24;
 
     private final Trip trip;
+    private final boolean wind;
 
     public ExpectedSky(Trip trip) {
         this.trip = trip;
+        this.wind = trip.forecast().stream().anyMatch(hour -> hour.windMs() != null || hour.gustMs() != null);
     }
 
     public Weather weather(ZonedDateTime time) {
@@ -64,17 +66,13 @@ public final class ExpectedSky {
 
     /** Whether any hour of the forecast has a wind. */
     public boolean hasWind() {
-        boolean has = false;
-        for (ForecastHour hour : trip.forecast()) {
-            has |= hour.windMs() != null || hour.gustMs() != null;
-        }
-        return has;
+        return wind;
     }
 
     /** Weather of the nearest hour with a wind in the forecast; of the time itself if the forecast has no wind. */
     public Weather nearestWind(ZonedDateTime time) {
         Weather there = weather(time);
-        if (there.hasWind() || !hasWind()) {
+        if (there.hasWind() || !wind) {
             return there;
         }
         for (int hours = 1; hours < HOURS; hours++) {

@@ -176,6 +176,19 @@ class WhenDecisionsTest {
             assertTrue(start(brief, "Way in").isBefore(start(brief, "Sunset")));
         }
 
+        /** Soft light is as good now as in ten minutes, and a picture taken cannot be lost to a cloud. */
+        @Test
+        void takesAtOnceWhatHardlyGainsByAWait() throws IOException {
+            Brief brief = planned(folder, EDGE_TO_THE_WEST, FULL_BAG, visit("18:30", "21:00"), "sky: broken\n", """
+                    shots:
+                      - {name: Glow, subject: ramsons, role: opening, facing: WNW, light: [low-sun, backlight], priority: 3}
+                      - {name: Path, subject: ramsons, role: approach, facing: N, light: [soft]}
+                      - {name: Group, subject: ramsons, role: detail, frame: {width: 50 cm}, light: [soft]}
+                    """);
+            assertTrue(brief.order().legs().stream().noneMatch(leg -> leg.what() == Leg.What.WAIT && !leg.shot().equals("Glow")),
+                    brief.order().legs().toString());
+        }
+
         @Test
         void takesDropsAfterTheShowerWhileTheyLast() throws IOException {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:30", "12:00"), SHOWER, """

@@ -37,7 +37,7 @@ final class EveryOrder {
                 int there = visit.times().arrive(last < 0 ? visit.base() : visit.tasks().get(last).spot(), task.spot(), now)
                         + task.setUp() + (last >= 0 && visit.tasks().get(last).lens() != task.lens() ? visit.lensChange() : 0);
                 for (int start = there; start + task.minutes() <= visit.to(); start++) {
-                    if (task.pinned() ? start == task.pin() : start % 5 == 0 && task.quality()[start / 5] >= 0) {
+                    if (task.pinned() ? start == task.pin() : start % 5 == 0 && task.value()[start / 5] >= 0) {
                         go(taken | 1 << next, next, start + task.minutes(), mustsDone + (task.priority() == 3 ? 1 : 0),
                                 valueDone + Math.round(1000 * task.gradedWorth(start)) - (start - task.setUp() - now)
                                         + (task.pinned() ? (start - visit.from()) : 0), prioritiesDone + task.priority());

@@ -33,7 +33,7 @@ public final class Orders {
         List<Candidate> candidates = new ArrayList<>();
         for (Intent intent : Intent.of(shots, null)) {
             candidates.add(new Candidate(intent.shot(), intent.duration(), intent.priority(),
-                    mounted.length == 0 ? "" : mounted[candidates.size()], light.apply(intent.shot())));
+                    mounted.length == 0 ? "" : mounted[candidates.size()], List.of(light.apply(intent.shot()))));
         }
         return candidates;
     }

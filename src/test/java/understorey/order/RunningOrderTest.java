@@ -19,6 +19,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.function.Function;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -241,5 +242,14 @@ class RunningOrderTest {
                 LeftOutAdvice.PinTooLate.class, LeftOutAdvice.VisitTooDark.class);
         long missed = Samples.kinds(outing.remarks()).stream().filter(reasons::contains).count();
         assertEquals(pictures.size(), taken.size() + missed);
+    }
+
+    /** Fair light is no reason to take again what was taken in good light. */
+    @Test
+    void offersTheTimeLeftToPicturesInNoWorseLightThanBefore() {
+        Function<Shot, Quality> fading = shot -> time -> shot.name().equals("even") || time.getHour() < 7 ? 0.8 : 0.4;
+        RunningOrder outing = Orders.of(trip(gated(), "06:00", "10:00", picture("fading").at("Footbridge").shot(),
+                picture("even").at("Footbridge").shot()), fading);
+        assertEquals(List.of("even"), ((VisitAdvice.TimeLeftFor) outing.timeLeft()).shots());
     }
 }

@@ -20,13 +20,13 @@ class ScheduleTest {
     private static Task task(int spot, int minutes, int priority, double... quality) {
         double[] day = new double[288];
         for (int i = 0; i < day.length; i++) {
-            day[i] = quality.length == 1 ? quality[0] : i >= 72 && i < 72 + quality.length ? quality[i - 72] : 0;
+            day[i] = Task.value(quality.length == 1 ? quality[0] : i >= 72 && i < 72 + quality.length ? quality[i - 72] : 0, 1);
         }
-        return new Task(spot, minutes, priority, Task.ANY, Set.of(), 0, 0, day, SmallTrips.FEASIBLE);
+        return new Task(spot, minutes, priority, Task.ANY, Set.of(), 0, 0, day);
     }
 
     private static Task pinned(Task task, int pin) {
-        return new Task(task.spot(), task.minutes(), task.priority(), pin, task.after(), task.setUp(), task.lens(), new double[] {1}, SmallTrips.FEASIBLE);
+        return new Task(task.spot(), task.minutes(), task.priority(), pin, task.after(), task.setUp(), task.lens(), new double[] {1});
     }
 
     /** From six o'clock on, by daylight; ten minutes between any two of three spots. */
@@ -97,6 +97,72 @@ class ScheduleTest {
         assertTrue(several > TRIPS / 4 && left > TRIPS / 4, several + " trips of three or more pictures, " + left + " that leave some");
     }
 
+    /** Ten minutes are idle in any case: better before the picture that gains by them. */
+    @Test
+    void movesAWaitBehindAPictureThatHardlyGainsByIt() {
+        Visit visit = visit(60, task(0, 10, 3, 0, 0, 0, 0, 0, 0, 1), task(0, 15, 1, 0.9, 0.9, 0.95, 0.95));
+        assertEquals("b10 a30", told(Schedule.best(visit)));
+        assertEquals("b0 a30", told(LeftShift.startingEarly(visit, Schedule.best(visit))));
+        Visit rising = visit(60, task(0, 10, 3, 0, 0, 0, 0, 0, 0, 1), task(0, 15, 1, 0.5, 0.5, 0.95, 0.95));
+        assertEquals("b10 a30", told(LeftShift.startingEarly(rising, Schedule.best(rising))));
+    }
+
+    /** The order of the best plan stays, and each picture starts at its first start that is good enough. */
+    @Property(tries = 500)
+    void keepsOnlyWaitsThatPay(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 240) int minutes) {
+        Visit visit = new SmallTrips(seed).visit(pictures, minutes, 4);
+        Schedule best = Schedule.best(visit);
+        Schedule shifted = LeftShift.startingEarly(visit, best);
+        assertEquals(shifted.worth(), walked(visit, shifted));
+        assertTrue(shifted.back() <= best.back());
+        Schedule.Take last = null;
+        for (int i = 0; i < best.takes().size(); i++) {
+            Schedule.Take planned = best.takes().get(i);
+            Schedule.Take take = shifted.takes().get(i);
+            Task task = visit.tasks().get(take.task());
+            assertEquals(planned.task(), take.task());
+            int ready = last == null ? visit.readyFirst(take.task())
+                    : visit.ready(last.task(), take.task(), last.start() + visit.tasks().get(last.task()).minutes());
+            for (int start : task.starts(ready, planned.start() + task.minutes())) {
+                boolean enough = task.gradedWorth(planned.start()) - task.gradedWorth(start)
+                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, 0.001 * (planned.start() - start)) + 1e-9;
+                assertTrue(start < take.start() ? !enough : start > take.start() || enough, task + " at " + start);
+            }
+            last = take;
+        }
+    }
+
+    /** An hour idle in any case: the second picture is as good before as after. */
+    @Test
+    void movesAPictureIntoAnEarlierWait() {
+        double[] late = new double[14];
+        late[12] = 1;
+        Visit visit = visit(100, task(0, 10, 3, late), task(0, 10, 2, 0.9, 0.9, 0.9, 0.9, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0.95, 0.95, 0.95, 0.95));
+        assertEquals("a60 b70", told(Schedule.best(visit)));
+        assertEquals("b0 a60", told(shifted(visit)));
+    }
+
+    private static Schedule shifted(Visit visit) {
+        Transitions transitions = new Transitions(visit);
+        return LeftShift.of(transitions, Schedule.best(transitions));
+    }
+
+    /** Never another choice of pictures, never back later, and less lost than shows. */
+    @Property(tries = 500)
+    void losesNothingThatShowsByEarlierPictures(@ForAll long seed, @ForAll @IntRange(min = 1, max = 9) int pictures,
+            @ForAll @IntRange(min = 30, max = 300) int minutes) {
+        Visit visit = new SmallTrips(seed).visit(pictures, minutes, 4);
+        Schedule best = Schedule.best(visit);
+        Schedule early = shifted(visit);
+        assertEquals(early.worth(), walked(visit, early));
+        assertTrue(early.back() <= best.back());
+        assertEquals(best.takes().stream().map(Schedule.Take::task).sorted().toList(), early.takes().stream().map(Schedule.Take::task).sorted().toList());
+        List<Integer> sequence = early.takes().stream().map(Schedule.Take::task).toList();
+        long most = best.takes().stream().mapToLong(take -> visit.tasks().get(take.task()).leastGain()).sum();
+        assertTrue(best.worth() - LocalSearch.inOrder(new Transitions(visit), sequence).worth() <= most);
+    }
+
     @Test
     void keepsAMustBeforeAnyLight() {
         assertEquals("b5", told(Schedule.best(visit(30, task(0, 25, 2, 1), task(0, 25, 3, 0, 0.1)))));
@@ -162,7 +228,7 @@ class ScheduleTest {
         Visit more = new SmallTrips(seed).visit(pictures + 1, minutes, 4);
         Task last = more.tasks().get(pictures);
         Task optional = new Task(last.spot(), last.minutes(), 1 + last.priority() % 2, Task.ANY, Set.of(), last.setUp(), last.lens(),
-                last.pinned() ? new double[288] : last.quality(), SmallTrips.FEASIBLE);
+                last.pinned() ? new double[288] : last.value());
         List<Task> tasks = new ArrayList<>(more.tasks());
         tasks.set(pictures, optional);
         Schedule with = Schedule.best(more.with(tasks));

@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.DoubleStream;
 import understorey.visit.TravelTimes;
 
 /** Visits made up at random, the same for the same seed. */
 final class SmallTrips {
-
-    static final double[] FEASIBLE = DoubleStream.generate(() -> 1).limit(288).toArray();
 
     private final Random random;
 
@@ -36,11 +33,11 @@ final class SmallTrips {
     static Visit free(Visit visit) {
         List<Task> tasks = new ArrayList<>();
         for (Task task : visit.tasks()) {
-            double[] quality = new double[288];
-            for (int t = 0; t < quality.length; t++) {
-                quality[t] = Math.max(0, task.quality()[task.pinned() ? 0 : t]);
+            double[] value = new double[288];
+            for (int t = 0; t < value.length; t++) {
+                value[t] = Math.max(0, task.value()[task.pinned() ? 0 : t]);
             }
-            tasks.add(new Task(task.spot(), task.minutes(), task.priority(), Task.ANY, Set.of(), task.setUp(), task.lens(), quality, task.feasibility()));
+            tasks.add(new Task(task.spot(), task.minutes(), task.priority(), Task.ANY, Set.of(), task.setUp(), task.lens(), value));
         }
         return visit.with(List.copyOf(tasks));
     }
@@ -65,7 +62,7 @@ final class SmallTrips {
 
     /** Better or worse by the quarter of an hour. */
     private double[] feasibility() {
-        double[] feasibility = FEASIBLE.clone();
+        double[] feasibility = new double[288];
         for (int t = 0; t < feasibility.length; t++) {
             feasibility[t] = t % 3 == 0 ? random.nextInt(21) / 20.0 : feasibility[t - 1];
         }
@@ -80,15 +77,19 @@ final class SmallTrips {
         boolean flat = random.nextInt(3) == 0;
         for (int t = 0; t < quality.length; t++) {
             quality[t] = flat ? height : Math.max(0, height - Math.abs(t - middle) / (double) width / 2);
-            quality[t] = i % 4 == 3 && quality[t] == 0 ? Task.TOO_DARK : quality[t];
         }
         int pin = random.nextInt(5) == 0 ? from + random.nextInt(minutes) : Task.ANY;
         Set<Integer> after = new TreeSet<>();
         if (i > 0 && random.nextInt(4) == 0) {
             after.add(random.nextInt(i));
         }
+        double[] feasibility = feasibility();
+        double[] value = pin == Task.ANY ? new double[288] : new double[] {Task.value(height, feasibility[0])};
+        for (int t = 0; t < quality.length && pin == Task.ANY; t++) {
+            value[t] = i % 4 == 3 && quality[t] == 0 ? Task.TOO_DARK : Task.value(quality[t], feasibility[t]);
+        }
         return new Task(random.nextInt(spots), 4 + random.nextInt(18), 1 + random.nextInt(3), pin, Set.copyOf(after), random.nextInt(4),
-                random.nextInt(3), pin == Task.ANY ? quality : new double[] {height}, feasibility());
+                random.nextInt(3), value);
     }
 
     /** Minutes need not keep to the triangle: going round may be quicker. */

@@ -20,6 +20,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.WaitAdvice;
+import understorey.light.Outlook.Grade;
 import understorey.plan.LightWish;
 import understorey.plan.Role;
 import understorey.plan.Shot;
@@ -136,7 +137,7 @@ class WaitsTest {
         Task waitedFor = visit.tasks().get(next.task());
         int change = extra.lens() == waitedFor.lens() ? 0 : visit.lensChange();
         int start = (ready + change + extra.setUp() + 4) / 5 * 5;
-        return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.quality()[start / 5] > 0;
+        return start + extra.minutes() + change + waitedFor.setUp() <= next.start() && extra.value()[start / 5] > 0.2;
     }
 
     private static RunningOrder waiting(int minutes, double before, double after) {
@@ -153,9 +154,16 @@ class WaitsTest {
     }
 
     @Test
-    void claimsNoBetterLightThanThereIs() {
-        assertInstanceOf(WaitAdvice.WaitForLittle.class, waiting(10, 0.05, 0.25).legs().get(2).why());
-        assertInstanceOf(WaitAdvice.WaitForLight.class, waiting(10, 0.1, 0.35).legs().get(2).why());
+    void saysWhatIsGained() {
+        assertEquals(new WaitAdvice.WaitForLight(waiting(10, 0.1, 0.35).timeOf("a").from(), Grade.FAIR), waiting(10, 0.1, 0.35).legs().get(2).why());
+        assertEquals(new WaitAdvice.WaitForBestLight(waiting(10, 0.6, 1).timeOf("a").from(), Grade.GOOD), waiting(10, 0.6, 1).legs().get(2).why());
+    }
+
+    /** Not even ten minutes are worth it. */
+    @Test
+    void waitsNotAtAllFromPoorToPoor() {
+        assertEquals(at("06:15"), waiting(10, 0.05, 0.25).timeOf("a").from().toLocalTime());
+        assertEquals(at("06:15"), waiting(10, 0.35, 0.55).timeOf("a").from().toLocalTime());
     }
 
     /** Nothing is to be had but day instead of dusk; the sun rises at about 5:20. */

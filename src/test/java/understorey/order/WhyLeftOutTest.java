@@ -164,7 +164,7 @@ class WhyLeftOutTest {
             List<Task> tasks = new ArrayList<>(visit.tasks());
             Task picture = tasks.get(left);
             tasks.set(left, new Task(picture.spot(), picture.minutes(), Task.MUST, picture.pin(), picture.after(), picture.setUp(),
-                    picture.lens(), picture.quality(), picture.feasibility()));
+                    picture.lens(), picture.value()));
             assertTrue(Schedule.best(visit.with(tasks)).takes(left), "as a must it is taken");
         } else {
             assertTrue(alone && !beside, why.toString());

@@ -20,7 +20,7 @@ final class OrderBasisJson {
         json.text("objective", sentences.apply(new VisitAdvice.OrderObjective()))
                 .object("grades", basis.grades(), (grades, worth) -> worth.forEach(
                         (grade, from) -> grades.number(Words.word(grade), worth(from))))
-                .number("wait_cost_per_min", worth(basis.idlePrice()))
+                .number("wait_cost_per_min", worth(basis.idlePrice())).number("least_gain", worth(basis.leastGain()))
                 .time("arrive", basis.from()).time("leave", basis.to())
                 .text("base", basis.base())
                 .time("head_torch_until", torch.until()).time("head_torch_from", torch.from())
