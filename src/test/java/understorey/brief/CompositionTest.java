@@ -104,7 +104,7 @@ class CompositionTest {
     void saysHowLargeAPlantOrAFlowerIsInTheFrame() {
         assertEquals(0.125, the(ComposeAdvice.NearestPlant.class, looked(null, 0, view(50, 0, 1.5))).share(), 0.005);
         List<Advice> head = looked(null, 0, picture("head").wide(0.09).deep(0.005).shot());
-        assertEquals(16 * Math.sqrt(8) / 90, the(ComposeAdvice.FlowerFills.class, head).share(), 0.02);
+        assertEquals(16 * Math.sqrt(8) / 90, the(ComposeAdvice.HeadFills.class, head).share(), 0.02);
         assertTrue(kinds(head).contains(ComposeAdvice.LookBehindFlower.class));
     }
 
