@@ -10,6 +10,7 @@ import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
+import understorey.optics.GroundView;
 import understorey.optics.ThinLens;
 import understorey.plan.Compose;
 import understorey.plan.Shot;
@@ -80,25 +81,26 @@ final class Composition {
     }
 
     private void view() {
-        double nearestM = fit.ground(0).nearestDepthM();
-        foreground(nearestM);
+        GroundView ground = fit.ground(0);
+        foreground(ground);
         sky();
         Compose compose = written().compose();
         if (compose == null || compose.leadIn() == null) {
             advice.add(new ComposeAdvice.LookForLine());
         }
-        plant(nearestM);
+        plant(ground);
         trees();
     }
 
     /** Plants that reach up to the lens are nearer than any ground. */
-    private void foreground(double nearestM) {
+    private void foreground(GroundView ground) {
+        double nearestM = ground.nearestDepthM();
         Double flowersM = written().subject().heightM();
         if (Double.isInfinite(nearestM) || flowersM != null && flowersM >= fit.heightM()) {
             return;
         }
-        advice.add(nearestM < NEAR_ENOUGH * settings.sharpFromM() ? new ComposeAdvice.ForegroundSoft(nearestM, settings.sharpFromM())
-                : new ComposeAdvice.ForegroundSharp(nearestM));
+        advice.add(nearestM < NEAR_ENOUGH * settings.sharpFromM() ? new ComposeAdvice.ForegroundSoft(ground.nearestM(),
+                ground.distanceAtDepthM(settings.sharpFromM())) : new ComposeAdvice.ForegroundSharp(ground.nearestM()));
     }
 
     /** A bracket whose darkest frame holds the sky needs no word. */
@@ -141,14 +143,15 @@ final class Composition {
         return open.shade() + cloudy * (open.overcast() - open.shade());
     }
 
-    private void plant(double nearestM) {
+    private void plant(GroundView ground) {
+        double nearestM = ground.nearestDepthM();
         Subject subject = written().subject();
         Double heightM = subject.heightM();
         if (heightM != null && nearestM < settings.sharpToM()) {
             double shownM = Math.max(nearestM, settings.sharpFromM());
             double share = heightM / (2 * shownM * Math.tan(Math.toRadians(fit.view().verticalDeg() / 2)));
             if (share <= 1) {
-                advice.add(new ComposeAdvice.NearestPlant(share, shownM));
+                advice.add(new ComposeAdvice.NearestPlant(share, ground.distanceAtDepthM(shownM)));
             }
         }
     }
