@@ -60,7 +60,7 @@ public class PicturesBenchmark {
         for (ShotFit fit : SmallestBag.of(trip.gear(), trip.companions(), intents).fits()) {
             worked.add(CoverTrade.of(fit, null));
             for (LightAt light : lights) {
-                worked.add(Exposure.of(fit.best(), Conditions.of(light, 3, weather, null)));
+                worked.add(Exposure.of(fit.best(), Conditions.of(light, 3, weather, null, null)));
             }
         }
         return worked;

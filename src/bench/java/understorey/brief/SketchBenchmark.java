@@ -35,7 +35,7 @@ public class SketchBenchmark {
     @org.openjdk.jmh.annotations.Setup
     public void read() {
         Trip trip = SixPictures.trip();
-        for (ShotBrief shot : Planner.brief(trip).shots()) {
+        for (TimedShot shot : Planner.brief(trip).timed()) {
             if (shot.fit().best() != null) {
                 double distanceM = shot.fit().best().distanceM();
                 setups.add(new Setup(shot.fit().best(), F_NUMBER, 0.5 * distanceM, 2 * distanceM, null,

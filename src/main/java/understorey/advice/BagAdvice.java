@@ -33,6 +33,18 @@ public sealed interface BagAdvice extends Advice {
     record LeftNoLight() implements BagAdvice {
     }
 
+    /** A head torch, where it is light from an hour before the visit to an hour after. */
+    record LeftLight() implements BagAdvice {
+    }
+
+    /** A rain cover, where the forecast has no rain. */
+    record LeftDry() implements BagAdvice {
+    }
+
+    /** The bag lists no card. */
+    record HelpCard(@In(COUNT) double needed) implements BagAdvice {
+    }
+
     /** A long time on legs, and nothing to let go with. */
     record HelpRelease(String shot, @In(SHUTTER_SECONDS) double time) implements BagAdvice {
     }

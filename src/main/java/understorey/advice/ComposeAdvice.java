@@ -41,8 +41,15 @@ public sealed interface ComposeAdvice extends Advice {
     record NearestPlant(@In(SHARE) double share, @In(METRES) double nearest) implements ComposeAdvice {
     }
 
-    /** A flower head, or several of them at the bottom of a frame. */
+    record HeadFills(@In(SHARE) double share) implements ComposeAdvice {
+    }
+
+    /** One flower of a head that does not fit into the frame. */
     record FlowerFills(@In(SHARE) double share) implements ComposeAdvice {
+    }
+
+    /** A flower too large for a margin in the frame; the distance from which it would have one. */
+    record FlowerOverfills(@In(SHARE) double share, @In(METRES) double distance) implements ComposeAdvice {
     }
 
     /** A view whose author names no line that leads in. */

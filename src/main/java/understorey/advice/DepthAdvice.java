@@ -40,6 +40,19 @@ public sealed interface DepthAdvice extends Advice {
     record OneFrameByHand() implements DepthAdvice {
     }
 
+    /** One frame holds less than the whole flower, whose depth is a rule of thumb. */
+    record FlowerDeeper(@In(METRES) double held, @In(METRES) double flower) implements DepthAdvice {
+    }
+
+    /** So much less that only a slice of the flower is sharp. */
+    record FlowerSliced(@In(METRES) double held, @In(METRES) double flower) implements Objection {
+    }
+
+    /** One frame holds less than the whole flower, and a focus stack would hold it. */
+    record FlowerByStack(@In(METRES) double held, @In(METRES) double flower, @In(COUNT) int frames, @In(F_NUMBER) double aperture)
+            implements DepthAdvice {
+    }
+
     record BackgroundMelts(@In(SHARE) double near) implements DepthAdvice {
     }
 

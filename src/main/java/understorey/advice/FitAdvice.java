@@ -5,6 +5,7 @@ import static understorey.advice.Measure.MEGAPIXELS;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.MILLIMETRES;
 import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.STOPS;
 import static understorey.advice.Measure.TIMES;
 
 /** How well a lens serves a picture: focal length, distance, depth of field, pixels, polariser. */
@@ -84,6 +85,13 @@ public sealed interface FitAdvice extends Advice {
     }
 
     record SmallerSensor(@In(TIMES) double crop) implements FitAdvice {
+    }
+
+    /** Less room for a crop or a large print than another body has. */
+    record FewerPixels(@In(MEGAPIXELS) double pixels) implements FitAdvice {
+    }
+
+    record LessStabilised(@In(STOPS) double stops) implements FitAdvice {
     }
 
     /** The sharpness asked needs a smaller aperture than is of use. */

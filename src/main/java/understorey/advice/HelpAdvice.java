@@ -1,5 +1,6 @@
 package understorey.advice;
 
+import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.DIOPTRES;
 import static understorey.advice.Measure.ISO;
 import static understorey.advice.Measure.KILOGRAMS;
@@ -73,6 +74,14 @@ public sealed interface HelpAdvice extends Advice {
 
     /** Higher than the bag accepts, and enough to stop the flowers. */
     record HelpIso(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements HelpAdvice {
+    }
+
+    /** A larger frame, whose depth of field holds more of the flower. */
+    record HelpFrameWider(@In(METRES) double width) implements HelpAdvice {
+    }
+
+    /** A focus stack, which the hands or the wind rule out. */
+    record HelpStack(@In(COUNT) int frames) implements HelpAdvice {
     }
 
     /** Less wind at the flowers. */

@@ -89,6 +89,10 @@ public sealed interface MotionAdvice extends Advice {
             @In(METRES) double nearest, @In(TIMES) double times) implements Objection {
     }
 
+    /** The stems swing through several depths of field. */
+    record SwingsOutOfFocus(@In(METRES) double swing, @In(METRES) double held, @In(METRES_PER_SECOND) double wind) implements Objection {
+    }
+
     /** The stems are still enough for the shutter speed. */
     record StemsStill(@In(METRES_PER_SECOND) double wind, @In(METRES) double nearest) implements MotionAdvice {
     }

@@ -28,6 +28,14 @@ public sealed interface PhoneAdvice extends Advice {
     record PhoneTimer() implements PhoneAdvice {
     }
 
+    /** In wind: a self-timer cannot wait for a lull. */
+    record PhoneBurst() implements PhoneAdvice {
+    }
+
+    /** A phone without RAW. */
+    record PhoneTones() implements PhoneAdvice {
+    }
+
     record PhoneBraced() implements PhoneAdvice {
     }
 

@@ -33,10 +33,18 @@ public sealed interface ShutterAdvice extends Advice {
     record BulbWithoutRelease(@In(SHUTTER_SECONDS) double time) implements Objection {
     }
 
-    record LetGoByRemote() implements ShutterAdvice {
+    /** How to fire the shutter: one way for each picture. */
+    sealed interface Release extends ShutterAdvice {
     }
 
-    record LetGoByTimer() implements ShutterAdvice {
+    record LetGoByRemote() implements Release {
+    }
+
+    record LetGoByTimer() implements Release {
+    }
+
+    /** Without a remote release, in wind: a self-timer cannot wait for a lull. */
+    record LetGoByBurst() implements Release {
     }
 
     /** A time in which the shake of putting the camera up still shows. */

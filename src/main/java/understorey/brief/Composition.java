@@ -6,9 +6,12 @@ import understorey.advice.Advice;
 import understorey.advice.ComposeAdvice;
 import understorey.exposure.Settings;
 import understorey.exposure.Tones;
+import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
+import understorey.optics.GroundView;
+import understorey.optics.ThinLens;
 import understorey.plan.Compose;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -24,6 +27,8 @@ final class Composition {
     /** A smaller share of the frame does not matter, nor does a tenth of a distance: common practice, no source. */
     private static final double LEAST_SHARE = 0.05;
     private static final double NEAR_ENOUGH = 0.9;
+    /** A flower that takes more of the shorter side of the frame has no margin: common practice, no source. */
+    private static final double WITHOUT_MARGIN = 0.8;
     /** Nearer trees hide those beyond: common practice, no source. */
     private static final double FAR_TREES_M = 60;
     /** From here on a picture shows a flower and not a place: common practice, no source. */
@@ -60,32 +65,42 @@ final class Composition {
 
     private void closeUp() {
         advice.add(new ComposeAdvice.LookBehindFlower());
-        Double widthMm = written().subject().headWidthMm();
-        if (widthMm != null && widthMm / 1000 <= fit.frameWidthM()) {
-            advice.add(new ComposeAdvice.FlowerFills(widthMm / 1000 / fit.frameWidthM()));
+        Double widthMm = fit.flowerWidthMm();
+        if (widthMm == null) {
+            return;
+        }
+        double share = widthMm / 1000 / Math.min(fit.frameWidthM(), fit.frameHeightM());
+        if (share > WITHOUT_MARGIN) {
+            double fits = fit.magnification() * Intent.HEAD_FILLS / share;
+            advice.add(new ComposeAdvice.FlowerOverfills(share, ThinLens.subjectMm(fit.actingFocalMm(), fits) / 1000));
+        } else {
+            double ofWidth = widthMm / 1000 / fit.frameWidthM();
+            advice.add(widthMm.equals(written().subject().headWidthMm()) ? new ComposeAdvice.HeadFills(ofWidth)
+                    : new ComposeAdvice.FlowerFills(ofWidth));
         }
     }
 
     private void view() {
-        double nearestM = fit.ground(0).nearestDepthM();
-        foreground(nearestM);
+        GroundView ground = fit.ground(0);
+        foreground(ground);
         sky();
         Compose compose = written().compose();
         if (compose == null || compose.leadIn() == null) {
             advice.add(new ComposeAdvice.LookForLine());
         }
-        plant(nearestM);
+        plant(ground);
         trees();
     }
 
     /** Plants that reach up to the lens are nearer than any ground. */
-    private void foreground(double nearestM) {
+    private void foreground(GroundView ground) {
+        double nearestM = ground.nearestDepthM();
         Double flowersM = written().subject().heightM();
         if (Double.isInfinite(nearestM) || flowersM != null && flowersM >= fit.heightM()) {
             return;
         }
-        advice.add(nearestM < NEAR_ENOUGH * settings.sharpFromM() ? new ComposeAdvice.ForegroundSoft(nearestM, settings.sharpFromM())
-                : new ComposeAdvice.ForegroundSharp(nearestM));
+        advice.add(nearestM < NEAR_ENOUGH * settings.sharpFromM() ? new ComposeAdvice.ForegroundSoft(ground.nearestM(),
+                ground.distanceAtDepthM(settings.sharpFromM())) : new ComposeAdvice.ForegroundSharp(ground.nearestM()));
     }
 
     /** A bracket whose darkest frame holds the sky needs no word. */
@@ -128,14 +143,15 @@ final class Composition {
         return open.shade() + cloudy * (open.overcast() - open.shade());
     }
 
-    private void plant(double nearestM) {
+    private void plant(GroundView ground) {
+        double nearestM = ground.nearestDepthM();
         Subject subject = written().subject();
         Double heightM = subject.heightM();
         if (heightM != null && nearestM < settings.sharpToM()) {
             double shownM = Math.max(nearestM, settings.sharpFromM());
             double share = heightM / (2 * shownM * Math.tan(Math.toRadians(fit.view().verticalDeg() / 2)));
             if (share <= 1) {
-                advice.add(new ComposeAdvice.NearestPlant(share, shownM));
+                advice.add(new ComposeAdvice.NearestPlant(share, ground.distanceAtDepthM(shownM)));
             }
         }
     }

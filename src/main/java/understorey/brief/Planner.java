@@ -18,8 +18,8 @@ import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.packing.Cautions;
-import understorey.packing.Cold;
 import understorey.packing.CompanionBag;
+import understorey.packing.Outdoors;
 import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Site;
@@ -62,7 +62,7 @@ public final class Planner {
                 order.shooting().stream().map(Leg::spot).toList()));
         Story story = Story.of(bag.fits());
         Packing packing = Packing.of(bag, uses(timed), timed.stream().flatMap(shot -> shot.helps().stream()).toList(),
-                Cold.coldestC(trip.forecast(), day.hours().visit()), day.headTorch());
+                Outdoors.of(day));
         List<Advice> findings = clock.round(findings(day, wood, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);

@@ -93,10 +93,12 @@ final class WeatherRisks {
         };
     }
 
-    /** Null for a picture that the wind spares. */
+    /** Null for a picture that the wind spares, or whose gusts are only assumed. */
     private static @Nullable MotionBlur blur(TimedShot shot) {
         Settings settings = taken(shot);
-        return settings == null ? null : settings.motionBlur();
+        MotionBlur blur = settings == null ? null : settings.motionBlur();
+        boolean assumed = shot.weather().windMs() == null && shot.weather().gustMs() == null;
+        return assumed && blur != null && blur.degree() == MotionBlur.Degree.IN_GUSTS ? null : blur;
     }
 
     /** Settings of a picture that has a camera and a time; null for any other. */

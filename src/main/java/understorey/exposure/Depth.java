@@ -17,7 +17,7 @@ final class Depth {
     static @Nullable Stack stack(LensFit fit, Conditions conditions) {
         boolean allowed = !Boolean.FALSE.equals(fit.intent().shot().set().stacked());
         Double fNumber = fit.intent().shot().set().fNumber();
-        return allowed && Stack.wanted(fit) && fit.steady() && Stack.still(conditions)
+        return allowed && Stack.wanted(fit) && fit.steady() && Stack.still(fit, conditions)
                 ? Stack.of(fit, fNumber == null ? Aperture.ofStack(fit).first() : fNumber) : null;
     }
 
@@ -33,7 +33,7 @@ final class Depth {
                 reasons.add(new SetAdvice.OneFrameSet());
             } else if (!fit.steady()) {
                 reasons.add(new DepthAdvice.OneFrameByHand());
-            } else if (!Stack.still(conditions)) {
+            } else if (!Stack.still(fit, conditions)) {
                 reasons.add(new DepthAdvice.OneFrameInWind(conditions.gustMs()));
             }
         } else if (stack != null && stack.stepM() != null) {

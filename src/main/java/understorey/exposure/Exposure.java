@@ -6,11 +6,13 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.advice.HelpAdvice;
+import understorey.advice.MotionAdvice;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.optics.DepthOfField;
 import understorey.plan.CameraSettings;
+import understorey.plan.Sharp;
 
 /**
  * Finds the settings of one picture in one light: what succeeds in the mean wind, by the hands as they hold the camera, and what a
@@ -20,6 +22,8 @@ public final class Exposure {
 
     /** Four stops beyond what hands or flowers allow nothing is sharp: common practice, no source. */
     private static final double HOPELESS_STOPS = 4;
+    /** A flower that swings through so many depths of field is hardly ever in focus: common practice, no source. */
+    private static final double OUT_OF_FOCUS = 3;
     /** From two thirds of a stop on it is worth to wait for a lower ISO: common practice, no source. */
     private static final double WORTH_WAITING = 1.5;
     /** Two stops over the ISO that a bag accepts are worth naming: common practice, no source. */
@@ -83,10 +87,10 @@ public final class Exposure {
         double depthStops = stack == null ? choice.depthStops() : 0;
         verdict = verdict.and(SetReasons.judge(reasons, fit, choice, depthStops, motion, conditions));
         double seconds = choice.markedS();
-        Reminders.add(reasons, fit, choice.fNumber(), seconds);
+        Reminders.add(reasons, fit, choice.fNumber(), seconds, awaitsLull());
         List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
         if (Phone.is(fit)) {
-            Phone.add(reasons, fit, conditions);
+            Phone.add(reasons, fit, conditions, awaitsLull());
         }
         DepthOfField one = fit.depthOfField(choice.fNumber(), fit.focusM() * 1000);
         return new Settings(conditions.ev100(), choice.fNumber(), seconds, choice.iso(), choice.dimming().filters(), choice.lossStops(),
@@ -138,6 +142,11 @@ public final class Exposure {
         if (stack == null && fit.hopelesslyDeep() && !fit.depthIsProposed()) {
             verdict = Verdict.CANNOT;
         }
+        FlowerDepth flower = stack == null ? FlowerDepth.of(fit, choice.fNumber()) : null;
+        if (flower != null && flower.add(reasons, helps, conditions)) {
+            verdict = verdict.and(Verdict.COMPROMISE);
+            limits.add(Settings.Limit.DEPTH);
+        }
         Depth.add(reasons, fit, choice.fNumber(), background);
         return background;
     }
@@ -156,18 +165,37 @@ public final class Exposure {
             reasons.add(!tooSlow && choice.isoLowest() ? why.base() : !tooSlow && choice.outlastsPatience() ? why.dark()
                     : motion.byWind() ? why.wind(tooSlow) : why.hand(tooSlow));
         }
-        if (tooSlow && motion.byWind()) {
-            helps();
+        boolean swings = swings();
+        if (swings || tooSlow && motion.byWind()) {
+            helps(swings ? StemSway.windMs(heldMm() / 2) : Double.POSITIVE_INFINITY);
         }
     }
 
-    private void helps() {
+    /** Adds that the flowers swing through the depth of field; in a lull too, the picture cannot be taken. */
+    private boolean swings() {
+        double swingMm = motion.sway().swingMm();
+        if (!(fit.intent().sharp() instanceof Sharp.Depth) || swingMm <= OUT_OF_FOCUS * heldMm()) {
+            return false;
+        }
+        boolean always = 2 * StemSway.amplitudeMm(conditions.inLull().windMs()) > heldMm();
+        verdict = verdict.and(always ? Verdict.CANNOT : Verdict.COMPROMISE);
+        limits.add(Settings.Limit.STEMS);
+        reasons.add(new MotionAdvice.SwingsOutOfFocus(swingMm / 1000, heldMm() / 1000, conditions.windMs()));
+        return true;
+    }
+
+    /** Depth of field of one frame. */
+    private double heldMm() {
+        return fit.depthOfField(choice.fNumber(), fit.focusM() * 1000).depthMm();
+    }
+
+    private void helps(double inFocusMs) {
         double longestS = StopScale.snapShutterS(motion.stemsS());
         int iso = choice.isoFor(longestS);
         if (set.iso() == null && iso > choice.iso() && iso <= WORTH_NAMING * choice.iso()) {
             helps.add(new HelpAdvice.HelpIso(iso, longestS));
         }
-        double calmMs = motion.sway().calmMs(choice.seconds());
+        double calmMs = Math.min(inFocusMs, motion.sway().calmMs(choice.seconds()));
         helps.add(calmMs >= LEAST_SHELTER_MS ? new HelpAdvice.HelpShelter(calmMs) : new HelpAdvice.HelpClamp());
     }
 
@@ -182,6 +210,11 @@ public final class Exposure {
         } else if (sharp && fit.steady() && choice.firstS() <= motion.gustS()) {
             reasons.add(why.still());
         }
+    }
+
+    /** True where the shutter is fired when the flowers stop. */
+    private boolean awaitsLull() {
+        return lull != null || gusty() || choice.tooSlow() && motion.byWind();
     }
 
     private boolean gusty() {

@@ -31,6 +31,11 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
             return StemSway.blurMm(seconds, STEM_HZ, amplitudeMm, magnification);
         }
 
+        /** Width of the swing of the stems, mm. */
+        double swingMm() {
+            return 2 * amplitudeMm;
+        }
+
         /** Blur in times what passes for sharp. */
         double times(double seconds) {
             return blurMm(seconds) / circleMm;

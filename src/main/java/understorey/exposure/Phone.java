@@ -26,7 +26,7 @@ final class Phone {
     }
 
     /** Adds which camera, how to lock it, by how much to compensate, how to fire it and to hold it. */
-    static void add(List<Advice> reasons, LensFit fit, Conditions conditions) {
+    static void add(List<Advice> reasons, LensFit fit, Conditions conditions, boolean awaitsLull) {
         if (fit.camera().body().fixedLenses().size() > 1) {
             reasons.add(new PhoneAdvice.PhoneCamera(fit.camera().lens().name(), fit.equivalentMm() / fit.cropTimes()));
         }
@@ -40,7 +40,7 @@ final class Phone {
             }
         }
         if (!fit.released()) {
-            reasons.add(new PhoneAdvice.PhoneTimer());
+            reasons.add(awaitsLull ? new PhoneAdvice.PhoneBurst() : new PhoneAdvice.PhoneTimer());
         }
         if (fit.support() == null) {
             reasons.add(fit.heightM() < LOW_M ? new PhoneAdvice.PhoneBracedLow() : new PhoneAdvice.PhoneBraced());

@@ -21,8 +21,12 @@ final class Reminders {
     private Reminders() {
     }
 
-    /** Adds what there is to say of a time at an f-number, both as marked. */
-    static void add(List<Advice> reasons, LensFit fit, double fNumber, double seconds) {
+    /**
+     * Adds what there is to say of a time at an f-number, both as marked.
+     *
+     * @param awaitsLull the shutter is fired when the flowers stop, which a self-timer cannot wait for
+     */
+    static void add(List<Advice> reasons, LensFit fit, double fNumber, double seconds, boolean awaitsLull) {
         losses(reasons, fit, fNumber);
         if (seconds > LONGEST_SENSIBLE_S) {
             reasons.add(new ShutterAdvice.TooDark(seconds));
@@ -33,7 +37,8 @@ final class Reminders {
             return;
         }
         if (fit.steady() && (fit.released() || seconds <= LONGEST_MARKED_S)) {
-            reasons.add(fit.released() ? new ShutterAdvice.LetGoByRemote() : new ShutterAdvice.LetGoByTimer());
+            reasons.add(fit.released() ? new ShutterAdvice.LetGoByRemote()
+                    : awaitsLull ? new ShutterAdvice.LetGoByBurst() : new ShutterAdvice.LetGoByTimer());
         }
         if (fit.steady() && fit.released() && seconds >= SHAKE_FROM_S && seconds <= SHAKE_TO_S) {
             reasons.add(new ShutterAdvice.SettleFirst());

@@ -43,7 +43,7 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
                        List<Advice> reasons, List<Advice> helps) {
 
     /** What no setting of the camera makes good. */
-    public enum Limit { BRIGHT, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
+    public enum Limit { BRIGHT, DEPTH, STACK, HANDS, MONOPOD, STEMS, RELEASE, DARK }
 
     public Settings {
         if (!Double.isFinite(ev100) || !(fNumber > 0 && fNumber < Double.POSITIVE_INFINITY)

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.optics.DepthOfField;
 import understorey.optics.FocusStack;
+import understorey.optics.ThinLens;
 import understorey.plan.Sharp;
 
 /**
@@ -24,8 +25,8 @@ public record Stack(int frames, boolean byRail, @Nullable Double stepM, double f
     /** Common practice, no source. */
     private static final double OVERLAP = 0.2;
     private static final double ROUNDING = 1e-6;
-    /** In a gust of that at flower height frames shift, and do not stack: common practice, no source. */
-    private static final double STILL_BELOW_MS = 0.5;
+    /** Frames line up while the swing in a gust shifts the flower by so many circles of confusion: common practice, no source. */
+    private static final double STILL_CIRCLES = 3;
     /** More than that nobody stacks in a wood, where light and air change meanwhile: common practice, no source. */
     private static final int MOST_FRAMES = 100;
 
@@ -38,9 +39,11 @@ public record Stack(int frames, boolean byRail, @Nullable Double stepM, double f
         return frames > MOST_FRAMES;
     }
 
-    /** True when no gust shifts the frames. */
-    static boolean still(Conditions conditions) {
-        return conditions.gustMs() < STILL_BELOW_MS;
+    /** True when no gust shifts the frames against each other. */
+    static boolean still(LensFit fit, Conditions conditions) {
+        double nearestMm = fit.intent().sharp() instanceof Sharp.Range range ? range.nearM() * 1000 : fit.distanceM() * 1000;
+        double magnification = ThinLens.magnification(fit.actingFocalMm(), Math.max(nearestMm, 2 * fit.actingFocalMm()));
+        return 2 * StemSway.amplitudeMm(conditions.gustMs()) * magnification < STILL_CIRCLES * fit.circleOfConfusionMm();
     }
 
     /**
@@ -56,7 +59,7 @@ public record Stack(int frames, boolean byRail, @Nullable Double stepM, double f
      * Even steps in millimetres about the plane of focus. A rail under the camera makes them where the focus ring does
      * not go so near, or so far.
      */
-    private static @Nullable Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
+    static @Nullable Stack ofCloseUp(LensFit fit, double depthMm, double fNumber) {
         double middleMm = fit.focusM() * 1000;
         double oneMm = fit.depthOfField(fNumber, middleMm).depthMm();
         if (Double.isInfinite(oneMm)) {

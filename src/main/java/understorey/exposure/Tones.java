@@ -70,7 +70,7 @@ public final class Tones {
             reasons.add(aim);
         }
         if (!raw) {
-            reasons.add(new ToneAdvice.NoRaw());
+            reasons.add(Phone.is(fit) ? new PhoneAdvice.PhoneTones() : new ToneAdvice.NoRaw());
         }
         return stops;
     }

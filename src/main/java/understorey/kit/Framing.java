@@ -70,6 +70,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             this.intent = intent;
             weakest = Craft.sensor(camera);
             penalty = weakest.stops();
+            count(Craft.pixels(camera));
         }
 
         Framing framing() {

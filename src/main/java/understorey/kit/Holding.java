@@ -27,7 +27,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
 
     /**
-     * What holds the camera, of the supports that are carried.
+     * What holds the camera, of the supports that are carried. A phone without a support is braced, which misses nothing.
      *
      * @param whole   every support of the author, each with what speaks against it
      * @param carried a part of it
@@ -49,7 +49,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
                 shortfalls.add(new Shortfall.NoSupport());
             }
         }
-        if (whole.supports().isEmpty()) {
+        if (whole.supports().isEmpty() && !camera.lens().oneAperture()) {
             against.add(new SupportAdvice.NoSupport());
             shortfalls.add(new Shortfall.NoSupport());
         }

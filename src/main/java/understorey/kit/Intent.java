@@ -49,7 +49,8 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double LOW_EQUIVALENT_MM = 20;
     private static final double CLOSE_UP_STOP = 11;
     private static final double DETAIL_FILLS = 0.5;
-    private static final double HEAD_FILLS = 0.6;
+    /** Share of the frame's shorter side that one flower head takes, with a margin around it: common practice, no source. */
+    public static final double HEAD_FILLS = 0.6;
     private static final double UNKNOWN_HEAD_M = 0.04;
     static final double UNKNOWN_PLANT_M = 0.3;
 
@@ -81,7 +82,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         Double focal = shot.focalEquivalentMm();
         if (frame == null && (focal == null || shot.sharp() instanceof Sharp.Depth)) {
             if (role == Role.DETAIL || role == Role.CLOSING || shot.sharp() instanceof Sharp.Depth) {
-                frame = frame(role, shot.subject());
+                frame = frame(role, shot.subject(), orientation);
                 assumed.add("frame");
             } else {
                 focal = viewEquivalentMm(role, viewpoint);
@@ -133,14 +134,15 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         };
     }
 
-    private static Frame frame(Role role, Subject subject) {
+    private static Frame frame(Role role, Subject subject, Orientation orientation) {
         if (role != Role.CLOSING) {
             return subject.heightM() == null
                     ? new Frame(null, UNKNOWN_PLANT_M / DETAIL_FILLS, null, null)
                     : new Frame(null, null, DETAIL_FILLS, null);
         }
         double head = subject.headWidthMm() == null ? UNKNOWN_HEAD_M : subject.headWidthMm() / 1000;
-        return new Frame(null, head / HEAD_FILLS, null, null);
+        return orientation == Orientation.LANDSCAPE ? new Frame(null, head / HEAD_FILLS, null, null)
+                : new Frame(head / HEAD_FILLS, null, null, null);
     }
 
     /**

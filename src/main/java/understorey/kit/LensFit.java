@@ -245,6 +245,11 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return usedHeightMm() / magnification / 1000;
     }
 
+    /** Width of the flower head, mm, or of one of its flowers where the head does not fit into the frame; null if unknown. */
+    public @Nullable Double flowerWidthMm() {
+        return intent.shot().subject().widthInFrameMm(1000 * frameWidthM(), 1000 * frameHeightM());
+    }
+
     /** Circle of confusion on the part of the sensor that is used, mm. */
     public double circleOfConfusionMm() {
         return circleOfConfusionMm(intent, camera, cropTimes);

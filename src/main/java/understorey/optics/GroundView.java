@@ -53,6 +53,17 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
         return row < Math.min(topEdge(), vanishingRow()) ? distanceM(row) / Math.hypot(1, row) : Double.POSITIVE_INFINITY;
     }
 
+    /** Distance from the lens to the nearest ground in the middle of the frame, metres; positive infinity where there is none. */
+    public double nearestM() {
+        return distanceAtDepthM(nearestDepthM());
+    }
+
+    /** Distance from the lens to the ground in the middle of the frame at a depth along the lens axis, metres. */
+    public double distanceAtDepthM(double depthM) {
+        double axis = Math.toRadians(axisDeg());
+        return depthM * Math.hypot(1, (Math.sin(axis) - aboveM() / depthM) / Math.cos(axis));
+    }
+
     /** Distance from the lens to the ground at a right angle, metres. */
     public double aboveM() {
         return heightM * cosSlope();

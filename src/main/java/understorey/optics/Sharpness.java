@@ -46,6 +46,12 @@ public final class Sharpness {
         return depthMm / closeUpDepthMm(1, cocMm, magnification);
     }
 
+    /** The largest magnification that holds a depth close up: {@link #closeUpDepthMm} solved for m; values above 0. */
+    public static double magnificationForDepth(double depthMm, double fNumber, double cocMm) {
+        double spread = 2 * fNumber * cocMm;
+        return (spread + Math.sqrt(spread * (spread + 4 * depthMm))) / (2 * depthMm);
+    }
+
     /**
      * The f-number, as marked, at which the ends of a range are sharpest: {@link #bestFNumber} of the focus spread
      * 2·N·c·(1 + m) of a range that the f-number N just holds. It lies between N and the f-number whose Airy disc

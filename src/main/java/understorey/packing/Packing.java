@@ -19,12 +19,11 @@ import understorey.kit.SmallestBag;
 import understorey.kit.Things;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
-import understorey.visit.HeadTorchHours;
 
 /**
  * Packing list: the things of the bag that the pictures need, and those that can stay at home.
  *
- * @param take      in the order of the bag; extras are the author's choice and are always taken
+ * @param take      in the order of the bag; extras are the author's choice: only a head torch may be left in daylight, a rain cover on a dry day
  * @param leave     not needed for any picture, each with the reason
  * @param missing   things that would help, to borrow or to buy
  * @param weightG   of the things taken; those without a given weight count as 0
@@ -36,10 +35,12 @@ import understorey.visit.HeadTorchHours;
 public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, double weightG, int unweighed,
                       int frames, @Nullable Double cardGb, @Nullable Integer batteries) {
 
-    /** Shutter speed from which a finger on the release blurs, and a timer misses the lull: common practice, no source. */
+    /** Shutter speed, s, from which a finger on the release blurs, and a timer misses the lull: common practice, no source. */
     private static final double LONG_S = 1;
     /** Words of authors for a head torch, in lower case. */
     private static final List<String> LAMPS = List.of("torch", "lamp", "flashlight");
+    /** Words of authors for a rain cover, in lower case. */
+    private static final List<String> COVERS = List.of("rain");
 
     /** One thing in the bag; the reason is null for a thing that is taken. */
     public record Item(String name, List<String> shots, @Nullable Double weightG, @Nullable Advice why) {
@@ -59,24 +60,23 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
      *
      * @param uses     the pictures that can be taken; nothing is packed for the others
      * @param helps    things that would help any picture
-     * @param coldestC while the visit lasts, °C; null if unknown
      */
-    public static Packing of(SmallestBag bag, List<Use> uses, List<Advice> helps, @Nullable Double coldestC, HeadTorchHours torch) {
+    public static Packing of(SmallestBag bag, List<Use> uses, List<Advice> helps, Outdoors outdoors) {
         List<Advice> missing = new ArrayList<>();
         helps.forEach(help -> add(help, missing));
-        Supplies supplies = Supplies.of(bag.whole(), uses, coldestC);
+        Supplies supplies = Supplies.of(bag.whole(), uses, outdoors.coldestC());
         missing.addAll(supplies.lacking());
         release(uses, missing);
-        if (dark(torch) && !hasLamp(bag.whole())) {
+        if (outdoors.torch().needed() && bag.whole().extras().stream().noneMatch(extra -> is(extra, LAMPS))) {
             missing.add(new BagAdvice.HelpLamp());
         }
         Map<Object, Set<String>> needed = needed(uses.stream().map(Use::fit));
         uses.forEach(use -> need(use.fit(), use.dimming(), needed));
         List<Item> take = new ArrayList<>(taken(bag.whole(), needed));
-        List<Item> leave = Things.of(bag.whole()).stream().filter(thing -> !needed.containsKey(thing))
-                .map(thing -> new Item(Things.name(thing), List.of(), Things.weightG(thing), why(thing, bag))).toList();
-        others(bag.whole(), uses, take);
-        return new Packing(List.copyOf(take), leave, List.copyOf(missing), weightG(take), unweighed(take),
+        List<Item> leave = new ArrayList<>(Things.of(bag.whole()).stream().filter(thing -> !needed.containsKey(thing))
+                .map(thing -> new Item(Things.name(thing), List.of(), Things.weightG(thing), why(thing, bag))).toList());
+        others(bag.whole(), uses, outdoors, take, leave);
+        return new Packing(List.copyOf(take), List.copyOf(leave), List.copyOf(missing), weightG(take), unweighed(take),
                 supplies.frames(), supplies.cardGb(), supplies.batteries());
     }
 
@@ -112,20 +112,15 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
         }
     }
 
-    private static boolean dark(HeadTorchHours torch) {
-        return torch.allDay() || torch.until() != null || torch.from() != null;
+    private static boolean is(Bag.Extra extra, List<String> words) {
+        String name = extra.name().toLowerCase(Locale.ROOT);
+        return words.stream().anyMatch(name::contains);
     }
 
-    private static boolean hasLamp(Bag bag) {
-        for (Bag.Extra extra : bag.extras()) {
-            String name = extra.name().toLowerCase(Locale.ROOT);
-            for (String lamp : LAMPS) {
-                if (name.contains(lamp)) {
-                    return true;
-                }
-            }
-        }
-        return false;
+    /** Why an extra stays at home; null for one that is taken. */
+    private static @Nullable Advice spare(Bag.Extra extra, Outdoors outdoors) {
+        return is(extra, LAMPS) && outdoors.light() ? new BagAdvice.LeftLight()
+                : is(extra, COVERS) && outdoors.dry() ? new BagAdvice.LeftDry() : null;
     }
 
     private static Advice why(Object thing, SmallestBag bag) {
@@ -134,7 +129,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
     }
 
     /** Adds the remote release for pictures on a steady support, and the extras. */
-    private static void others(Bag bag, List<Use> uses, List<Item> take) {
+    private static void others(Bag bag, List<Use> uses, Outdoors outdoors, List<Item> take, List<Item> leave) {
         List<String> steady = new ArrayList<>();
         for (Use use : uses) {
             if (bag.remoteRelease() && use.fit().steady()) {
@@ -145,7 +140,8 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
             take.add(new Item("Remote release", List.copyOf(steady), null, null));
         }
         for (Bag.Extra extra : bag.extras()) {
-            take.add(new Item(extra.name(), List.of(), extra.weightG(), null));
+            Advice spare = spare(extra, outdoors);
+            (spare == null ? take : leave).add(new Item(extra.name(), List.of(), extra.weightG(), spare));
         }
     }
 

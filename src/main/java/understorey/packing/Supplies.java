@@ -15,7 +15,7 @@ import understorey.plan.Body;
  *
  * @param frames    tries × frames of a bracket × frames of a focus stack, over all pictures
  * @param cardGb    of the RAW frames; null if no body gives the size of a RAW file
- * @param batteries for the frames, per body; null if no body gives the frames per battery
+ * @param batteries for the frames, per body, with a spare in the cold and for long exposures; null if no body gives the frames per battery
  * @param lacking   things that the bag has too few of; empty if it does not say what it has
  */
 record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries, List<Advice> lacking) {
@@ -24,6 +24,10 @@ record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries
     static final int FRAMES_A_PICTURE = 20;
     /** Runs of a focus stack per picture: common practice, no source. */
     static final int RUNS_A_STACK = 5;
+
+    /** In the cold, and for exposures beyond the camera's own scale, people take a spare battery: common practice, no source. */
+    private static final double COLD_C = 10;
+    private static final double BULB_S = 30;
 
     static Supplies of(Bag bag, List<Packing.Use> uses, @Nullable Double coldestC) {
         int frames = 0;
@@ -43,9 +47,15 @@ record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries
             }
         }
         Double cards = sized ? Double.valueOf(gigabytes) : null;
-        Integer warm = batteries(bodies, byBody, null);
-        Integer batteries = batteries(bodies, byBody, coldestC);
+        boolean cold = coldestC != null && coldestC < COLD_C;
+        boolean longFrames = uses.stream().anyMatch(use -> use.settings().shutterS() > BULB_S);
+        Integer warm = spared(batteries(bodies, byBody, null), longFrames);
+        Integer batteries = spared(batteries(bodies, byBody, coldestC), cold || longFrames);
         return new Supplies(frames, cards, batteries, lacking(bag, cards, warm, batteries, coldestC));
+    }
+
+    private static @Nullable Integer spared(@Nullable Integer batteries, boolean spare) {
+        return batteries == null || !spare ? batteries : Integer.valueOf(batteries + 1);
     }
 
     private static int frames(Packing.Use use) {
@@ -73,7 +83,9 @@ record Supplies(int frames, @Nullable Double cardGb, @Nullable Integer batteries
         for (double card : bag.cardsGb()) {
             haveGb += card;
         }
-        if (cardGb != null && haveGb > 0 && cardGb > haveGb) {
+        if (cardGb != null && cardGb > 0 && bag.cardsGb().isEmpty()) {
+            lacking.add(new BagAdvice.HelpCard(Math.ceil(cardGb)));
+        } else if (cardGb != null && cardGb > haveGb) {
             lacking.add(new BagAdvice.HelpCards(Math.ceil(cardGb), haveGb));
         }
         if (warm != null && batteries != null && bag.batteries() > 0 && batteries > bag.batteries()) {

@@ -75,4 +75,10 @@ public record Subject(String key, String name, @Nullable String scientificName, 
     public @Nullable Double headWidthMm() {
         return flowerWidthMm == null ? null : flowerWidthMm * Math.sqrt(flowersOpen == null ? 1 : flowersOpen);
     }
+
+    /** Width of what a frame of this width and height shows whole, mm: the head, or else one of its flowers. Null if unknown. */
+    public @Nullable Double widthInFrameMm(double widthMm, double heightMm) {
+        Double head = headWidthMm();
+        return head == null || head <= Math.min(widthMm, heightMm) ? head : flowerWidthMm;
+    }
 }

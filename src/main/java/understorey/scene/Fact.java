@@ -253,6 +253,12 @@ public sealed interface Fact {
     record FrameOf(String picture) implements Fact {
     }
 
+    /** The whole head does not fit into the frame. */
+    record FrameCoversFlower(@In(Measure.METRES) double width, @In(Measure.METRES) double height,
+                             @In(Measure.METRES) double distance, @In(Measure.METRES) double flower,
+                             @In(Measure.SHARE) double share) implements Fact {
+    }
+
     record FrameCovers(@In(Measure.METRES) double width, @In(Measure.METRES) double height,
                        @In(Measure.METRES) double distance, @In(Measure.METRES) double head,
                        @In(Measure.SHARE) double share) implements Fact {

@@ -2,6 +2,8 @@ package understorey.story;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import understorey.advice.Advice;
 import understorey.advice.StoryAdvice;
 import understorey.kit.Intent;
@@ -27,12 +29,18 @@ public record Story(List<Intent> sequence, List<Advice> gaps) {
                 gaps.add(new StoryAdvice.RoleMissing(role));
             }
         }
-        gaps.addAll(Variety.of(intents, looks));
+        gaps.addAll(Variety.of(intents, looks, views(fits)));
         List<Intent> sequence = new ArrayList<>();
         for (int index : sequence(intents, looks)) {
             sequence.add(intents.get(index));
         }
         return new Story(List.copyOf(sequence), List.copyOf(gaps));
+    }
+
+    /** The views that the bag has lenses for; all of them for a bag without a lens. */
+    private static Set<Look.View> views(List<ShotFit> fits) {
+        Set<Look.View> views = fits.stream().flatMap(fit -> fit.tried().stream()).flatMap(Look::views).collect(Collectors.toSet());
+        return views.isEmpty() ? Set.of(Look.View.values()) : views;
     }
 
     private static boolean played(Role role, List<Intent> intents) {

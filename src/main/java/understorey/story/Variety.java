@@ -3,6 +3,7 @@ package understorey.story;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -26,17 +27,23 @@ final class Variety {
     private Variety() {
     }
 
-    /** What is repeated and what is missing, and pairs that do not differ at all. */
-    static List<Advice> of(List<Intent> intents, List<Look> looks) {
+    /**
+     * What is repeated and what is missing, and pairs that do not differ at all.
+     *
+     * @param views that the bag has lenses for; no other is called missing
+     */
+    static List<Advice> of(List<Intent> intents, List<Look> looks, Set<Look.View> views) {
         List<Advice> reasons = new ArrayList<>();
         repeated(StoryAdvice.HeightsAlike::new, looks, Look::height, Look.Height.values(), reasons);
         repeated(StoryAdvice.DistancesAlike::new, looks, Look::distance, Look.Distance.values(), reasons);
-        repeated(StoryAdvice.ViewsAlike::new, looks, Look::view, Look.View.values(), reasons);
+        List<Advice> alike = new ArrayList<>();
+        repeated(StoryAdvice.ViewsAlike::new, looks, Look::view, Look.View.values(), alike);
+        alike.stream().filter(one -> one instanceof StoryAdvice.ViewsAlike view && views.contains(view.missing())).forEach(reasons::add);
         repeated(StoryAdvice.OrientationsAlike::new, looks, Look::orientation, Orientation.values(), reasons);
         oneWay(looks, reasons);
         for (int i = 0; i < looks.size(); i++) {
             for (int j = i + 1; j < looks.size(); j++) {
-                if (looks.get(i).unlike(looks.get(j)) == 0 && sameSubject(intents.get(i), intents.get(j))) {
+                if (looks.get(i).unlike(looks.get(j)) == 0 && looks.get(i).scaledAs(looks.get(j)) && sameSubject(intents.get(i), intents.get(j))) {
                     reasons.add(new StoryAdvice.PicturesAlike(intents.get(i).shot().name(), intents.get(j).shot().name()));
                 }
             }

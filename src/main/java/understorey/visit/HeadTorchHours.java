@@ -21,13 +21,18 @@ public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until
     }
 
     /** The hours of a visit, from the light on the ground. */
-    static HeadTorchHours of(DayCurve curve, ZonedDateTime arrive, ZonedDateTime leave) {
+    public static HeadTorchHours of(DayCurve curve, ZonedDateTime arrive, ZonedDateTime leave) {
         ZonedDateTime until = curve.firstLight(arrive);
         ZonedDateTime from = curve.lastLight(leave);
         if (until == null || from == null || !until.isBefore(leave) || !from.isAfter(arrive)) {
             return new HeadTorchHours(arrive, null, null, leave, true);
         }
         return new HeadTorchHours(arrive, until, from, leave, false);
+    }
+
+    /** True where the way in or the way out is dark. */
+    public boolean needed() {
+        return allDay || until != null || from != null;
     }
 
     /** Minutes after arriving in which a head torch is needed. */

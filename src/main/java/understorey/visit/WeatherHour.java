@@ -10,6 +10,11 @@ public record WeatherHour(ZonedDateTime time, Weather weather) {
     private static final double LEAST_MM = 0.1;
     private static final double LEAST_CHANCE = 0.2;
 
+    /** Whether no rain is forecast for this hour; false where the forecast is silent about rain. */
+    public boolean dry() {
+        return !wet() && (weather.rainMm() != null || weather.rainChance() != null);
+    }
+
     /** Whether rain is forecast for this hour, or likely enough. */
     public boolean wet() {
         Double amount = weather.rainMm();

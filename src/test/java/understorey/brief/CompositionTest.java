@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.ComposeAdvice;
+import understorey.optics.FlowerCover;
+import understorey.optics.FlowerLayer;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.Shot;
@@ -31,13 +33,17 @@ import understorey.share.Sharing;
 class CompositionTest {
 
     private static List<Advice> looked(Canopy trees, double landDeg, Shot shot) {
+        Brief brief = brief(trees, landDeg, shot);
+        return brief.composition(brief.timed().get(0));
+    }
+
+    private static Brief brief(Canopy trees, double landDeg, Shot shot) {
         Site wood = Samples.wood();
         Site site = new Site(wood.name(), wood.slug(), null, wood.position(), null, wood.zone(), List.of(new SkylinePoint(0, landDeg)), trees, wood.spots(),
                 wood.walks(), null, null, List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
         Trip trip = Samples.trip(site, MAY_DAY, "10:00", "14:00", List.of(), shot);
-        Brief brief = Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
+        return Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
                 List.of(), null, SkyWord.OVERCAST, List.of(), null, trip.shots(), null));
-        return brief.composition(brief.timed().get(0));
     }
 
     private static Canopy beeches(Foliage.Stage stage) {
@@ -48,15 +54,27 @@ class CompositionTest {
         return picture("a view").from(new Viewpoint.Height(1.5)).equivalent(focalMm).tilt(tiltDeg).sharp(nearM, 40).shot();
     }
 
-    /** A level lens 1.5 m up sees ground from 1.5 / 0.24 = 6.25 m and from 1.5 / 0.5 = 3 m on, along its axis; focused near, it sees up to 2 % less. */
+    /**
+     * A level lens 1.5 m up sees ground from 1.5 / 0.24 = 6.25 m and from 1.5 / 0.5 = 3 m on, along its axis. From the lens that is
+     * hypot(6.25, 1.5) = 6.43 m and hypot(3, 1.5) = 3.35 m; focused near, it sees up to 2 % less.
+     */
     @ParameterizedTest
-    @CsvSource({"50, 6.25", "24, 3.0"})
+    @CsvSource({"50, 6.43", "24, 3.35"})
     void saysWhereTheGroundInTheFrameBeginsAndWhetherItIsSharp(double focalMm, double nearestM) {
         assertEquals(nearestM, the(ComposeAdvice.ForegroundSharp.class, looked(null, 0, view(focalMm, 0, 1.5))).nearest(), 0.02 * nearestM);
         List<Advice> soft = looked(null, 0, picture("far").from(new Viewpoint.Height(1.5)).equivalent(70).tilt(14).sharp(12, 13).shot());
         assertTrue(kinds(soft).contains(ComposeAdvice.ForegroundSoft.class), soft.toString());
         ComposeAdvice.ForegroundSoft foreground = the(ComposeAdvice.ForegroundSoft.class, soft);
         assertTrue(foreground.nearest() < foreground.from());
+    }
+
+    /** The carpet and the foreground begin at one distance. */
+    @Test
+    void givesTheNearestGroundAsTheFlowerCoverDoes() {
+        Brief brief = brief(null, 0, view(50, 8, 2));
+        TimedShot shot = brief.timed().get(0);
+        FlowerCover cover = FlowerCover.of(shot.fit().best().ground(0), FlowerLayer.of(0.3, 0.5));
+        assertEquals(cover.nearestM(), the(ComposeAdvice.ForegroundSharp.class, brief.composition(shot)).nearest(), 1e-9);
     }
 
     /** Level: half of the frame. Land of 6.84° (tan 0.12) takes half of that half away. Tilted by half its height or more: none. */
@@ -104,7 +122,7 @@ class CompositionTest {
     void saysHowLargeAPlantOrAFlowerIsInTheFrame() {
         assertEquals(0.125, the(ComposeAdvice.NearestPlant.class, looked(null, 0, view(50, 0, 1.5))).share(), 0.005);
         List<Advice> head = looked(null, 0, picture("head").wide(0.09).deep(0.005).shot());
-        assertEquals(16 * Math.sqrt(8) / 90, the(ComposeAdvice.FlowerFills.class, head).share(), 0.02);
+        assertEquals(16 * Math.sqrt(8) / 90, the(ComposeAdvice.HeadFills.class, head).share(), 0.02);
         assertTrue(kinds(head).contains(ComposeAdvice.LookBehindFlower.class));
     }
 

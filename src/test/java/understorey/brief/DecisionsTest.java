@@ -171,7 +171,7 @@ class DecisionsTest {
         void locksFocusAndExposureAndAdvisesNeitherRawNorARelease() throws IOException {
             Brief brief = withPhone(HOURS, "sky: overcast\n", HEAD);
             List<Advice> reasons = brief.shot("Head").settings().reasons();
-            assertTrue(has(PhoneAdvice.PhoneLock.class, reasons) && has(PhoneAdvice.PhoneTimer.class, reasons), reasons.toString());
+            assertTrue(has(PhoneAdvice.PhoneLock.class, reasons) && has(PhoneAdvice.PhoneBurst.class, reasons), reasons.toString());
             assertFalse(has(ShutterAdvice.LetGoByRemote.class, reasons), reasons.toString());
             assertNull(brief.packing().cardGb());
             assertEquals(List.of(0), brief.shot("Head").settings().bracketStops());

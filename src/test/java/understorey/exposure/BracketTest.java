@@ -74,7 +74,7 @@ class BracketTest {
         assertEquals(List.of(-2, 0), Bracket.stops(3, 0, false));
         assertEquals(List.of(0), settings.bracketStops(), "a phone has no bracket, it has HDR");
         assertTrue(kinds(settings.reasons()).contains(PhoneAdvice.PhoneHdr.class));
-        assertTrue(kinds(settings.reasons()).contains(ToneAdvice.NoRaw.class));
+        assertTrue(kinds(settings.reasons()).contains(PhoneAdvice.PhoneTones.class));
         assertFalse(kinds(in(3, 0.0, null).reasons()).contains(ToneAdvice.NoRaw.class));
     }
 

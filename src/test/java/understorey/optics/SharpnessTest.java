@@ -115,4 +115,12 @@ class SharpnessTest {
     private static double log2(double value) {
         return Math.log(value) / Math.log(2);
     }
+
+    @Test
+    void findsTheLargestMagnificationThatHoldsADepth() {
+        for (double magnification : new double[] {0.1, 0.5, 1, 2}) {
+            double depthMm = Sharpness.closeUpDepthMm(8, 0.029, magnification);
+            assertEquals(magnification, Sharpness.magnificationForDepth(depthMm, 8, 0.029), 1e-9);
+        }
+    }
 }

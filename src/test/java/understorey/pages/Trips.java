@@ -161,4 +161,9 @@ public final class Trips {
                 new ForecastHour(null, LocalTime.of(5, 0), 6.0, 5.5, null, 1.0, 2.0, 2.0, 0.0, null, null, null),
                 new ForecastHour(null, LocalTime.of(9, 0), 11.0, null, 0.71, 3.3, 6.7, 6.0, 0.4, 0.4, null, null));
     }
+
+    /** No wind all day, under an overcast sky. */
+    public static List<ForecastHour> stillAir() {
+        return List.of(new ForecastHour(null, LocalTime.of(5, 0), 8.0, null, null, 0.0, 0.0, 8.0, 0.0, null, null, null));
+    }
 }

@@ -105,14 +105,14 @@ class StoryTest {
         Look look = Look.of(intent, fit);
         assertEquals(Look.Distance.CLOSE_UP, look.distance());
         assertEquals(Look.View.LONG, look.view());
-        assertEquals(4, new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, null).unlike(
-                new Look(Look.Distance.CLOSE_UP, Look.Height.FROM_EYE_LEVEL, Look.View.LONG, Orientation.LANDSCAPE, 10.0)));
+        assertEquals(4, new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, null, null).unlike(
+                new Look(Look.Distance.CLOSE_UP, Look.Height.FROM_EYE_LEVEL, Look.View.LONG, Orientation.LANDSCAPE, 10.0, null)));
     }
 
     @Test
     void facesOneWayWithinFortyFiveDegreesRoundNorthToo() {
-        Look north = new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 350.0);
-        assertEquals(0, north.unlike(new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 30.0)));
-        assertEquals(1, north.unlike(new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 40.0)));
+        Look north = new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 350.0, null);
+        assertEquals(0, north.unlike(new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 30.0, null)));
+        assertEquals(1, north.unlike(new Look(null, Look.Height.FROM_EYE_LEVEL, null, Orientation.PORTRAIT, 40.0, null)));
     }
 }

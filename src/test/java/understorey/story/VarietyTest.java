@@ -6,6 +6,7 @@ import static understorey.Samples.picture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -24,9 +25,9 @@ class VarietyTest {
         List<Look> looks = new ArrayList<>();
         for (int i = 0; i < facingsDeg.length; i++) {
             intents.add(picture("p" + i).at("Spot " + i).intent());
-            looks.add(new Look(null, Look.Height.values()[i % 3], null, Orientation.values()[i % 2], facingsDeg[i]));
+            looks.add(new Look(null, Look.Height.values()[i % 3], null, Orientation.values()[i % 2], facingsDeg[i], null));
         }
-        return Variety.of(intents, looks).stream().filter(StoryAdvice.FacingsAlike.class::isInstance)
+        return Variety.of(intents, looks, Set.of()).stream().filter(StoryAdvice.FacingsAlike.class::isInstance)
                 .map(StoryAdvice.FacingsAlike.class::cast).toList();
     }
 

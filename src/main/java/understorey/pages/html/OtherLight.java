@@ -81,6 +81,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
             case MONOPOD -> ": too slow for a monopod";
             case STEMS -> ": motion blur";
             case RELEASE -> ": bulb needs a remote release";
+            case DEPTH -> ": depth of field";
             case STACK -> ": too many frames to stack";
         };
         return Words.word(settings.verdict()) + why;

@@ -39,8 +39,13 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
         return fit.intent().frame() != null && fit.frameHeightM() < CLOSE * (lowM() + highM()) / 2;
     }
 
+    /** True where the frame is too small for the whole head, and one of its flowers is drawn. */
+    boolean partOfHead() {
+        return subject().headWidthMm() != null && !subject().headWidthMm().equals(fit.flowerWidthMm());
+    }
+
     double headM() {
-        Double widthMm = subject().headWidthMm();
+        Double widthMm = fit.flowerWidthMm();
         return widthMm == null ? UNKNOWN_HEAD_M : widthMm / 1000;
     }
 

@@ -229,7 +229,9 @@ public final class ViewfinderSketch {
     private Fact says(double horizonY, Projection.@Nullable Place sun, boolean flowers, double share) {
         LensFit fit = setup.fit();
         List<Fact> says = new ArrayList<>();
-        says.add(new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, headM / fit.frameWidthM()));
+        double fills = headM / fit.frameWidthM();
+        says.add(setup.partOfHead() ? new Fact.FrameCoversFlower(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, fills)
+                : new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, fills));
         says.add(ground(1 - clip.y(horizonY) / perspective.height));
         if (!trunks.areas().isEmpty()) {
             says.add(new Fact.TrunksApart(Trunks.SPACING_M));

@@ -53,11 +53,11 @@ class FocusWordsTest {
     @Test
     void tellsFramesAndStepOfACloseUp() {
         LensFit fit = fit(DEEP, MACRO_BAG);
-        Settings settings = in(fit, 0.1);
+        Settings settings = in(fit, 0.04);
         assertTrue(FocusWords.stack(fit, settings).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"), FocusWords.stack(fit, settings));
         assertEquals("20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings));
         LensFit lifeSize = fit(picture("Deep").wide(0.036).deep(0.01), MACRO_BAG);
-        assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.1)).contains(" frames on a rail, "));
+        assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.04)).contains(" frames on a rail, "));
     }
 
     /** In a gust there is one frame, and what is told sharp is what that one holds. */
@@ -97,7 +97,7 @@ class FocusWordsTest {
     @Test
     void standsInTheHeadlineOnTheStoryboardAndOnTheFieldSheet() {
         Trip still = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
-                LocalTime.of(11, 0), List.of());
+                LocalTime.of(11, 0), Trips.stillAir());
         ShotView shot = Trips.brief(still).shots().stream().filter(one -> one.timed().settings().stack() != null).findFirst()
                 .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose())).orElseThrow();
         List<Page> pages = Briefs.pages(List.of(still), List.of());

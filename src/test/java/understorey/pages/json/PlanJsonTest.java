@@ -125,7 +125,7 @@ class PlanJsonTest {
     @Test
     void countsTheFramesOfAStackWhereOneIsTaken() throws IOException {
         int stacked = 0;
-        for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), Trips.forecast())) {
+        for (List<ForecastHour> forecast : List.of(Trips.stillAir(), Trips.forecast())) {
             Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(),
                     LocalTime.of(5, 0), LocalTime.of(11, 0), forecast));
             for (TimedShot shot : brief.timed()) {

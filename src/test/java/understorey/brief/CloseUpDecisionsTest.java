@@ -1,0 +1,158 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.brief.SmallTrip.FULL_BAG;
+import static understorey.brief.SmallTrip.PHONE;
+import static understorey.brief.SmallTrip.WOOD;
+import static understorey.brief.SmallTrip.forecast;
+import static understorey.brief.SmallTrip.has;
+import static understorey.brief.SmallTrip.planned;
+import static understorey.brief.SmallTrip.visit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.ComposeAdvice;
+import understorey.advice.DepthAdvice;
+import understorey.advice.HelpAdvice;
+import understorey.advice.PhoneAdvice;
+import understorey.advice.ShutterAdvice;
+import understorey.exposure.Settings;
+import understorey.kit.LensFit;
+import understorey.kit.Verdict;
+
+/** What an expert decides for one flower head: depth, framing, release, wind. All of it is common practice, no source. */
+class CloseUpDecisionsTest {
+
+    private static final String HOURS = visit("08:00", "12:00");
+    private static final String HEAD = "shots: [{name: Head, subject: bluebell, role: closing}]\n";
+    private static final String LIFE_SIZE = HEAD.replace("closing", "closing, frame: {width: 36 mm}");
+    private static final String STILL = wind("0 m/s", "0 m/s");
+    private static final String BREEZE = wind("2 m/s", "4 m/s");
+
+    @TempDir
+    private Path folder;
+
+    private static String wind(String wind, String gust) {
+        return forecast(6, 13, "temperature: 10 °C, wind: " + wind + ", gust: " + gust + ", cloud: 8, rain: 0 mm");
+    }
+
+    private TimedShot head(String bag, String... more) throws IOException {
+        return planned(folder, WOOD, bag, HOURS, String.join("", more)).shot("Head");
+    }
+
+    private static List<Advice> reasons(TimedShot shot) {
+        return shot.settings().reasons();
+    }
+
+    private static double headShare(TimedShot shot) {
+        LensFit fit = shot.fit().best();
+        return shot.intent().shot().subject().headWidthMm() / 1000 / Math.min(fit.frameWidthM(), fit.frameHeightM());
+    }
+
+    /** Half a millimetre of a bell that is several millimetres deep. */
+    @Test
+    void callsASliceOfAFlowerACompromise() throws IOException {
+        TimedShot slice = head(FULL_BAG, BREEZE, LIFE_SIZE);
+        DepthAdvice.FlowerSliced deeper = Samples.the(DepthAdvice.FlowerSliced.class, reasons(slice));
+        assertTrue(deeper.held() < deeper.flower() / 8, deeper.toString());
+        assertEquals(Verdict.COMPROMISE, slice.verdict());
+        HelpAdvice.HelpFrameWider wider = Samples.the(HelpAdvice.HelpFrameWider.class, slice.helps());
+        assertTrue(wider.width() > 0.036 && wider.width() < 0.09, wider.toString());
+    }
+
+    @Test
+    void countsTheFramesThatHoldTheWholeFlowerInStillAir() throws IOException {
+        TimedShot head = head(FULL_BAG, STILL, LIFE_SIZE);
+        DepthAdvice.FlowerByStack stack = Samples.the(DepthAdvice.FlowerByStack.class, reasons(head));
+        assertTrue(stack.frames() >= 5 && stack.frames() <= 40, stack.toString());
+        assertEquals(Verdict.FITS, head.verdict());
+    }
+
+    @Test
+    void advisesNoStackByHand() throws IOException {
+        String byHand = FULL_BAG.replaceAll("(?s)  supports:\n.*?\n  filters:", "  filters:");
+        TimedShot head = head(byHand, STILL, LIFE_SIZE);
+        assertFalse(has(DepthAdvice.FlowerByStack.class, reasons(head)), reasons(head).toString());
+        assertEquals(Verdict.COMPROMISE, head.verdict());
+    }
+
+    /** The lowest ISO, and no wider than what the depth needs. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bluebell", "ramsons"})
+    void keepsIsoAndApertureInStillAirOnATripod(String subject) throws IOException {
+        Settings still = head(FULL_BAG, STILL, HEAD.replace("bluebell", subject)).settings();
+        assertEquals(100, still.iso(), still.toString());
+        assertTrue(still.fNumber() >= 11 && still.fNumber() <= 16, still.toString());
+    }
+
+    @Test
+    void takesNoCloseUpOfFlowersThatSwingOutOfFocus() throws IOException {
+        TimedShot gale = head(FULL_BAG, wind("13 m/s", "20 m/s"), HEAD);
+        assertEquals(Verdict.CANNOT, gale.verdict());
+        assertTrue(has(HelpAdvice.HelpShelter.class, gale.helps()), gale.helps().toString());
+        assertEquals(Verdict.FITS, head(FULL_BAG, BREEZE, HEAD).verdict());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"landscape", "portrait"})
+    void leavesAMarginAroundTheHead(String orientation) throws IOException {
+        for (String subject : List.of("ramsons", "bluebell", "wood-anemone", "primrose")) {
+            String shot = HEAD.replace("bluebell", subject).replace("closing", "closing, orientation: " + orientation);
+            double share = headShare(head(FULL_BAG, STILL, shot));
+            assertTrue(share >= 0.4 && share <= 0.8, subject + " " + share);
+        }
+    }
+
+    @Test
+    void saysFromWhereAFlowerThatOverfillsTheFrameWouldFit() throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, HOURS, STILL, LIFE_SIZE.replace("bluebell", "wood-anemone"));
+        TimedShot tight = brief.shot("Head");
+        List<Advice> compose = brief.composition(tight);
+        ComposeAdvice.FlowerOverfills overfills = Samples.the(ComposeAdvice.FlowerOverfills.class, compose);
+        assertTrue(overfills.share() > 1, overfills.toString());
+        assertTrue(overfills.distance() > 1.5 * tight.fit().best().distanceM(), overfills.toString());
+    }
+
+    /** A spire of sixteen centimetres does not fit into a frame of ten. */
+    @Test
+    void measuresOneFlowerOfAHeadThatDoesNotFit() throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, HOURS, STILL, HEAD.replace("bluebell, role: closing", "foxglove, frame: {width: 10 cm}"));
+        ComposeAdvice.FlowerFills fills = Samples.the(ComposeAdvice.FlowerFills.class, brief.composition(brief.shot("Head")));
+        assertTrue(fills.share() > 0.4 && fills.share() <= 0.8, fills.toString());
+    }
+
+    private static long releases(TimedShot shot) {
+        return reasons(shot).stream().filter(ShutterAdvice.Release.class::isInstance).count();
+    }
+
+    @Test
+    void firesByOneMethod() throws IOException {
+        String noRemote = FULL_BAG.replace("  remote_release: yes\n", "");
+        for (String wind : List.of(STILL, BREEZE)) {
+            TimedShot remote = head(FULL_BAG, wind, HEAD);
+            assertEquals(1, releases(remote), reasons(remote).toString());
+            assertTrue(has(ShutterAdvice.LetGoByRemote.class, reasons(remote)), reasons(remote).toString());
+            assertEquals(1, releases(head(noRemote, wind, HEAD)));
+        }
+        assertTrue(has(ShutterAdvice.LetGoByTimer.class, reasons(head(noRemote, STILL, HEAD))));
+        assertTrue(has(ShutterAdvice.LetGoByBurst.class, reasons(head(noRemote, BREEZE, HEAD))));
+    }
+
+    /** Two seconds later the lull is over. */
+    @Test
+    void firesAPhoneByBurstInWind() throws IOException {
+        List<Advice> breeze = reasons(head(PHONE, BREEZE, HEAD));
+        assertTrue(has(PhoneAdvice.PhoneBurst.class, breeze) && !has(PhoneAdvice.PhoneTimer.class, breeze), breeze.toString());
+        List<Advice> still = reasons(head(PHONE, STILL, HEAD));
+        assertTrue(has(PhoneAdvice.PhoneTimer.class, still) && !has(PhoneAdvice.PhoneBurst.class, still), still.toString());
+    }
+}
