@@ -60,7 +60,7 @@ class HouseTest {
                     "packing", "scene", "scene.chart", "scene.sketch")),
             Map.entry("debrief", List.of("plan", "yaml", "reading", "light", "optics", "exposure", "brief")),
             Map.entry("pages", List.of("plan", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
-                    "exposure", "packing", "scene", "brief", "debrief")),
+                    "exposure", "packing", "scene", "scene.chart", "brief", "debrief")),
             Map.entry("publish", List.of("pages")),
             Map.entry("cli", List.of("plan", "yaml", "reading", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order",
                     "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));
@@ -71,7 +71,7 @@ class HouseTest {
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
-            "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark.."),
+            "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark..", "com.github.weisj.jsvg..", "javax.imageio.."),
             "cli", List.of("picocli.."));
 
     /** What each room inside {@code pages} may use of {@code pages}; the front, {@code pages} itself, may use them all. */
@@ -79,6 +79,7 @@ class HouseTest {
             "words", List.of(),
             "markdown", List.of("words"),
             "svg", List.of("words"),
+            "preview", List.of(),
             "json", List.of("words"),
             "feeds", List.of("words"),
             "templates", List.of("words", "markdown"),
@@ -89,6 +90,7 @@ class HouseTest {
             "markdown", List.of("freemarker..", "com.vladsch.flexmark.."),
             "json", List.of("com.fasterxml.jackson.core.."),
             "templates", List.of("freemarker.."),
+            "preview", List.of("com.github.weisj.jsvg..", "javax.imageio.."),
             "html", List.of("freemarker.core.."));
 
     @TestFactory

@@ -42,6 +42,9 @@ import understorey.plan.Trip;
  * @param findings   what the author should know before going, warnings first
  * @param season     when to go, and why
  * @param located    a calendar and waypoints go with it
+ * @param previous   the trip before this one that the same audience may see: its day and title, and its page; null if none
+ * @param next       the one after it
+ * @param published  null without an address of the site
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @Nullable String series, String date,
                        String arrive, String leave, @Nullable String arriveDefault, boolean leaveAssumed,
@@ -51,7 +54,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                        @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, @Nullable String contact, List<Remark> findings,
-                       SeasonView season, boolean located) {
+                       SeasonView season, boolean located, @Nullable Row previous, @Nullable Row next,
+                       @Nullable Published published) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
@@ -66,7 +70,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
     public record Remark(boolean warning, String text) {
     }
 
-    public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
+    /** Other pages around that of a trip. */
+    public record Around(@Nullable Row previous, @Nullable Row next, @Nullable Published published) {
+    }
+
+    public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose, Around around) {
         Trip trip = brief.trip();
         List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
         List<ShotView> storyboard = brief.story().sequence().stream()
@@ -89,7 +97,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit, PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 cautions, leads(outdoors(brief, sentences)), contact(trip), findings,
-                SeasonView.of(brief, sentences), !trip.hidesTheDay());
+                SeasonView.of(brief, sentences), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }
 
     private static @Nullable String sky(Brief brief) {
