@@ -1,6 +1,6 @@
 <#ftl output_format="Markdown">
 <#-- The Markdown dress of the plan page: markup only, no words of the plan. -->
-<#macro page title css><#nested></#macro>
+<#macro page title css published><#nested></#macro>
 <#macro navigation links previous next></#macro>
 <#macro head><#nested></#macro>
 <#macro answers>

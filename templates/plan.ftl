@@ -1,5 +1,5 @@
 <#import dress as d>
-<@d.page title=page.title css=page.css>
+<@d.page title=page.title css=page.css published=page.published!{}>
 <@d.navigation links=page.links previous=page.previous! next=page.next! />
 <@d.head>
 <@d.h1>${page.title}</@d.h1>

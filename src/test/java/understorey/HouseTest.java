@@ -72,7 +72,7 @@ class HouseTest {
             "season", List.of("org.apache.commons.statistics.distribution.."),
             "exposure", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
-            "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark.."),
+            "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark..", "com.github.weisj.jsvg..", "javax.imageio.."),
             "cli", List.of("picocli.."));
 
     /** What each room inside {@code pages} may use of {@code pages}; the front, {@code pages} itself, may use them all. */
@@ -80,6 +80,7 @@ class HouseTest {
             "words", List.of(),
             "markdown", List.of("words"),
             "svg", List.of("words"),
+            "preview", List.of(),
             "json", List.of("words"),
             "feeds", List.of("words"),
             "templates", List.of("words", "markdown"),
@@ -90,6 +91,7 @@ class HouseTest {
             "markdown", List.of("freemarker..", "com.vladsch.flexmark.."),
             "json", List.of("com.fasterxml.jackson.core.."),
             "templates", List.of("freemarker.."),
+            "preview", List.of("com.github.weisj.jsvg..", "javax.imageio.."),
             "html", List.of("freemarker.core.."));
 
     @TestFactory

@@ -90,7 +90,7 @@ class OddPlansTest {
         Plans plans = PlansReader.read(folder);
         assertFalse(plans.hasErrors(), () -> plans.findings().toString());
         Brief brief = Planner.brief(Sharing.forAudience(plans.trips().get(0)));
-        for (Page page : SitePages.open(null).of(List.of(brief), List.of(), List.of(), List.of())) {
+        for (Page page : SitePages.open(null, null).of(List.of(brief), List.of(), List.of(), List.of())) {
             assertFalse(page.content().contains("NaN") || page.content().contains("Infinity"), page.path());
         }
         return brief;

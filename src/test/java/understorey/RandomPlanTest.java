@@ -76,7 +76,7 @@ class RandomPlanTest {
         for (Trip trip : plans.trips()) {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
-        List<Page> pages = SitePages.open(null).of(briefs, List.of(), List.of(), List.of());
+        List<Page> pages = SitePages.open(null, null).of(briefs, List.of(), List.of(), List.of());
         for (Page page : pages) {
             Matcher match = NO_NUMBER.matcher(page.content());
             assertTrue(!match.find(), () -> page.path() + ": …" + page.content().substring(

@@ -1,5 +1,6 @@
 package understorey.brief;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -24,7 +25,9 @@ import understorey.packing.Packing;
 import understorey.plan.Companion;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.plan.When;
 import understorey.season.AssumedWood;
+import understorey.season.DayRanking;
 import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
@@ -69,6 +72,16 @@ public final class Planner {
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
                 carried(trip.companions(), companionBags), flowering(day), day.sky().hours(day.hours().arrive(), day.hours().leave()),
                 drawings.places(), drawings.visit(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
+    }
+
+    /** The date that the {@link #brief} of a trip plans. */
+    public static LocalDate date(Trip written) {
+        if (written.when() instanceof When.On on) {
+            return on.date();
+        }
+        AssumedWood wood = AssumedWood.of(written);
+        Trip trip = wood == null ? written : wood.trip();
+        return DayRanking.of(trip, trip.when().days()).best();
     }
 
     private static List<FittedShot> fitted(Day day, SmallestBag bag, List<SmallestBag> companionBags) {

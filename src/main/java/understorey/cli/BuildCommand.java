@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.pages.Address;
 import understorey.pages.TripLine;
 import understorey.plan.Share;
 import understorey.plan.Trip;
@@ -42,6 +43,10 @@ final class BuildCommand implements Callable<Integer> {
             description = "skip trips meant for a smaller audience: private, party or public (default: skip none)")
     private Share.Audience audience;
 
+    @Option(names = "--address", paramLabel = "URL",
+            description = "web address of the site: plans and index then have a description and a preview image for other sites")
+    private @Nullable String url;
+
     BuildCommand(Terminal terminal) {
         this(terminal, Planner::brief);
     }
@@ -57,19 +62,26 @@ final class BuildCommand implements Callable<Integer> {
             terminal.say("'" + templates + "' is not a folder of templates");
             return 2;
         }
+        Address address = url == null ? null : Address.of(url);
+        if (url != null && address == null) {
+            terminal.say("'" + url + "' is not the address of a site: write it as https://example.org/flowers/");
+            return 2;
+        }
+        // Previews are drawn without a screen; some systems would show the program in their dock.
+        System.setProperty("java.awt.headless", "true");
         Plans read = PlansReader.read(plansFolder);
         Plans plans = PlaceLeaks.stopped(read);
         terminal.findings(plans.findings());
         try (Publisher site = Publisher.open(out, StaleFiles.word(audience), plans.only())) {
-            return build(read, plans, site);
+            return build(read, plans, address, site);
         } catch (Refusal refusal) {
             terminal.say("understorey: " + refusal.getMessage());
             return 1;
         }
     }
 
-    private int build(Plans read, Plans plans, Publisher site) throws Refusal, IOException {
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates, site::stage);
+    private int build(Plans read, Plans plans, @Nullable Address address, Publisher site) throws Refusal, IOException {
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates, address, site::stage);
         terminal.findingsOfPages(plans, made.findings());
         for (Path trip : plans.faultyTrips()) {
             terminal.say("not built: " + trip);

@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, (turn, pages) -> true);
+        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, null, (turn, pages) -> true);
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
         if (json) {

@@ -13,9 +13,13 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
+import understorey.brief.Planner;
+import understorey.pages.Address;
+import understorey.pages.Neighbours;
 import understorey.pages.Page;
 import understorey.pages.SharedPages;
 import understorey.pages.SitePages;
+import understorey.pages.Sketch;
 import understorey.pages.TripLine;
 import understorey.pages.Visited;
 import understorey.pages.words.TemplateFault;
@@ -25,6 +29,7 @@ import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.publish.Links;
 import understorey.reading.Plans;
+import understorey.share.Leaks;
 import understorey.share.Sharing;
 import understorey.yaml.Finding;
 
@@ -61,7 +66,7 @@ final class SiteBuild {
     private sealed interface Left {
     }
 
-    private record Built(Site site, TripLine line, Visited place, List<Links.Seen> links, boolean goOn) implements Left {
+    private record Built(Site site, TripLine line, Visited place, Sketch opening, List<Links.Seen> links, boolean goOn) implements Left {
     }
 
     /** The site is null where the trip failed before it. */
@@ -94,13 +99,14 @@ final class SiteBuild {
      *
      * @param audience  trips for fewer people are passed over
      * @param templates folder of the user's own; null for the built-in ones
+     * @param address   of the site; null for none
      */
-    Made make(Plans plans, Share.Audience audience, @Nullable Path templates, Sink sink) {
+    Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address, Sink sink) {
         try {
-            SitePages site = SitePages.open(templates);
+            SitePages site = SitePages.open(templates, address);
             SharedPages shared = site.shared();
             List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
-            if (!add(plans, due, site, shared, sink)) {
+            if (!add(plans, due, neighbours(plans, due, audience), site, shared, sink)) {
                 return made(true);
             }
             List<Site> idle = idleSites(plans, audience);
@@ -129,9 +135,9 @@ final class SiteBuild {
     }
 
     /** False when the pages cannot be stored: then the trips after it are left. */
-    private boolean add(Plans plans, List<Trip> due, SitePages site, SharedPages shared, Sink sink) {
+    private boolean add(Plans plans, List<Trip> due, Neighbours neighbours, SitePages site, SharedPages shared, Sink sink) {
         List<Integer> turns = IntStream.range(0, due.size()).boxed().toList();
-        try (InOrder<Integer, Left> trips = new InOrder<>(turns, threads, turn -> make(due.get(turn), site, turn, sink))) {
+        try (InOrder<Integer, Left> trips = new InOrder<>(turns, threads, turn -> make(due.get(turn), site, neighbours, turn, sink))) {
             for (int turn : turns) {
                 if (!add(plans, due.get(turn), trips.next(), shared)) {
                     return false;
@@ -141,15 +147,41 @@ final class SiteBuild {
         return true;
     }
 
+    /** By the dates of all trips, which are known only when the best days are chosen; trips that are not built now count too. */
+    private Neighbours neighbours(Plans plans, List<Trip> due, Share.Audience audience) {
+        List<Trip> all = new ArrayList<>(due);
+        plans.others().stream().filter(trip -> trip.audience().compareTo(audience) >= 0 && Leaks.of(trip).isEmpty()).forEach(all::add);
+        List<Neighbours.Dated> dated = new ArrayList<>();
+        try (InOrder<Trip, Neighbours.@Nullable Dated> dates = new InOrder<>(all, threads, SiteBuild::dated)) {
+            while (dates.hasNext()) {
+                Neighbours.Dated trip = dates.next();
+                if (trip != null) {
+                    dated.add(trip);
+                }
+            }
+        }
+        return new Neighbours(dated);
+    }
+
+    /** Null for a trip that cannot be planned; its own turn says why. */
+    private static Neighbours.@Nullable Dated dated(Trip trip) {
+        try {
+            Trip shared = Sharing.forAudience(trip);
+            return Neighbours.Dated.of(shared, Planner.date(shared));
+        } catch (RuntimeException | StackOverflowError fault) {
+            return null;
+        }
+    }
+
     /** Everything about one trip, on any thread. */
-    private Left make(Trip trip, SitePages site, int turn, Sink sink) {
+    private Left make(Trip trip, SitePages site, Neighbours neighbours, int turn, Sink sink) {
         Site shown = null;
         try {
             Trip shared = Sharing.forAudience(trip);
             shown = shared.site();
-            SitePages.TripPages made = site.trip(planner.apply(shared));
+            SitePages.TripPages made = site.trip(planner.apply(shared), neighbours);
             List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
-            return new Built(shown, made.line(), made.place(), seen, sink.stage(turn, made.pages()));
+            return new Built(shown, made.line(), made.place(), made.opening(), seen, sink.stage(turn, made.pages()));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             return new Failed(shown, fault);
         }
@@ -161,7 +193,7 @@ final class SiteBuild {
             claim(file, trip.site(), built.site());
             trips.add(built.line());
             links.addAll(built.links());
-            shared.add(built.line(), built.place());
+            shared.add(built.line(), built.place(), built.opening());
             return built.goOn();
         }
         Failed odd = (Failed) left;

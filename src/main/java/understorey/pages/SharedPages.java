@@ -2,45 +2,47 @@ package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
-import understorey.pages.html.Row;
+import understorey.pages.html.Published;
+import understorey.pages.html.SeasonView;
 import understorey.pages.html.SpotView;
 import understorey.pages.html.SubjectLine;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.TemplateFault;
+import understorey.pages.words.Words;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 
-/** Pages that trips share: the index, a page a site and a bag, the subjects. Of each trip it keeps what these show. */
+/**
+ * Pages that trips share: the index, a page per site and bag, the subjects. Of each trip it keeps what these show; sketches of as
+ * many as have a plate.
+ */
 public final class SharedPages {
 
-    /** What the index shows. */
-    public record IndexPage(TemplateHTMLOutputModel css, List<Group> groups, List<Row> sites, List<Row> bags) {
-    }
-
-    /** Trips of one series, by date. */
-    public record Group(String name, List<TripLine.Card> trips) {
+    /** A trip on another page. */
+    public record Link(String slug, String title, String date, String note) {
     }
 
     /** A site; there is light where a trip goes there, on that trip's date. */
     public record PlacePage(TemplateHTMLOutputModel css, PlaceView place, List<SpotView> light, @Nullable String lightDate,
-                            List<Row> trips) {
+                            List<SeasonView.Window> seasons, List<Link> trips) {
     }
 
     /** A bag. */
-    public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Row> trips) {
+    public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Link> trips, List<Link> companions) {
     }
 
     /** The built-in subjects. */
@@ -54,20 +56,30 @@ public final class SharedPages {
     private final Templates templates;
     private final TemplateHTMLOutputModel css;
     private final Prose prose;
+    private final @Nullable Address address;
     private final List<TripLine> trips = new ArrayList<>();
+    /** The trips with a plate, as far as they are known, and their opening sketches. */
+    private final TreeMap<TripLine, String> plates = new TreeMap<>(IndexPage.ORDER);
     /** One page a name: where trips show a site to several audiences, the page is the most public one. */
     private final Map<String, Visited> places = new TreeMap<>();
 
-    SharedPages(Templates templates, TemplateHTMLOutputModel css, Prose prose) {
+    SharedPages(Templates templates, TemplateHTMLOutputModel css, Prose prose, @Nullable Address address) {
         this.templates = templates;
         this.css = css;
         this.prose = prose;
+        this.address = address;
     }
 
     /** Adds what these pages show of a trip; of two as public as each other, the first shows the site. */
-    public void add(TripLine trip, Visited place) {
+    public void add(TripLine trip, Visited place, Sketch opening) {
         trips.add(trip);
-        places.merge(trip.site(), place, (shown, other) -> other.isMorePublic(shown) ? other : shown);
+        places.merge(trip.site(), place, Visited::and);
+        if (plates.size() < IndexPage.MOST_PLATES || IndexPage.ORDER.compare(trip, plates.lastKey()) < 0) {
+            plates.put(trip, opening.svg("sketch-" + trip.card().slug()));
+            if (plates.size() > IndexPage.MOST_PLATES) {
+                plates.pollLastEntry();
+            }
+        }
     }
 
     /**
@@ -79,51 +91,93 @@ public final class SharedPages {
      * @throws TemplateFault when a template cannot be filled in
      */
     public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
+        trips.sort(IndexPage.ORDER);
         List<Page> pages = new ArrayList<>();
-        List<Row> sites = new ArrayList<>();
+        List<IndexPage.Entry> woods = new ArrayList<>();
         for (PlacePage place : places(idleSites)) {
-            sites.add(new Row(place.place().name(), place.place().slug()));
-            pages.add(new Page("sites/" + place.place().slug() + ".html", templates.fill("site.ftlh", place)));
+            String file = "sites/" + place.place().slug() + ".html";
+            woods.add(new IndexPage.Entry(place.place().name(), file, note(place)));
+            pages.add(new Page(file, templates.fill("site.ftlh", place)));
         }
-        List<Row> rows = new ArrayList<>();
+        List<IndexPage.Entry> carried = new ArrayList<>();
         for (Bag bag : bags) {
             String slug = bag.slug();
             if (slug != null) {
-                rows.add(new Row(bag.name(), slug));
-                pages.add(new Page("gear/" + slug + ".html", templates.fill("bag.ftlh",
-                        new BagPage(css, BagView.of(bag), links(trip -> slug.equals(trip.bag()))))));
+                BagPage page = bag(bag, slug);
+                carried.add(new IndexPage.Entry(bag.name(), "gear/" + slug + ".html", note(page)));
+                pages.add(new Page("gear/" + slug + ".html", templates.fill("bag.ftlh", page)));
             }
         }
-        pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, groups(), sites, rows))));
+        pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
+                IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), published()))));
         pages.add(new Page("methods.html", templates.fill("methods.ftlh", new MethodsPage(css))));
         pages.add(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
         return pages;
     }
 
+    private Map<String, TemplateHTMLOutputModel> sketches() {
+        return plates.entrySet().stream().filter(plate -> !plate.getValue().isEmpty())
+                .collect(Collectors.toMap(plate -> plate.getKey().card().slug(), plate -> Templates.html(plate.getValue())));
+    }
+
+    private @Nullable Published published() {
+        return address == null || trips.isEmpty() ? null : address.index(IndexPage.title(trips), IndexPage.lead(trips), trips.get(0).card());
+    }
+
     private List<PlacePage> places(List<Site> idleSites) {
         List<PlacePage> pages = new ArrayList<>();
         places.forEach((slug, shown) -> pages.add(new PlacePage(css,
-                PlaceView.of(shown.site(), shown.precision(), shown.spared(), prose), shown.light(), shown.date(),
-                links(trip -> trip.site().equals(slug)))));
+                PlaceView.of(shown.site(), shown.precision(), shown.spared(), prose), shown.light(), shown.date(), shown.seasons(),
+                links(trip -> trip.site().equals(slug), TripLine.Card::flowers))));
         for (Site site : idleSites) {
             if (!places.containsKey(site.slug())) {
                 pages.add(new PlacePage(css, PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT,
-                        site.sensitive(), prose), List.of(), null, List.of()));
+                        site.sensitive(), prose), List.of(), null, List.of(), List.of()));
             }
         }
         return pages;
     }
 
-    private List<Row> links(Predicate<TripLine> which) {
-        return trips.stream().filter(which).map(trip -> new Row(trip.card().title(), trip.card().slug())).toList();
+    private BagPage bag(Bag bag, String slug) {
+        return new BagPage(css, BagView.of(bag), links(trip -> slug.equals(trip.bag()), card -> card.weight() + " of it"),
+                links(trip -> trip.companions().stream().anyMatch(companion -> slug.equals(companion.text())), TripLine.Card::site));
     }
 
-    /** Trips by series, in each by date. */
-    private List<Group> groups() {
-        return trips.stream().sorted(Comparator.comparing(TripLine::date).thenComparing(trip -> trip.card().slug()))
-                .collect(Collectors.groupingBy(trip -> trip.series() == null ? "Single trips" : trip.series(),
-                        LinkedHashMap::new, Collectors.mapping(TripLine::card, Collectors.toList())))
-                .entrySet().stream().map(group -> new Group(group.getKey(), group.getValue())).toList();
+    private List<Link> links(Predicate<TripLine> which, Function<TripLine.Card, String> note) {
+        return trips.stream().filter(which).map(TripLine::card)
+                .map(card -> new Link(card.slug(), card.title(), card.date(), note.apply(card))).toList();
+    }
+
+    /** What the index says of a wood. */
+    private String note(PlacePage place) {
+        Set<String> subjects = new LinkedHashSet<>();
+        List<String> days = new ArrayList<>();
+        for (TripLine trip : trips) {
+            if (trip.site().equals(place.place().slug())) {
+                trip.flowers().forEach(flower -> subjects.add(flower.name()));
+                days.add(trip.card().day());
+            }
+        }
+        List<String> says = new ArrayList<>(List.of(IndexPage.some(List.copyOf(subjects), ", ")));
+        if (!place.place().spots().isEmpty()) {
+            says.add(Words.count(place.place().spots().size(), "spot"));
+        }
+        says.add(days.isEmpty() ? "no trip yet" : IndexPage.some(days, ", "));
+        says.removeIf(String::isEmpty);
+        return String.join(" · ", says);
+    }
+
+    /** What the index says of a bag. */
+    private String note(BagPage bag) {
+        List<String> days = new ArrayList<>();
+        for (TripLine trip : trips) {
+            if (String.valueOf(bag.bag().slug()).equals(trip.bag())) {
+                days.add(trip.card().day() + ", " + trip.card().weight());
+            }
+            trip.companions().stream().filter(companion -> companion.text().equals(bag.bag().slug()))
+                    .forEach(companion -> days.add(companion.name() + ", " + trip.card().day()));
+        }
+        return days.isEmpty() ? "no trip yet" : IndexPage.some(days, "; ");
     }
 }

@@ -4,21 +4,24 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.pages.feeds.TripCalendar;
 import understorey.pages.feeds.Waypoints;
 import understorey.pages.html.PlanView;
 import understorey.pages.html.SheetPage;
-import understorey.pages.html.SpotView;
 import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
+import understorey.pages.preview.PreviewImage;
+import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.TemplateFault;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.scene.Scene;
 
 /**
  * Every page of a folder of plans: for each trip the plan, the field sheet and its dark twin, the Markdown twin,
@@ -33,18 +36,23 @@ public final class SitePages {
      * @param pages its own
      * @param line  what the index and its bag's page show of it
      * @param place what its site's page shows
+     * @param opening sketch of the picture that opens the story
      */
-    public record TripPages(List<Page> pages, TripLine line, Visited place) {
+    public record TripPages(List<Page> pages, TripLine line, Visited place, Sketch opening) {
     }
 
     private final Templates templates;
     private final Sentences sentences;
     private final Prose prose = new Prose();
+    private final @Nullable Address address;
+    private final @Nullable PreviewImage preview;
     private final TemplateHTMLOutputModel css;
+    private final TemplateHTMLOutputModel sharedCss;
     private final TemplateHTMLOutputModel sheetCss;
     private final TemplateHTMLOutputModel nightCss;
 
-    private SitePages(@Nullable Path folder) {
+    private SitePages(@Nullable Path folder, @Nullable Address address) {
+        this.address = address;
         templates = new Templates(folder);
         for (String page : List.of("plan.html.ftl", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
@@ -52,7 +60,9 @@ public final class SitePages {
         sentences = Sentences.of(templates::text);
         String style = templates.text("style.css") + templates.text("marks.css");
         String sheet = style + templates.text("sheet.css");
+        preview = address == null ? null : new PreviewImage(style);
         css = Templates.html(style + templates.text("plan.css"));
+        sharedCss = Templates.html(style + templates.text("index.css"));
         sheetCss = Templates.html(sheet);
         nightCss = Templates.html(sheet + templates.text("night.css"));
     }
@@ -61,10 +71,11 @@ public final class SitePages {
      * Opens the templates.
      *
      * @param templates folder of the user's own; null for the built-in ones
+     * @param address   of the site; null for pages that tell no other site about themselves
      * @throws TemplateFault when one cannot be read
      */
-    public static SitePages open(@Nullable Path templates) {
-        return new SitePages(templates);
+    public static SitePages open(@Nullable Path templates, @Nullable Address address) {
+        return new SitePages(templates, address);
     }
 
     /**
@@ -79,9 +90,10 @@ public final class SitePages {
     public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
         SharedPages shared = shared();
         List<Page> pages = new ArrayList<>();
+        Neighbours neighbours = new Neighbours(briefs.stream().map(brief -> Neighbours.Dated.of(brief.trip(), brief.date())).toList());
         for (Brief brief : briefs) {
-            TripPages trip = trip(brief);
-            shared.add(trip.line(), trip.place());
+            TripPages trip = trip(brief, neighbours);
+            shared.add(trip.line(), trip.place(), trip.opening());
             pages.addAll(trip.pages());
         }
         pages.addAll(shared.pages(idleSites, bags, subjects));
@@ -93,9 +105,11 @@ public final class SitePages {
      *
      * @throws TemplateFault when a template cannot be filled in
      */
-    public TripPages trip(Brief brief) {
+    public TripPages trip(Brief brief, Neighbours neighbours) {
         String folder = brief.trip().slug() + "/";
-        PlanView view = PlanView.of(brief, css, sentences, prose);
+        TripLine line = TripLine.of(brief, findings(brief));
+        PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(neighbours.before(brief.trip()),
+                neighbours.after(brief.trip()), address == null ? null : address.plan(line.card())));
         List<Page> pages = new ArrayList<>(List.of(
                 new Page(folder + "index.html", templates.fill("plan.html.ftl", view)),
                 new Page(folder + "field-sheet.html",
@@ -108,13 +122,25 @@ public final class SitePages {
             pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));
             pages.add(new Page(folder + "spots.gpx", Waypoints.of(brief)));
         }
-        return new TripPages(List.copyOf(pages), TripLine.of(brief, findings(brief)),
-                Visited.of(brief, SpotView.of(brief, sentences)));
+        Sketch opening = opening(brief);
+        if (preview != null) {
+            pages.add(new Page(folder + Address.IMAGE, preview.png(opening.svg("sketch"), brief.trip().title(),
+                    line.card().date() + " · " + line.card().site())));
+        }
+        return new TripPages(List.copyOf(pages), line, Visited.of(brief, view, sentences), opening);
+    }
+
+    /** Of the first picture of the story. */
+    private Sketch opening(Brief brief) {
+        Scene scene = brief.story().sequence().stream().limit(1)
+                .map(intent -> brief.shots().get(brief.shot(intent.shot().name()).number() - 1).sketch())
+                .filter(Objects::nonNull).findFirst().orElse(null);
+        return id -> scene == null ? "" : Svg.shared(scene.drawing(sentences::of), id);
     }
 
     /** For the pages that trips share, of no trip yet. */
     public SharedPages shared() {
-        return new SharedPages(templates, css, prose);
+        return new SharedPages(templates, sharedCss, prose, address);
     }
 
     /** What the plan of a trip found, warnings first, each with its level before it. */

@@ -1,29 +1,56 @@
 package understorey.pages;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import understorey.brief.Brief;
+import understorey.pages.html.PlanView;
+import understorey.pages.html.SeasonView;
 import understorey.pages.html.SpotView;
+import understorey.pages.svg.Svg;
+import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 
 /**
- * A site as a trip shows it.
+ * A site as trips show it.
  *
- * @param spared a public page of a sensitive site
- * @param date   of the light, as a sentence begins
+ * @param spared  a public page of a sensitive site
+ * @param date    of the light, as a sentence begins
+ * @param seasons of its subjects, each drawn once
  */
-public record Visited(Site site, Share.Audience audience, Share.Precision precision, boolean spared, List<SpotView> light, String date) {
+public record Visited(Site site, Share.Audience audience, Share.Precision precision, boolean spared, List<SpotView> light, String date,
+                      List<SeasonView.Window> seasons) {
 
-    static Visited of(Brief brief, List<SpotView> light) {
+    static Visited of(Brief brief, PlanView view, Sentences sentences) {
         Trip trip = brief.trip();
-        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light, Dates.onDay(trip, brief.date()));
+        List<SeasonView.Window> seasons = new ArrayList<>();
+        for (int i = 0; i < view.season().windows().size(); i++) {
+            SeasonView.Window window = view.season().windows().get(i);
+            String id = "season-" + brief.season().windows().get(i).subject().key();
+            seasons.add(new SeasonView.Window(window.subject(), window.rows(), window.reasons(),
+                    Templates.html(Svg.of(brief.season().charts().get(i).drawing(sentences::of), id)), window.chartSays()));
+        }
+        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), view.places(),
+                Dates.onDay(trip, brief.date()), List.copyOf(seasons));
     }
 
-    /** Whether more people may see this than another. */
-    boolean isMorePublic(Visited other) {
+    /** What the page of the site shows of two trips: all of the more public one, and of equals the subjects of both. */
+    Visited and(Visited other) {
         int byAudience = audience.compareTo(other.audience);
-        return (byAudience != 0 ? byAudience : precision.compareTo(other.precision)) > 0;
+        int more = byAudience != 0 ? byAudience : precision.compareTo(other.precision);
+        return more > 0 ? this : more < 0 ? other : new Visited(site, audience, precision, spared, light, date, both(seasons, other.seasons));
+    }
+
+    private static List<SeasonView.Window> both(Collection<SeasonView.Window> seasons, Collection<SeasonView.Window> others) {
+        Map<String, SeasonView.Window> bySubject = new LinkedHashMap<>();
+        seasons.forEach(window -> bySubject.put(window.subject(), window));
+        others.forEach(window -> bySubject.putIfAbsent(window.subject(), window));
+        return List.copyOf(bySubject.values());
     }
 }

@@ -34,9 +34,10 @@ public final class Links {
             if (!page.path().endsWith(".html")) {
                 return new Seen(page.path(), Set.of(), Set.of());
             }
-            Set<String> links = all(page.content(), "href");
-            links.addAll(all(page.content(), "src"));
-            return new Seen(page.path(), shared(all(page.content(), "id")), shared(links));
+            String html = page.content();
+            Set<String> links = all(html, "href");
+            links.addAll(all(html, "src"));
+            return new Seen(page.path(), shared(all(html, "id")), shared(links));
         }
 
         /** Pages have most of these words in common: each is kept once. */

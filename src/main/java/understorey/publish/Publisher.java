@@ -138,7 +138,7 @@ public final class Publisher implements AutoCloseable {
     }
 
     private @Nullable Path fresh(Page page) throws Refusal, IOException {
-        byte[] bytes = bytes(page.content());
+        byte[] bytes = page.bytes();
         folder.refuseWhatIsNotOurs(page.path(), bytes, before.names());
         return OutFolder.holds(folder.path().resolve(page.path()), bytes) ? null : write(bytes);
     }

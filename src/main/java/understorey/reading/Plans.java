@@ -26,10 +26,11 @@ import understorey.yaml.Finding;
  * @param names       of all trip files there, without the ending
  * @param only        name of the only trip to build; null for the whole folder. Then trips, sites, bags and findings are
  *                    those of this trip
+ * @param others      trips beside the only one
  */
 public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Finding> findings,
                     int errors, int warnings, List<Path> faultyTrips, List<Subject> subjects, Locators places, Path folder,
-                    Set<String> names, @Nullable String only) {
+                    Set<String> names, @Nullable String only, List<Trip> others) {
 
     /** The file of a trip. */
     public Path file(Trip trip) {
@@ -45,7 +46,7 @@ public record Plans(List<Trip> trips, List<Site> sites, List<Bag> bags, List<Fin
     /** The same plans without some trips and sites, and with more errors among the findings. */
     public Plans with(List<Trip> otherTrips, List<Site> otherSites, List<Finding> otherFindings) {
         return new Plans(otherTrips, otherSites, bags, otherFindings, errors + otherFindings.size() - findings.size(), warnings,
-                faultyTrips, subjects, places, folder, names, only);
+                faultyTrips, subjects, places, folder, names, only, others);
     }
 
     /** True when anything stops the build of a page. */

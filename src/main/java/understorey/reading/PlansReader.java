@@ -30,6 +30,7 @@ public final class PlansReader {
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Passed passed = new Passed();
     private final List<Trip> trips = new ArrayList<>();
+    private final List<Trip> others = new ArrayList<>();
     private final List<Site> sites = new ArrayList<>();
     private final List<Bag> bags = new ArrayList<>();
     private final List<Path> faulty = new ArrayList<>();
@@ -75,7 +76,7 @@ public final class PlansReader {
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), passed.shown(sorted),
                 passed.errors() + count(Finding.Level.ERROR), passed.warnings() + count(Finding.Level.WARNING),
                 List.copyOf(faulty), library.catalogue().all(), written, folder.path(),
-                new TreeSet<>(slugs(tripFiles)), folder.only());
+                new TreeSet<>(slugs(tripFiles)), folder.only(), List.copyOf(others));
     }
 
     private static List<String> slugs(List<PlanFolder.Entry> files) {
@@ -148,6 +149,9 @@ public final class PlansReader {
         Trip trip = node == null || home != null ? null
                 : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found);
         if (!isAsked(file)) {
+            if (trip != null) {
+                others.add(trip);
+            }
             return;
         }
         if (trip == null) {

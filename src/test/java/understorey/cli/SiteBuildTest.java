@@ -91,10 +91,24 @@ class SiteBuildTest {
         }
     }
 
+    /** Trips of one day are in the order of their names. */
+    @Test
+    void leadsFromEachPlanToItsNeighboursAlsoWhenItIsBuiltAlone() throws IOException {
+        Files.writeString(templates.resolve("plan.ftlh"), "${(page.previous.name)!\"none\"} | ${(page.next.text)!\"none\"}");
+        List<Page> whole = build(2, (turn, pages) -> true).pages().get(2);
+        assertEquals("8 May, Trip b | ../d/index.html", whole.get(0).content());
+        assertEquals(whole, build(home.resolve("c.yaml"), 2, (turn, pages) -> true).pages().get(0));
+        assertEquals("none | ../b/index.html", build(home.resolve("a.yaml"), 1, (turn, pages) -> true).pages().get(0).get(0).content());
+    }
+
     private Built build(int threads, SiteBuild.Sink sink) {
+        return build(home, threads, sink);
+    }
+
+    private Built build(Path plans, int threads, SiteBuild.Sink sink) {
         SortedMap<Integer, List<Page>> pages = new ConcurrentSkipListMap<>(Map.of());
         SiteBuild.Made made = new SiteBuild(terminal, trip -> plan(trip, threads), threads)
-                .make(PlansReader.read(home), Share.Audience.PRIVATE, templates, (turn, these) -> {
+                .make(PlansReader.read(plans), Share.Audience.PRIVATE, templates, null, (turn, these) -> {
                     pages.put(turn, these);
                     return sink.stage(turn, these);
                 });

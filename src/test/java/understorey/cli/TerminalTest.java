@@ -34,7 +34,7 @@ class TerminalTest {
             new Finding(Finding.Level.WARNING, "b.yaml", 0, 0, 0, "text", null, null));
 
     private static final Plans NONE = new Plans(List.of(), List.of(), List.of(), List.of(), 0, 0, List.of(), List.of(), null, Path.of("plans"),
-            Set.of(), null);
+            Set.of(), null, List.of());
 
     @TempDir
     private Path home;

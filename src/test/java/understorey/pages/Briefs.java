@@ -47,7 +47,7 @@ public final class Briefs {
 
     /** The pages of some trips and of nothing else, under the built-in templates. */
     public static List<Page> pages(List<Trip> trips, List<Bag> bags) {
-        return SitePages.open(null).of(trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
+        return SitePages.open(null, null).of(trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
     }
 
 }

@@ -43,7 +43,7 @@ class SafePublishingTest {
     @Test
     void changesNothingWhereANewFileCannotBeMade() throws Exception {
         publish("index.html", "old/index.html");
-        List<Page> pages = List.of(new Page("index.html", "other"), page("glade/index.html"), new Page("wood/index.html", null));
+        List<Page> pages = List.of(new Page("index.html", "other"), page("glade/index.html"), new Page("wood/index.html", (byte[]) null));
         var before = Tree.withTimes(site);
         assertThrows(NullPointerException.class, () -> published(pages, site, "public", NOTHING));
         assertEquals(before, Tree.withTimes(site));

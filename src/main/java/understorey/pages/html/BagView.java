@@ -4,6 +4,7 @@ import static understorey.pages.words.Words.orDash;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.kit.Camera;
@@ -18,9 +19,11 @@ import understorey.plan.Support;
  *
  * @param cameras every body with every lens that fits it
  * @param others  supports, filters and extras
+ * @param weight  of all that has a weight
+ * @param unweighed how many things have none; null if all have one
  */
 public record BagView(String name, @Nullable String slug, List<Line> cameras, List<PlanView.Item> others, @Nullable String cards,
-                      @Nullable String batteries, boolean remoteRelease) {
+                      @Nullable String batteries, boolean remoteRelease, String weight, @Nullable String unweighed) {
 
     /** One camera. */
     public record Line(String body, String lens, String equivalent, String view, String closest,
@@ -37,10 +40,24 @@ public record BagView(String name, @Nullable String slug, List<Line> cameras, Li
         }
         bag.filters().forEach(filter -> others.add(item(filter.name(), kind(filter.kind()), filter.weightG())));
         bag.extras().forEach(extra -> others.add(item(extra.name(), "", extra.weightG())));
+        List<@Nullable Double> weights = weights(bag);
+        long unweighed = weights.stream().filter(Objects::isNull).count();
         String cards = bag.cardsGb().stream().map(gb -> Words.number(gb, 0) + " GB").collect(Collectors.joining(" + "));
         return new BagView(bag.name(), bag.slug(), lines, others,
                 cards.isEmpty() ? null : cards,
-                bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease());
+                bag.batteries() == 0 ? null : String.valueOf(bag.batteries()), bag.remoteRelease(),
+                Words.weight(weights.stream().filter(Objects::nonNull).mapToDouble(Double::doubleValue).sum()),
+                unweighed == 0 ? null : String.valueOf(unweighed));
+    }
+
+    private static List<@Nullable Double> weights(Bag bag) {
+        List<@Nullable Double> weights = new ArrayList<>();
+        bag.bodies().forEach(body -> weights.add(body.weightG()));
+        bag.lenses().stream().filter(lens -> !lens.builtIn()).forEach(lens -> weights.add(lens.weightG()));
+        bag.supports().forEach(support -> weights.add(support.weightG()));
+        bag.filters().forEach(filter -> weights.add(filter.weightG()));
+        bag.extras().forEach(extra -> weights.add(extra.weightG()));
+        return weights;
     }
 
     private static Line line(CameraFigures figures) {

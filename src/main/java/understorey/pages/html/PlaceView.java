@@ -11,6 +11,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
@@ -102,9 +103,13 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     }
 
     private static List<Flowered> records(Site site) {
-        return site.seasons().stream().flatMap(season -> season.records().stream().map(year -> new Flowered(season.subject(),
-                orDash(year.first(), LocalDate::toString), orDash(year.full(), LocalDate::toString),
-                orDash(year.over(), LocalDate::toString)))).toList();
+        return site.seasons().stream().flatMap(season -> season.records().stream().map(year -> new Flowered(season.subject().replace('-', ' '),
+                orDash(year.first(), PlaceView::date), orDash(year.full(), PlaceView::date),
+                orDash(year.over(), PlaceView::date)))).toList();
+    }
+
+    private static String date(LocalDate date) {
+        return Dates.dayMonth(date) + " " + date.getYear();
     }
 
     static String trees(Canopy canopy) {
@@ -117,7 +122,7 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         if (canopy.foliage() instanceof Foliage.Stage stage) {
             leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');
         } else if (canopy.foliage() instanceof Foliage.LeafOut out) {
-            leaves = "leaves open from " + out.budBurst();
+            leaves = "leaves open from " + date(out.budBurst());
         } else if (canopy.foliage() instanceof Foliage.Growing growing) {
             leaves = Words.word(growing.from()).replace(' ', '-') + " to " + Words.word(growing.to()).replace(' ', '-') + " (assumed)";
         } else if (canopy.foliage() instanceof Foliage.Index index) {

@@ -50,6 +50,9 @@ import understorey.plan.Trip;
  * @param season   when to go, and why
  * @param basis    what the plan assumes: hours, sky, and who may see it
  * @param located  a calendar and waypoints go with it
+ * @param previous the trip before this one that the same audience may see: its day and title, and its page; null if none
+ * @param next     the one after it
+ * @param published null without an address of the site
  */
 public record PlanView(TemplateHTMLOutputModel css, String title, String slug, List<Row> links, String date,
                        String arrive, String leave, GoView go, String whyName, SeasonView.Why why, String spoilers, String siteHref,
@@ -59,7 +62,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                        @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
                        Kit kit, PlaceView place, List<String> cautions,
                        List<String> shortCautions, @Nullable String contact, List<Remark> findings,
-                       SeasonView season, String basis, boolean located) {
+                       SeasonView season, String basis, boolean located, @Nullable Row previous, @Nullable Row next,
+                       @Nullable Published published) {
 
     /** What to carry. */
     public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight, String names,
@@ -77,7 +81,11 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
     public record Remark(boolean warning, String text) {
     }
 
-    public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
+    /** Other pages around that of a trip. */
+    public record Around(@Nullable Row previous, @Nullable Row next, @Nullable Published published) {
+    }
+
+    public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose, Around around) {
         Trip trip = brief.trip();
         List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
         List<ShotView> taken = brief.order().shooting().stream().map(leg -> shots.get(brief.shot(leg.shot()).number() - 1)).toList();
@@ -92,7 +100,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 sentences.of(brief.cautions()), leads(outdoors(brief, sentences)), contact(trip), findings(brief, sentences),
-                SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay());
+                SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }
 
     private static @Nullable String sky(Brief brief) {

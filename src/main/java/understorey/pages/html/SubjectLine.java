@@ -4,7 +4,9 @@ import static java.util.function.Function.identity;
 import static understorey.pages.words.Words.orDash;
 
 import java.time.Month;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;
 
@@ -18,8 +20,9 @@ public record SubjectLine(String key, String name, String scientificName, String
                           String height, String flower, String areaIndex, String colour, String habitat, String care,
                           String sure) {
 
+    /** By name. */
     public static List<SubjectLine> of(List<Subject> subjects) {
-        return subjects.stream().map(SubjectLine::of).toList();
+        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(SubjectLine::of).toList();
     }
 
     private static SubjectLine of(Subject subject) {

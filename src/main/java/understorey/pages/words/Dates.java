@@ -40,6 +40,11 @@ public final class Dates {
         return trip.hidesTheDay() ? "In mid " + month(date) : "On " + day(date);
     }
 
+    /** {@code 8 May}; where the public learns the month alone, {@code mid May}. */
+    public static String shortDay(Trip trip, LocalDate date) {
+        return trip.hidesTheDay() ? "mid " + Words.name(date.getMonth()) : dayMonth(date);
+    }
+
     private static String month(LocalDate date) {
         return Words.name(date.getMonth()) + " " + date.getYear();
     }

@@ -100,8 +100,13 @@ public final class Words {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
+    /** {@code 1 picture}, {@code 5 pictures}. */
+    public static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
     /** Whole days: {@code 1 day}, {@code 12 days}. */
-    static String days(double days) {
+    public static String days(double days) {
         String whole = number(days, 0);
         return whole + (whole.equals("1") ? " day" : " days");
     }

@@ -84,7 +84,7 @@ class ViewsTest {
         assertEquals("mixed trees, leafless", PlaceView.trees(new Canopy(Canopy.Trees.MIXED, Foliage.Stage.LEAFLESS, null)));
         assertEquals("evergreen trees, plant area index 2.1",
                 PlaceView.trees(new Canopy(Canopy.Trees.EVERGREEN, new Foliage.Index(2.1), null)));
-        assertEquals("trees, leaves open from 2027-04-28",
+        assertEquals("trees, leaves open from 28 April 2027",
                 PlaceView.trees(new Canopy(null, new Foliage.LeafOut(LocalDate.of(2027, 4, 28)), null)));
     }
 
@@ -184,14 +184,6 @@ class ViewsTest {
     }
 
     @Test
-    void theIndexGroupsTripsBySeriesInOrderOfDates() {
-        List<Page> pages = Briefs.pages(List.of(Trips.full(Places.SOUTHERN, Trips.EXACT),
-                Trips.bare(Places.MID_LATITUDE, Trips.phone())), List.of());
-        String index = SitePagesTest.page(pages, "index.html");
-        assertEquals(List.of("Single trips", "Dingle in May", "Sites"), SitePagesTest.all("<h2>([^<]*)</h2>", index));
-    }
-
-    @Test
     void aSiteSeenBySeveralAudiencesShowsTheMostPublicOne() {
         List<Page> pages = Briefs.pages(List.of(Trips.full(Places.MID_LATITUDE, Trips.EXACT),
                 Trips.trip(Places.MID_LATITUDE, Trips.HIDDEN, Trips.phone(), Trips.pictures(), LocalTime.of(6, 0),
@@ -207,7 +199,7 @@ class ViewsTest {
     }
 
     private static PlanView view(Brief brief) {
-        return PlanView.of(brief, Templates.html(""), Sentences.builtIn(), PROSE);
+        return PlanView.of(brief, Templates.html(""), Sentences.builtIn(), PROSE, new PlanView.Around(null, null, null));
     }
 
     private static Map<String, String> facts(Site site, Share.Precision precision) {
