@@ -21,8 +21,8 @@ import understorey.plan.Site;
 import understorey.plan.Subject;
 
 /**
- * Every page of a folder of plans: for each trip the plan, the field sheet and its dark twin, the Markdown twin,
- * {@code plan.json}, {@code trip.ics} and {@code spots.gpx}; and the {@link SharedPages}. Several threads may make trips
+ * Every page of a folder of plans: for each trip the plan, the field sheet, the Markdown twin, {@code plan.json},
+ * {@code trip.ics} and {@code spots.gpx}; and the {@link SharedPages}. Several threads may make trips
  * at once.
  */
 public final class SitePages {
@@ -42,7 +42,6 @@ public final class SitePages {
     private final Prose prose = new Prose();
     private final TemplateHTMLOutputModel css;
     private final TemplateHTMLOutputModel sheetCss;
-    private final TemplateHTMLOutputModel nightCss;
 
     private SitePages(@Nullable Path folder) {
         templates = new Templates(folder);
@@ -51,10 +50,8 @@ public final class SitePages {
         }
         sentences = Sentences.of(templates::text);
         String style = templates.text("style.css") + templates.text("marks.css");
-        String sheet = style + templates.text("sheet.css");
         css = Templates.html(style + templates.text("plan.css"));
-        sheetCss = Templates.html(sheet);
-        nightCss = Templates.html(sheet + templates.text("night.css"));
+        sheetCss = Templates.html(style + templates.text("sheet.css"));
     }
 
     /**
@@ -99,9 +96,7 @@ public final class SitePages {
         List<Page> pages = new ArrayList<>(List.of(
                 new Page(folder + "index.html", templates.fill("plan.ftlh", view)),
                 new Page(folder + "field-sheet.html",
-                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false))),
-                new Page(folder + "field-sheet-night.html",
-                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
+                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, sentences, prose))),
                 new Page(folder + "plan.md", templates.fill("plan.md.ftl", view).replace('\u00a0', ' ')),
                 new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
         if (!brief.trip().hidesTheDay()) {

@@ -229,7 +229,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         return Math.abs(fit.tiltDeg()) < 0.5;
     }
 
-    private static String tilt(LensFit fit) {
+    static String tilt(LensFit fit) {
         return level(fit) ? "level" : Words.degrees(Math.abs(fit.tiltDeg())) + (fit.tiltDeg() > 0 ? " down" : " up");
     }
 }
