@@ -50,9 +50,9 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
         List<String> bag = plan.kit().take().stream().map(PlanView.Item::name).toList();
         List<String> sentences = Stream.concat(leftOut.stream(), cautions.stream()).toList();
         for (SheetRoom.Size size : SheetRoom.Size.values()) {
-            SheetRoom room = SheetRoom.of(size, shots.size(), rail, bag, days == null ? 0 : days.rows().size(), sentences);
+            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, bag, days == null ? 0 : days.rows().size(), sentences);
             List<SheetText> texts = shots.stream().map(shot -> shot.text(room, prose)).toList();
-            boolean fits = SheetText.fill(texts, room);
+            boolean fits = SheetText.fill(texts, room.shotsMm());
             if (size == SheetRoom.Size.SMALL || fits && (size == SheetRoom.Size.MIDDLE || texts.stream().allMatch(SheetText::whole))) {
                 List<SheetShot> worded = IntStream.range(0, shots.size()).mapToObj(i -> shots.get(i).with(texts.get(i))).toList();
                 return new SheetPage(css, Words.word(size), plan, rail, shared, worded, leftOut, days, leaveBy, home, cautions);

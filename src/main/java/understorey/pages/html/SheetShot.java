@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.ShutterAdvice;
@@ -60,8 +62,9 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
 
     /** The author's words, of which none is shown yet. */
     SheetText text(SheetRoom room, Prose prose) {
-        return new SheetText(view.otherwise(), note(view), room.lines(letters(setUp))
-                + room.lines(letters(lights) + (lull == null ? 0 : lull.length() + 12)), prose);
+        int fixed = room.lines(letters(setUp)) + room.lines(letters(lights) + (lull == null ? 0 : lull.length() + 12));
+        String way = Stream.of(walk, pause).filter(Objects::nonNull).collect(Collectors.joining(", "));
+        return new SheetText(view.otherwise(), note(view), words -> room.heightMm(fixed + room.lines(words), view.spot(), way), prose);
     }
 
     /** With what is shown of them. */

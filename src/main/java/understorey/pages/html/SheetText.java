@@ -2,6 +2,7 @@ package understorey.pages.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.Prose;
@@ -9,11 +10,12 @@ import understorey.pages.markdown.Prose;
 /** The author's words for one picture, of which whole sentences are shown as long as the sheet has room. */
 final class SheetText {
 
-    private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu})");
+    /** A question is shown with its answer. */
+    private static final Pattern SENTENCES = Pattern.compile("(?<=[.!])\\s+(?=\\p{Lu})");
     private static final String MORE = " …";
 
     private final List<Part> parts;
-    private final int fixedLines;
+    private final IntToDoubleFunction height;
 
     /** One text: its sentences, and how many of them are shown. */
     private static final class Part {
@@ -44,11 +46,11 @@ final class SheetText {
     /**
      * The words for a picture, of which none is shown yet.
      *
-     * @param fixedLines what else is said of the picture, lines
+     * @param heightMm of the picture on paper, by the letters of its words
      */
-    SheetText(@Nullable String planB, @Nullable String note, int fixedLines, Prose prose) {
+    SheetText(@Nullable String planB, @Nullable String note, IntToDoubleFunction heightMm, Prose prose) {
         this.parts = List.of(new Part(planB, prose), new Part(note, prose));
-        this.fixedLines = fixedLines;
+        this.height = heightMm;
     }
 
     /**
@@ -56,8 +58,8 @@ final class SheetText {
      *
      * @return false where there is no room for the pictures even without a sentence
      */
-    static boolean fill(List<SheetText> texts, SheetRoom room) {
-        boolean fits = fits(texts, room);
+    static boolean fill(List<SheetText> texts, double roomMm) {
+        boolean fits = fits(texts, roomMm);
         List<Part> open = new ArrayList<>();
         for (int part = 0; part < 2; part++) {
             for (SheetText text : texts) {
@@ -68,7 +70,7 @@ final class SheetText {
         while (fits && !open.isEmpty()) {
             for (Part part : open) {
                 part.shown++;
-                part.closed = !fits(texts, room);
+                part.closed = !fits(texts, roomMm);
                 part.shown -= part.closed ? 1 : 0;
             }
             open.removeIf(part -> part.closed || part.whole());
@@ -76,8 +78,8 @@ final class SheetText {
         return fits;
     }
 
-    private static boolean fits(List<SheetText> texts, SheetRoom room) {
-        return room.holds(texts.stream().map(text -> text.fixedLines + room.lines(text.parts.stream().mapToInt(Part::length).sum())).toList());
+    private static boolean fits(List<SheetText> texts, double roomMm) {
+        return texts.stream().mapToDouble(text -> text.height.applyAsDouble(text.parts.stream().mapToInt(Part::length).sum())).sum() <= roomMm;
     }
 
     /** True when every sentence is shown. */

@@ -14,15 +14,15 @@ class SheetTextTest {
     private static final Prose PROSE = new Prose();
     private static final String NOTE = "Lean **out** from the wall. Use f. stops <b>. Then wait.";
 
-    /** A picture has 26.4 mm and five lines for that: 13.2 mm + 5 × 4.1 mm are 33.7 mm. */
-    private static SheetRoom room(double mm) {
-        return new SheetRoom(SheetRoom.Size.SMALL, mm);
+    /** 1 mm for each line of 70 letters begun, and the rest of the picture. */
+    private static SheetText text(String planB, String note, double restMm) {
+        return new SheetText(planB, note, letters -> restMm + Math.ceil(letters / 70.0), PROSE);
     }
 
     @Test
     void showsAllAsPlainEscapedTextWhereThereIsRoom() {
-        SheetText text = new SheetText("Go home.", NOTE, 0, PROSE);
-        assertTrue(SheetText.fill(List.of(text), room(100)));
+        SheetText text = text("Go home.", NOTE, 0);
+        assertTrue(SheetText.fill(List.of(text), 100));
         assertTrue(text.whole());
         assertEquals("Lean out from the wall. Use f. stops &lt;b&gt;. Then wait.", text.note());
         assertEquals("Go home.", text.planB());
@@ -31,8 +31,8 @@ class SheetTextTest {
     @Test
     void showsTheOtherPlanFirstAndMarksWhatIsLeftOut() {
         String longer = "Nothing but a sentence that takes more than a line of the sheet beside a sketch, and so has no room.";
-        SheetText text = new SheetText("Go home. " + longer, longer, 3, PROSE);
-        assertTrue(SheetText.fill(List.of(text), room(13.2 + 4 * 4.1 + 0.1)));
+        SheetText text = text("Go home. " + longer, longer, 3);
+        assertTrue(SheetText.fill(List.of(text), 4));
         assertEquals("Go home. …", text.planB());
         assertNull(text.note());
         assertFalse(text.whole());
@@ -41,14 +41,14 @@ class SheetTextTest {
     @Test
     void sharesTheRoomAmongPictures() {
         String sentence = "This sentence is as long as a line, or very nearly so, at least.";
-        List<SheetText> texts = List.of(new SheetText(null, sentence + " " + sentence, 3, PROSE), new SheetText(null, sentence, 3, PROSE));
-        assertTrue(SheetText.fill(texts, room(2 * (13.2 + 4 * 4.1) + 0.1)));
+        List<SheetText> texts = List.of(text(null, sentence + " " + sentence, 3), text(null, sentence, 3));
+        assertTrue(SheetText.fill(texts, 8));
         assertEquals(sentence + " …", texts.get(0).note());
         assertEquals(sentence, texts.get(1).note());
     }
 
     @Test
     void saysWhereEvenThePicturesDoNotFit() {
-        assertFalse(SheetText.fill(List.of(new SheetText("Go home.", null, 2, PROSE)), room(20)));
+        assertFalse(SheetText.fill(List.of(text("Go home.", null, 20)), 19));
     }
 }
