@@ -16,7 +16,7 @@ record SheetRoom(Size size, double shotsMm) {
         LARGE(1.12, 38.5, 52, 14),
         MIDDLE(1, 28.9, 68, 14),
         /** Smaller sketches, where there is no room for others. */
-        SMALL(1, 26.4, 68, 17);
+        SMALL(1, 25.2, 68, 17);
 
         private final double type;
         private final double leastMm;

@@ -24,6 +24,7 @@ final class VisitEvents {
     /** The sun that reaches a spot this soon after sunrise comes with it, minutes. */
     private static final int WITH_SUNRISE_MIN = 3;
     private static final String SUN_AT = "sun at ";
+    private static final String SUN_OFF = "sun off ";
     /** Cloud covers more than half of the sky, okta. */
     private static final double MOSTLY_CLOUDY_OKTA = 4.5;
 
@@ -64,7 +65,7 @@ final class VisitEvents {
                 add(stretch.from(), SUN_AT + place);
             }
             if (!near(stretch.to(), day.sunset())) {
-                add(stretch.to(), "sun off " + place);
+                add(stretch.to(), SUN_OFF + place);
             }
         }
     }
@@ -105,11 +106,17 @@ final class VisitEvents {
         for (Event event : events) {
             Event last = merged.isEmpty() ? null : merged.get(merged.size() - 1);
             if (last != null && last.time().plusMinutes(1).isAfter(event.time())) {
-                merged.set(merged.size() - 1, new Event(last.time(), last.name() + ", " + (last.name().startsWith(SUN_AT) ? event.name().replace(SUN_AT, "") : event.name())));
+                merged.set(merged.size() - 1, new Event(last.time(), joined(last.name(), event.name())));
             } else {
                 merged.add(event);
             }
         }
         return merged;
+    }
+
+    /** What happens is said once for several spots. */
+    private static String joined(String name, String other) {
+        String said = name.startsWith(SUN_AT) ? SUN_AT : name.startsWith(SUN_OFF) ? SUN_OFF : "";
+        return name + ", " + (other.startsWith(said) ? other.substring(said.length()) : other);
     }
 }
