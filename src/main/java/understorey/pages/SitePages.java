@@ -24,8 +24,8 @@ import understorey.plan.Subject;
 import understorey.scene.Scene;
 
 /**
- * Every page of a folder of plans: for each trip the plan, the field sheet and its dark twin, the Markdown twin,
- * {@code plan.json}, {@code trip.ics} and {@code spots.gpx}; and the {@link SharedPages}. Several threads may make trips
+ * Every page of a folder of plans: for each trip the plan, the field sheet, the Markdown twin, {@code plan.json},
+ * {@code trip.ics} and {@code spots.gpx}; and the {@link SharedPages}. Several threads may make trips
  * at once.
  */
 public final class SitePages {
@@ -49,7 +49,6 @@ public final class SitePages {
     private final TemplateHTMLOutputModel css;
     private final TemplateHTMLOutputModel sharedCss;
     private final TemplateHTMLOutputModel sheetCss;
-    private final TemplateHTMLOutputModel nightCss;
 
     private SitePages(@Nullable Path folder, @Nullable Address address) {
         this.address = address;
@@ -59,12 +58,10 @@ public final class SitePages {
         }
         sentences = Sentences.of(templates::text);
         String style = templates.text("style.css") + templates.text("marks.css");
-        String sheet = style + templates.text("sheet.css");
         preview = address == null ? null : new PreviewImage(style);
         css = Templates.html(style + templates.text("plan.css"));
         sharedCss = Templates.html(style + templates.text("index.css"));
-        sheetCss = Templates.html(sheet);
-        nightCss = Templates.html(sheet + templates.text("night.css"));
+        sheetCss = Templates.html(style + templates.text("sheet.css"));
     }
 
     /**
@@ -113,9 +110,7 @@ public final class SitePages {
         List<Page> pages = new ArrayList<>(List.of(
                 new Page(folder + "index.html", templates.fill("plan.html.ftl", view)),
                 new Page(folder + "field-sheet.html",
-                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, false))),
-                new Page(folder + "field-sheet-night.html",
-                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, nightCss, true))),
+                        templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, sentences, prose))),
                 new Page(folder + "plan.md", templates.markdown("plan.md.ftl", view)),
                 new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
         if (!brief.trip().hidesTheDay()) {

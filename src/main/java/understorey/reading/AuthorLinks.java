@@ -35,7 +35,7 @@ import understorey.yaml.Pos;
 final class AuthorLinks {
 
     private static final Set<String> MARKDOWN = Set.of("story", "notes", "otherwise", "access", "cautions");
-    private static final List<String> FILES = List.of("index.html", "field-sheet.html", "field-sheet-night.html", "plan.md",
+    private static final List<String> FILES = List.of("index.html", "field-sheet.html", "plan.md",
             "plan.json", "trip.ics", "spots.gpx");
     private static final List<String> SCHEMES = List.of("http", "https", "mailto", "tel");
     /** RFC 3986, 3.1. */

@@ -6,13 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import understorey.Places;
+import understorey.pages.Briefs;
+import understorey.pages.Trips;
+import understorey.plan.Compose;
+import understorey.plan.Shot;
+import understorey.plan.Trip;
 
 /** The pages that are carried into the wood, on the two papers of the world. */
 @Tag("browser")
@@ -50,7 +60,7 @@ class PaperIT {
     }
 
     static List<String> sheets() {
-        return Chromium.pages().stream().filter(name -> name.contains("/field-sheet")).toList();
+        return Chromium.pages().stream().filter(name -> name.endsWith("/field-sheet.html")).toList();
     }
 
     static List<String> plans() {
@@ -64,6 +74,33 @@ class PaperIT {
         for (Paper paper : Paper.values()) {
             assertEquals(1, sides(paper), paper.name());
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1", "2, 1", "3, 1", "4, 1", "5, 1", "6, 1", "7, 2", "9, 2", "12, 2"})
+    void putsSixPicturesOnOneSideAndTwelveOnTwo(int pictures, int sides) {
+        String sheet = sheet(pictures);
+        assertEquals(pictures, sheet.split("<h3>", -1).length - 1, "pictures taken");
+        page.setContent(sheet);
+        for (Paper paper : Paper.values()) {
+            assertEquals(sides, sides(paper), paper.name());
+        }
+    }
+
+    /** The sheet of a full trip with so many pictures, each with notes, a composition and another plan. */
+    private static String sheet(int pictures) {
+        List<Shot> shots = new ArrayList<>();
+        for (int i = 0; i < pictures; i++) {
+            Shot like = Trips.pictures().get(i % Trips.pictures().size());
+            shots.add(new Shot("Number " + (i + 1) + " of the carpet", like.role(), like.subject(), like.spot(), like.viewpoint(), like.orientation(),
+                    like.sharp(), like.focalEquivalentMm(), like.frame(), like.facingDeg(), i % 3 == 0 ? like.light() : List.of(), like.polariser(),
+                    Duration.ofMinutes(15), 2, "From the far rail, with the trunks large. Keep the fallen ash out of the frame.",
+                    "Without sun, wait for mist and go tighter.", null, null, null, null,
+                    new Compose("the stream", null, "grey trunks", null, List.of("bright gaps"))));
+        }
+        Trip trip = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), shots, LocalTime.of(5, 0), LocalTime.of(11, 0), Trips.forecast());
+        return Briefs.pages(List.of(trip), List.of()).stream().filter(made -> made.path().equals("first-light/field-sheet.html")).findFirst()
+                .orElseThrow().content();
     }
 
     /** A side and a bit a picture, with its drawings, a side a spot, one each for season and order, and some for the rest. */

@@ -143,7 +143,7 @@ class SensitivePlacesTest {
         Files.writeString(trip, Files.readString(trip).replace("audience: public", "audience: public, position: hidden"));
         assertEquals(0, build("public").exit());
         try (Stream<Path> files = Files.list(home.resolve("site/one"))) {
-            assertEquals(List.of("field-sheet-night.html", "field-sheet.html", "index.html", "plan.json", "plan.md"),
+            assertEquals(List.of("field-sheet.html", "index.html", "plan.json", "plan.md"),
                     files.map(file -> file.getFileName().toString()).sorted().toList());
         }
         String index = Files.readString(home.resolve("site/index.html"));
@@ -170,7 +170,7 @@ class SensitivePlacesTest {
         StringBuilder all = new StringBuilder();
         for (String page : List.of("one/index.html", "one/plan.md", "one/plan.json", "one/field-sheet.html", "sites/a-wood.html")) {
             String text = Files.readString(home.resolve("site").resolve(page));
-            assertTrue(page.endsWith("json") || text.replace('\u00a0', ' ').contains("a level horizon"), page);
+            assertTrue(page.endsWith("json") || page.endsWith("field-sheet.html") || text.replace('\u00a0', ' ').contains("a level horizon"), page);
             all.append(text.replace('\u00a0', ' '));
         }
         for (String claim : List.of("above the skyline", "over the skyline", "behind the skyline", "Sun and skyline", "On May")) {

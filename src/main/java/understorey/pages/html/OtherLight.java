@@ -70,7 +70,7 @@ public record OtherLight(String when, String ev, String fNumber, String shutter,
                 .collect(Collectors.joining(", "));
     }
 
-    private static @Nullable String verdict(Settings settings) {
+    static @Nullable String verdict(Settings settings) {
         if (settings.verdict() == Verdict.FITS) {
             return null;
         }

@@ -108,10 +108,10 @@ class FocusWordsTest {
                 .anyMatch(line -> line.contains("**" + shot.settings().replace('\u00a0', ' ') + "**")
                         && line.contains(" · " + shot.stack().replace('\u00a0', ' '))));
         String sheet = SitePagesTest.page(pages, "first-light/field-sheet.html");
-        assertTrue(sheet.contains("; <strong>" + shot.stack() + "</strong>"));
+        assertTrue(sheet.contains("stack <b>" + shot.stack() + "</b>"));
         ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Sentences.builtIn(), new Prose());
         assertEquals("Polariser", floor.filters());
-        assertTrue(sheet.contains(floor.camera() + " with Polariser, "));
+        assertTrue(sheet.contains("with <b>Polariser</b>"));
         assertFalse(shot.stack().isBlank());
     }
 }

@@ -91,8 +91,8 @@ class OtherLightTest {
         List<Page> pages = Briefs.pages(List.of(night), List.of());
         for (String name : List.of("index.html", "plan.md", "field-sheet.html")) {
             String page = SitePagesTest.page(pages, "first-light/" + name);
-            assertTrue(page.contains("too dark"), name);
-            assertFalse(page.matches("(?s).*(<td class=\"num\">|\\| |<strong>)(1[6-9]|[2-9]\\d|\\d{3,})[\u00a0 ]min(<| \\|).*"), name);
+            assertTrue(page.contains("too dark") || name.startsWith("field-sheet"), name);
+            assertFalse(page.matches("(?s).*(<td class=\"num\">|\\| |<strong>|<b>)(1[6-9]|[2-9]\\d|\\d{3,})[\u00a0 ]min(<| \\|).*"), name);
         }
         assertTrue(SitePagesTest.page(pages, "first-light/plan.md").contains("cannot: too dark |"));
     }
