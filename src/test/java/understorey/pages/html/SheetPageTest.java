@@ -28,7 +28,8 @@ class SheetPageTest {
     private static final Prose PROSE = new Prose();
 
     static SheetPage sheet(Brief brief) {
-        return SheetPage.of(brief, PlanView.of(brief, Templates.html(""), SENTENCES, PROSE), Templates.html(""), SENTENCES, PROSE);
+        return SheetPage.of(brief, PlanView.of(brief, Templates.html(""), SENTENCES, PROSE, new PlanView.Around(null, null, null)),
+                Templates.html(""), SENTENCES, PROSE);
     }
 
     @Test
