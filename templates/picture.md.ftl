@@ -1,5 +1,6 @@
 <#ftl output_format="Markdown">
 <#-- One picture, for the Markdown twin. -->
+<#import "parts.md.ftl" as parts>
 <#macro picture shot>
 
 ### ${shot.number} ${shot.name}
@@ -8,11 +9,7 @@
 
 **${shot.verdict}**<#if shot.settings??>: **${shot.settings}**</#if><#if shot.lull??> (in a lull ${shot.lull})</#if><#if shot.bias??>, ${shot.bias} below the meter</#if><#if shot.bracket??>, bracket ${shot.bracket}</#if><#if shot.stack??>, **${shot.stack}**</#if><#if shot.light.grade??>; light **${shot.light.grade}**</#if>
 
-| | |
-|---|---|
-<#list shot.facts + shot.light.rows as row>
-| ${row.name} | ${row.text} |
-</#list>
+<@parts.facts list=shot.facts + shot.light.rows />
 
 <#if shot.sketchSays??>
 ${shot.sketchSays} ${shot.sideViewSays}
@@ -36,13 +33,9 @@ What would help:
 - ${help}
 </#list>
 </#if>
-<#if shot.skies?has_content>
+<#if shot.otherLight.lines?has_content>
 
-| Other sky or hour | EV | Aperture | Shutter | ISO | White balance | Bracket, problem |
-|---|--:|--:|--:|--:|--:|---|
-<#list shot.skies + shot.hours as sky>
-| ${sky.when} | ${sky.ev} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.kelvin} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
-</#list>
+<@parts.table of=shot.otherLight />
 </#if>
 <#if shot.cover??>
 
@@ -50,19 +43,11 @@ What would help:
 - ${reason}
 </#list>
 
-| Lens | Nearest | Ground covered | near, mid, far | Frame filled | Depth | Trunk size, 10 m behind |
-|---|--:|--:|--:|--:|--:|--:|
-<#list shot.cover.lenses as lens>
-| ${lens.lens}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
-</#list>
+<@parts.table of=shot.cover.lenses />
 </#if>
-<#if (shot.tried?size > 1)>
+<#if (shot.tried.lines?size > 1)>
 
-| Lens | For this picture | Why |
-|---|---|---|
-<#list shot.tried as tried>
-| ${tried.lens} | ${tried.verdict} | ${tried.why} |
-</#list>
+<@parts.table of=shot.tried />
 </#if>
 <#if shot.companions?has_content>
 

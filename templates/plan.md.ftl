@@ -1,6 +1,7 @@
 <#ftl output_format="Markdown">
 <#import "season.md.ftl" as season>
 <#import "picture.md.ftl" as one>
+<#import "parts.md.ftl" as parts>
 # ${page.title}
 
 ${page.place.name} · ${page.date} · on site ${page.arrive}<#if page.arriveDefault??> (default: ${page.arriveDefault})</#if> to ${page.leave}<#if page.leaveAssumed> (default: four hours later)</#if> · ${page.gear} · ${page.audience}<#if page.audienceAssumed> (default)</#if>
@@ -50,34 +51,17 @@ ${place.skylineSays}
 </#if>
 ### Sun and moon
 
-| | |
-|---|---|
-<#list page.light.sun as row>
-| ${row.name} | ${row.text} |
-</#list>
-<#list page.light.moon as row>
-| ${row.name} | ${row.text} |
-</#list>
+<@parts.facts list=page.light.sun + page.light.moon />
 
-<#if page.light.weather?has_content>
+<#if page.light.weather.lines?has_content>
 ### Forecast
 
-| Time | Cloud | Air | Dew point | Humidity | Wind at 10 m | Gusts | Rain |
-|---|--:|--:|--:|--:|---|--:|--:|
-<#list page.light.weather as hour>
-| ${hour.time} | ${hour.cloud} | ${hour.temperature} | ${hour.dewPoint} | ${hour.humidity} | ${hour.wind} | ${hour.gust} | ${hour.rain} |
-</#list>
+<@parts.table of=page.light.weather />
 
 </#if>
 ### Light by the hour
 
-Light on level ground at the site, EV at ISO 100, during the visit. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.
-
-| Time | Sun at | Height | Shadow | <#if page.horizon == "the skyline">Skyline<#else>Horizon</#if> | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
-|---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
-<#list page.light.table as row>
-| ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |
-</#list>
+<@parts.table of=page.light.table />
 
 ## Storyboard
 
@@ -106,11 +90,7 @@ ${caption?counter}. **${page.storyboard[caption?index].name}:** ${caption}
 
 Must-have pictures first, then the best light for the important ones, then an early finish. Leave the last spot by **${page.order.leaveLastSpotBy}**.
 
-| From | To | What | In the story |
-|---|---|---|---|
-<#list page.order.steps as step>
-| ${step.from} | ${step.to} | <#if step.shoot>**${step.what}**<#else>${step.what}</#if> | ${step.told} |
-</#list>
+<@parts.table of=page.order.table />
 <#if page.order.timeLeft??>
 
 ${page.order.timeLeft}
@@ -134,11 +114,7 @@ ${page.order.spotPlanSays}
 
 ### Getting back
 
-| | |
-|---|---|
-<#list page.order.safety as row>
-| ${row.name} | ${row.text} |
-</#list>
+<@parts.facts list=page.order.safety />
 <#if page.order.message??>
 <#assign m = page.order.message>
 
@@ -159,18 +135,10 @@ No message yet: you are back at ${m.back}, after your check-in time ${m.backBy}.
 
 ${page.kit.weight} in total<#if page.kit.unweighed??> (items without a weight: ${page.kit.unweighed})</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if>
 
-| Take | For | Weight |
-|---|---|--:|
-<#list page.kit.take as item>
-| ${item.name} | ${item.uses} | ${item.weight} |
-</#list>
-<#if page.kit.leave?has_content>
+<@parts.table of=page.kit.taken />
+<#if page.kit.leave.lines?has_content>
 
-| Leave at home | Why | Weight |
-|---|---|--:|
-<#list page.kit.leave as item>
-| ${item.name} | ${item.uses} | ${item.weight} |
-</#list>
+<@parts.table of=page.kit.leave />
 </#if>
 <#if page.kit.missing?has_content>
 
@@ -194,13 +162,13 @@ What your companions need to bring for these pictures:
 <#list page.place.facts as row>
 - ${row.name}: ${row.text}
 </#list>
-<#if page.place.spots?has_content>
+<#if page.place.spots.lines?has_content>
 
-| Spot | Position | Trees | Ground |
-|---|---|---|---|
-<#list page.place.spots as spot>
-| ${spot.name} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
-</#list>
+<@parts.table of=page.place.spots />
+</#if>
+<#if page.place.walks.lines?has_content>
+
+<@parts.table of=page.place.walks />
 </#if>
 <#if page.place.access??>
 

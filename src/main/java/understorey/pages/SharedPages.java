@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
-import understorey.pages.html.Row;
+import understorey.pages.tables.Row;
 import understorey.pages.html.SpotView;
 import understorey.pages.html.SubjectLine;
 import understorey.pages.markdown.Prose;

@@ -1,8 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,13 +16,22 @@ import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Table;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.VisitColumns;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
@@ -54,7 +60,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                        SeasonView season, boolean located) {
 
     /** What to carry. */
-    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight,
+    public record Kit(List<Item> take, TableView taken, TableView leave, List<String> missing, List<Row> companions, String weight,
                       @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
     }
 
@@ -73,9 +79,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
                 .map(intent -> shots.get(brief.shot(intent.shot().name()).number() - 1)).toList();
         List<String> cautions = sentences.of(brief.cautions());
         Kit kit = kit(brief, sentences);
-        LightView light = LightView.of(brief, sentences);
         List<SpotView> places = SpotView.of(brief, sentences);
         String horizon = horizon(places);
+        LightView light = LightView.of(brief, horizon, sentences);
         String sunlit = sunlit(places);
         List<Remark> findings = findings(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), trip.series(), Dates.day(trip, brief.date()),
@@ -177,7 +183,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
 
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
-        return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
+        Wording wording = new Wording(Units.METRIC, sentences);
+        return new Kit(items(packing.take(), brief), new Table<>(VisitColumns.take(brief), packing.take()).view("", wording),
+                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", wording),
                 sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
                 ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
@@ -199,9 +207,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, @
         return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
     }
 
-    private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
-        return items.stream().map(item -> new Item(item.name(), item.why() != null ? sentences.of(item.why())
-                : item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
+    private static List<Item> items(List<Packing.Item> items, Brief brief) {
+        return items.stream().map(item -> new Item(item.name(), item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {

@@ -1,8 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,14 +16,25 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Svg;
+import understorey.pages.tables.LensColumns;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.SettingsColumns;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.LensWords;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.SettingsWords;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.
@@ -45,6 +53,7 @@ import understorey.scene.Drawing;
  * @param helps    what would help
  * @param skies    the same in the other skies
  * @param hours    the same an hour earlier and an hour later
+ * @param otherLight settings if the light differs: other skies, then other hours
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
  * @param sketchAgain the sketch once more on the same page, without its marks
@@ -57,19 +66,16 @@ public record ShotView(int number, String name, String role, String subject, Str
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> reasons, @Nullable String compose, List<String> look,
                        @Nullable String trouble, List<String> helps, List<OtherLight> skies,
-                       List<OtherLight> hours, List<Tried> tried,
+                       List<OtherLight> hours, TableView otherLight, TableView tried,
                        List<Row> companions, List<Row> defaults, ShotLightView light, @Nullable CoverView cover,
                        @Nullable String notes, @Nullable String otherwise,
                        @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
                        @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
                        @Nullable TemplateHTMLOutputModel sideView, @Nullable String sketchSays, @Nullable String sideViewSays) {
 
-    /** One lens of the bag on this picture. */
-    public record Tried(String lens, String verdict, String why) {
-    }
-
     static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose) {
         TimedShot shot = planned.timed();
+        Wording wording = new Wording(Units.METRIC, sentences);
         Intent intent = shot.intent();
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
@@ -89,7 +95,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                 Words.place(brief.trip().site(), written.spot()),
                 ifKnown(shot.time(), Dates::span),
                 Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings),
-                ifKnown(fit, ShotView::cameraAndFocal),
+                ifKnown(fit, LensWords::cameraAndFocal),
                 fNumber, shutter, iso,
                 settings == null ? null : fNumber + " · " + shutter + " · ISO " + iso
                         + (shot.skyKnown() ? "" : ", depending on the sky"),
@@ -101,7 +107,9 @@ public record ShotView(int number, String name, String role, String subject, Str
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
                 sentences.of(reasons), ComposeWords.of(written.compose()), sentences.of(brief.composition(shot)),
                 trouble(brief.composition(shot), sentences), sentences.of(shot.helps()), OtherLight.skies(shot), OtherLight.hours(shot),
-                tried(shot, sentences), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
+                SettingsColumns.ifTheLightDiffers(shot).view("Other light: other skies, and one hour earlier or later"
+                        + (brief.assumed().contains("sky") ? " under a broken sky" : ""), wording),
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), defaults(intent, fit), ShotLightView.of(shot, sentences), CoverView.of(shot, sentences),
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
                 ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
@@ -146,10 +154,6 @@ public record ShotView(int number, String name, String role, String subject, Str
         return facts;
     }
 
-    private static String cameraAndFocal(LensFit fit) {
-        return fit.camera().name() + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
-    }
-
     private static @Nullable String lull(TimedShot shot) {
         Lull lull = shot.skyKnown() ? ifKnown(shot.settings(), Settings::lull) : null;
         return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
@@ -160,19 +164,7 @@ public record ShotView(int number, String name, String role, String subject, Str
     }
 
     private static @Nullable String bracket(Settings settings) {
-        return ifKnown(OtherLight.bracket(settings), steps -> steps + "\u00a0stops");
-    }
-
-    private static List<Tried> tried(TimedShot shot, Sentences sentences) {
-        List<Tried> tried = new ArrayList<>();
-        for (LensFit fit : shot.fit().tried()) {
-            if (fit.camera().attachment() != null && fit != shot.fit().best()) {
-                continue;
-            }
-            Advice why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
-            tried.add(new Tried(cameraAndFocal(fit), Words.word(fit.verdict()), sentences.of(why)));
-        }
-        return tried;
+        return ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops");
     }
 
     private static List<Row> companions(TimedShot shot, Sentences sentences) {
@@ -180,7 +172,7 @@ public record ShotView(int number, String name, String role, String subject, Str
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
+                    : LensWords.cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
                     + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }

@@ -1,15 +1,10 @@
 package understorey.pages.html;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
@@ -23,9 +18,20 @@ import understorey.pages.Page;
 import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.SettingsColumns;
+import understorey.pages.tables.Tables;
+import understorey.pages.tables.Wording;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Trip;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 class OtherLightTest {
 
@@ -68,12 +74,15 @@ class OtherLightTest {
         int together = 0;
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
-                for (OtherLight light : OtherLight.skies(shot)) {
+                List<Map<String, String>> table = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", new Wording(Units.METRIC)));
+                for (int i = 0; i < shot.otherSkies().size(); i++) {
+                    OtherLight light = OtherLight.skies(shot).get(i);
+                    assertEquals(light.when(), table.get(i).get("Sky, hour"));
                     boolean shade = light.when().equals("clear, metered in the shade");
                     shades += shade ? 1 : 0;
                     together += light.when().equals("clear, sun and shade metered together") ? 1 : 0;
                     if (shade && shot.light().moonLux() == 0) {
-                        assertEquals(Words.ev(shot.light().floor().shade()), light.ev());
+                        assertEquals(Words.ev(shot.light().floor().shade()), table.get(i).get("EV"));
                     }
                 }
             }

@@ -91,7 +91,7 @@ class MarkdownTwinTest {
             assertEquals(1, widths.size(), table.getChars().toString());
         }
         assertTrue(cells.contains("Mat \\| blue \\\\\\| \\\\"), cells.toString());
-        assertTrue(cells.contains("**1 Floor \\| left \\\\**"), cells.toString());
+        assertTrue(cells.contains("1 Floor \\| left \\\\"), cells.toString());
     }
 
     private static List<Page> twins() {
