@@ -15,6 +15,7 @@ import understorey.pages.html.PlaceView;
 import understorey.pages.tables.Row;
 import understorey.pages.html.SpotView;
 import understorey.pages.html.SubjectLine;
+import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.TemplateFault;
@@ -91,6 +92,7 @@ public final class SharedPages {
             }
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, groups(), sites, rows))));
+        pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
         return pages;

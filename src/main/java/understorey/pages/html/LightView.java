@@ -29,7 +29,7 @@ import understorey.sky.SunDay;
 public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, TableView weather,
                         List<String> drops, TableView table) {
 
-    private static final String CAPTION = "Light on level ground at the site, EV at ISO 100, during the visit. Shadow: length ÷ height. "
+    private static final String CAPTION = "Light on level ground at the site, EV at ISO\u00a0100, during the visit. Shadow: length ÷ height. "
             + "Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.";
 
     /** Less than any eye walks by: a metering guide ends at −6, a quarter moon. */

@@ -3,8 +3,13 @@ package understorey.pages.json;
 import static understorey.pages.tables.Column.data;
 import static understorey.pages.words.Words.ifKnown;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -103,6 +108,15 @@ public final class PlanJson {
     /** The whole document; {@code sentences} words the reasons. */
     public static String of(Brief brief, Function<Advice, String> sentences) {
         return Json.document(new Facts<>(PLAN, brief), sentences);
+    }
+
+    /** The JSON Schema of such documents. */
+    public static String schema() {
+        try (InputStream in = Objects.requireNonNull(PlanJson.class.getResourceAsStream("plan.schema.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 
     /** A document of the days alone; chances are those of the best day. */
