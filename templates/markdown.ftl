@@ -110,25 +110,10 @@ ${.data_model.prose(shot.notes)}
 
 ${shot.sketchSays} ${shot.sideViewSays}
 </#if>
-<#if shot.others?has_content>
-
-| Light | f/ | Shutter | ISO | But |
-|---|--:|--:|--:|---|
-<#list shot.others as sky>
-| ${sky.when} | ${sky.fNumber} | ${sky.shutter} | ${sky.iso} | ${sky.bracket!}<#if sky.bracket?? && sky.verdict??>; </#if>${sky.verdict!} |
-</#list>
-</#if>
-</#macro>
-<#macro items caption heads list>
-
-| ${caption}: ${heads[0]?uncap_first} | ${heads[1]} | ${heads[2]} |
-|---|---|--:|
-<#list list as item>
-| ${item.name} | ${item.uses} | ${item.weight} |
-</#list>
+<@table of=shot.otherLight />
 </#macro>
 <#macro more shot>
-<#if shot.defaults?has_content || shot.more?has_content || shot.light.rows?has_content || shot.cover?? || (shot.tried?size > 1)>
+<#if shot.defaults?has_content || shot.more?has_content || shot.light.rows?has_content || shot.cover?? || (shot.tried.lines?size > 1)>
 
 #### ${shot.number} ${shot.name}
 <#if shot.defaults?has_content>
@@ -138,22 +123,8 @@ ${shot.sketchSays} ${shot.sideViewSays}
 <@facts list=shot.light.rows />
 <@sentences list=shot.more />
 <@facts list=shot.companions />
-<#if shot.cover?? && (shot.cover.lenses?size > 1)>
-
-| Lens | Nearest | Ground covered | near, mid, far | Frame filled | Depth | Trunk size, 10 m behind |
-|---|--:|--:|--:|--:|--:|--:|
-<#list shot.cover.lenses as lens>
-| ${lens.lens}<#if lens.planned> **(planned)**</#if> | ${lens.nearest} | ${lens.cover} | ${lens.byDepth} | ${lens.frame} | ${lens.depth} | ${lens.trunk} |
-</#list>
-</#if>
-<#if (shot.tried?size > 1)>
-
-| Lens | For this picture | Why |
-|---|---|---|
-<#list shot.tried as tried>
-| ${tried.lens} | ${tried.verdict} | ${tried.why} |
-</#list>
-</#if>
+<#if shot.cover?? && (shot.cover.lenses.lines?size > 1)><@table of=shot.cover.lenses /></#if>
+<#if (shot.tried.lines?size > 1)><@table of=shot.tried /></#if>
 </#if>
 </#macro>
 <#macro season season>
@@ -181,39 +152,9 @@ ${day?counter}. **${day.date}**. <#list day.reasons as reason>${reason} </#list>
 </#list>
 </#if>
 </#macro>
-<#macro weather list><#if list?has_content>
-
-| Time | Cloud | Air | Dew point | Humidity | Wind at 10 m | Gusts | Rain |
-|---|--:|--:|--:|--:|---|--:|--:|
-<#list list as hour>
-| ${hour.time} | ${hour.cloud} | ${hour.temperature} | ${hour.dewPoint} | ${hour.humidity} | ${hour.wind} | ${hour.gust} | ${hour.rain} |
-</#list>
-</#if></#macro>
-<#macro light table horizon>
-
-Light on level ground at the site, EV at ISO 100, during the visit. Shadow: length ÷ height. Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.
-
-| Time | Sun at | Height | Shadow | <#if horizon == "the skyline">Skyline<#else>Horizon</#if> | Open ground: sun | shade | Forest floor: sun | sunlit | shade | broken | overcast | K |
-|---|---|--:|--:|---|--:|--:|--:|--:|--:|--:|--:|--:|
-<#list table as row>
-| ${row.time} | ${row.bearing} | ${row.altitude} | ${row.shadow} | ${row.overLand} | ${row.openSun} | ${row.openShade} | ${row.fleck} | ${row.fleckShare} | ${row.shade} | ${row.broken} | ${row.overcast} | ${row.kelvin} |
-</#list>
-</#macro>
 <#macro spots place>
-<#if place.spots?has_content>
-
-| Spot | Position | Trees | Ground |
-|---|---|---|---|
-<#list place.spots as spot>
-| ${spot.name} | ${spot.position?has_content?then(spot.position, "—")} | ${spot.trees} | ${spot.ground?has_content?then(spot.ground, "level")} |
-</#list>
-</#if>
-<#if place.walks?has_content>
-
-<#list place.walks as walk>
-- ${walk.name}: ${walk.text}
-</#list>
-</#if>
+<@table of=place.spots />
+<@table of=place.walks />
 </#macro>
 <#macro directions place>
 <#if place.access??>
@@ -227,5 +168,19 @@ ${.data_model.prose(place.notes)}
 <#if place.reports??>
 
 Ask how the flowers are: ${.data_model.link(place.reports)}
+</#if>
+</#macro>
+<#macro table of label="" class="">
+<#if of.lines?has_content>
+
+<#if of.caption?has_content>
+${of.caption}
+
+</#if>
+|<#list of.flat as head> ${head.text} |</#list>
+|<#list of.flat as head><#if head.figure>--:<#else>---</#if>|</#list>
+<#list of.lines as line>
+|<#list line.cells as cell> <#if line.strong && cell?is_first>**${cell.text}**<#else>${cell.text}</#if> |</#list>
+</#list>
 </#if>
 </#macro>

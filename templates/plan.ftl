@@ -44,11 +44,9 @@
 <@d.h2 id="carry">Carry</@d.h2>
 <@d.p><@d.b>${page.kit.weight}</@d.b> in total<#if page.kit.unweighed??> (items without a weight: ${page.kit.unweighed})</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if></@d.p>
 <@d.columns>
-<@d.column><@d.items caption="Take" heads=["Item", "For", "Weight"] list=page.kit.take /></@d.column>
+<@d.column><@d.table of=page.kit.taken /></@d.column>
 <@d.column>
-<#if page.kit.leave?has_content>
-<@d.items caption="Leave at home" heads=["Item", "Why", "Weight"] list=page.kit.leave />
-</#if>
+<@d.table of=page.kit.leave />
 <#if page.kit.missing?has_content>
 <@d.p>Missing: buy, borrow or do without.</@d.p>
 <@d.sentences list=page.kit.missing />
@@ -104,8 +102,8 @@
 <@d.column><@d.facts list=page.light.sun /></@d.column>
 <@d.column><@d.facts list=page.light.moon /></@d.column>
 </@d.columns>
-<@d.weather list=page.light.weather />
-<@d.light table=page.light.table horizon=page.horizon />
+<@d.table of=page.light.weather label="Forecast" />
+<@d.table of=page.light.table label="Light table" class="light" />
 <@d.h3 id="notes">More about each picture</@d.h3>
 <#list page.taken + page.notTaken as shot>
 <@d.more shot=shot />

@@ -78,13 +78,14 @@ class HouseTest {
     /** What each room inside {@code pages} may use of {@code pages}; the front, {@code pages} itself, may use them all. */
     private static final Map<String, List<String>> INSIDE_PAGES = Map.of(
             "words", List.of(),
+            "tables", List.of("words"),
             "markdown", List.of("words"),
             "svg", List.of("words"),
             "preview", List.of(),
-            "json", List.of("words"),
+            "json", List.of("words", "tables"),
             "feeds", List.of("words"),
             "templates", List.of("words", "markdown"),
-            "html", List.of("words", "markdown", "svg", "templates"));
+            "html", List.of("words", "tables", "markdown", "svg", "templates"));
 
     /** Libraries of the rooms inside {@code pages}. */
     private static final Map<String, List<String>> LIBRARIES_INSIDE_PAGES = Map.of(

@@ -2,6 +2,8 @@ package understorey.advice;
 
 /** What a figure measures, and the unit it is held in; decides the unit that readers see, and the rounding. */
 public enum Measure {
+    /** A name, a time or a sentence: its type decides how it is shown. */
+    WORD,
     /** Focal lengths and sensor sizes, mm. */
     MILLIMETRES,
     /** Distances and heights, m. */
@@ -20,12 +22,19 @@ public enum Measure {
     DIOPTRES,
     /** A plain ratio such as 1.4 times. */
     TIMES,
+    /** A ratio without a unit, shown as a number. */
+    RATIO,
+    MAGNIFICATION,
     /** A share, 0 to 1. */
     SHARE,
     EV100,
     /** The number of {@link #EV100} alone, where its letters are shown before. */
     EV100_NUMBER,
     DEGREES,
+    /** Altitude of the sun above the horizon, °. */
+    ALTITUDE,
+    /** Phase of the moon, °, from new through full. */
+    PHASE,
     /** A direction from north through east, °, shown below 360. */
     BEARING,
     /** A direction from north through east, °, shown as one of the 16 compass points. */
@@ -39,16 +48,27 @@ public enum Measure {
     CELSIUS,
     /** Cloud cover, 0 to 8. */
     OKTA,
+    /** Rain in an hour, mm. */
+    RAIN,
     COUNT,
     /** Things on a square metre. */
     PER_SQUARE_METRE,
     GRAMS,
     KILOGRAMS,
+    GIGABYTES,
     MINUTES,
     /** Days, shown whole. */
     DAYS,
     /** Days, shown to a tenth. */
     DAYS_TO_TENTH,
     /** A {@link java.time.LocalDate}, shown without its year. */
-    DAY_OF_YEAR
+    DAY_OF_YEAR;
+
+    /** True for a figure, which a table aligns right; words, directions and winds with their force are read from the left. */
+    public boolean isFigure() {
+        return switch (this) {
+            case WORD, BEARING, COMPASS, WIND, DAY_OF_YEAR -> false;
+            default -> true;
+        };
+    }
 }

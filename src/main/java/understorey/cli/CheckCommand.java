@@ -3,9 +3,13 @@ package understorey.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -70,12 +74,18 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static String json(List<Finding> findings) {
-        Json json = Json.beginList();
+        List<Map<String, @Nullable Object>> all = new ArrayList<>();
         for (Finding finding : findings) {
-            json.item().word("level", finding.level()).text("file", finding.file()).count("line", finding.line())
-                    .count("column", finding.column()).count("length", finding.length()).text("text", finding.text())
-                    .text("help", finding.help()).end();
+            Map<String, @Nullable Object> members = new LinkedHashMap<>();
+            members.put("level", finding.level());
+            members.put("file", finding.file());
+            members.put("line", finding.line());
+            members.put("column", finding.column());
+            members.put("length", finding.length());
+            members.put("text", finding.text());
+            members.put("help", finding.help());
+            all.add(members);
         }
-        return json.document();
+        return Json.document(all);
     }
 }

@@ -7,7 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.pages.json.SeasonJson;
+import understorey.advice.Measure;
+import understorey.pages.json.PlanJson;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Figures;
 import understorey.pages.words.Sentences;
@@ -154,7 +155,7 @@ public final class DaysList {
     }
 
     private static String share(@Nullable Double share) {
-        BigDecimal figure = Figures.share(share);
+        BigDecimal figure = Figures.of(share, Measure.SHARE);
         return figure == null ? "" : figure.toPlainString();
     }
 
@@ -166,7 +167,7 @@ public final class DaysList {
     /** The windows and the days, the best first, as they stand in {@code plan.json}, and lines of YAML to keep. */
     public String json(DayRanking ranking, Site site) {
         List<String> keep = site.seasons().stream().flatMap(season -> yaml(season).stream()).toList();
-        return SeasonJson.days(ranking, ordered(ranking), keep, this::plain);
+        return PlanJson.days(ranking, ordered(ranking), keep, this::plain);
     }
 
     private String plain(Advice reason) {

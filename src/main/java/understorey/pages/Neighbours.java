@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import understorey.pages.html.Row;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
 import understorey.plan.Share;
 import understorey.plan.Trip;

@@ -15,8 +15,10 @@ import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
 import understorey.pages.html.Published;
 import understorey.pages.html.SeasonView;
+import understorey.pages.tables.Row;
 import understorey.pages.html.SpotView;
 import understorey.pages.html.SubjectLine;
+import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.TemplateFault;
@@ -111,6 +113,7 @@ public final class SharedPages {
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
                 IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), published()))));
         pages.add(new Page("methods.html", templates.fill("methods.ftlh", new MethodsPage(css))));
+        pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
         return pages;
@@ -160,8 +163,8 @@ public final class SharedPages {
             }
         }
         List<String> says = new ArrayList<>(List.of(IndexPage.some(List.copyOf(subjects), ", ")));
-        if (!place.place().spots().isEmpty()) {
-            says.add(Words.count(place.place().spots().size(), "spot"));
+        if (!place.place().spots().lines().isEmpty()) {
+            says.add(Words.count(place.place().spots().lines().size(), "spot"));
         }
         says.add(days.isEmpty() ? "no trip yet" : IndexPage.some(days, ", "));
         says.removeIf(String::isEmpty);

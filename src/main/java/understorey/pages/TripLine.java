@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
-import understorey.pages.html.Row;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;

@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import understorey.pages.tables.Tables;
 import understorey.Tree;
 
 class DaysCommandTest {
@@ -85,13 +86,13 @@ class DaysCommandTest {
     void givesTheSameDaysAsJsonAndAsATable() throws IOException {
         JsonNode json = new ObjectMapper().readTree(Run.of("days", trip, "--json").out());
         List<String> dates = new ArrayList<>();
-        json.get("days").forEach(day -> dates.add(day.get("date").textValue()));
+        json.at("/days/date").forEach(date -> dates.add(date.textValue()));
         List<String> rows = Run.of("days", trip, "--csv").out().lines().skip(1).map(row -> row.split(",")[1]).toList();
         assertEquals(38, dates.size());
         assertEquals(dates, rows);
         assertEquals(dates.get(0), json.get("best").textValue());
         assertEquals("mean", json.get("windows").get(0).get("method").textValue());
-        assertEquals(3, json.get("days").get(0).get("shots").size());
+        assertEquals(3, json.at("/days/shots/shot/0").size());
     }
 
     @Test
@@ -161,7 +162,7 @@ class DaysCommandTest {
         JsonNode plan = new ObjectMapper().readTree(site.resolve("a-weekend-for-the-anemones/plan.json").toFile());
         assertEquals(best, plan.get("trip").get("date").textValue());
         assertEquals(LocalDate.parse(best).minusDays(7).getDayOfMonth(), 16);
-        assertEquals(38, plan.get("days").size());
+        assertEquals(38, plan.at("/days/date").size());
     }
 
     /** Rank, chance and date of each day, and the likeliest day, in the table, the two exports, the plan and its page. */
@@ -171,11 +172,12 @@ class DaysCommandTest {
         assertEquals(0, Run.of("build", trip.getParent(), "--out", site).exit());
         JsonNode plan = new ObjectMapper().readTree(site.resolve("a-weekend-for-the-anemones/plan.json").toFile());
         JsonNode json = new ObjectMapper().readTree(Run.of("days", trip, "--json").out());
+        JsonNode days = Tables.rows(json.get("days"));
         List<String> table = Run.of("days", trip).out().lines().filter(line -> line.matches(" +\\d+  \\w{3} [ \\d]\\d \\w{3} \\d{4} .*"))
                 .toList();
         List<String> csv = Run.of("days", trip, "--csv").out().lines().skip(1).toList();
         for (int i = 0; i < table.size(); i++) {
-            JsonNode day = json.get("days").get(i);
+            JsonNode day = days.get(i);
             String date = day.get("date").textValue();
             assertEquals(i + 1, day.get("rank").intValue());
             assertTrue(csv.get(i).startsWith(i + 1 + "," + date + "," + day.get("wanted") + "," + day.get("flower_chance").decimalValue().toPlainString()), csv.get(i));
@@ -185,7 +187,7 @@ class DaysCommandTest {
             assertTrue(line.contains(" " + on.getDayOfMonth() + " ") && line.strip().startsWith(i + 1 + " "), line);
             assertTrue(line.contains(chance < 0.01 ? " <1 %" : " " + Math.round(chance * 100) + " %"), line + " for " + chance);
             boolean same = false;
-            for (JsonNode planned : plan.get("days")) {
+            for (JsonNode planned : Tables.rows(plan.get("days"))) {
                 same |= planned.equals(day);
             }
             assertTrue(same, "in plan.json: " + day);
@@ -196,7 +198,7 @@ class DaysCommandTest {
         assertTrue(page.replace('\u00a0', ' ').contains("; highest chance on " + likeliest.getDayOfMonth() + " April"), likeliest.toString());
         int at = page.indexOf("Best days first");
         for (int i = 0; i < 5; i++) {
-            LocalDate on = LocalDate.parse(json.get("days").get(i).get("date").textValue());
+            LocalDate on = LocalDate.parse(days.get(i).get("date").textValue());
             int found = page.replace('\u00a0', ' ').indexOf(" " + on.getDayOfMonth() + " April", at);
             assertTrue(at >= 0 && found > at, "in order on the page: " + on);
             at = found;

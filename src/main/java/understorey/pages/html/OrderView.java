@@ -1,7 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -11,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.kit.Intent;
@@ -19,16 +16,24 @@ import understorey.order.Alternative;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.pages.svg.Svg;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Table;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.VisitColumns;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Caption;
 import understorey.pages.words.Dates;
 import understorey.pages.words.LegWords;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Units;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
 import understorey.sky.Interval;
 import understorey.visit.Safety;
+import static understorey.pages.words.Words.ifKnown;
+
 
 /**
  * The day on the ground in words.
@@ -40,16 +45,15 @@ import understorey.visit.Safety;
  * @param message for the contact; null without one
  * @param spotPlan null where positions are not known exactly
  */
-public record OrderView(List<Step> steps, @Nullable String timeLeft, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
+public record OrderView(TableView table, List<Step> steps, @Nullable String timeLeft, String leaveLastSpotBy, List<String> taken, List<String> captions, List<Other> others, List<Row> safety,
                         @Nullable Message message, @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
 
     /**
-     * One line of the running order.
+     * One line of the running order on the field sheet.
      *
-     * @param brief the same on the field sheet; null where that has no line for it
-     * @param story a picture's place in the story
+     * @param brief null where the sheet has no line for it
      */
-    public record Step(String from, String to, String what, @Nullable String brief, boolean shoot, String story) {
+    public record Step(String from, String to, @Nullable String brief, boolean shoot) {
     }
 
     /** Another day, all its pictures in the order taken, and what to do otherwise on it. */
@@ -74,7 +78,6 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
 
     /** Shorter waits go without a line on the field sheet. */
     private static final Duration LONG_WAIT = Duration.ofMinutes(15);
-    private static final String[] ENDINGS = {"st", "nd", "rd"};
 
     static OrderView of(Brief brief, Sentences sentences) {
         List<String> shooting = brief.order().shooting().stream().map(Leg::shot).toList();
@@ -83,30 +86,25 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
         for (Intent intent : brief.story().sequence()) {
             String name = intent.shot().name();
             Interval time = brief.order().timeOf(name);
-            taken.add(time == null ? "not taken" : "taken " + ordinal(shooting.indexOf(name)) + ", " + Dates.span(time));
+            taken.add(time == null ? "not taken" : "taken " + Dates.ordinal(shooting.indexOf(name)) + ", " + Dates.span(time));
             captions.add(Caption.of(brief, intent));
         }
         Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
-        return new OrderView(steps(brief, sentences), ifKnown(brief.order().timeLeft(), sentences::of), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
+        return new OrderView(table(brief, sentences), steps(brief, sentences), ifKnown(brief.order().timeLeft(), sentences::of), Dates.clock(brief.order().leaveLastSpotBy()), taken, captions, others(brief),
                 OutInTime.rows(brief), message(brief),
                 ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
     }
 
-    /** "1st" for 0, "12th" for 11, "22nd" for 21. */
-    static String ordinal(int index) {
-        int last = index % 10;
-        boolean teens = index % 100 / 10 == 1;
-        return last < ENDINGS.length && !teens ? index + 1 + ENDINGS[last] : index + 1 + "th";
+    private static TableView table(Brief brief, Sentences sentences) {
+        return new Table<>(VisitColumns.steps(brief), brief.order().legs(), leg -> leg.what() == Leg.What.SHOOT)
+                .view("", new Wording(Units.METRIC, sentences));
     }
 
     private static List<Step> steps(Brief brief, Sentences sentences) {
-        List<String> story = brief.story().sequence().stream().map(intent -> intent.shot().name()).toList();
         List<Step> steps = new ArrayList<>();
         for (Leg leg : brief.order().legs()) {
-            boolean shoot = leg.what() == Leg.What.SHOOT;
-            String what = LegWords.of(leg, brief) + because(sentences, leg.why());
-            steps.add(new Step(Dates.clock(leg.from()), Dates.clock(leg.to()), what, brief(leg, what), shoot,
-                    shoot ? ordinal(story.indexOf(leg.shot())) : ""));
+            steps.add(new Step(Dates.clock(leg.from()), Dates.clock(leg.to()), brief(leg, LegWords.withReason(leg, brief, sentences)),
+                    leg.what() == Leg.What.SHOOT));
         }
         return steps;
     }
@@ -118,12 +116,6 @@ public record OrderView(List<Step> steps, @Nullable String timeLeft, String leav
             case SET_UP -> null;
             case WAIT -> Duration.between(leg.from(), leg.to()).compareTo(LONG_WAIT) < 0 ? null : leg.shot() == null ? "wait for opening" : "wait";
         };
-    }
-
-    /** The reason after a colon, without its full stop. */
-    private static String because(Sentences sentences, @Nullable Advice why) {
-        String sentence = ifKnown(why, sentences::within);
-        return sentence == null ? "" : ": " + sentence.substring(0, sentence.length() - 1);
     }
 
     private static List<Other> others(Brief brief) {

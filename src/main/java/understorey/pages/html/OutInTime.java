@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
@@ -46,7 +48,7 @@ final class OutInTime {
     }
 
     private static String minutes(long minutes) {
-        return Words.of(minutes, Measure.MINUTES);
+        return Units.METRIC.of(minutes, Measure.MINUTES);
     }
 
     private static String headTorch(HeadTorchHours hours) {

@@ -1,17 +1,21 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Column;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Table;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
@@ -20,6 +24,10 @@ import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
+import understorey.plan.Walk;
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 
 /**
  * A site in words, as its audience may see it.
@@ -28,15 +36,15 @@ import understorey.plan.Trip;
  * @param records  past flowering: subject, first, full, over
  * @param cautions of the site's own, as HTML and as written
  */
-public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine> spots, List<Row> walks,
+public record PlaceView(String name, String slug, List<Row> facts, TableView spots, TableView walks,
                         List<Flowered> records, @Nullable String access,
                         @Nullable TemplateHTMLOutputModel accessHtml, @Nullable String reports,
                         @Nullable String notes, @Nullable TemplateHTMLOutputModel notesHtml, List<TemplateHTMLOutputModel> cautionsHtml,
                         List<String> cautions) {
 
-    /** One spot; a text is empty where there is nothing to say. */
-    public record SpotLine(String name, String position, String trees, String ground) {
-    }
+    private static final List<Column<Walk>> WALKS = List.of(
+            Column.text("Walk", Measure.WORD, (walk, wording) -> walk.from() + " – " + walk.to()),
+            Column.text("Time", Measure.MINUTES, (walk, wording) -> wording.of(walk.duration().toMinutes(), Measure.MINUTES)));
 
     public record Flowered(String subject, String first, String full, String over) {
     }
@@ -49,10 +57,9 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
     public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose) {
         List<TemplateHTMLOutputModel> cautions = site.cautions().stream().map(prose::html).filter(Objects::nonNull)
                 .map(Templates::html).toList();
-        List<Row> walks = site.walks().stream()
-                .map(walk -> new Row(walk.from() + " – " + walk.to(), walk.duration().toMinutes() + " min")).toList();
-        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), spared ? List.of() : spots(site),
-                walks, spared ? List.of() : records(site), site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
+        Wording wording = new Wording(Units.METRIC);
+        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), new Table<>(spots(site), spared ? List.of() : site.spots()).view("Spots", wording),
+                new Table<>(WALKS, site.walks()).view("Walks with a given time", wording), spared ? List.of() : records(site), site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
                 site.notes(), ifKnown(prose.html(site.notes()), Templates::html), cautions, site.cautions());
     }
 
@@ -87,19 +94,23 @@ public record PlaceView(String name, String slug, List<Row> facts, List<SpotLine
         return facts;
     }
 
-    private static List<SpotLine> spots(Site site) {
-        List<SpotLine> spots = new ArrayList<>();
-        for (Spot spot : site.spots()) {
-            String ground = spot.slope() == null ? "" : Words.degrees(spot.slope().angleDeg())
-                    + " slope facing " + Words.compass(spot.slope().facesDeg());
-            if (spot.clearingRadiusM() != null) {
-                ground += (ground.isEmpty() ? "" : "; ") + "clearing, trees "
-                        + Words.metres(spot.clearingRadiusM()) + " away";
-            }
-            spots.add(new SpotLine(spot.name(), spot.at() == null ? "" : position(spot.at()),
-                    trees(site.canopyAt(spot)), ground));
+    private static List<Column<Spot>> spots(Site site) {
+        return List.of(
+                Column.text("Spot", Measure.WORD, (spot, wording) -> spot.name()),
+                Column.text("Position", Measure.WORD, (spot, wording) -> orDash(spot.at(), PlaceView::position)),
+                Column.text("Trees", Measure.WORD, (spot, wording) -> trees(site.canopyAt(spot))),
+                Column.text("Ground", Measure.WORD, PlaceView::ground));
+    }
+
+    private static String ground(Spot spot, Wording wording) {
+        List<String> ground = new ArrayList<>();
+        if (spot.slope() != null) {
+            ground.add(wording.of(spot.slope().angleDeg(), Measure.DEGREES) + " slope facing " + wording.of(spot.slope().facesDeg(), Measure.COMPASS));
         }
-        return spots;
+        if (spot.clearingRadiusM() != null) {
+            ground.add("clearing, trees " + wording.of(spot.clearingRadiusM(), Measure.METRES) + " away");
+        }
+        return ground.isEmpty() ? "level" : String.join("; ", ground);
     }
 
     private static List<Flowered> records(Site site) {

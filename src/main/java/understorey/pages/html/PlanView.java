@@ -1,8 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,13 +17,22 @@ import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Table;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.VisitColumns;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
@@ -66,7 +72,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                        @Nullable Published published) {
 
     /** What to carry. */
-    public record Kit(List<Item> take, List<Item> leave, List<String> missing, List<Row> companions, String weight, String names,
+    public record Kit(List<Item> take, TableView taken, TableView leave, List<String> missing, List<Row> companions, String weight, String names,
                       @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
     }
 
@@ -95,7 +101,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
-                LightView.of(brief, new Row("Sun above " + horizon(places), sunlit(places)), sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
+                LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
                 VisitView.of(brief, sentences), sentences.of(brief.story().gaps()), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
@@ -183,7 +189,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
 
     private static Kit kit(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
-        return new Kit(items(packing.take(), brief, sentences), items(packing.leave(), brief, sentences),
+        Wording wording = new Wording(Units.METRIC, sentences);
+        return new Kit(items(packing.take(), brief), new Table<>(VisitColumns.take(brief), packing.take()).view("", wording),
+                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", wording),
                 sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
                 brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
                         : packing.take().stream().map(Packing.Item::name).collect(Collectors.joining(", ")),
@@ -207,9 +215,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
         return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
     }
 
-    private static List<Item> items(List<Packing.Item> items, Brief brief, Sentences sentences) {
-        return items.stream().map(item -> new Item(item.name(), item.why() != null ? sentences.of(item.why())
-                : item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
+    private static List<Item> items(List<Packing.Item> items, Brief brief) {
+        return items.stream().map(item -> new Item(item.name(), item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {

@@ -1,7 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +10,7 @@ import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
 import understorey.pages.svg.Svg;
+import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
@@ -20,6 +19,8 @@ import understorey.scene.Drawing;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
+import static understorey.pages.words.Words.ifKnown;
+
 
 /**
  * When to go, in words.

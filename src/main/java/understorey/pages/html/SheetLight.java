@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import understorey.pages.tables.Row;
 import understorey.brief.TimedShot;
 import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
 import understorey.pages.words.Dates;
+import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
 import understorey.plan.SkyWord;
 
@@ -62,7 +64,7 @@ final class SheetLight {
     /** All settings where none are planned. */
     private static String change(Settings settings, @Nullable Settings planned) {
         if (settings.tooDark()) {
-            return OtherLight.TOO_DARK;
+            return SettingsWords.TOO_DARK;
         }
         List<String> parts = new ArrayList<>();
         if (planned == null || settings.fNumber() != planned.fNumber()) {
@@ -75,10 +77,10 @@ final class SheetLight {
             parts.add("ISO\u00a0" + settings.iso());
         }
         if (planned != null && !settings.bracketStops().equals(planned.bracketStops())) {
-            String bracket = OtherLight.bracket(settings);
+            String bracket = SettingsWords.bracket(settings);
             parts.add(bracket == null ? "one frame" : "bracket " + bracket);
         }
-        String verdict = OtherLight.verdict(settings);
+        String verdict = SettingsWords.problem(settings);
         return String.join(", ", parts) + (verdict == null || parts.isEmpty() ? "" : " (" + verdict + ")");
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import understorey.pages.tables.Row;
 import understorey.advice.Advice;
 import understorey.advice.LeftOutAdvice;
 import understorey.advice.TripAdvice;

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import understorey.pages.tables.Row;
 import understorey.advice.ShutterAdvice;
 import understorey.advice.WaitAdvice;
 import understorey.advice.Measure;
@@ -22,6 +23,8 @@ import understorey.order.Leg;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.SettingsWords;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 
@@ -56,7 +59,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
     }
 
     private static @Nullable String verdict(ShotView view, @Nullable Settings settings) {
-        String why = ifKnown(settings, OtherLight::verdict);
+        String why = ifKnown(settings, SettingsWords::problem);
         return view.fits() ? null : settings == null ? "no camera" : why == null ? view.verdict() : why;
     }
 
@@ -126,7 +129,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         }
         String from = start ? ifKnown(brief.trip().site().parking(), parking -> parking.spot()) : all.get(first - 1).spot();
         boolean dark = dark(brief.day().headTorch(), walk.from(), walk.to());
-        return Words.of(minutes(walk), Measure.MINUTES) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
+        return Units.METRIC.of(minutes(walk), Measure.MINUTES) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
     }
 
     private static boolean dark(HeadTorchHours torch, ZonedDateTime from, ZonedDateTime to) {
@@ -151,7 +154,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
                 : why instanceof WaitAdvice.WaitForDay ? " for daylight"
                 : why instanceof WaitAdvice.WaitForMoreLight more ? " for " + Words.stops(more.stops()) + " more light"
                 : why instanceof WaitAdvice.WaitForEasierSettings ? " for better settings" : " for better light";
-        return "wait " + Words.of(minutes(wait), Measure.MINUTES) + reason;
+        return "wait " + Units.METRIC.of(minutes(wait), Measure.MINUTES) + reason;
     }
 
     private static List<Row> setUp(ShotView view, LensFit fit, Settings settings, List<String> shared) {

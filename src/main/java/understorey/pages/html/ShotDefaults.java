@@ -5,6 +5,7 @@ import static understorey.pages.words.Words.orDash;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import understorey.pages.tables.Row;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.pages.words.Words;

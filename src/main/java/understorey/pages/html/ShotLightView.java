@@ -1,7 +1,5 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,10 +8,13 @@ import understorey.advice.Advice;
 import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
+import static understorey.pages.words.Words.ifKnown;
+
 
 /**
  * The light on one picture in words.

@@ -1,12 +1,9 @@
 package understorey.pages.html;
 
-import static understorey.pages.words.Words.ifKnown;
-
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
@@ -20,12 +17,23 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Svg;
+import understorey.pages.tables.LensColumns;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.SettingsColumns;
+import understorey.pages.tables.TableView;
+import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.LensWords;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.SettingsWords;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.
@@ -43,9 +51,7 @@ import understorey.scene.Drawing;
  * @param more     the others
  * @param compose  the author's words for what goes where
  * @param trouble  what of the composition spoils the picture, in a sentence
- * @param skies    the same in the other skies
- * @param hours    the same an hour earlier and an hour later
- * @param others   both, for one table
+ * @param otherLight settings if the light differs: other skies, then other hours
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
  * @param bearings of the left edge, the middle and the right edge; empty if it faces nowhere in particular
@@ -58,8 +64,7 @@ public record ShotView(int number, String name, String role, String rank, String
                        @Nullable String focus, @Nullable String sharp, @Nullable String height, @Nullable String support,
                        @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
-                       List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, List<OtherLight> skies,
-                       List<OtherLight> hours, List<OtherLight> others, List<Tried> tried,
+                       List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, TableView otherLight, TableView tried,
                        List<Row> companions, List<Row> defaults, List<String> bearings, ShotLightView light, @Nullable CoverView cover,
                        @Nullable String notes, @Nullable String otherwise,
                        @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
@@ -72,12 +77,9 @@ public record ShotView(int number, String name, String role, String rank, String
     private static final int MUST = 3;
     private static final int WANTED = 2;
 
-    /** One lens of the bag on this picture. */
-    public record Tried(String lens, String verdict, String why) {
-    }
-
     static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose) {
         TimedShot shot = planned.timed();
+        Wording wording = new Wording(Units.METRIC, sentences);
         Intent intent = shot.intent();
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
@@ -89,11 +91,10 @@ public record ShotView(int number, String name, String role, String rank, String
         List<String> said = new ArrayList<>(sentences.of(SaidOfShot.inOrder(brief, shot)));
         List<String> rest = new ArrayList<>(said.subList(Math.min(MOST_SENTENCES, said.size()), said.size()));
         rest.addAll(cover == null ? List.of() : cover.reasons());
-        List<OtherLight> others = Stream.concat(OtherLight.skies(shot).stream(), OtherLight.hours(shot).stream()).toList();
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
                 intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have", written.subject().name(),
                 Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span),
-                Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, ShotView::cameraAndFocal),
+                Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, LensWords::cameraAndFocal),
                 settings == null ? null : SkySpan.fNumber(shot), settings == null ? null : SkySpan.shutter(shot),
                 settings == null ? null : SkySpan.iso(shot), settings == null ? null : settings(shot),
                 lull(shot), ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
@@ -104,8 +105,8 @@ public record ShotView(int number, String name, String role, String rank, String
                 fit == null || settings == null ? null : FocusWords.filters(fit, settings),
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
                 said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest, ComposeWords.of(written.compose()),
-                trouble(brief.composition(shot), sentences), OtherLight.skies(shot), OtherLight.hours(shot), others,
-                tried(shot, sentences), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), ShotLightView.of(shot, sentences), cover,
+                trouble(brief.composition(shot), sentences), SettingsColumns.ifTheLightDiffers(shot).view("", wording),
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), ShotLightView.of(shot, sentences), cover,
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
                 ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
@@ -142,7 +143,7 @@ public record ShotView(int number, String name, String role, String rank, String
         List<Row> facts = new ArrayList<>();
         String focal = Words.millimetres(fit.focalMm());
         String equivalent = Words.millimetres(fit.equivalentMm());
-        facts.add(new Row("Lens", cameraAndFocal(fit) + (equivalent.equals(focal) ? "" : ", " + equivalent + " equivalent")
+        facts.add(new Row("Lens", LensWords.cameraAndFocal(fit) + (equivalent.equals(focal) ? "" : ", " + equivalent + " equivalent")
                 + (fit.cropTimes() > 1.005 ? ", cropped " + Words.number(fit.cropTimes(), 1) + "×" : "")));
         String filters = FocusWords.filters(fit, settings);
         if (filters != null) {
@@ -161,10 +162,6 @@ public record ShotView(int number, String name, String role, String rank, String
         return facts;
     }
 
-    private static String cameraAndFocal(LensFit fit) {
-        return fit.camera().name() + (fit.camera().lens().zooms() ? " at " + Words.millimetres(fit.focalMm()) : "");
-    }
-
     private static @Nullable String lull(TimedShot shot) {
         Lull lull = shot.skyKnown() ? ifKnown(shot.settings(), Settings::lull) : null;
         return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
@@ -175,19 +172,7 @@ public record ShotView(int number, String name, String role, String rank, String
     }
 
     private static @Nullable String bracket(Settings settings) {
-        return ifKnown(OtherLight.bracket(settings), steps -> steps + "\u00a0stops");
-    }
-
-    private static List<Tried> tried(TimedShot shot, Sentences sentences) {
-        List<Tried> tried = new ArrayList<>();
-        for (LensFit fit : shot.fit().tried()) {
-            if (fit.camera().attachment() != null && fit != shot.fit().best()) {
-                continue;
-            }
-            Advice why = fit.objection() != null ? fit.objection() : fit.reasons().get(0);
-            tried.add(new Tried(cameraAndFocal(fit), Words.word(fit.verdict()), sentences.of(why)));
-        }
-        return tried;
+        return ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops");
     }
 
     private static List<Row> companions(TimedShot shot, Sentences sentences) {
@@ -195,7 +180,7 @@ public record ShotView(int number, String name, String role, String rank, String
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
+                    : LensWords.cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
                     + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
+import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
 
 /** Settings in one figure where the sky is known, from the least to the most of all skies where it is not. */
@@ -20,7 +21,7 @@ final class SkySpan {
     }
 
     static String shutter(TimedShot shot) {
-        return span(shot, Settings::shutterS, OtherLight::shutter);
+        return span(shot, Settings::shutterS, SettingsWords::shutter);
     }
 
     static String iso(TimedShot shot) {

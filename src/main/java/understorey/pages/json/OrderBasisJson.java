@@ -1,43 +1,66 @@
 package understorey.pages.json;
 
-import java.math.BigDecimal;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
-import understorey.advice.Advice;
-import understorey.advice.VisitAdvice;
-import understorey.order.OrderBasis;
-import understorey.pages.words.Figures;
-import understorey.pages.words.Words;
-import understorey.visit.HeadTorchHours;
+import static understorey.pages.tables.Column.data;
+import static understorey.pages.words.Words.ifKnown;
 
-/** What the running order is computed from, in {@code plan.json}. */
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
+import understorey.advice.VisitAdvice;
+import understorey.brief.Brief;
+import understorey.order.OrderBasis;
+import understorey.pages.tables.Column;
+import understorey.pages.tables.Facts;
+
+/** What the running order is computed from. */
 final class OrderBasisJson {
+
+    private static final List<Column<OrderBasis.Shot>> SHOT = List.of(
+            data("name", OrderBasis.Shot::name),
+            data("spot", OrderBasis.Shot::spot),
+            data("lens", OrderBasis.Shot::lens),
+            data("duration_min", Measure.MINUTES, OrderBasis.Shot::minutes),
+            data("priority", Measure.COUNT, OrderBasis.Shot::priority),
+            data("start", OrderBasis.Shot::start),
+            data("after", OrderBasis.Shot::after),
+            data("worth", Measure.SHARE, OrderBasis.Shot::worth));
+
+    private static final List<Column<OrderBasis.Travel>> TRAVEL = List.of(
+            data("day", Measure.MINUTES, OrderBasis.Travel::byDay),
+            data("head_torch", Measure.MINUTES, OrderBasis.Travel::byHeadTorch));
+
+    private static final List<Column<OrderBasis>> BEFORE = List.of(
+            data("objective", basis -> new VisitAdvice.OrderObjective()),
+            data("grades", Measure.SHARE, OrderBasis::grades),
+            data("wait_cost_per_min", Measure.SHARE, OrderBasis::idlePrice),
+            data("least_gain", Measure.SHARE, OrderBasis::leastGain),
+            data("arrive", OrderBasis::from),
+            data("leave", OrderBasis::to),
+            data("base", OrderBasis::base));
+
+    private static final List<Column<OrderBasis>> AFTER = List.of(
+            data("step_min", Measure.MINUTES, OrderBasis::stepMin),
+            data("set_up_min", Measure.MINUTES, OrderBasis::setUpMin),
+            data("lens_change_min", Measure.MINUTES, OrderBasis::changeMin),
+            data("first_start", OrderBasis::firstStart),
+            data("shots", basis -> Facts.each(SHOT, basis.shots())),
+            data("travel_min", OrderBasisJson::travel));
 
     private OrderBasisJson() {
     }
 
-    static void write(Json json, OrderBasis basis, HeadTorchHours torch, Function<Advice, String> sentences) {
-        json.text("objective", sentences.apply(new VisitAdvice.OrderObjective()))
-                .object("grades", basis.grades(), (grades, worth) -> worth.forEach(
-                        (grade, from) -> grades.number(Words.word(grade), worth(from))))
-                .number("wait_cost_per_min", worth(basis.idlePrice())).number("least_gain", worth(basis.leastGain()))
-                .time("arrive", basis.from()).time("leave", basis.to())
-                .text("base", basis.base())
-                .time("head_torch_until", torch.until()).time("head_torch_from", torch.from())
-                .count("step_min", basis.stepMin()).count("set_up_min", basis.setUpMin()).count("lens_change_min", basis.changeMin())
-                .time("first_start", basis.firstStart())
-                .objects("shots", basis.shots(), OrderBasisJson::shot)
-                .object("travel_min", basis.travel(), (travel, ways) -> ways.forEach(way -> travel.object(way.from() + " > " + way.to(), way,
-                        (minutes, of) -> minutes.count("day", of.byDay()).count("head_torch", of.byHeadTorch()))));
+    /** Null where the place is spared. */
+    static @Nullable Facts<OrderBasis> of(Brief brief) {
+        return ifKnown(brief.order().basis(), basis -> new Facts<>(Column.all(BEFORE,
+                List.of(data("head_torch_until", of -> brief.day().headTorch().until()), data("head_torch_from", of -> brief.day().headTorch().from())),
+                AFTER), basis));
     }
 
-    private static void shot(Json json, OrderBasis.Shot shot) {
-        json.text("name", shot.name()).text("spot", shot.spot()).text("lens", shot.lens()).count("duration_min", shot.minutes())
-                .count("priority", shot.priority()).time("start", shot.start()).text("after", shot.after())
-                .numbers("worth", shot.worth().stream().map(OrderBasisJson::worth).toList());
-    }
-
-    private static @Nullable BigDecimal worth(@Nullable Double worth) {
-        return Figures.decimals(worth, 3);
+    private static Map<String, Facts<OrderBasis.Travel>> travel(OrderBasis basis) {
+        Map<String, Facts<OrderBasis.Travel>> minutes = new LinkedHashMap<>();
+        basis.travel().forEach(way -> minutes.put(way.from() + " > " + way.to(), new Facts<>(TRAVEL, way)));
+        return minutes;
     }
 }

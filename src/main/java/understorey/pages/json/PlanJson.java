@@ -1,169 +1,152 @@
 package understorey.pages.json;
 
+import static understorey.pages.tables.Column.data;
 import static understorey.pages.words.Words.ifKnown;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
-import understorey.order.RunningOrder;
-import understorey.packing.CompanionBag;
-import understorey.packing.Packing;
-import understorey.pages.words.Figures;
-import understorey.pages.words.Words;
+import understorey.pages.tables.Column;
+import understorey.pages.tables.Facts;
+import understorey.pages.tables.LightColumns;
+import understorey.pages.tables.SeasonColumns;
+import understorey.pages.tables.Table;
 import understorey.plan.Companion;
-import understorey.plan.Trip;
-import understorey.sky.MoonDay;
-import understorey.sky.SunDay;
+import understorey.season.DayRanking;
+import understorey.season.Flowering;
+import understorey.season.FloweringWindow;
+import understorey.season.RankedDay;
 import understorey.visit.Place;
 import understorey.weather.Drops;
-import understorey.weather.Mist;
 
 /**
- * {@code plan.json}: every computed figure of a trip, for other programs. The unit stands in the key, instants are
- * ISO 8601 with offset, and what does not happen or is not known is {@code null}. {@link Figures} rounds.
+ * {@code plan.json}: every computed figure of a trip, for other programs. The unit is in the key, tables are columns, and what does not
+ * happen or is not known is {@code null}.
  */
 public final class PlanJson {
 
-    private static final String FORMAT = "understorey-plan/1";
+    private static final List<Column<Brief>> TRIP = List.of(
+            data("title", brief -> brief.trip().title()),
+            data("slug", brief -> brief.trip().slug()),
+            data("site", brief -> brief.trip().site().name()),
+            data("date", brief -> brief.trip().hidesTheDay() ? YearMonth.from(brief.date()) : brief.date()),
+            data("time_zone", brief -> brief.trip().site().zone().getId()),
+            data("audience", brief -> brief.trip().audience()),
+            data("position", brief -> brief.trip().precision()),
+            data("series", brief -> brief.trip().series()),
+            data("gear", brief -> brief.trip().gear().name()),
+            data("companions", brief -> brief.trip().companions().stream().map(Companion::name).toList()),
+            data("sky", brief -> brief.trip().forecast().isEmpty() ? brief.trip().sky() : "forecast"),
+            data("arrive", brief -> brief.order().arrive()),
+            data("leave", brief -> brief.order().leave()),
+            data("leave_last_spot_by", brief -> brief.order().leaveLastSpotBy()),
+            data("assumed", brief -> new TreeSet<>(brief.assumed())));
 
-    private final Brief brief;
-    private final Function<Advice, String> sentences;
+    private static final List<Column<Drops>> DROPS = List.of(
+            data("dry_by", Drops::dryBy),
+            data("reasons", Drops::reasons));
 
-    private PlanJson(Brief brief, Function<Advice, String> sentences) {
-        this.brief = brief;
-        this.sentences = sentences;
+    private static final List<Column<Flowering>> MONTHS = List.of(
+            data("first_month", Measure.COUNT, flowering -> flowering.first().getValue()),
+            data("last_month", Measure.COUNT, flowering -> flowering.last().getValue()),
+            data("in_season", Flowering::inSeason),
+            data("months_shifted", Flowering::shifted));
+
+    private static final List<Column<Advice>> FINDING = List.of(
+            data("level", Advice::severity),
+            data("text", finding -> finding));
+
+    private static final List<Column<Brief>> PLAN = List.of(
+            data("$schema", brief -> "../plan.schema.json"),
+            data("format", brief -> "understorey-plan/2"),
+            data("trip", brief -> new Facts<>(TRIP, brief)),
+            data("sun", brief -> new Facts<>(LightColumns.SUN, brief.day().sun())),
+            data("moon", brief -> new Facts<>(LightColumns.MOON, brief.day().moon())),
+            data("light", brief -> new Table<>(LightColumns.day("skyline"), brief.day().light())),
+            data("shots", brief -> Facts.each(ShotJson.columns(brief), brief.timed())),
+            data("running_order", brief -> VisitJson.order(brief)),
+            data("story", brief -> VisitJson.story(brief)),
+            data("kit", brief -> VisitJson.kit(brief)),
+            data("season", brief -> season(brief)),
+            data("cautions", brief -> Stream.concat(brief.cautions().stream(), brief.trip().site().cautions().stream()).toList()),
+            data("findings", brief -> Facts.each(FINDING, brief.findings())),
+            data("places", brief -> new Table<>(places(brief), brief.day().places())),
+            data("weather", brief -> new Table<>(LightColumns.FORECAST, brief.weather())),
+            data("drops", brief -> new Facts<>(DROPS, brief.day().drops())),
+            data("lamp", brief -> new Facts<>(VisitJson.HEAD_TORCH, brief.day().headTorch())),
+            data("order_basis", brief -> OrderBasisJson.of(brief)),
+            data("alternatives", brief -> VisitJson.alternatives(brief)),
+            data("safety", brief -> VisitJson.safety(brief)),
+            data("windows", brief -> Facts.each(SeasonColumns.windows(brief.date()), brief.season().windows())),
+            data("days", brief -> new Table<>(SeasonColumns.DAYS, days(brief.season().ranking()))));
+
+    /** What {@code days} finds, as in {@code plan.json}. */
+    private record Days(DayRanking ranking, List<RankedDay> ordered, List<String> keep) {
+    }
+
+    private static final List<Column<Days>> DAYS = List.of(
+            data("format", days -> "understorey-days/2"),
+            data("best", days -> days.ranking.best()),
+            data("windows", days -> Facts.each(SeasonColumns.windows(days.ranking.best()), days.ranking.windows())),
+            data("days", days -> new Table<>(SeasonColumns.DAYS, days.ordered)),
+            data("records_to_add", Days::keep));
+
+    private PlanJson() {
     }
 
     /** The whole document; {@code sentences} words the reasons. */
     public static String of(Brief brief, Function<Advice, String> sentences) {
-        Json json = Json.begin();
-        new PlanJson(brief, sentences).plan(json);
-        return json.document();
+        return Json.document(new Facts<>(PLAN, brief), sentences);
     }
 
-    private void plan(Json json) {
-        SeasonJson season = new SeasonJson(brief.date(), sentences);
-        OrderJson order = new OrderJson(brief, sentences);
-        ShotJson shots = new ShotJson(brief, sentences);
-        json.text("format", FORMAT)
-                .object("trip", brief.trip(), this::trip)
-                .object("sun", brief.day().sun(), PlanJson::sun)
-                .object("moon", brief.day().moon(), PlanJson::moon)
-                .objects("light", brief.day().light(), LightJson::write)
-                .objects("shots", brief.timed(), shots::write);
-        order.legs(json, brief.order().legs());
-        order.story(json);
-        json.object("kit", brief.packing(), this::kit)
-                .object("season", brief, season::write);
-        remarks(json);
-        places(json);
-        json.object("drops", brief.day().drops(), this::drops)
-                .object("lamp", brief.day().headTorch(), OrderJson::lamp);
-        json.object("order_basis", brief.order().basis(), (object, basis) -> OrderBasisJson.write(object, basis,
-                brief.day().headTorch(), sentences));
-        order.alternatives(json);
-        json.object("safety", brief.safety(), order::safety);
-        season.windows(json, brief.season().windows());
-        season.days(json, brief.season().ranking() == null ? List.of() : brief.season().ranking().days());
-    }
-
-    private void remarks(Json json) {
-        json.texts("cautions", Stream.concat(brief.cautions().stream().map(sentences), brief.trip().site().cautions().stream()).toList())
-                .objects("findings", brief.findings(), (object, finding) -> object.word("level", finding.severity())
-                        .text("text", sentences.apply(finding)));
-    }
-
-    private void places(Json json) {
-        json.objects("places", brief.day().places(), this::place)
-                .objects("weather", brief.weather(), (object, hour) -> ShotLightJson.weather(object.time("time", hour.time()),
-                        hour.weather()));
-    }
-
-    private void trip(Json json, Trip trip) {
-        RunningOrder order = brief.order();
-        json.text("title", trip.title())
-                .text("slug", trip.slug())
-                .text("site", trip.site().name())
-                .text("date", trip.hidesTheDay() ? YearMonth.from(brief.date()).toString() : brief.date().toString())
-                .text("time_zone", trip.site().zone().getId())
-                .word("audience", trip.audience())
-                .word("position", trip.precision())
-                .text("series", trip.series())
-                .text("gear", trip.gear().name())
-                .texts("companions", trip.companions().stream().map(Companion::name).toList())
-                .text("sky", trip.forecast().isEmpty() ? ifKnown(trip.sky(), Words::word) : "forecast")
-                .time("arrive", order.arrive())
-                .time("leave", order.leave())
-                .time("leave_last_spot_by", order.leaveLastSpotBy())
-                .texts("assumed", new TreeSet<>(brief.assumed()));
-    }
-
-    private static void sun(Json json, SunDay sun) {
-        json.time("sunrise", sun.sunrise()).time("sunset", sun.sunset())
-                .time("solar_noon", sun.solarNoon())
-                .number("noon_altitude_deg", Figures.altitudeDeg(sun.noonAltitudeDeg()))
-                .time("civil_dawn", sun.civilDawn()).time("civil_dusk", sun.civilDusk())
-                .time("nautical_dawn", sun.nauticalDawn()).time("nautical_dusk", sun.nauticalDusk())
-                .time("astronomical_dawn", sun.astronomicalDawn()).time("astronomical_dusk", sun.astronomicalDusk())
-                .span("low_sun_morning", sun.lowSunMorning()).span("low_sun_evening", sun.lowSunEvening())
-                .span("deep_twilight_morning", sun.deepTwilightMorning())
-                .span("deep_twilight_evening", sun.deepTwilightEvening())
-                .truth("up_all_day", sun.upAllDay()).truth("down_all_day", sun.downAllDay());
-    }
-
-    private static void moon(Json json, MoonDay moon) {
-        json.time("rise", moon.rise()).time("set", moon.set())
-                .number("illuminated_fraction", Figures.share(moon.illuminatedFraction()))
-                .number("phase_deg", Figures.phaseDeg(moon.phaseDeg()))
-                .truth("up_all_day", moon.upAllDay()).truth("down_all_day", moon.downAllDay());
-    }
-
-    /** Light there; its rows are null where it is the site's own. */
-    private void place(Json json, Place place) {
-        Mist mist = place.mist();
-        json.texts("spots", place.spots())
-                .number("tree_top_deg", Figures.lensDeg(place.stand().canopy().treeTopDeg()))
-                .spans("sunlit", place.sunlit())
-                .spans("over_trees", place.overTrees() == null ? List.of() : place.overTrees())
-                .word("mist", mist.likelihood()).span("mist_stands", mist.when())
-                .sentences("mist_reasons", mist.reasons(), sentences);
-        if (place.light() == brief.day().light()) {
-            json.absent("light");
-        } else {
-            json.objects("light", place.light(), LightJson::onFloor);
+    /** The JSON Schema of such documents. */
+    public static String schema() {
+        try (InputStream in = Objects.requireNonNull(PlanJson.class.getResourceAsStream("plan.schema.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
         }
     }
 
-    private void drops(Json json, Drops drops) {
-        json.time("dry_by", drops.dryBy()).sentences("reasons", drops.reasons(), sentences);
+    /** A document of the days alone; chances are those of the best day. */
+    public static String days(DayRanking ranking, List<RankedDay> ordered, List<String> keep, Function<Advice, String> sentences) {
+        return Json.document(new Facts<>(DAYS, new Days(ranking, ordered, keep)), sentences);
     }
 
-    private static void companion(Json json, CompanionBag bag) {
-        items(json.text("name", bag.name()), bag.take());
-        json.number("weight_g", Figures.grams(bag.weightG())).count("unweighed", bag.unweighed());
+    private static List<RankedDay> days(@Nullable DayRanking ranking) {
+        return ranking == null ? List.of() : ranking.days();
     }
 
-    private void kit(Json json, Packing packing) {
-        items(json, packing.take());
-        json.objects("leave", packing.leave(), (object, left) -> item(object, left).text("why", ifKnown(left.why(), sentences)))
-                .sentences("missing", packing.missing(), sentences)
-                .number("weight_g", Figures.grams(packing.weightG()))
-                .number("card_gb", Figures.gigabytes(packing.cardGb()))
-                .count("batteries", packing.batteries())
-                .count("unweighed", packing.unweighed())
-                .count("frames", packing.frames())
-                .objects("companions", brief.companionBags(), PlanJson::companion);
+    /** The window of the first picture's subject; without one, its name and its months. */
+    private static Facts<Brief> season(Brief brief) {
+        FloweringWindow first = brief.season().window();
+        return new Facts<>(Column.all(
+                List.of(data("subject", of -> first == null ? ifKnown(of.flowering(), months -> months.subject().name()) : first.subject().name())),
+                Column.part(SeasonColumns.window(brief.date()), of -> first),
+                Column.part(MONTHS, Brief::flowering)), brief);
     }
 
-    private static void items(Json json, List<Packing.Item> items) {
-        json.objects("take", items, PlanJson::item);
-    }
-
-    private static Json item(Json json, Packing.Item item) {
-        return json.text("item", item.name()).texts("for", item.shots()).number("weight_g", Figures.grams(item.weightG()));
+    /** Where pictures are taken; the light of each in the order of the times of {@code light}, null where it is the site's own. */
+    private static List<Column<Place>> places(Brief brief) {
+        return Column.all(List.of(
+                data("spots", Place::spots),
+                data("tree_top_deg", Measure.DEGREES, place -> place.stand().canopy().treeTopDeg()),
+                data("sunlit", Place::sunlit),
+                data("over_trees", place -> place.overTrees() == null ? List.of() : place.overTrees()),
+                data("mist", place -> place.mist().likelihood()),
+                data("mist_stands", place -> place.mist().when()),
+                data("mist_reasons", place -> place.mist().reasons())),
+                Column.each("light", LightColumns.FLOOR, place -> place.light() == brief.day().light() ? null : place.light()));
     }
 }

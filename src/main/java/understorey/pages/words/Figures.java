@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
 
 /**
  * Rounding, and figures as programs read them: each kind to the precision it is good for, half away from zero.
@@ -28,75 +29,31 @@ public final class Figures {
     private Figures() {
     }
 
-    /** Altitude of the sun, to 0.01°: it is right to about 0.02°. */
-    public static @Nullable BigDecimal altitudeDeg(@Nullable Double degrees) {
-        return decimals(degrees, 2);
+    /**
+     * A figure in the unit of its measure. Tables of daylight differ by more than a tenth of an exposure value; the sun is right to about
+     * 0.02°. Distances are no finer than 0.1 mm, because a close-up is sharp over a millimetre. Four digits of an exposure time keep
+     * 1/60 s apart from 1/64 s.
+     */
+    public static @Nullable BigDecimal of(@Nullable Double value, Measure measure) {
+        return switch (measure) {
+            case ALTITUDE -> decimals(value, 2);
+            case BEARING, COMPASS -> belowCircle(decimals(value, 2));
+            case PHASE -> belowCircle(decimals(value, 1));
+            case DEGREES, EV100, EV100_NUMBER, METRES_PER_SECOND, WIND, CELSIUS, OKTA, RAIN, GIGABYTES, DAYS, DAYS_TO_TENTH -> decimals(value, 1);
+            case STOPS -> decimals(value, 2);
+            case SHARE -> decimals(value, 3);
+            case MAGNIFICATION -> decimals(value, 4);
+            case METRES, FAR_LIMIT, WALK_METRES -> metres(value);
+            case MILLIMETRES, SHUTTER_SECONDS -> significant(value, 4);
+            case RATIO, TIMES, F_NUMBER, MEGAPIXELS, DIOPTRES, PER_SQUARE_METRE, KILOGRAMS -> significant(value, 3);
+            case ISO, KELVIN, COUNT, GRAMS, MINUTES -> decimals(value, 0);
+            case WORD, DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
+        };
     }
 
-    /** Azimuth of the sun, to 0.01°, below 360. */
-    public static @Nullable BigDecimal azimuthDeg(@Nullable Double degrees) {
-        return belowCircle(decimals(degrees, 2));
-    }
-
-    /** Phase of the moon, to 0.1°, below 360. */
-    public static @Nullable BigDecimal phaseDeg(@Nullable Double degrees) {
-        return belowCircle(decimals(degrees, 1));
-    }
-
-    /** Angles of a lens and of light on a subject, to 0.1°. */
-    public static @Nullable BigDecimal lensDeg(@Nullable Double degrees) {
-        return decimals(degrees, 1);
-    }
-
-    /** To a tenth: tables of daylight differ by more. */
-    public static @Nullable BigDecimal ev100(@Nullable Double ev) {
-        return decimals(ev, 1);
-    }
-
-    /** To 0.01 stop. */
-    public static @Nullable BigDecimal stops(@Nullable Double stops) {
-        return decimals(stops, 2);
-    }
-
-    /** 0 to 1, to a thousandth. */
-    public static @Nullable BigDecimal share(@Nullable Double share) {
-        return decimals(share, 3);
-    }
-
-    public static @Nullable BigDecimal magnification(@Nullable Double magnification) {
-        return decimals(magnification, 4);
-    }
-
-    /** Plain ratios, f-numbers and indices, to three significant digits. */
-    public static @Nullable BigDecimal ratio(@Nullable Double ratio) {
-        return significant(ratio, 3);
-    }
-
-    /** To four significant digits and no finer than 0.1 mm, since a close-up is sharp over a millimetre. */
-    public static @Nullable BigDecimal metres(@Nullable Double metres) {
+    private static @Nullable BigDecimal metres(@Nullable Double metres) {
         BigDecimal rounded = significant(metres, 4);
         return rounded == null || rounded.scale() <= 4 ? rounded : decimals(metres, 4);
-    }
-
-    public static @Nullable BigDecimal millimetres(@Nullable Double millimetres) {
-        return significant(millimetres, 4);
-    }
-
-    public static BigDecimal days(double days) {
-        return rounded(days, 1);
-    }
-
-    /** Exposure times, to four significant digits: 1/60 s is 0.01667. */
-    public static @Nullable BigDecimal seconds(@Nullable Double seconds) {
-        return significant(seconds, 4);
-    }
-
-    public static @Nullable BigDecimal grams(@Nullable Double grams) {
-        return decimals(grams, 0);
-    }
-
-    public static @Nullable BigDecimal gigabytes(@Nullable Double gigabytes) {
-        return decimals(gigabytes, 1);
     }
 
     /** Latitude and longitude, to a millionth of a degree: 0.1 m. */

@@ -82,6 +82,11 @@ public final class Sentences {
         return of(BuiltInTemplates::text);
     }
 
+    /** No sentences, for pages without advice. */
+    public static Sentences none() {
+        return new Sentences(Map.of());
+    }
+
     /**
      * Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing.
      *
@@ -160,7 +165,7 @@ public final class Sentences {
                 }
                 Object value = part.of(told);
                 sentence.append(text, done, open).append(value instanceof Advice || value instanceof Fact ? worded(value)
-                        : Words.of(value, part.measure()));
+                        : Units.METRIC.of(value, part.measure()));
                 done = close + 1;
             }
             open = text.indexOf('{', open + 1);

@@ -1,25 +1,14 @@
 package understorey.pages.words;
 
 import java.math.BigDecimal;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.Month;
-import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Measure;
 import understorey.plan.LightWish;
 import understorey.plan.Share;
 import understorey.plan.Site;
-import understorey.weather.Beaufort;
 
 /**
  * Figures as people read them: each with its unit, rounded to what it is good for, half up. Figure and unit are held together
@@ -34,33 +23,6 @@ public final class Words {
     private Words() {
     }
 
-    /**
-     * A component of advice.
-     *
-     * @param measure null where the type says it all
-     */
-    public static String of(Object value, @Nullable Measure measure) {
-        if (value instanceof Number number) {
-            return of(number.doubleValue(), Objects.requireNonNull(measure, "a figure has a measure"));
-        }
-        if (value instanceof ZonedDateTime time) {
-            return Dates.clock(time);
-        }
-        if (value instanceof LocalTime time) {
-            return time.truncatedTo(ChronoUnit.MINUTES).toString();
-        }
-        if (value instanceof LocalDate date) {
-            return measure == Measure.DAY_OF_YEAR ? Dates.dayMonth(date) : Dates.day(date);
-        }
-        if (value instanceof Enum<?> constant) {
-            return constant instanceof Month || constant instanceof DayOfWeek ? name(constant) : word(constant);
-        }
-        if (value instanceof List<?> list) {
-            return list.get(0) instanceof String ? names(list) : pictures(list);
-        }
-        return String.valueOf(value);
-    }
-
     /** What follows from a value that may be absent: then it is absent too. */
     public static <T, R> @Nullable R ifKnown(@Nullable T value, Function<T, @Nullable R> then) {
         return value == null ? null : then.apply(value);
@@ -71,9 +33,9 @@ public final class Words {
         return value == null ? NONE : words.apply(value);
     }
 
-    /** {@code “One head”}, {@code “One head” or “The floor”}. */
-    private static String names(List<?> names) {
-        return names.stream().map(name -> "“" + name + "”").collect(Collectors.joining(" or "));
+    /** {@code 1 picture}, {@code 5 pictures}. */
+    public static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     /** {@code picture 2}, {@code pictures 1–3, 5}. */
@@ -100,57 +62,6 @@ public final class Words {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
-    /** {@code 1 picture}, {@code 5 pictures}. */
-    public static String count(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
-    }
-
-    /** Whole days: {@code 1 day}, {@code 12 days}. */
-    public static String days(double days) {
-        String whole = number(days, 0);
-        return whole + (whole.equals("1") ? " day" : " days");
-    }
-
-    public static String of(double value, Measure measure) {
-        return switch (measure) {
-            case MILLIMETRES -> millimetres(value);
-            case METRES -> metres(value);
-            case FAR_LIMIT -> farLimit(value);
-            case WALK_METRES -> walk(value);
-            case F_NUMBER -> fNumber(value);
-            case SHUTTER_SECONDS -> shutter(value);
-            case ISO -> "ISO " + number(value, 0);
-            case STOPS -> stops(value);
-            case MEGAPIXELS -> tenths(value) + " Mpx";
-            case DIOPTRES -> number(value, 1) + " dpt";
-            case TIMES -> (value < 1.1 ? number(value, 2) : tenths(value)) + "×";
-            case SHARE -> percent(value);
-            case EV100 -> "EV " + number(value, 1);
-            case EV100_NUMBER -> ev(value);
-            case DEGREES -> degrees(value);
-            case BEARING -> bearing(value);
-            case COMPASS -> compass(value);
-            case KELVIN -> number(value, 0) + " K";
-            case METRES_PER_SECOND -> number(value, 1) + " m/s";
-            case WIND -> wind(value);
-            case CELSIUS -> number(value, 1) + " °C";
-            case OKTA -> plain(number(value, 1)) + " okta";
-            case COUNT -> number(value, 0);
-            case PER_SQUARE_METRE -> value < 0.05 ? "under 0.1" : value == Math.rint(value) ? number(value, 0) : tenths(value);
-            case GRAMS -> weight(value);
-            case KILOGRAMS -> number(value, 1) + " kg";
-            case MINUTES -> minutes(Math.round(value));
-            case DAYS -> days(value);
-            case DAYS_TO_TENTH -> number(value, 1) + " days";
-            case DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
-        };
-    }
-
-    /** From an hour on in hours and what is left. */
-    private static String minutes(long minutes) {
-        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
-    }
-
     /** An enum constant as a name: {@code APRIL} reads April. */
     public static String name(Enum<?> constant) {
         return capital(word(constant));
@@ -174,11 +85,6 @@ public final class Words {
     /** The far limit of what is sharp. */
     public static String farLimit(double m) {
         return metres(m > FAR_M ? Double.POSITIVE_INFINITY : m);
-    }
-
-    /** To ten metres, short ways to one, long ones to a hundred. */
-    private static String walk(double m) {
-        return m < 9.5 ? number(m, 0) + " m" : m < 995 ? number(m / 10, 0) + "0 m" : number(m / 1000, 1) + " km";
     }
 
     /** As cameras mark it: one decimal below 10 where there is one. */
@@ -209,11 +115,6 @@ public final class Words {
         boolean one = !none && (whole == 0 || whole == 1 && marks[nearest].isEmpty());
         return (stops < 0 && !none ? "−" : "") + (whole == 0 && !none ? "" : whole) + marks[nearest]
                 + (one ? " stop" : " stops");
-    }
-
-    /** With the force of the speed that is shown. */
-    private static String wind(double speedMs) {
-        return number(speedMs, 1) + " m/s, " + word(Beaufort.of(Figures.rounded(speedMs, 1).doubleValue()));
     }
 
     public static String percent(double share) {

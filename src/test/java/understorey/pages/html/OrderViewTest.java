@@ -1,18 +1,12 @@
 package understorey.pages.html;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static understorey.Samples.picture;
-
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
@@ -20,12 +14,21 @@ import understorey.brief.Brief;
 import understorey.kit.Intent;
 import understorey.order.Leg;
 import understorey.pages.Trips;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Tables;
 import understorey.pages.words.Caption;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
+
 
 class OrderViewTest {
 
@@ -36,12 +39,13 @@ class OrderViewTest {
         OrderView order = OrderView.of(FULL, Sentences.builtIn());
         List<String> shooting = new ArrayList<>();
         List<String> told = new ArrayList<>();
-        for (OrderView.Step step : order.steps()) {
-            if (step.shoot()) {
-                shooting.add(step.what().substring(2));
-                told.add(step.story());
+        for (int i = 0; i < order.steps().size(); i++) {
+            Map<String, String> step = Tables.rows(order.table()).get(i);
+            if (order.steps().get(i).shoot()) {
+                shooting.add(step.get("What").substring(2));
+                told.add(step.get("In the story"));
             } else {
-                assertEquals("", step.story());
+                assertEquals("", step.get("In the story"));
             }
         }
         assertEquals(4, shooting.size());
@@ -57,7 +61,7 @@ class OrderViewTest {
     void saysWhatAWaitIsFor() {
         OrderView order = OrderView.of(FULL, Sentences.builtIn());
         long waits = FULL.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
-        List<String> worded = order.steps().stream().map(OrderView.Step::what).filter(what -> what.startsWith("wait: ")).toList();
+        List<String> worded = Tables.rows(order.table()).stream().map(step -> step.get("What")).filter(what -> what.startsWith("wait: ")).toList();
         assertTrue(waits > 0);
         assertEquals(waits, worded.size());
         worded.forEach(what -> assertFalse(what.endsWith("."), what));
@@ -157,7 +161,7 @@ class OrderViewTest {
     @Test
     void countsAsPeopleDo() {
         assertEquals(List.of("1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd", "23rd", "101st", "111th"),
-                IntStream.of(0, 1, 2, 3, 10, 11, 12, 20, 21, 22, 100, 110).mapToObj(OrderView::ordinal).toList());
+                IntStream.of(0, 1, 2, 3, 10, 11, 12, 20, 21, 22, 100, 110).mapToObj(Dates::ordinal).toList());
     }
 
     @Test

@@ -1,15 +1,10 @@
 package understorey.pages.html;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
@@ -23,9 +18,21 @@ import understorey.pages.Page;
 import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.SettingsColumns;
+import understorey.pages.tables.Tables;
+import understorey.pages.tables.Wording;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.SettingsWords;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Trip;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 class OtherLightTest {
 
@@ -37,20 +44,20 @@ class OtherLightTest {
             for (TimedShot shot : brief.timed()) {
                 List<TimedShot.Other> others = new ArrayList<>(shot.otherSkies());
                 others.addAll(shot.otherHours());
-                List<OtherLight> told = new ArrayList<>(OtherLight.skies(shot));
-                told.addAll(OtherLight.hours(shot));
+                List<Map<String, String>> told = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", new Wording(Units.METRIC)));
                 for (int i = 0; i < told.size(); i++) {
                     Settings settings = others.get(i).settings();
-                    OtherLight light = told.get(i);
-                    assertEquals(settings.verdict() == Verdict.FITS, light.verdict() == null);
-                    assertEquals(settings.tooDark(), light.shutter().equals("too dark"));
-                    if (light.verdict() != null) {
-                        assertTrue(light.verdict().startsWith(Words.word(settings.verdict()) + ": "), light.verdict());
-                        verdicts.add(light.verdict());
+                    String problem = SettingsWords.problem(settings);
+                    assertEquals(settings.verdict() == Verdict.FITS, problem == null);
+                    assertEquals(settings.tooDark(), told.get(i).get("Shutter").equals("too dark"));
+                    if (problem != null) {
+                        assertTrue(problem.startsWith(Words.word(settings.verdict()) + ": "), problem);
+                        assertTrue(told.get(i).get("But").endsWith(problem), told.get(i).toString());
+                        verdicts.add(problem);
                     }
                     boolean several = settings.bracketStops().size() > 1 && !settings.tooDark();
                     boolean darker = settings.lessStops() > 0 && !settings.tooDark();
-                    assertEquals(several || darker, light.bracket() != null);
+                    assertEquals(several || darker, SettingsWords.exposed(settings) != null);
                     brackets += several ? 1 : 0;
                 }
             }
@@ -68,12 +75,14 @@ class OtherLightTest {
         int together = 0;
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
-                for (OtherLight light : OtherLight.skies(shot)) {
-                    boolean shade = light.when().equals("clear, metered in the shade");
+                List<Map<String, String>> table = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", new Wording(Units.METRIC)));
+                for (int i = 0; i < shot.otherSkies().size(); i++) {
+                    String light = table.get(i).get("Light");
+                    boolean shade = light.equals("clear, in the shade");
                     shades += shade ? 1 : 0;
-                    together += light.when().equals("clear, sun and shade metered together") ? 1 : 0;
+                    together += light.equals("clear, sun and shade") ? 1 : 0;
                     if (shade && shot.light().moonLux() == 0) {
-                        assertEquals(Words.ev(shot.light().floor().shade()), light.ev());
+                        assertEquals(Words.ev(shot.light().floor().shade()), table.get(i).get("EV"));
                     }
                 }
             }

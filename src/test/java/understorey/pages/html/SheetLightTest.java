@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.pages.tables.Row;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;

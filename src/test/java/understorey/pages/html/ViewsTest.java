@@ -1,10 +1,5 @@
 package understorey.pages.html;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -20,12 +15,19 @@ import understorey.pages.Page;
 import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.Row;
+import understorey.pages.tables.Tables;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.Share;
 import understorey.plan.Site;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 class ViewsTest {
 
@@ -34,14 +36,14 @@ class ViewsTest {
     @Test
     void theLightTableHasTheQuarterHoursOfTheVisit() {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
-        List<LightView.Line> table = light(brief).table();
+        List<Map<String, String>> table = Tables.rows(light(brief).table());
         assertEquals(25, table.size());
-        assertEquals("05:00", table.get(0).time());
-        assertEquals("11:00", table.get(24).time());
-        for (LightView.Line line : table) {
-            assertEquals(line.overLand().equals("above"), !line.openSun().equals("—"), line.time());
-            assertTrue(line.fleck().equals("—") || line.overLand().equals("above"), line.time());
-            assertEquals(line.altitude().startsWith("−"), line.overLand().equals("set"), line.toString());
+        assertEquals("05:00", table.get(0).get("Time"));
+        assertEquals("11:00", table.get(24).get("Time"));
+        for (Map<String, String> line : table) {
+            assertEquals(line.get("skyline").equals("above"), !line.get("Open ground: sun").equals("—"), line.toString());
+            assertTrue(line.get("Forest floor: sun").equals("—") || line.get("skyline").equals("above"), line.toString());
+            assertEquals(line.get("height").startsWith("−"), line.get("skyline").equals("set"), line.toString());
         }
     }
 
@@ -90,11 +92,11 @@ class ViewsTest {
 
     @Test
     void aSpotTellsItsGround() {
-        List<PlaceView.SpotLine> spots = PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, false, PROSE).spots();
-        assertEquals(List.of("Footbridge", "Stone bank", "Hollow"), spots.stream().map(PlaceView.SpotLine::name).toList());
-        assertEquals("clearing, trees 12\u00a0m away", spots.get(1).ground());
-        assertEquals("", spots.get(2).position());
-        assertEquals("51.9995, -3.4996", spots.get(0).position());
+        List<Map<String, String>> spots = Tables.rows(PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, false, PROSE).spots());
+        assertEquals(List.of("Footbridge", "Stone bank", "Hollow"), spots.stream().map(spot -> spot.get("Spot")).toList());
+        assertEquals("clearing, trees 12\u00a0m away", spots.get(1).get("Ground"));
+        assertEquals("—", spots.get(2).get("Position"));
+        assertEquals("51.9995, -3.4996", spots.get(0).get("Position"));
     }
 
     @Test
@@ -120,7 +122,7 @@ class ViewsTest {
         PlanView plan = view(Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.empty())));
         for (ShotView shot : plan.shots()) {
             assertEquals("cannot", shot.verdict());
-            assertTrue(shot.facts().isEmpty() && shot.skies().isEmpty());
+            assertTrue(shot.facts().isEmpty() && shot.otherLight().lines().isEmpty());
             assertNull(shot.settings());
             assertNull(shot.camera());
         }
@@ -136,7 +138,8 @@ class ViewsTest {
         assertEquals("Carbon legs, lens 1.5 m high", facts.get("Support"));
         assertTrue(facts.get("Focus").matches(".* m, sharp .* to .*"), facts.get("Focus"));
         assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
-        assertEquals(List.of("clear, metered in the shade", "broken", "overcast"), floor.skies().stream().map(OtherLight::when).toList());
+        assertEquals(List.of("clear, in the shade", "broken", "overcast"),
+                Tables.rows(floor.otherLight()).stream().limit(3).map(row -> row.get("Light")).toList());
         Map<String, String> light = map(floor.light().rows());
         assertTrue(light.get("Light wanted").startsWith("low sun, backlight: " + floor.light().grade() + ". "), light.get("Light wanted"));
         assertTrue(light.get("White balance").startsWith("Start at "), light.get("White balance"));

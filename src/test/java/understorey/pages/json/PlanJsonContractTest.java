@@ -18,7 +18,7 @@ import understorey.pages.Trips;
 class PlanJsonContractTest {
 
     @Test
-    void holdsEveryKeyOfTheContractInItsOrderAndOfItsType() throws IOException {
+    void holdsEveryKeyOfTheContractWithItsType() throws IOException {
         holds(contract(), PlanJsonTest.json(Trips.full(Places.MID_LATITUDE, Trips.EXACT)), "");
     }
 
@@ -26,7 +26,7 @@ class PlanJsonContractTest {
     void holdsEveryKeyOnEveryKindOfDay() throws IOException {
         for (Places place : Places.ALL) {
             JsonNode json = PlanJsonTest.json(Trips.bare(place, Trips.phone()));
-            assertEquals(keys(contract()), keys(json).subList(0, keys(contract()).size()), place.toString());
+            assertTrue(keys(json).containsAll(keys(contract())), () -> place + ": " + keys(json));
             for (String part : List.of("trip", "sun", "moon", "kit", "season")) {
                 assertTrue(keys(json.get(part)).containsAll(keys(contract().get(part))), part + " of " + place);
             }
@@ -44,17 +44,20 @@ class PlanJsonContractTest {
 
     private static void holds(JsonNode expected, JsonNode actual, String path) {
         assertNotNull(actual, "no " + path);
+        if (actual.isNull() && mayBeNull(path)) {
+            return;
+        }
         if (expected.isObject()) {
             assertTrue(actual.isObject(), path + " is " + actual);
             List<String> keys = keys(expected);
-            assertEquals(keys, keys(actual).stream().filter(keys::contains).toList(), path);
+            assertTrue(keys(actual).containsAll(keys), () -> path + " has only " + keys(actual));
             keys.forEach(key -> holds(expected.get(key), actual.get(key), path + "/" + key));
         } else if (expected.isArray()) {
             assertTrue(actual.isArray(), path + " is " + actual);
             if (!expected.isEmpty()) {
                 eachHolds(expected.get(0), actual, path);
             }
-        } else if (!actual.isNull() || !mayBeNull(path)) {
+        } else {
             assertEquals(expected.getNodeType(), actual.getNodeType(), path + " is " + actual);
         }
     }
@@ -68,6 +71,7 @@ class PlanJsonContractTest {
 
     private static boolean mayBeNull(String path) {
         return List.of("/light/shadow_per_height", "/light/open_ev100/sun", "/light/floor_ev100/fleck",
+                "/shots/if_the_light_differs/sky", "/shots/if_the_light_differs/time", "/places/light/above_skyline", "/places/light/floor_ev100/shade",
                 "/shots/sharp_to_m", "/shots/support", "/shots/light_angle_deg", "/shots/light_quality", "/shots/flower_cover", "/shots/from", "/shots/to",
                 "/running_order/shot", "/kit/take/weight_g", "/moon/rise", "/moon/set").contains(path);
     }

@@ -1,9 +1,5 @@
 package understorey.pages.json;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -14,9 +10,9 @@ import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.StreamSupport;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
@@ -24,10 +20,16 @@ import understorey.brief.TimedShot;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.pages.Trips;
+import understorey.pages.tables.LensColumns;
+import understorey.pages.tables.Tables;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.ForecastHour;
 import understorey.plan.Trip;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 class PlanJsonTest {
 
@@ -42,11 +44,12 @@ class PlanJsonTest {
         at(brief.day().sun().sunrise(), json.at("/sun/sunrise"));
         at(brief.day().sun().civilDusk(), json.at("/sun/civil_dusk"));
         at(brief.day().sun().lowSunEvening().to(), json.at("/sun/low_sun_evening/to"));
-        at(brief.day().places().get(0).sunlit().get(0).from(), json.at("/places/0/sunlit/0/from"));
+        at(brief.day().places().get(0).sunlit().get(0).from(), json.at("/places/sunlit/0/0/from"));
         at(brief.order().leaveLastSpotBy(), json.at("/trip/leave_last_spot_by"));
-        assertEquals(brief.day().light().size(), json.get("light").size());
+        JsonNode rows = Tables.rows(json.get("light"));
+        assertEquals(brief.day().light().size(), rows.size());
         for (int i = 0; i < brief.day().light().size(); i++) {
-            light(brief.day().light().get(i), json.get("light").get(i));
+            light(brief.day().light().get(i), rows.get(i));
         }
         for (int i = 0; i < brief.timed().size(); i++) {
             shot(brief.timed().get(i), json.get("shots").get(i));
@@ -78,8 +81,8 @@ class PlanJsonTest {
         assertTrue(json.at("/sun/down_all_day").booleanValue());
         assertEquals(0, json.at("/sun/sunlit").size());
         assertTrue(json.at("/sun/noon_altitude_deg").doubleValue() < 0);
-        assertTrue(json.at("/light/48/open_ev100/sun").isNull());
-        assertTrue(json.at("/light/0/shadow_per_height").isNull());
+        assertTrue(json.at("/light/open_ev100/sun/48").isNull());
+        assertTrue(json.at("/light/shadow_per_height/0").isNull());
     }
 
     @Test
@@ -93,14 +96,14 @@ class PlanJsonTest {
 
     @Test
     void runsTheLightOverDaysOf23And25Hours() throws IOException {
-        JsonNode shortDay = json(Trips.bare(Places.SHORT_DAY, Trips.phone())).get("light");
-        JsonNode longDay = json(Trips.bare(Places.LONG_DAY, Trips.phone())).get("light");
+        JsonNode shortDay = json(Trips.bare(Places.SHORT_DAY, Trips.phone())).at("/light/time");
+        JsonNode longDay = json(Trips.bare(Places.LONG_DAY, Trips.phone())).at("/light/time");
         assertEquals(92, shortDay.size());
-        assertEquals("2027-03-28T01:45:00+01:00", shortDay.get(7).get("time").textValue());
-        assertEquals("2027-03-28T03:00:00+02:00", shortDay.get(8).get("time").textValue());
+        assertEquals("2027-03-28T01:45:00+01:00", shortDay.get(7).textValue());
+        assertEquals("2027-03-28T03:00:00+02:00", shortDay.get(8).textValue());
         assertEquals(100, longDay.size());
-        assertEquals("2027-10-31T02:45:00+02:00", longDay.get(11).get("time").textValue());
-        assertEquals("2027-10-31T02:00:00+01:00", longDay.get(12).get("time").textValue());
+        assertEquals("2027-10-31T02:45:00+02:00", longDay.get(11).textValue());
+        assertEquals("2027-10-31T02:00:00+01:00", longDay.get(12).textValue());
     }
 
     @Test
@@ -109,8 +112,8 @@ class PlanJsonTest {
         assertTrue(json.at("/season/months_shifted").booleanValue());
         assertEquals(10, json.at("/season/first_month").intValue());
         assertFalse(json.at("/season/in_season").booleanValue());
-        double azimuth = json.at("/light/49/sun_azimuth_deg").doubleValue();
-        assertTrue(azimuth > 330 || azimuth < 30, "at " + json.at("/light/49/time") + " " + azimuth);
+        double azimuth = json.at("/light/sun_azimuth_deg/49").doubleValue();
+        assertTrue(azimuth > 330 || azimuth < 30, "at " + json.at("/light/time/49") + " " + azimuth);
     }
 
     @Test
@@ -147,15 +150,14 @@ class PlanJsonTest {
         Trip early = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 30), LocalTime.of(6, 30),
                 Trips.forecast());
         JsonNode first = json(Trips.brief(early)).at("/shots/0");
-        assertEquals(0, first.get("settings_by_hour").size(), "an hour earlier is before the visit, an hour later after it");
+        assertEquals(0, hours(first).size(), "an hour earlier is before the visit, an hour later after it");
         JsonNode shot = StreamSupport.stream(json(brief).get("shots").spliterator(), false)
-                .filter(one -> one.get("settings_by_hour").size() == 2).findFirst().orElseThrow();
+                .filter(one -> hours(one).size() == 2).findFirst().orElseThrow();
         ZonedDateTime from = ZonedDateTime.parse(shot.get("from").textValue());
         ZonedDateTime middle = from.plus(Duration.between(from, ZonedDateTime.parse(shot.get("to").textValue())).dividedBy(2));
-        assertEquals(2, shot.get("settings_by_hour").size());
-        assertEquals(middle.minusHours(1), ZonedDateTime.parse(shot.at("/settings_by_hour/0/time").textValue()));
-        assertEquals(middle.plusHours(1), ZonedDateTime.parse(shot.at("/settings_by_hour/1/time").textValue()));
-        assertTrue(shot.at("/settings_by_hour/0/ev100").doubleValue() < shot.get("ev100").doubleValue(), "nearer to the night");
+        assertEquals(middle.minusHours(1), ZonedDateTime.parse(hours(shot).get(0).get("time").textValue()));
+        assertEquals(middle.plusHours(1), ZonedDateTime.parse(hours(shot).get(1).get("time").textValue()));
+        assertTrue(hours(shot).get(0).get("ev100").doubleValue() < shot.get("ev100").doubleValue(), "nearer to the night");
     }
 
     @Test
@@ -165,7 +167,7 @@ class PlanJsonTest {
         for (String key : List.of("lens", "focal_mm", "f_number", "sharp_from_m", "stack_frames", "viewpoint_m")) {
             assertTrue(shot.get(key).isNull(), key);
         }
-        assertEquals(0, shot.get("lenses_tried").size());
+        assertEquals(0, shot.at("/lenses_tried/lens").size());
         assertEquals(1, shot.get("helps").size());
     }
 
@@ -199,10 +201,14 @@ class PlanJsonTest {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
         }
-        assertTrue(here.startsWith("{\n  \"format\": \"understorey-plan/1\",\n  \"trip\": {\n    \"title\": "));
+        assertTrue(here.startsWith("{\n  \"$schema\": \"../plan.schema.json\",\n  \"format\": \"understorey-plan/2\",\n  \"trip\": {\n    \"title\": "));
         assertTrue(here.endsWith("\n}\n"));
         assertFalse(here.contains("\r"));
         assertTrue(here.contains("über Moos: 木漏れ日 🌿"));
+    }
+
+    private static List<JsonNode> hours(JsonNode shot) {
+        return StreamSupport.stream(Tables.rows(shot.get("if_the_light_differs")).spliterator(), false).filter(row -> !row.get("time").isNull()).toList();
     }
 
     private static void light(LightAt light, JsonNode json) {
@@ -247,11 +253,12 @@ class PlanJsonTest {
         near(shot.outlook() == null ? null : shot.outlook().quality(), json.get("light_quality"), 0.0005);
         at(shot.time() == null ? null : shot.time().from(), json.get("from"));
         assertEquals(fit.reasons().size() + shot.settings().reasons().size(), json.get("reasons").size());
-        assertEquals(shot.fit().tried().size(), json.get("lenses_tried").size());
-        assertEquals(3, json.get("settings_by_sky").size());
+        assertEquals(LensColumns.tried(shot).rows().size(), json.at("/lenses_tried/lens").size());
+        JsonNode other = json.get("if_the_light_differs");
+        assertEquals(3 + shot.otherHours().size(), other.get("sky").size());
         for (int i = 0; i < 3; i++) {
             assertEquals(Words.word(shot.otherSkies().get(i).metered()),
-                    json.get("settings_by_sky").get(i).get("metered").asText());
+                    other.get("metered").get(i).asText());
         }
         assertEquals(shot.fitted().companions().size(), json.get("companions").size());
     }

@@ -13,58 +13,59 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import understorey.advice.Measure;
 
 class FiguresTest {
 
     @Property
     void theLastBitsOfASumNeverDecideOnARoundingEdge(@ForAll @IntRange(min = -100_000, max = 100_000) int edge) {
         double exact = (edge + 0.5) / 100;
-        BigDecimal rounded = Figures.altitudeDeg(exact);
-        assertEquals(rounded, Figures.altitudeDeg(Math.nextUp(Math.nextUp(exact))));
-        assertEquals(rounded, Figures.altitudeDeg(Math.nextDown(Math.nextDown(exact))));
+        BigDecimal rounded = Figures.of(exact, Measure.ALTITUDE);
+        assertEquals(rounded, Figures.of(Math.nextUp(Math.nextUp(exact)), Measure.ALTITUDE));
+        assertEquals(rounded, Figures.of(Math.nextDown(Math.nextDown(exact)), Measure.ALTITUDE));
     }
 
     @Property
     void movesNoFigureByMoreThanHalfItsLastDigit(
             @ForAll @DoubleRange(min = -400, max = 400) @Scale(7) double value) {
-        assertEquals(value, Figures.altitudeDeg(value).doubleValue(), 0.00500001);
-        assertEquals(value, Figures.lensDeg(value).doubleValue(), 0.0500001);
-        assertEquals(value, Figures.magnification(value).doubleValue(), 0.0000500001);
+        assertEquals(value, Figures.of(value, Measure.ALTITUDE).doubleValue(), 0.00500001);
+        assertEquals(value, Figures.of(value, Measure.DEGREES).doubleValue(), 0.0500001);
+        assertEquals(value, Figures.of(value, Measure.MAGNIFICATION).doubleValue(), 0.0000500001);
     }
 
     @Property
     void givesDistancesFourDigitsButNoneFinerThanATenthOfAMillimetre(
             @ForAll @DoubleRange(min = 0.01, max = 100_000) @Scale(7) double metres) {
-        BigDecimal rounded = Figures.metres(metres);
+        BigDecimal rounded = Figures.of(metres, Measure.METRES);
         assertTrue(rounded.scale() <= 4, rounded.toString());
         assertEquals(metres, rounded.doubleValue(), Math.max(0.000050001, metres * 0.00050001));
     }
 
     @Test
     void roundsEachKindAsItSays() {
-        assertEquals("12.35", Figures.altitudeDeg(12.345).toPlainString());
-        assertEquals("-12.35", Figures.altitudeDeg(-12.345).toPlainString());
-        assertEquals("0.01667", Figures.seconds(1 / 60.0).toPlainString());
-        assertEquals("0.000125", Figures.seconds(1 / 8000.0).toPlainString());
-        assertEquals("2.5", Figures.metres(2.5).toPlainString());
-        assertEquals("17.26", Figures.metres(17.2567).toPlainString());
-        assertEquals("0.0453", Figures.metres(0.04526).toPlainString());
-        assertEquals("5.6", Figures.ratio(5.6).toPlainString());
-        assertEquals("1350", Figures.grams(1349.5).toPlainString());
-        assertEquals("0", Figures.ev100(-0.04).toPlainString());
+        assertEquals("12.35", Figures.of(12.345, Measure.ALTITUDE).toPlainString());
+        assertEquals("-12.35", Figures.of(-12.345, Measure.ALTITUDE).toPlainString());
+        assertEquals("0.01667", Figures.of(1 / 60.0, Measure.SHUTTER_SECONDS).toPlainString());
+        assertEquals("0.000125", Figures.of(1 / 8000.0, Measure.SHUTTER_SECONDS).toPlainString());
+        assertEquals("2.5", Figures.of(2.5, Measure.METRES).toPlainString());
+        assertEquals("17.26", Figures.of(17.2567, Measure.METRES).toPlainString());
+        assertEquals("0.0453", Figures.of(0.04526, Measure.METRES).toPlainString());
+        assertEquals("5.6", Figures.of(5.6, Measure.RATIO).toPlainString());
+        assertEquals("1350", Figures.of(1349.5, Measure.GRAMS).toPlainString());
+        assertEquals("0", Figures.of(-0.04, Measure.EV100).toPlainString());
     }
 
     @Test
     void keepsBearingsBelowTheFullCircle() {
-        assertEquals("0", Figures.azimuthDeg(359.996).toPlainString());
-        assertEquals("359.99", Figures.azimuthDeg(359.994).toPlainString());
-        assertEquals("0", Figures.phaseDeg(359.97).toPlainString());
+        assertEquals("0", Figures.of(359.996, Measure.BEARING).toPlainString());
+        assertEquals("359.99", Figures.of(359.994, Measure.BEARING).toPlainString());
+        assertEquals("0", Figures.of(359.97, Measure.PHASE).toPlainString());
     }
 
     @Test
     void isAbsentForTheHorizonAndForWhatIsNotKnown() {
-        assertNull(Figures.metres(Double.POSITIVE_INFINITY));
-        assertNull(Figures.ev100(null));
+        assertNull(Figures.of(Double.POSITIVE_INFINITY, Measure.METRES));
+        assertNull(Figures.of(null, Measure.EV100));
     }
 
     @Test

@@ -209,20 +209,20 @@ class WordsTest {
         assertEquals("05:05", Dates.clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
         assertEquals("00:00", Dates.clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
         assertEquals("—", Dates.clock(null));
-        assertEquals("06:10", Words.of(LocalTime.of(6, 10), null));
-        assertEquals("06:11", Words.of(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
+        assertEquals("06:10", Units.METRIC.of(LocalTime.of(6, 10), null));
+        assertEquals("06:11", Units.METRIC.of(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
     }
 
     @Test
     void namesDaysAndWordsInFull() {
         assertEquals("Saturday 8 May 2027", Dates.day(LocalDate.of(2027, 5, 8)));
-        assertEquals("Sunday 1 August 2027", Words.of(LocalDate.of(2027, 8, 1), null));
-        assertEquals("1 August", Words.of(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
-        assertEquals("April", Words.of(Month.APRIL, null));
+        assertEquals("Sunday 1 August 2027", Units.METRIC.of(LocalDate.of(2027, 8, 1), null));
+        assertEquals("1 August", Units.METRIC.of(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
+        assertEquals("April", Units.METRIC.of(Month.APRIL, null));
         assertEquals("April", Words.name(Month.APRIL));
         assertEquals("half leaf", Words.word(Foliage.Stage.HALF_LEAF));
-        assertEquals("Stone bank", Words.of("Stone bank", null));
-        assertEquals("top left", Words.of(SunDirection.Part.TOP_LEFT, null));
+        assertEquals("Stone bank", Units.METRIC.of("Stone bank", null));
+        assertEquals("top left", Units.METRIC.of(SunDirection.Part.TOP_LEFT, null));
     }
 
     /** A light wish on a page is the term of the trade, which is not always the word of the plan. */
@@ -253,7 +253,7 @@ class WordsTest {
     }
 
     private static String of(double value, Measure measure) {
-        return Words.of(value, measure);
+        return Units.METRIC.of(value, measure);
     }
 
     private static String spaced(String words) {

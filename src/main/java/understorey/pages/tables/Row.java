@@ -1,4 +1,4 @@
-package understorey.pages.html;
+package understorey.pages.tables;
 
 /** A word and what it stands for, as one line of a list or a table. */
 public record Row(String name, String text) {
