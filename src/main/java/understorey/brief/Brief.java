@@ -12,7 +12,7 @@ import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
 import understorey.plan.Trip;
 import understorey.scene.Scene;
-import understorey.scene.chart.VisitFigure.Wordless;
+import understorey.scene.chart.VisitFigure;
 import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
@@ -25,6 +25,7 @@ import understorey.visit.WeatherHour;
  * @param weather   at every full hour of the visit; empty without a forecast
  * @param places    where the pictures are taken, with drawings of the light there
  * @param alternatives what changes if the day turns out another; only where something does
+ * @param events    what happens during the visit, in order of time
  * @param visit     the visit as one figure; null when no picture is taken
  * @param spotPlan  the spots to scale; null where fewer than two positions are known exactly
  * @param flowering of the first picture's subject; null when its months are unknown
@@ -34,7 +35,7 @@ import understorey.visit.WeatherHour;
  */
 public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, RunningOrder order, List<Alternative> alternatives,
                     Safety safety, Story story, Packing packing, List<CompanionBag> companionBags, @Nullable Flowering flowering,
-                    List<WeatherHour> weather, List<SpotLight> places, @Nullable Wordless visit,
+                    List<WeatherHour> weather, List<SpotLight> places, List<VisitFigure.Event> events, VisitFigure.@Nullable Wordless visit,
                     @Nullable Scene spotPlan,
                     List<Advice> cautions, List<Advice> findings, Set<String> assumed) {
 

@@ -94,9 +94,9 @@ final class Drawings {
     }
 
     /** Null when no picture is taken. */
-    VisitFigure.@Nullable Wordless visit() {
+    VisitFigure.@Nullable Wordless visit(List<VisitFigure.Event> events) {
         List<VisitFigure.Taken> taken = order.shooting().stream().map(leg -> taken(shot(leg.shot()), leg)).toList();
-        return taken.isEmpty() ? null : VisitFigure.of(day, order, taken, this::expected);
+        return taken.isEmpty() ? null : VisitFigure.of(day, order, taken, events, this::expected);
     }
 
     private static VisitFigure.Taken taken(TimedShot shot, Leg leg) {

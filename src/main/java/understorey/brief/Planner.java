@@ -26,12 +26,14 @@ import understorey.plan.Companion;
 import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.scene.chart.VisitFigure;
 import understorey.season.AssumedWood;
 import understorey.season.DayRanking;
 import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
 import understorey.visit.Safety;
+import understorey.visit.WeatherHour;
 import understorey.visit.SkyDays;
 
 /** Plans a trip that is ready for its audience, stage by stage. */
@@ -69,9 +71,10 @@ public final class Planner {
         List<Advice> findings = clock.round(findings(day, wood, season, timed, order, safety, story));
 
         Drawings drawings = new Drawings(day, order, timed);
+        List<WeatherHour> weather = day.sky().hours(day.hours().arrive(), day.hours().leave());
+        List<VisitFigure.Event> events = VisitEvents.of(day, order, weather);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
-                carried(trip.companions(), companionBags), flowering(day), day.sky().hours(day.hours().arrive(), day.hours().leave()),
-                drawings.places(), drawings.visit(), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
+                carried(trip.companions(), companionBags), flowering(day), weather, drawings.places(), events, drawings.visit(events), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
     }
 
     /** The date that the {@link #brief} of a trip plans. */

@@ -18,7 +18,8 @@ public sealed interface Fact {
     enum Word implements Fact {
         EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
         LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
-        COVER_BY_FOCAL_LENGTH, SPOTS_NORTH_UP, NORTH, NO_WALK,
+        CIVIL_DAWN, CIVIL_DUSK, HEAD_TORCH_OFF, HEAD_TORCH_ON, SUNRISE_EVENT, SUNSET_EVENT, SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE,
+        CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH, SPOTS_NORTH_UP, NORTH, NO_WALK,
         LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
     }
 
@@ -92,25 +93,14 @@ public sealed interface Fact {
     record PlannedFocalLength(@In(Measure.MILLIMETRES) double focal) implements Fact {
     }
 
-    record CivilDawn(ZonedDateTime time) implements Fact {
+    /** Something and when it happens. */
+    record Timed(Fact what, ZonedDateTime time) implements Fact {
     }
 
-    record CivilDusk(ZonedDateTime time) implements Fact {
+    record SunAt(String place) implements Fact {
     }
 
-    record HeadTorchOff(ZonedDateTime time) implements Fact {
-    }
-
-    record HeadTorchOn(ZonedDateTime time) implements Fact {
-    }
-
-    record SunReaches(String place, ZonedDateTime time) implements Fact {
-    }
-
-    record SunLeaves(String place, ZonedDateTime time) implements Fact {
-    }
-
-    record LeaveLastSpotBy(ZonedDateTime time) implements Fact {
+    record SunOff(String place) implements Fact {
     }
 
     record ClearsSkyline(ZonedDateTime time) implements Fact {

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
-import understorey.advice.LightAdvice;
 import understorey.advice.TripAdvice;
 import understorey.advice.VisitAdvice;
 import understorey.light.Outlook.Grade;
@@ -198,27 +197,6 @@ class WhenDecisionsTest {
                     """);
             assertFalse(middle(brief, "Drop").isBefore(LocalTime.of(8, 0)), brief.order().legs().toString());
             assertTrue(brief.day().drops().at(middle(brief.shot("Drop").time())) > 0.5);
-        }
-
-        /** Soft light comes with the rain, but an expert keeps lens and flowers dry: after it, or before. */
-        @ParameterizedTest
-        @ValueSource(strings = {", light: [soft]", ""})
-        void keepsOutOfTheRain(String wish) throws IOException {
-            Brief brief = planned(folder, WOOD, FULL_BAG, visit("06:40", "10:00"), SHOWER,
-                    "shots: [{name: Carpet, subject: ramsons, role: opening" + wish + "}]\n");
-            Interval time = brief.shot("Carpet").time();
-            assertFalse(time.from().toLocalTime().isBefore(LocalTime.of(8, 0)) && time.to().toLocalTime().isAfter(LocalTime.of(7, 0)),
-                    time.toString());
-        }
-
-        /** Somebody who has only that hour is told. */
-        @ParameterizedTest
-        @ValueSource(strings = {"soft", "after-rain"})
-        void gradesAStartInTheRainLowerAndSaysWhy(String wish) throws IOException {
-            Brief brief = planned(folder, WOOD, FULL_BAG, visit("07:00", "07:50"), SHOWER,
-                    "shots: [{name: Carpet, subject: ramsons, role: opening, light: [" + wish + "]}]\n");
-            assertEquals(Grade.POOR, brief.shot("Carpet").outlook().grade(), brief.shot("Carpet").outlook().toString());
-            assertEquals(2, Samples.the(LightAdvice.RainFalls.class, brief.shot("Carpet").outlook().because()).amount(), 1e-9);
         }
 
         @Test

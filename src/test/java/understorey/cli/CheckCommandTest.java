@@ -35,17 +35,16 @@ class CheckCommandTest {
                 a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Friday 23 April 2027.
                 a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
                 a-weekend-for-the-anemones: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
-                a-weekend-for-the-anemones: note: “One flower before it closes” is a compromise: light, wind or hand-holding does not allow the shutter speed it needs.
-                a-weekend-for-the-anemones: note: The first picture starts at 19:40: you can arrive up to 31 min later, at 19:31.
                 a-weekend-for-the-anemones: note: The story has no “detail” picture.
                 a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
+                a-weekend-for-the-anemones: note: 3 pictures face the same way (about 293°): turn around for one.
                 anemones-under-the-beeches: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
                 anemones-under-the-beeches: note: The story has no “detail” picture.
                 anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
                 paper-stars-on-red-sand: note: Pink-and-white everlasting: 24 % chance of full flower on this day. Better from 25 August to 5 September: up to 35 %.
                 paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
                 paper-stars-on-red-sand: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
-                4 trips: 0 errors, 0 warnings, 13 notes
+                4 trips: 0 errors, 0 warnings, 12 notes
                 """), Run.of("check", plans));
     }
 

@@ -94,7 +94,7 @@ class SiteBuildTest {
     /** Trips of one day are in the order of their names. */
     @Test
     void leadsFromEachPlanToItsNeighboursAlsoWhenItIsBuiltAlone() throws IOException {
-        Files.writeString(templates.resolve("plan.ftlh"), "${(page.previous.name)!\"none\"} | ${(page.next.text)!\"none\"}");
+        Files.writeString(templates.resolve("plan.ftl"), "${(page.previous.name)!\"none\"} | ${(page.next.text)!\"none\"}");
         List<Page> whole = build(2, (turn, pages) -> true).pages().get(2);
         assertEquals("8 May, Trip b | ../d/index.html", whole.get(0).content());
         assertEquals(whole, build(home.resolve("c.yaml"), 2, (turn, pages) -> true).pages().get(0));

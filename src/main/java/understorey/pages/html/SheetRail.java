@@ -9,6 +9,7 @@ import understorey.brief.Brief;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 
 /**
@@ -41,6 +42,9 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     private static final double BETWEEN_LABELS = 1.8;
     private static final int TIME_LETTERS = 6;
 
+    private record Event(ZonedDateTime time, String name) {
+    }
+
     private record Scale(ZonedDateTime from, ZonedDateTime to) {
 
         double at(ZonedDateTime time) {
@@ -49,9 +53,9 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
         }
     }
 
-    static SheetRail of(Brief brief) {
+    static SheetRail of(Brief brief, Sentences sentences) {
         RunningOrder order = brief.order();
-        List<VisitEvents.Event> events = VisitEvents.of(brief);
+        List<Event> events = brief.events().stream().map(event -> new Event(event.time(), sentences.of(event.what()))).toList();
         ZonedDateTime from = events.isEmpty() || order.arrive().isBefore(events.get(0).time()) ? order.arrive() : events.get(0).time();
         Scale scale = new Scale(from, order.leave().isBefore(order.back()) ? order.back() : order.leave());
         List<Label> labels = labels(events, scale);
@@ -103,7 +107,7 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
      * Labels begin at their ticks, and end there near the right edge. Each is in the first free row, the outer ones first, so
      * that a line to a tick rarely crosses a label.
      */
-    private static List<Label> labels(List<VisitEvents.Event> events, Scale scale) {
+    private static List<Label> labels(List<Event> events, Scale scale) {
         int ends = firstEnd(events, scale);
         Rows rows = new Rows(new ArrayList<>());
         List<Label> labels = new ArrayList<>();
@@ -119,7 +123,7 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     }
 
     /** The first event whose label would run off the rail, or lies in the way of such a label. */
-    private static int firstEnd(List<VisitEvents.Event> events, Scale scale) {
+    private static int firstEnd(List<Event> events, Scale scale) {
         int first = events.size();
         double left = 100 + BETWEEN_LABELS;
         for (int i = events.size() - 1; i >= 0 && scale.at(events.get(i).time()) > 50; i--) {
@@ -132,11 +136,11 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
         return first;
     }
 
-    private static double width(VisitEvents.Event event) {
+    private static double width(Event event) {
         return LETTER * (TIME_LETTERS + event.name().length()) + BETWEEN_LABELS;
     }
 
-    private static Label label(VisitEvents.Event event, double at, int row, boolean end) {
+    private static Label label(Event event, double at, int row, boolean end) {
         return new Label(percent(at), row, percent(end ? 100 - at : at), end, Dates.clock(event.time()), event.name());
     }
 

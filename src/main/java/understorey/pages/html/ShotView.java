@@ -29,6 +29,7 @@ import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
+import understorey.plan.Orientation;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
 import static understorey.pages.words.Words.ifKnown;
@@ -65,7 +66,7 @@ public record ShotView(int number, String name, String role, String rank, String
                        @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, TableView otherLight, TableView tried,
-                       List<Row> companions, List<Row> defaults, List<String> bearings, ShotLightView light, @Nullable CoverView cover,
+                       List<Row> companions, List<Row> defaults, List<String> bearings, boolean portrait, ShotLightView light, @Nullable CoverView cover,
                        @Nullable String notes, @Nullable String otherwise,
                        @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
                        @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
@@ -106,7 +107,7 @@ public record ShotView(int number, String name, String role, String rank, String
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
                 said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest, ComposeWords.of(written.compose()),
                 trouble(brief.composition(shot), sentences), SettingsColumns.ifTheLightDiffers(shot).view("", wording),
-                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), ShotLightView.of(shot, sentences), cover,
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), intent.orientation() == Orientation.PORTRAIT, ShotLightView.of(shot, sentences), cover,
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
                 ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),

@@ -155,7 +155,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         return new Back(percent(back.left()), percent(back.width()), percent(end), end > LATE, says);
     }
 
-    private static Event event(VisitFigure.Event event) {
+    private static Event event(VisitFigure.Named event) {
         return new Event(percent(event.at()), event.name(), anchor("d", event.screen()) + " " + anchor("m", event.phone()) + " "
                 + anchor("p", event.paper()), rows(event.screen().row(), event.phone().row(), event.paper().row()));
     }

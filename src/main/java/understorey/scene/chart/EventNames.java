@@ -19,7 +19,7 @@ final class EventNames {
     private static final double NARROWER = 0.82;
 
     private final Wording words;
-    private final List<VisitFigure.Event> events = new ArrayList<>();
+    private final List<VisitFigure.Named> events = new ArrayList<>();
     private final List<Double> screen = new ArrayList<>();
     private final List<Double> phone = new ArrayList<>();
     private final List<Double> paper = new ArrayList<>();
@@ -32,7 +32,7 @@ final class EventNames {
     void add(double at, Fact fact) {
         String name = words.of(fact);
         double width = Lettering.width(name) * NARROWER;
-        events.add(new VisitFigure.Event(at, name, lane(screen, at * SCREEN, SCREEN, width), lane(phone, at * PHONE, PHONE, width),
+        events.add(new VisitFigure.Named(at, name, lane(screen, at * SCREEN, SCREEN, width), lane(phone, at * PHONE, PHONE, width),
                 lane(paper, at * PAPER, PAPER, width)));
     }
 
@@ -55,7 +55,7 @@ final class EventNames {
         return new VisitFigure.Lane(row, anchor);
     }
 
-    List<VisitFigure.Event> events() {
+    List<VisitFigure.Named> events() {
         return List.copyOf(events);
     }
 

@@ -31,7 +31,7 @@ import understorey.visit.Place;
  * @param says   the same in sentences
  */
 public record VisitFigure(ZonedDateTime from, ZonedDateTime to, List<Row> rows, @Nullable Stretch back, VisitLight light,
-                          List<Event> events, Lanes lanes, String says) {
+                          List<Named> events, Lanes lanes, String says) {
 
     private static final int HALF_HOUR = 30;
 
@@ -51,8 +51,12 @@ public record VisitFigure(ZonedDateTime from, ZonedDateTime to, List<Row> rows, 
     public record Row(int number, List<Stretch> windows, List<Task> tasks) {
     }
 
-    /** Something that happens during the visit, and where its name stands on each medium. */
-    public record Event(double at, String name, Lane screen, Lane phone, Lane paper) {
+    /** Something that happens during the visit. */
+    public record Event(ZonedDateTime time, Fact what) {
+    }
+
+    /** An event's name, and where it stands on each medium. */
+    public record Named(double at, String name, Lane screen, Lane phone, Lane paper) {
     }
 
     /** A row of names, and which part of the name is at its event. */
@@ -77,9 +81,10 @@ public record VisitFigure(ZonedDateTime from, ZonedDateTime to, List<Row> rows, 
      * The figure.
      *
      * @param taken    in the order taken; not empty
+     * @param events   in order of time
      * @param expected EV on the ground at a place under the sky expected; not a number where the sky is unknown
      */
-    public static Wordless of(Day day, RunningOrder order, List<Taken> taken, ToDoubleFunction<LightAt> expected) {
+    public static Wordless of(Day day, RunningOrder order, List<Taken> taken, List<Event> events, ToDoubleFunction<LightAt> expected) {
         ZonedDateTime from = before(order.arrive());
         ZonedDateTime to = after(order.leave().isAfter(order.back()) ? order.leave() : order.back());
         Scale scale = new Scale(from, to);
@@ -89,7 +94,8 @@ public record VisitFigure(ZonedDateTime from, ZonedDateTime to, List<Row> rows, 
         VisitLight light = VisitLight.of(day, taken, scale, expected);
         return words -> {
             EventNames names = new EventNames(words);
-            VisitEvents.of(day, order, scale::holds).forEach(event -> names.add(scale.at(event.time()), event.fact()));
+            events.stream().filter(event -> scale.holds(event.time())).forEach(event -> names.add(scale.at(event.time()),
+                    new Fact.Timed(event.what(), event.time())));
             return new VisitFigure(from, to, rows, back, light, names.events(), names.lanes(), words.of(says(order, taken)));
         };
     }

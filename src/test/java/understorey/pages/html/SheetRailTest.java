@@ -10,6 +10,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
+import understorey.pages.words.Sentences;
+import understorey.scene.Fact;
+import understorey.scene.chart.VisitFigure;
 import understorey.pages.Briefs;
 import understorey.pages.Trips;
 import understorey.plan.Shot;
@@ -26,7 +29,7 @@ class SheetRailTest {
         briefs.add(Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), many, LocalTime.of(4, 0), LocalTime.of(21, 0), List.of())));
         for (Brief brief : briefs) {
             double end = -0.01;
-            List<SheetRail.Mark> blocks = SheetRail.of(brief).blocks();
+            List<SheetRail.Mark> blocks = SheetRail.of(brief, Sentences.builtIn()).blocks();
             assertEquals(brief.order().shooting().stream().map(leg -> String.valueOf(brief.shot(leg.shot()).number())).toList(),
                     blocks.stream().map(SheetRail.Mark::text).toList());
             for (SheetRail.Mark block : blocks) {
@@ -43,7 +46,7 @@ class SheetRailTest {
     void letsNoTwoLabelsMeet() {
         int second = 0;
         for (Brief brief : Briefs.all()) {
-            List<SheetRail.Label> labels = SheetRail.of(brief).events();
+            List<SheetRail.Label> labels = SheetRail.of(brief, Sentences.builtIn()).events();
             for (SheetRail.Label one : labels) {
                 second += one.row() > 0 ? 1 : 0;
                 for (SheetRail.Label other : labels) {
@@ -72,11 +75,11 @@ class SheetRailTest {
     void showsEventsOfTheVisitAloneInOrder() {
         int torches = 0;
         for (Brief brief : Briefs.all()) {
-            ZonedDateTime last = brief.order().arrive().minusMinutes(20);
-            for (VisitEvents.Event event : VisitEvents.of(brief)) {
+            ZonedDateTime last = brief.order().arrive().minusMinutes(30);
+            for (VisitFigure.Event event : brief.events()) {
                 assertTrue(!event.time().isBefore(last) && !event.time().isAfter(brief.order().leave()), event.toString());
                 last = event.time();
-                torches += event.name().contains("head torch off") ? 1 : 0;
+                torches += event.what() == Fact.Word.HEAD_TORCH_OFF ? 1 : 0;
             }
         }
         assertTrue(torches > 0);

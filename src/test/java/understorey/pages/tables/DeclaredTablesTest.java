@@ -63,7 +63,7 @@ class DeclaredTablesTest {
                     assertEquals(columns, count(CELL.matcher(row)), row);
                     rows++;
                 }
-                for (String line : templates.fill("table.md.ftl", new Shown(table)).lines().filter(line -> line.startsWith("|")).toList()) {
+                for (String line : templates.fill("markdown-table.ftl", new Shown(table)).lines().filter(line -> line.startsWith("|")).toList()) {
                     assertEquals(columns + 1, count(BAR.matcher(line)), line);
                 }
             }
@@ -92,7 +92,7 @@ class DeclaredTablesTest {
         Table<TimedShot> before = new Table<>(List.of(number), brief.timed());
         Table<TimedShot> after = new Table<>(List.of(number, height), brief.timed());
         String html = templates().fill("table.ftlh", new Shown(after.view("Pictures", WORDING)));
-        String markdown = templates().fill("table.md.ftl", new Shown(after.view("Pictures", WORDING)));
+        String markdown = templates().fill("markdown-table.ftl", new Shown(after.view("Pictures", WORDING)));
         assertTrue(html.contains("<th class=\"num\" scope=\"col\">Lens height</th></tr>") && html.contains("<td class=\"num\">1.5\u00a0m</td>"), html);
         assertTrue(markdown.contains("| Picture | Lens height |\n|--:|--:|\n| 1 | 1.5\u00a0m |"), markdown);
         assertTrue(Json.document(after).contains("\"lens_height_m\": [1.5,"));
@@ -147,8 +147,8 @@ class DeclaredTablesTest {
     }
 
     private Templates templates() throws IOException {
-        Files.writeString(folder.resolve("table.ftlh"), "<#import \"parts.ftlh\" as parts><@parts.table of=page.table label=\"Table\" />");
-        Files.writeString(folder.resolve("table.md.ftl"), "<#ftl output_format=\"Markdown\">\n<#import \"parts.md.ftl\" as parts>\n<@parts.table of=page.table />\n");
+        Files.writeString(folder.resolve("table.ftlh"), "<#import \"html.ftlh\" as d><@d.table of=page.table label=\"Table\" />");
+        Files.writeString(folder.resolve("markdown-table.ftl"), "<#ftl output_format=\"Markdown\">\n<#import \"markdown.ftl\" as d>\n<@d.table of=page.table />\n");
         return new Templates(folder);
     }
 

@@ -1,0 +1,54 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static understorey.brief.SmallTrip.FULL_BAG;
+import static understorey.brief.SmallTrip.WOOD;
+import static understorey.brief.SmallTrip.planned;
+import static understorey.brief.SmallTrip.visit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import understorey.Samples;
+import understorey.advice.LightAdvice;
+import understorey.light.Outlook.Grade;
+import understorey.sky.Interval;
+
+/** What someone with twenty years of practice does in the rain. All of it is common practice, no source. */
+class RainDecisionsTest {
+
+    private static final String SHOWER = """
+            forecast:
+              - {time: "03:00", temperature: 10 °C, dew_point: 3 °C, wind: 3 m/s, gust: 5 m/s, cloud: 7, rain: 0 mm}
+              - {time: "07:00", temperature: 10 °C, dew_point: 8 °C, wind: 2 m/s, gust: 4 m/s, cloud: 8, rain: 2 mm}
+              - {time: "08:00", temperature: 12 °C, dew_point: 8 °C, wind: 1 m/s, gust: 2 m/s, cloud: 6, rain: 0 mm}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    /** Soft light comes with the rain, but an expert keeps lens and flowers dry: after it, or before. */
+    @ParameterizedTest
+    @ValueSource(strings = {", light: [soft]", ""})
+    void keepsOutOfTheRain(String wish) throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("06:40", "10:00"), SHOWER,
+                "shots: [{name: Carpet, subject: ramsons, role: opening" + wish + "}]\n");
+        Interval time = brief.shot("Carpet").time();
+        assertFalse(time.from().toLocalTime().isBefore(LocalTime.of(8, 0)) && time.to().toLocalTime().isAfter(LocalTime.of(7, 0)),
+                time.toString());
+    }
+
+    /** Somebody who has only that hour is told. */
+    @ParameterizedTest
+    @ValueSource(strings = {"soft", "after-rain"})
+    void gradesAStartInTheRainLowerAndSaysWhy(String wish) throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("07:00", "07:50"), SHOWER,
+                "shots: [{name: Carpet, subject: ramsons, role: opening, light: [" + wish + "]}]\n");
+        assertEquals(Grade.POOR, brief.shot("Carpet").outlook().grade(), brief.shot("Carpet").outlook().toString());
+        assertEquals(2, Samples.the(LightAdvice.RainFalls.class, brief.shot("Carpet").outlook().because()).amount(), 1e-9);
+    }
+}
