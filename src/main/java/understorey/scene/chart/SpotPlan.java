@@ -18,16 +18,16 @@ import understorey.visit.GroundPlan;
 /** The spots of a wood as a small plan to scale, north up, with the walks of the day and their lengths as the crow flies. */
 public final class SpotPlan {
 
-    private static final double WIDTH = 720;
-    private static final double HIGHEST = 320;
+    private static final double WIDTH = 352;
+    private static final double HIGHEST = 250;
     private static final double MARGIN = 44;
     private static final double FOOT = 44;
     private static final double DOT = 5;
     /** Nothing is drawn larger than this, px a metre. */
     private static final double LARGEST = 2;
-    private static final double LONGEST_BAR = 240;
+    private static final double LONGEST_BAR = 120;
     private static final double CROWDED = 34;
-    private static final double FARTHEST = 240;
+    private static final double FARTHEST = 160;
     private static final int DIRECTIONS = 24;
 
     private final GroundPlan plan;
