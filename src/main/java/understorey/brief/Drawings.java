@@ -14,15 +14,23 @@ import understorey.scene.chart.DayLightChart;
 import understorey.scene.chart.OrderChart;
 import understorey.scene.chart.SkylineChart;
 import understorey.scene.chart.SpotPlan;
+import understorey.scene.sketch.Air;
+import understorey.scene.sketch.DistanceScale;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.ViewfinderSketch;
 import understorey.visit.Day;
 import understorey.visit.GroundPlan;
 import understorey.visit.Place;
+import understorey.weather.Likelihood;
+import understorey.weather.Mist;
 
 /** The drawings of a plan. */
 final class Drawings {
+
+    /** Share of the ground in sun from which shadows are drawn, and the most cloud: our choice, by eye. */
+    private static final double SUNLIT_SHARE = 0.02;
+    private static final double SUNLIT_OKTA = 4;
 
     private final Day day;
     private final Site site;
@@ -45,14 +53,23 @@ final class Drawings {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         if (fit == null || settings == null) {
-            return new PlannedShot(shot, null, null);
+            return new PlannedShot(shot, null, null, null);
         }
         Spot spot = site.spot(shot.intent().shot().spot());
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
-                light.aboveSkyline() ? light.sun() : null);
-        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup));
+                light.aboveSkyline() ? light.sun() : null, air(shot));
+        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), DistanceScale.of(setup));
+    }
+
+    /** Mist counts when it is likely at the start, sun when it reaches a part of the ground under at most half a sky of cloud. */
+    private Air air(TimedShot shot) {
+        LightAt light = shot.light();
+        Double okta = day.sky().okta(light.sun().time());
+        Mist mist = day.places().get(0).mist();
+        return new Air(mist.likelihood() == Likelihood.HIGH && mist.stands() != null && mist.stands().contains(light.sun().time()),
+                light.aboveSkyline() && light.fleckShare() >= SUNLIT_SHARE && okta != null && okta <= SUNLIT_OKTA);
     }
 
     List<SpotLight> places() {

@@ -19,7 +19,7 @@ public sealed interface Fact {
         EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
         LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
         RUNNING_ORDER, WALK_BACK, SPOTS_NORTH_UP, NORTH, NO_WALK,
-        LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
+        LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, TONE_IS_COVER, MIST_DRAWN, SHADOWS_DRAWN
     }
 
     /** Two sentences. */
@@ -246,7 +246,22 @@ public sealed interface Fact {
     record Flowers(Fact density) implements Fact {
     }
 
-    record FlowersThinned(Fact density, @In(Measure.SHARE) double share) implements Fact {
+    record HeadsDrawnTo(@In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record SomeHeadsDrawnTo(@In(Measure.SHARE) double share, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record FocusAt(@In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record WideAt(@In(Measure.METRES) double width, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record Towards(@In(Measure.COMPASS) double compass, @In(Measure.BEARING) double bearing) implements Fact {
+    }
+
+    record ScaleOf(@In(Measure.METRES) double focus, Fact sharp) implements Fact {
     }
 
     /** Sentences in their order. */

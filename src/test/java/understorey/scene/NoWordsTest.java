@@ -110,7 +110,7 @@ class NoWordsTest {
     }
 
     private static Stream<Scene> scenes(PlannedShot shot) {
-        return Stream.of(shot.sketch(), shot.sideView());
+        return Stream.of(shot.sketch(), shot.sideView(), shot.scale());
     }
 
     private static List<Path> classes() {

@@ -48,6 +48,7 @@ import understorey.scene.Drawing;
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
  * @param sketchAgain the sketch once more on the same page, without its marks
+ * @param sketchScaled the sketch once more, with distances at its right and bearings below
  */
 public record ShotView(int number, String name, String role, String subject, String spot, @Nullable String time,
                        String verdict, List<Row> facts, @Nullable String camera, @Nullable String fNumber,
@@ -62,6 +63,7 @@ public record ShotView(int number, String name, String role, String subject, Str
                        @Nullable String notes, @Nullable String otherwise,
                        @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
                        @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
+                       @Nullable TemplateHTMLOutputModel sketchScaled,
                        @Nullable TemplateHTMLOutputModel sideView, @Nullable String sketchSays, @Nullable String sideViewSays) {
 
     /** One lens of the bag on this picture. */
@@ -106,6 +108,8 @@ public record ShotView(int number, String name, String role, String subject, Str
                 ifKnown(prose.html(written.otherwise()), Templates::html),
                 ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
                 ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
+                sketch == null ? null : ifKnown(planned.scale(), scene -> Templates.html(Svg.framed(scene.drawing(sentences::of),
+                        "scale" + shot.number(), sketch, sketchId))),
                 ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),
                 ifKnown(sketch, Drawing::says), ifKnown(sideView, Drawing::says));
     }
