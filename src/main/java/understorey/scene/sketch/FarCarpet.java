@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import understorey.optics.FlowerLayer;
 import understorey.scene.Drawing.Glyph;
 import understorey.scene.Drawing.Mark;
@@ -30,12 +31,25 @@ final class FarCarpet {
     private static final double DISSOLVED = 2.5;
     private static final int STRIPS = 60;
     private static final int MOST_DRIFTS = 340;
-    /** Spots of a drift, their diameter and the height of the drift, in parts of {@value FlowerHead#WIDTH} of its width. */
-    private static final int SPOTS = 16;
-    private static final double SPOT = 0.5;
-    private static final double HEIGHT = 2.8;
+    /** Spots of a drift: more where the carpet is dense. */
+    private static final int FEWEST_SPOTS = 14;
+    private static final int MOST_SPOTS = 48;
+    /** Diameter of the spots of a drift and its height, in parts of {@value FlowerHead#WIDTH} of its width. */
+    private static final double SPOT = 0.42;
+    private static final double HEIGHT = 3;
     /** Cover up to which spots are drawn; what is thicker is a wash. */
     private static final double MOST_COVER = 0.7;
+
+    /**
+     * Ground from side to side.
+     *
+     * @param widePx   a little more than the frame
+     * @param size     step of the diameter of its spots
+     * @param diameter of its spots, px
+     * @param wanted   spots that its stems make
+     */
+    private record Strip(double aheadM, double thickM, double widePx, int size, double diameter, double wanted) {
+    }
 
     private final Setup setup;
     private final Perspective perspective;
@@ -46,7 +60,7 @@ final class FarCarpet {
     private final double meanM;
     private final Map<Integer, List<Point>> drifts = new TreeMap<>();
     private final double[] petalsPx2;
-    private int placed;
+    private int spots = FEWEST_SPOTS;
 
     FarCarpet(Setup setup, double stemsPerM2, Perspective perspective, Bloom bloom, Seed seed, Carpet near) {
         this.setup = setup;
@@ -79,19 +93,18 @@ final class FarCarpet {
         if (fromM >= FlowerLayer.FAR_M || perspective.depthM(FlowerLayer.FAR_M, meanM) < 0.1 || top > perspective.height) {
             return List.of();
         }
-        double ahead = fromM;
-        for (int strip = 0; strip < STRIPS && ahead < FlowerLayer.FAR_M && placed < MOST_DRIFTS; strip++) {
-            double thick = Math.min(thick(ahead), FlowerLayer.FAR_M - ahead);
-            strip(strip, ahead, thick);
-            ahead += thick;
-        }
+        List<Strip> strips = strips();
+        double wanted = strips.stream().mapToDouble(Strip::wanted).sum();
+        spots = (int) Math.max(FEWEST_SPOTS, Math.min(MOST_SPOTS, wanted / MOST_DRIFTS));
+        double share = Math.min(1.0 / spots, MOST_DRIFTS / Math.max(1, wanted));
+        IntStream.range(0, strips.size()).forEach(i -> place(i, strips.get(i), share));
         List<Mark> marks = new ArrayList<>();
         double bottom = Math.min(perspective.height, y(fromM, setup.lowM()));
         if (perspective.aboveM() > setup.highM() && bottom - Math.max(0, top) > 2) {
             marks.add(wash(Math.max(0, top), bottom));
         }
         if (!drifts.isEmpty()) {
-            marks.add(new Glyph(Motif.DRIFT.id, List.of(new Spots("petal-dot", SPOT, spots()))));
+            marks.add(new Glyph(Motif.DRIFT.id, List.of(new Spots("petal-dot", SPOT, placesInADrift()))));
             drifts.forEach((size, at) -> marks.add(new Stamps(Motif.DRIFT.id, Math.pow(STEP, size) / SPOT * FlowerHead.WIDTH, 1, at)));
         }
         return marks;
@@ -108,33 +121,45 @@ final class FarCarpet {
         return bloom.spot(setup.headM() * perspective.pxPerM(perspective.depthM(ahead, meanM)));
     }
 
-    private void strip(int strip, double ahead, double thick) {
-        double middle = ahead + thick / 2;
-        double depth = perspective.depthM(middle, meanM);
-        double spot = spot(middle);
-        double blur = setup.focus().sharp(depth) ? 0 : setup.focus().blurShare(depth) * perspective.width;
-        if (spot < LEAST_PX || blur > DISSOLVED * spot
-                || FlowerLayer.cover(bloom.seenM2(stemsPerM2), perspective.sineAt(y(middle, meanM))) < LEAST_COVER) {
-            return;
+    /** Those in the frame whose spots can be seen, near ones first. */
+    private List<Strip> strips() {
+        List<Strip> strips = new ArrayList<>();
+        double ahead = fromM;
+        for (int i = 0; i < STRIPS && ahead < FlowerLayer.FAR_M; i++) {
+            double thick = Math.min(thick(ahead), FlowerLayer.FAR_M - ahead);
+            double middle = ahead + thick / 2;
+            double depth = perspective.depthM(middle, meanM);
+            double spot = spot(middle);
+            double y = y(middle, meanM);
+            double blur = setup.focus().sharp(depth) ? 0 : setup.focus().blurShare(depth) * perspective.width;
+            if (spot >= LEAST_PX && blur <= DISSOLVED * spot && perspective.inFrame(1, y, HEIGHT / SPOT * spot)
+                    && FlowerLayer.cover(bloom.seenM2(stemsPerM2), perspective.sineAt(y)) >= LEAST_COVER) {
+                double wide = perspective.width + 4 * spot;
+                int size = (int) Math.round(Math.log(spot) / Math.log(STEP));
+                double diameter = Math.pow(STEP, size);
+                double stems = stemsPerM2 * thick * wide / perspective.pxPerM(depth);
+                double area = Math.max(1, y(ahead, meanM) - y(ahead + thick, meanM)) * wide;
+                double most = -Math.log(1 - MOST_COVER) * area / (Math.PI / 4 * diameter * diameter);
+                strips.add(new Strip(ahead, thick, wide, size, diameter, Math.min(most, stems * spot * spot / (diameter * diameter))));
+            }
+            ahead += thick;
         }
-        double wide = perspective.width + 4 * spot;
-        double stems = stemsPerM2 * thick * wide / perspective.pxPerM(depth);
-        double area = Math.max(1, y(ahead, meanM) - y(ahead + thick, meanM)) * wide;
-        int size = (int) Math.round(Math.log(spot) / Math.log(STEP));
-        double diameter = Math.pow(STEP, size);
-        double most = -Math.log(1 - MOST_COVER) * area / (Math.PI / 4 * diameter * diameter);
-        int number = (int) (Math.min(most, stems * spot * spot / (diameter * diameter)) / SPOTS + seed.share(strip, 61));
-        List<Point> at = drifts.computeIfAbsent(size, any -> new ArrayList<>());
-        for (int i = 0; i < Math.min(number, MOST_DRIFTS - placed); i++) {
-            int index = strip * 509 + i;
-            double way = ahead + thick * seed.share(index, 63);
-            double y = y(way, setup.lowM() + seed.share(index, 64) * (setup.highM() - setup.lowM()));
-            if (y > -HEIGHT * diameter / SPOT && y < perspective.height + HEIGHT * diameter / SPOT) {
-                at.add(new Point(Math.round((i + seed.share(index, 62)) / number * wide - 2 * spot), Math.round(y)));
-                count(y, HEIGHT * diameter / SPOT, SPOTS * Math.PI / 4 * diameter * diameter * perspective.width / wide);
+        return strips;
+    }
+
+    private void place(int number, Strip strip, double share) {
+        int placed = (int) (strip.wanted() * share + seed.share(number, 61));
+        double high = HEIGHT * strip.diameter() / SPOT;
+        for (int i = 0; i < placed; i++) {
+            int index = number * 509 + i;
+            double y = y(strip.aheadM() + strip.thickM() * seed.share(index, 63),
+                    setup.lowM() + seed.share(index, 64) * (setup.highM() - setup.lowM()));
+            if (y > -high && y < perspective.height + high) {
+                drifts.computeIfAbsent(strip.size(), any -> new ArrayList<>()).add(new Point(
+                        Math.round((i + seed.share(index, 62)) / placed * strip.widePx() - 2 * strip.diameter()), Math.round(y)));
+                count(y, high, spots * Math.PI / 4 * strip.diameter() * strip.diameter() * perspective.width / strip.widePx());
             }
         }
-        placed += number;
     }
 
     /** What the petals that are drawn leave open of the stated cover, row by row. */
@@ -152,13 +177,13 @@ final class FarCarpet {
         return new Wash("petal-wash", top, bottom, thinned(stops));
     }
 
-    private List<Point> spots() {
-        List<Point> spots = new ArrayList<>();
-        for (int i = 0; i < SPOTS; i++) {
-            double x = ((i + seed.share(i, 65)) / SPOTS - 0.5) * FlowerHead.WIDTH;
-            spots.add(new Point(x, (seed.share(i, 66) - 0.5) * HEIGHT * 1.3));
+    private List<Point> placesInADrift() {
+        List<Point> places = new ArrayList<>();
+        for (int i = 0; i < spots; i++) {
+            double x = ((i + seed.share(i, 65)) / spots - 0.5) * FlowerHead.WIDTH;
+            places.add(new Point(x, (seed.share(i, 66) - 0.5) * HEIGHT * 1.3));
         }
-        return spots;
+        return places;
     }
 
     /** The ends, and stops that are far enough from the one before. */

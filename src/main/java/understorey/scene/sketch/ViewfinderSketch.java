@@ -149,7 +149,7 @@ public final class ViewfinderSketch {
         if (setup.subject().flowerAreaIndex() != null && !setup.close() && perspective.aboveM() > setup.highM()) {
             says.add(Fact.Word.TONE_IS_COVER);
         }
-        if (setup.air().mist()) {
+        if (setup.air().mist() && !setup.close()) {
             says.add(Fact.Word.MIST_DRAWN);
         }
         if (trunks.shadowed()) {

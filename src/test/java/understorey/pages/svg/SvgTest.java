@@ -112,6 +112,38 @@ class SvgTest {
         assertEquals("end", ((Element) texts.item(2)).getAttribute("text-anchor"));
     }
 
+    @Test
+    void paintedMarksBecomeGradientsMarkersAndShortPaths() throws Exception {
+        Drawing drawing = new Drawing(40, 30, "t", "s.", List.of(new Drawing.Palette("p", "#f0e0d0", List.of(
+                new Drawing.Wash("w", 0, 20, List.of(new Drawing.Stop(0, 0.25), new Drawing.Stop(1, 1))),
+                new Drawing.Glow("g", new Point(5, 6), 12),
+                new Drawing.Glyph("star", List.of(new Drawing.Spots("d", 3, List.of(new Point(0, 0), new Point(1, -2))))),
+                new Drawing.Stamps("star", 7.5, 0.4, List.of(new Point(10, 10), new Point(8, 13), new Point(9, 12))),
+                new Drawing.Curves("c", 2, List.of(List.of(new Point(1, 1), new Point(2, 4), new Point(5, 5), new Point(7, 5), new Point(6, 2)),
+                        List.of(new Point(0, 0), new Point(-1, 1), new Point(3, 3))))))));
+        Element svg = parsed(Svg.of(drawing, "x"));
+        assertEquals("--own:#f0e0d0", only(svg, "g").getAttribute("style"));
+        assertEquals("url(#x-g1)", only(svg, "rect").getAttribute("fill"));
+        assertEquals("x-g1", only(svg, "linearGradient").getAttribute("id"));
+        assertEquals("x-g2", only(svg, "radialGradient").getAttribute("id"));
+        assertEquals(".25", ((Element) svg.getElementsByTagName("stop").item(0)).getAttribute("stop-opacity"));
+        assertEquals("x-star", only(svg, "marker").getAttribute("id"));
+        NodeList paths = svg.getElementsByTagName("path");
+        assertEquals("M0 0h0m1-2h0", ((Element) paths.item(0)).getAttribute("d"));
+        Element stamps = (Element) paths.item(1);
+        assertEquals("M10 10l-2 3l1-1", stamps.getAttribute("d"));
+        assertEquals("7.5 .4 marker:url(#x-star)", stamps.getAttribute("stroke-width") + " " + stamps.getAttribute("opacity") + " " + stamps.getAttribute("style"));
+        assertEquals("M1 1q1 3 4 4 2 0 1-3m-6-2q-1 1 3 3", ((Element) paths.item(2)).getAttribute("d"));
+    }
+
+    @Test
+    void aScaledSketchShowsTheSharedOneInItsCorner() throws Exception {
+        Drawing sketch = new Drawing(48, 32, "t", "s.", List.of());
+        Drawing scale = new Drawing(60, 40, "t", "s.", List.of(new Drawing.Box("b", 50, 1, 2, 3)));
+        Element use = only(parsed(Svg.framed(scale, "y", sketch, "sketch7")), "use");
+        assertEquals("#sketch7 48 32", use.getAttribute("href") + " " + use.getAttribute("width") + " " + use.getAttribute("height"));
+    }
+
     private static Element only(Element svg, String tag) {
         NodeList found = svg.getElementsByTagName(tag);
         assertEquals(1, found.getLength(), tag);

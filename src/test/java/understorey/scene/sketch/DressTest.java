@@ -8,12 +8,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import understorey.Samples;
 import understorey.pages.Briefs;
+import understorey.pages.DrawingWords;
 import understorey.pages.templates.Templates;
+import understorey.plan.Role;
 import understorey.plan.Subject;
+import understorey.plan.Viewpoint;
+import understorey.scene.Drawing;
 
 /** The tones of a sketch in each dress of the pages, as the style gives them. */
 class DressTest {
@@ -77,6 +84,37 @@ class DressTest {
             if (before[1] > 0.1) {
                 double turned = Math.abs(before[0] - after[0]) * 360;
                 assertTrue(Math.min(turned, 360 - turned) < 12, subject.key());
+            }
+        }
+    }
+
+    /** A look that no rule of the style gives is drawn black. */
+    @Test
+    void everyLookOfASketchHasARule() {
+        String css = new Templates(null).text("marks.css");
+        Set<String> looks = new TreeSet<>();
+        for (Subject subject : Briefs.demo().subjects()) {
+            for (Samples.Picture picture : List.of(Samples.picture("1").of(subject).from(new Viewpoint.Height(1.5)).equivalent(50).tilt(10).sharp(2, 20),
+                    Samples.picture("2").of(subject).from(new Viewpoint.Height(0.2)).equivalent(20), Samples.picture("3").of(subject).role(Role.CLOSING))) {
+                Setup setup = Setups.inTheWood(picture, 0);
+                collect(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks(), looks);
+                collect(DistanceScale.of(setup).drawing(DrawingWords.BUILT_IN).marks(), looks);
+            }
+        }
+        looks.remove("words");
+        assertTrue(looks.size() > 35, looks.toString());
+        looks.forEach(look -> assertTrue(Pattern.compile("svg \\." + look + "[ ,]").matcher(css).find(), look));
+    }
+
+    private static void collect(List<Drawing.Mark> marks, Set<String> looks) {
+        for (Drawing.Mark mark : marks) {
+            if (mark instanceof Drawing.Palette palette) {
+                collect(palette.marks(), looks);
+            } else if (mark instanceof Drawing.Glyph glyph) {
+                collect(glyph.marks(), looks);
+            }
+            if (!(mark instanceof Drawing.Glyph) && !(mark instanceof Drawing.Stamps)) {
+                looks.add(mark.style());
             }
         }
     }

@@ -71,14 +71,14 @@ public final class SketchSheet {
 
     private void add(Drawing drawing, String name) {
         String svg = Svg.shared(drawing, "sketch" + (cells.size() + 1));
-        cells.add(String.format(Locale.ROOT, "<figure>%s<figcaption>%s, %.1f kB</figcaption></figure>", svg, name,
-                svg.getBytes(StandardCharsets.UTF_8).length / 1000.0));
+        cells.add(String.format(Locale.ROOT, "<figure>%s<figcaption>%s</figcaption></figure>", svg, name));
     }
 
     private String page(String look) throws IOException {
         String css = Files.readString(Path.of("templates/style.css")) + Files.readString(Path.of("templates/marks.css"))
                 + ("night".equals(look) ? Files.readString(Path.of("templates/night.css")) : "");
-        return "<!doctype html><meta charset=utf-8><style>" + css + "main{display:grid;grid-template-columns:repeat(3,1fr);gap:16px}"
+        return "<!doctype html><meta charset=utf-8><style>" + css + "main{display:grid;grid-template-columns:repeat(" + ("subjects".equals(look) ? 6 : 3) + ",1fr);gap:10px}"
+                + "figcaption{font-size:13px;line-height:16px}.subjects{max-width:none}"
                 + "svg.sketch{width:100%}</style><body class=\"" + look + "\"><main>" + String.join("\n", cells) + "</main>";
     }
 }
