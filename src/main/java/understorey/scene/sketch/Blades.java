@@ -17,7 +17,8 @@ import understorey.scene.Seed;
  */
 final class Blades {
 
-    private static final int MOST_BLADES = 72;
+    private static final int MOST_BLADES = 84;
+    private static final int LEAST_IN_STRIP = 4;
     private static final int MOST_STEMS = 60;
     private static final double STEM_PX = 9;
     private static final double STRIP = 0.12;
@@ -66,7 +67,7 @@ final class Blades {
                     break;
                 }
                 double wide = 2 * perspective.halfWidthM(depth) + lengthM;
-                int number = (int) Math.min(40, perM2 * wide * thick + seed.share(strip, 71));
+                int number = (int) Math.min(40, Math.max(LEAST_IN_STRIP, perM2 * wide * thick) + seed.share(strip, 71));
                 for (int i = 0; i < number; i++) {
                     int index = strip * 211 + i;
                     Blade blade = blade(index, (seed.share(index, 72) - 0.5) * wide, ahead + thick * seed.share(index, 73));
