@@ -18,6 +18,8 @@ record PetalTint(int rgb, boolean deep) {
     /** Relative luminance that pale and other petals are lifted to: three times the leaves of their palette, and more. */
     private static final double LEAST_PALE = 0.74;
     private static final double LEAST = 0.38;
+    /** Saturation from which a colour is vivid: our choice, by eye. */
+    private static final double VIVID = 0.7;
     private static final int WHITE = 0xF4F4EE;
     private static final int BITS = 0x1000000;
 
@@ -40,16 +42,25 @@ record PetalTint(int rgb, boolean deep) {
         };
     }
 
+    /** A vivid colour is brightened before it is mixed with white, so that red does not turn pink. */
     private static int lifted(int rgb, double least) {
-        int lifted = rgb;
+        int most = Math.max(rgb >> 16 & 0xFF, Math.max(rgb >> 8 & 0xFF, rgb & 0xFF));
+        int fewest = Math.min(rgb >> 16 & 0xFF, Math.min(rgb >> 8 & 0xFF, rgb & 0xFF));
+        double brighter = luminance(rgb) < least && fewest < (1 - VIVID) * most ? 255.0 / most : 1;
+        int lifted = mixed(rgb, brighter, 0);
         for (int step = 1; luminance(lifted) < least && step <= 100; step++) {
-            lifted = 0;
-            for (int shift = 16; shift >= 0; shift -= 8) {
-                int part = rgb >> shift & 0xFF;
-                lifted |= (int) Math.round(part + (255 - part) * step / 100.0) << shift;
-            }
+            lifted = mixed(rgb, brighter, step / 100.0);
         }
         return lifted;
+    }
+
+    private static int mixed(int rgb, double brighter, double white) {
+        int mixed = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            double part = brighter * (rgb >> shift & 0xFF);
+            mixed |= (int) Math.round(part + (255 - part) * white) << shift;
+        }
+        return mixed;
     }
 
     /** Relative luminance of an sRGB colour, 0 to 1: WCAG 2.1, after IEC 61966-2-1. */
