@@ -108,12 +108,12 @@ ${.data_model.prose(shot.notes)}
 </#if>
 <#if shot.sketchSays??>
 
-${shot.sketchSays} ${shot.sideViewSays}
+${shot.sketchSays} ${shot.sideViewSays}<#if shot.curveSays??> ${shot.curveSays}</#if>
 </#if>
 <@table of=shot.otherLight />
 </#macro>
 <#macro more shot>
-<#if shot.defaults?has_content || shot.more?has_content || shot.light.rows?has_content || shot.cover?? || (shot.tried.lines?size > 1)>
+<#if shot.defaults?has_content || shot.more?has_content || shot.light.rows?has_content || (shot.tried.lines?size > 1)>
 
 #### ${shot.number} ${shot.name}
 <#if shot.defaults?has_content>
@@ -123,7 +123,6 @@ ${shot.sketchSays} ${shot.sideViewSays}
 <@facts list=shot.light.rows />
 <@sentences list=shot.more />
 <@facts list=shot.companions />
-<#if shot.cover?? && (shot.cover.lenses.lines?size > 1)><@table of=shot.cover.lenses /></#if>
 <#if (shot.tried.lines?size > 1)><@table of=shot.tried /></#if>
 </#if>
 </#macro>

@@ -60,7 +60,7 @@ class HouseTest {
                     "packing", "scene", "scene.chart", "scene.sketch")),
             Map.entry("debrief", List.of("plan", "yaml", "reading", "light", "optics", "exposure", "brief")),
             Map.entry("pages", List.of("plan", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
-                    "exposure", "packing", "scene", "scene.chart", "brief", "debrief")),
+                    "exposure", "packing", "scene", "scene.chart", "scene.sketch", "brief", "debrief")),
             Map.entry("publish", List.of("pages")),
             Map.entry("cli", List.of("plan", "yaml", "reading", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order",
                     "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));

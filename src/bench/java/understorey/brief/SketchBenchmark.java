@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Trip;
 import understorey.scene.Drawing;
+import understorey.scene.sketch.Air;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.ViewfinderSketch;
@@ -39,7 +40,8 @@ public class SketchBenchmark {
             if (shot.fit().best() != null) {
                 double distanceM = shot.fit().best().distanceM();
                 setups.add(new Setup(shot.fit().best(), F_NUMBER, 0.5 * distanceM, 2 * distanceM, null,
-                        trip.site().canopyAt(trip.site().spot(shot.intent().shot().spot())), null, null));
+                        trip.site().canopyAt(trip.site().spot(shot.intent().shot().spot())), null, null,
+                        Air.CLEAR));
             }
         }
     }

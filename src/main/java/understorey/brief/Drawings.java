@@ -12,10 +12,11 @@ import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.scene.Scene;
 import understorey.scene.chart.CoverCurve;
-import understorey.scene.chart.DayLightChart;
 import understorey.scene.chart.SkylineChart;
 import understorey.scene.chart.SpotPlan;
 import understorey.scene.chart.VisitFigure;
+import understorey.scene.sketch.Air;
+import understorey.scene.sketch.DistanceScale;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.ViewfinderSketch;
@@ -23,9 +24,15 @@ import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.GroundPlan;
 import understorey.visit.Place;
+import understorey.weather.Likelihood;
+import understorey.weather.Mist;
 
 /** The drawings of a plan. */
 final class Drawings {
+
+    /** Share of the ground in sun from which shadows are drawn, and the most cloud: our choice, by eye. */
+    private static final double SUNLIT_SHARE = 0.02;
+    private static final double SUNLIT_OKTA = 4;
 
     private final Day day;
     private final Site site;
@@ -48,27 +55,28 @@ final class Drawings {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         if (fit == null || settings == null) {
-            return new PlannedShot(shot, null, null, null);
+            return new PlannedShot(shot, null, null, null, null);
         }
         Spot spot = site.spot(shot.intent().shot().spot());
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
-                light.aboveSkyline() ? light.sun() : null);
-        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
+                light.aboveSkyline() ? light.sun() : null, air(shot));
+        return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), DistanceScale.of(setup),
+                shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
+    }
+
+    /** Mist counts when it is likely at the start, sun when it reaches a part of the ground under at most half a sky of cloud. */
+    private Air air(TimedShot shot) {
+        LightAt light = shot.light();
+        Double okta = day.sky().okta(light.sun().time());
+        Mist mist = day.places().get(0).mist();
+        return new Air(mist.likelihood() == Likelihood.HIGH && mist.when() != null && mist.when().contains(light.sun().time()),
+                light.aboveSkyline() && light.fleckShare() >= SUNLIT_SHARE && okta != null && okta <= SUNLIT_OKTA);
     }
 
     List<SpotLight> places() {
-        return day.places().stream().map(place -> new SpotLight(place, dayLight(place), skyline(place))).toList();
-    }
-
-    private Scene dayLight(Place place) {
-        List<String> here = new ArrayList<>();
-        for (TimedShot shot : shots) {
-            here.add(shot.fitted().place() == place ? shot.intent().shot().name() : null);
-        }
-        return DayLightChart.of(place.light(), day.sun(), place.sunlit(), this::expected, order, here,
-                place.levelHorizon(), name(place));
+        return day.places().stream().map(place -> new SpotLight(place, skyline(place))).toList();
     }
 
     /** On the ground under the sky expected; not a number where the sky is unknown. */

@@ -4,5 +4,5 @@ import understorey.scene.Scene;
 import understorey.visit.Place;
 
 /** The light at a place, with its drawings. */
-public record SpotLight(Place place, Scene dayLight, Scene skyline) {
+public record SpotLight(Place place, Scene skyline) {
 }

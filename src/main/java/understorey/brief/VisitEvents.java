@@ -45,8 +45,8 @@ final class VisitEvents {
         SunDay sun = day.sun();
         visit.add(sun.civilDawn(), Word.CIVIL_DAWN);
         visit.add(day.headTorch().until(), Word.HEAD_TORCH_OFF);
-        visit.add(sun.sunrise(), Word.SUNRISE_EVENT);
-        visit.add(sun.sunset(), Word.SUNSET_EVENT);
+        visit.add(sun.sunrise(), Word.SUNRISE);
+        visit.add(sun.sunset(), Word.SUNSET);
         visit.add(day.headTorch().from(), Word.HEAD_TORCH_ON);
         visit.add(sun.civilDusk(), Word.CIVIL_DUSK);
         visit.sunlit(Interval::from, sun.sunrise(), Word.SUN_ABOVE_SKYLINE, Fact.SunAt::new);

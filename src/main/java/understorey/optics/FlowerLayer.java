@@ -30,6 +30,16 @@ public record FlowerLayer(double headsM, double areaIndex, double farM) {
         return new FlowerLayer(headsM, areaIndex, FAR_M);
     }
 
+    /**
+     * Share of the ground that petals hide from a look: 1 − exp(−P / sin θ), 0 to 1, by the same law as {@link #of}.
+     *
+     * @param seen P, petal area that a camera sees, square metres per square metre of ground: the index times {@link #SPHERICAL}
+     * @param sine of the angle between the look and the ground, above 0
+     */
+    public static double cover(double seen, double sine) {
+        return 1 - bare(1, seen / sine);
+    }
+
     /** These flowers, cut at a height. */
     FlowerLayer notAbove(double mostM) {
         return headsM <= mostM ? this : new FlowerLayer(mostM, areaIndex, farM);

@@ -57,11 +57,16 @@ public final class SitePages {
             templates.open(page);
         }
         sentences = Sentences.of(templates::text);
-        String style = templates.text("style.css") + templates.text("marks.css");
+        String style = style("style.css") + style("marks.css");
         preview = address == null ? null : new PreviewImage(style);
-        css = Templates.html(style + templates.text("plan.css"));
-        sharedCss = Templates.html(style + templates.text("index.css"));
-        sheetCss = Templates.html(style + templates.text("sheet.css"));
+        css = Templates.html(style + style("plan.css"));
+        sharedCss = Templates.html(style + style("index.css"));
+        sheetCss = Templates.html(style + style("sheet.css"));
+    }
+
+    /** A style sheet without its comments and the blanks that nobody needs. */
+    private String style(String name) {
+        return templates.text(name).replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("\\s*([{};,])\\s*", "$1").replaceAll(":\\s+", ":");
     }
 
     /**

@@ -44,8 +44,45 @@ public record Drawing(double width, double height, String title, String says, Li
     public record Spots(String style, double diameter, List<Point> at) implements Mark {
     }
 
-    /** One outline round the origin, laid down at many places, in their order. */
-    public record Stamps(String style, List<Point> outline, List<Point> at) implements Mark {
+    /**
+     * Many smooth runs of one look, laid down as one. A run starts at a point and goes on by a control point and an end,
+     * again and again (quadratic curves).
+     *
+     * @param width of the stroke; 0 where the look decides
+     */
+    public record Curves(String style, double width, List<List<Point>> runs) implements Mark {
+    }
+
+    /** One look over the whole width from one height to another, in strengths that change evenly between the stops. */
+    public record Wash(String style, double top, double bottom, List<Stop> stops) implements Mark {
+    }
+
+    /** Strength from 0 to 1 at a share of the way down. */
+    public record Stop(double at, double strength) {
+    }
+
+    /** A round glow that fades to its edge. */
+    public record Glow(String style, Point at, double radius) implements Mark {
+    }
+
+    /** Marks around the origin, 10 units wide, that {@link Stamps} of that name lay down. */
+    public record Glyph(String name, List<Mark> marks) implements Mark {
+        @Override
+        public String style() {
+            return name;
+        }
+    }
+
+    /** A glyph laid down at many places, in their order, each so wide, all together of one strength from 0 to 1. */
+    public record Stamps(String style, double width, double strength, List<Point> at) implements Mark {
+    }
+
+    /**
+     * Marks that share a palette.
+     *
+     * @param own colour of the subject, {@code #rrggbb}
+     */
+    public record Palette(String style, String own, List<Mark> marks) implements Mark {
     }
 
     /** Words, placed. */

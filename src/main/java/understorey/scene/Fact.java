@@ -16,11 +16,11 @@ public sealed interface Fact {
 
     /** What needs no figure. */
     enum Word implements Fact {
-        EV, NO_SUNRISE, NO_SUNSET, NO_SUNRISE_TODAY, NO_SUNSET_TODAY, LOW_SUN, NIGHT, TWILIGHT, IN_SUN_PATCH, IN_SUN, CLEAR_IN_SHADE, OVERCAST, BROKEN_CLOUD,
-        LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY, BEHIND_SKYLINE_ALL_DAY,
-        CIVIL_DAWN, CIVIL_DUSK, HEAD_TORCH_OFF, HEAD_TORCH_ON, SUNRISE_EVENT, SUNSET_EVENT, SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE,
-        CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH, SPOTS_NORTH_UP, NORTH, NO_WALK,
-        LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, DARK_LINES_ARE_SHARP
+        NO_SUNRISE, OVERCAST, LEVEL_HORIZON, SKYLINE, SUN_VISIBLE, BEHIND_SKYLINE, BELOW_LEVEL_HORIZON_ALL_DAY,
+        BEHIND_SKYLINE_ALL_DAY, CIVIL_DAWN, CIVIL_DUSK, HEAD_TORCH_OFF, HEAD_TORCH_ON, SUNRISE, SUNSET,
+        SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE, CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH,
+        SPOTS_NORTH_UP, NORTH, NO_WALK, LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, TONE_IS_COVER, MIST_DRAWN,
+        SHADOWS_DRAWN
     }
 
     /** Two sentences. */
@@ -43,9 +43,6 @@ public sealed interface Fact {
     record Ended(Fact list) implements Fact {
     }
 
-    record Figure(@In(Measure.COUNT) int figure) implements Fact {
-    }
-
     record Angle(@In(Measure.DEGREES) double angle) implements Fact {
     }
 
@@ -53,9 +50,6 @@ public sealed interface Fact {
     }
 
     record Share(@In(Measure.SHARE) double share) implements Fact {
-    }
-
-    record Clock(ZonedDateTime time) implements Fact {
     }
 
     record Day(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
@@ -75,15 +69,6 @@ public sealed interface Fact {
     record NumberedPicture(@In(Measure.COUNT) int number, String name) implements Fact {
     }
 
-    record DayLightAt(String place) implements Fact {
-    }
-
-    record Sunrise(ZonedDateTime time) implements Fact {
-    }
-
-    record Sunset(ZonedDateTime time) implements Fact {
-    }
-
     record CoverAt(@In(Measure.SHARE) double cover, @In(Measure.MILLIMETRES) double focal) implements Fact {
     }
 
@@ -101,34 +86,6 @@ public sealed interface Fact {
     }
 
     record SunOff(String place) implements Fact {
-    }
-
-    record ClearsSkyline(ZonedDateTime time) implements Fact {
-    }
-
-    record GoesBehindSkyline(ZonedDateTime time) implements Fact {
-    }
-
-    record LightOnForestFloor(ZonedDateTime from, ZonedDateTime to) implements Fact {
-    }
-
-    record LightOnOpenGround(ZonedDateTime from, ZonedDateTime to) implements Fact {
-    }
-
-    record BrightestExpected(ZonedDateTime time, @In(Measure.EV100) double ev) implements Fact {
-    }
-
-    record InOtherSkies(@In(Measure.EV100) double darkest, @In(Measure.EV100_NUMBER) double brightest) implements Fact {
-    }
-
-    record ForecastHours(ZonedDateTime from, ZonedDateTime to) implements Fact {
-    }
-
-    record BrightestUnforecast(ZonedDateTime time, @In(Measure.EV100) double darkest,
-                               @In(Measure.EV100_NUMBER) double brightest) implements Fact {
-    }
-
-    record SunAbove(Fact horizon) implements Fact {
     }
 
     record SunOver(Fact horizon, String place) implements Fact {
@@ -272,7 +229,13 @@ public sealed interface Fact {
     record Flowers(Fact density) implements Fact {
     }
 
-    record FlowersThinned(Fact density, @In(Measure.SHARE) double share) implements Fact {
+    record HeadsDrawnTo(@In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record SomeHeadsDrawnTo(@In(Measure.SHARE) double share, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    record FocusAt(@In(Measure.METRES) double distance) implements Fact {
     }
 
     /** Sentences in their order. */

@@ -25,7 +25,6 @@ import understorey.advice.TripAdvice;
 import understorey.light.LightAt;
 import understorey.light.Outlook;
 import understorey.light.Side;
-import understorey.pages.DrawingWords;
 import understorey.plan.SkyWord;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -221,7 +220,6 @@ class SpotLightTest {
         assertEquals(List.of(SkyWord.CLEAR, SkyWord.BROKEN, SkyWord.OVERCAST), shot.wished().stream().map(TimedShot.Wished::sky).toList());
         assertTrue(shot.wished().get(0).outlook().quality() > shot.wished().get(2).outlook().quality());
         assertTrue(kinds(brief).contains(TripAdvice.SkyUnknown.class));
-        assertTrue(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().stream().noneMatch(mark -> mark.style().equals("light")));
     }
 
     @Test

@@ -94,7 +94,7 @@ class NoWordsTest {
     }
 
     private static Stream<Scene> scenes(SpotLight spot) {
-        return Stream.of(spot.dayLight(), spot.skyline());
+        return Stream.of(spot.skyline());
     }
 
     private static Stream<Scene> scenes(PlannedShot shot) {

@@ -1,6 +1,7 @@
 package understorey.pages.html;
 
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,9 @@ import understorey.sky.SunDay;
  */
 public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, TableView weather,
                         List<String> drops, TableView table) {
+
+    private static final Duration SHORT_VISIT = Duration.ofHours(3);
+    private static final int QUARTER_MIN = 15;
 
     private static final String CAPTION = "Light on level ground at the site, EV at ISO\u00a0100, during the visit. Shadow: length ÷ height. "
             + "Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.";
@@ -69,10 +73,12 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, TableV
                 + " on the forest floor, brightest at " + Dates.clock(best.sun().time());
     }
 
-    /** From the quarter of an hour before arriving to the one after leaving. */
+    /** Every half hour of the visit, every quarter of a short one. */
     private static List<LightAt> visit(Brief brief) {
         ZonedDateTime from = brief.order().arrive().minusMinutes(14);
         ZonedDateTime to = brief.order().leave().plusMinutes(14);
-        return brief.day().light().stream().filter(row -> !row.time().isBefore(from) && !row.time().isAfter(to)).toList();
+        int step = Duration.between(from, to).compareTo(SHORT_VISIT) <= 0 ? QUARTER_MIN : 2 * QUARTER_MIN;
+        return brief.day().light().stream().filter(row -> !row.time().isBefore(from) && !row.time().isAfter(to))
+                .filter(row -> row.time().getMinute() % step == 0).toList();
     }
 }

@@ -57,6 +57,7 @@ import static understorey.pages.words.Words.orDash;
  * @param defaults what the author left open, and what was put there
  * @param bearings of the left edge, the middle and the right edge; empty if it faces nowhere in particular
  * @param sketchAgain the sketch once more on the same page, without its marks
+ * @param scale    distances at the right edge of the sketch
  * @param curve    how dense the flowers look by focal length
  */
 public record ShotView(int number, String name, String role, String rank, String subject, String spot, @Nullable String time,
@@ -66,12 +67,13 @@ public record ShotView(int number, String name, String role, String rank, String
                        @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, TableView otherLight, TableView tried,
-                       List<Row> companions, List<Row> defaults, List<String> bearings, boolean portrait, ShotLightView light, @Nullable CoverView cover,
+                       List<Row> companions, List<Row> defaults, List<String> bearings, boolean portrait, ShotLightView light,
                        @Nullable String notes, @Nullable String otherwise,
                        @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
                        @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
+                       @Nullable ScaleView scale,
                        @Nullable TemplateHTMLOutputModel sideView, @Nullable String sketchSays, @Nullable String sideViewSays,
-                       @Nullable TemplateHTMLOutputModel curve) {
+                       @Nullable TemplateHTMLOutputModel curve, @Nullable String curveSays) {
 
     /** Sentences beside a shot's sketch; the others are in the appendix. */
     private static final int MOST_SENTENCES = 4;
@@ -88,10 +90,10 @@ public record ShotView(int number, String name, String role, String rank, String
         String sketchId = "sketch" + shot.number();
         Drawing sketch = ifKnown(planned.sketch(), scene -> scene.drawing(sentences::of));
         Drawing sideView = ifKnown(planned.sideView(), scene -> scene.drawing(sentences::of));
-        CoverView cover = CoverView.of(shot, sentences);
+        Drawing curve = ifKnown(planned.cover(), scene -> scene.drawing(sentences::of));
         List<String> said = new ArrayList<>(sentences.of(SaidOfShot.inOrder(brief, shot)));
         List<String> rest = new ArrayList<>(said.subList(Math.min(MOST_SENTENCES, said.size()), said.size()));
-        rest.addAll(cover == null ? List.of() : cover.reasons());
+        rest.addAll(shot.cover() != null && shot.ofCarpet() ? sentences.of(shot.cover().reasons()) : List.of());
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
                 intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have", written.subject().name(),
                 Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span),
@@ -107,14 +109,15 @@ public record ShotView(int number, String name, String role, String rank, String
                 ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
                 said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest, ComposeWords.of(written.compose()),
                 trouble(brief.composition(shot), sentences), SettingsColumns.ifTheLightDiffers(shot).view("", wording),
-                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), intent.orientation() == Orientation.PORTRAIT, ShotLightView.of(shot, sentences), cover,
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), intent.orientation() == Orientation.PORTRAIT, ShotLightView.of(shot, sentences),
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
                 ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
                 ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
+                ifKnown(planned.scale(), scale -> ScaleView.of(scale, sentences)),
                 ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),
                 ifKnown(sketch, Drawing::says), ifKnown(sideView, Drawing::says),
-                ifKnown(planned.cover(), scene -> Templates.html(Svg.of(scene.drawing(sentences::of), "cover" + shot.number()))));
+                ifKnown(curve, drawing -> Templates.html(Svg.of(drawing, "cover" + shot.number()))), ifKnown(curve, Drawing::says));
     }
 
     private static String settings(TimedShot shot) {

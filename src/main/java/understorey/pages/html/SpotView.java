@@ -25,8 +25,8 @@ import understorey.visit.Place;
  * @param overTrees when it is above the treetops of the clearing; null without one
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
-public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist, TemplateHTMLOutputModel dayLight,
-                       TemplateHTMLOutputModel skyline, String dayLightSays, String skylineSays) {
+public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist,
+                       TemplateHTMLOutputModel skyline, String skylineSays) {
 
     public static List<SpotView> of(Brief brief, Sentences sentences) {
         List<SpotView> views = new ArrayList<>();
@@ -45,13 +45,11 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
             mist.addAll(sentences.of(spot.place().mist().reasons()));
             mist.addAll(sentences.of(brief.inMist()));
         }
-        Drawing dayLight = spot.dayLight().drawing(sentences::of);
         Drawing skyline = spot.skyline().drawing(sentences::of);
         return new SpotView(name(brief, spot.place()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(dayLight, "day" + number)),
-                Templates.html(Svg.of(skyline, "skyline" + number)), dayLight.says(), skyline.says());
+                Templates.html(Svg.of(skyline, "skyline" + number)), skyline.says());
     }
 
     static String name(Brief brief, Place place) {

@@ -56,17 +56,11 @@ public final class Svg {
     }
 
     private static void marks(Drawing drawing, String id, StringBuilder svg) {
-        int stamps = 0;
-        for (Drawing.Mark mark : drawing.marks()) {
-            if (mark instanceof Drawing.Stamps many) {
-                stamps(many, id + "-" + ++stamps, svg);
-            } else {
-                mark(mark, svg);
-            }
-        }
+        PaintedMarks painted = new PaintedMarks(drawing.width(), id, svg);
+        drawing.marks().forEach(painted::mark);
     }
 
-    private static void mark(Drawing.Mark mark, StringBuilder svg) {
+    static void mark(Drawing.Mark mark, StringBuilder svg) {
         if (mark instanceof Drawing.Line line) {
             svg.append("<path class=\"").append(line.style()).append("\" d=\"");
             path(line.points(), svg);
@@ -78,11 +72,6 @@ public final class Svg {
         } else if (mark instanceof Drawing.Hatch hatch) {
             svg.append("<path class=\"").append(hatch.style()).append("\" d=\"");
             strokes(hatch.ends(), svg);
-            svg.append("\"/>\n");
-        } else if (mark instanceof Drawing.Spots spots) {
-            svg.append("<path class=\"").append(spots.style()).append("\" stroke-width=\"")
-                    .append(px(spots.diameter())).append("\" d=\"");
-            steps('m', "h0", spots.at(), svg);
             svg.append("\"/>\n");
         } else if (mark instanceof Drawing.Box box) {
             svg.append("<rect class=\"").append(box.style()).append("\" x=\"").append(px(box.x())).append("\" y=\"")
@@ -141,19 +130,22 @@ public final class Svg {
         }
     }
 
-    /** As a marker on the corners of a path that is not drawn itself: a few bytes a place. */
-    private static void stamps(Drawing.Stamps stamps, String id, StringBuilder svg) {
-        svg.append("<marker id=\"").append(id)
-                .append("\" markerUnits=\"userSpaceOnUse\" overflow=\"visible\"><path class=\"")
-                .append(stamps.style()).append("\" d=\"");
-        steps('l', "", stamps.outline(), svg);
-        svg.append("Z\"/></marker>\n<path class=\"stamps\" style=\"marker:url(#").append(id).append(")\" d=\"");
-        steps('l', "", stamps.at(), svg);
-        svg.append("\"/>\n");
+    /** From place to place, the command written once. */
+    static void steps(List<Drawing.Point> at, StringBuilder svg) {
+        long x = 0;
+        long y = 0;
+        for (int i = 0; i < at.size(); i++) {
+            long right = Math.round(at.get(i).x() * 10) - x;
+            svg.append(i == 0 ? "M" : i == 1 ? "l" : right < 0 ? "" : " ");
+            long down = Math.round(at.get(i).y() * 10) - y;
+            step(right, down, svg);
+            x += right;
+            y += down;
+        }
     }
 
     /** From place to place by steps, each a command and what is done there. */
-    private static void steps(char command, String there, List<Drawing.Point> at, StringBuilder svg) {
+    static void steps(char command, String there, List<Drawing.Point> at, StringBuilder svg) {
         long x = 0;
         long y = 0;
         for (Drawing.Point point : at) {
@@ -171,7 +163,7 @@ public final class Svg {
         step(Math.round(to.x() * 10) - Math.round(from.x() * 10), Math.round(to.y() * 10) - Math.round(from.y() * 10), svg);
     }
 
-    private static void step(long right, long down, StringBuilder svg) {
+    static void step(long right, long down, StringBuilder svg) {
         tenths(right, svg);
         if (down >= 0) {
             svg.append(' ');
@@ -192,7 +184,7 @@ public final class Svg {
         }
     }
 
-    private static String px(double value) {
+    static String px(double value) {
         return px(value, new StringBuilder(7)).toString();
     }
 

@@ -19,7 +19,7 @@ import understorey.visit.GroundPlan;
 public final class SpotPlan {
 
     private static final double WIDTH = 352;
-    private static final double HIGHEST = 250;
+    private static final double HIGHEST = 330;
     private static final double MARGIN = 44;
     private static final double FOOT = 44;
     private static final double DOT = 5;
@@ -87,9 +87,9 @@ public final class SpotPlan {
         return List.of(new Drawing.Hatch("ground-line", List.of(new Point(10, y), new Point(end, y), new Point(10, y - 5), new Point(10, y + 5),
                         new Point(end, y - 5), new Point(end, y + 5))),
                 new Label("figure", Anchor.START, new Point(end + 8, y + 5), words.of(new Fact.WalkLength(barM))),
-                new Drawing.Line("ground-line", List.of(new Point(700, height - 8), new Point(700, height - 46))),
-                new Drawing.Line("ground-line", List.of(new Point(694, height - 36), new Point(700, height - 46), new Point(706, height - 36))),
-                new Label("figure", Anchor.END, new Point(690, height - 24), words.of(Fact.Word.NORTH)));
+                new Drawing.Line("ground-line", List.of(new Point(WIDTH - 20, height - 8), new Point(WIDTH - 20, height - 46))),
+                new Drawing.Line("ground-line", List.of(new Point(WIDTH - 26, height - 36), new Point(WIDTH - 20, height - 46), new Point(WIDTH - 14, height - 36))),
+                new Label("figure", Anchor.END, new Point(WIDTH - 30, height - 24), words.of(Fact.Word.NORTH)));
     }
 
     /** One, two or five times a power of ten, the longest that fits. */
@@ -102,7 +102,7 @@ public final class SpotPlan {
     /** Beside, above or below its dot; in a crowd, and where there is no room, farther off at the end of a line. */
     private void name(GroundPlan.Place place, Lettering lettering) {
         Point at = at(place);
-        String name = Lettering.shortened(place.name(), WIDTH / 3);
+        String name = Lettering.shortened(place.name(), WIDTH * 0.45);
         Point crowd = crowd(at);
         if (crowd != null && fartherOff(at, crowd, name, lettering)) {
             return;

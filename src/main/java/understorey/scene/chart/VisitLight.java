@@ -50,8 +50,8 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
         List<LightAt> rows = place.light().stream().filter(row -> scale.holds(row.time())).toList();
         Ladder ladder = Ladder.of(rows, taken);
         Function<Function<LightAt, @Nullable Double>, List<List<Point>>> runs = value -> runs(rows, scale, ladder, value);
-        List<Point> band = new ArrayList<>(curve(rows, scale, ladder, DayRibbon::brightest));
-        List<Point> darkest = new ArrayList<>(curve(rows, scale, ladder, DayRibbon::darkest));
+        List<Point> band = new ArrayList<>(curve(rows, scale, ladder, VisitLight::brightest));
+        List<Point> darkest = new ArrayList<>(curve(rows, scale, ladder, VisitLight::darkest));
         Collections.reverse(darkest);
         band.addAll(darkest);
         List<List<Point>> lines = runs.apply(row -> Double.isNaN(expected.applyAsDouble(row)) ? null : expected.applyAsDouble(row));
@@ -95,6 +95,15 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
         }
     }
 
+    /** Under whichever sky the ground is brightest; a clear one between its flecks and its shade. */
+    private static double brightest(LightAt row) {
+        return Math.max(Math.max(row.floorEv(0), row.floor().shade()), Math.max(row.floor().broken(), row.floor().overcast()));
+    }
+
+    private static double darkest(LightAt row) {
+        return Math.min(row.floor().shade(), Math.min(row.floor().broken(), row.floor().overcast()));
+    }
+
     private static List<VisitFigure.Stretch> dark(Day day, Place place, VisitFigure.Scale scale, boolean night) {
         return Darkness.of(place.light(), day.sun(), scale.from(), scale.to()).stream().filter(hours -> hours.night() == night)
                 .map(hours -> scale.stretch(hours.time().from(), hours.time().to())).toList();
@@ -107,9 +116,9 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
             double low = 100;
             double high = LOWEST_EV + STEP_EV;
             for (LightAt row : rows) {
-                low = Math.min(low, DayRibbon.darkest(row));
+                low = Math.min(low, darkest(row));
                 Double fleck = row.floor().fleck();
-                high = Math.max(high, Math.max(DayRibbon.brightest(row), fleck == null ? LOWEST_EV : fleck));
+                high = Math.max(high, Math.max(brightest(row), fleck == null ? LOWEST_EV : fleck));
             }
             for (VisitFigure.Taken shot : taken) {
                 high = Math.max(high, shot.ev());

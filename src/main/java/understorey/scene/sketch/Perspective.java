@@ -1,6 +1,7 @@
 package understorey.scene.sketch;
 
 import understorey.optics.AngleOfView;
+import understorey.optics.FlowerLayer;
 
 /**
  * Where the ground and what stands on it falls in a frame, px from its top left corner: the pinhole of
@@ -91,6 +92,39 @@ final class Perspective {
             return Double.NEGATIVE_INFINITY;
         }
         return height / 2 * (1 - (sine + rise * cosine) / depth / halfHeight);
+    }
+
+    /** Height of the lens above the ground below it, metres. */
+    double aboveM() {
+        return heightM;
+    }
+
+    /** Sine of the angle at which the look in the middle of a row meets the ground or a plane along it; tiny where it does not. */
+    double sineAt(double y) {
+        double row = (1 - 2 * y / height) * halfHeight;
+        return Math.max(1e-3, falls(row) / Math.hypot(1, row) / Math.hypot(1, rise));
+    }
+
+    /** How much nearer to the ground a look gets per metre of depth. */
+    private double falls(double row) {
+        return sine - row * cosine + rise * (cosine + row * sine);
+    }
+
+    /** Distance from the lens to the ground in the middle of a row, metres; where there is none, that of the far end. */
+    double groundM(double y) {
+        double row = (1 - 2 * y / height) * halfHeight;
+        double falls = falls(row);
+        return falls <= 1e-6 ? FlowerLayer.FAR_M : Math.min(FlowerLayer.FAR_M, heightM * Math.hypot(1, row) / falls);
+    }
+
+    /** Row of the ground that lies so deep along the lens axis; not in the frame where there is none. */
+    double groundY(double depthM) {
+        double forward = cosine - rise * sine;
+        if (Double.isInfinite(depthM) || forward < 1e-6) {
+            return vanishingY();
+        }
+        double ahead = (depthM - heightM * sine) / forward;
+        return y(ahead, 0, depthM);
     }
 
     boolean inFrame(double x, double y, double beyond) {

@@ -20,7 +20,7 @@ import understorey.sky.SunAt;
  * @param sun             null when land hides it or it is down
  */
 public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharpToM, @Nullable Slope slope,
-                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun) {
+                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun, Air air) {
 
     /** Where the catalogue does not know: common practice, no source. */
     private static final double UNKNOWN_HEAD_M = 0.04;

@@ -4,148 +4,187 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.optics.FlowerLayer;
-import understorey.scene.Drawing.Area;
+import understorey.plan.Canopy;
+import understorey.scene.Drawing.Curves;
+import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Seed;
 
 /**
- * The trees of a wood as a frame shows them, to scale: one trunk on each square of {@value #SPACING_M} m, a quarter to
- * half a metre thick, as in many a tall wood (common practice, no source); which one stands where, the seed says.
+ * The trees of a wood as a frame shows them, to scale: one trunk on each square that the stems per hectare give, as thick as
+ * the canopy says; without them one on each {@value #SPACING_M} m, a quarter to half a metre thick, as in many a tall wood
+ * (common practice, no source). The seed says which one grows where. Trunks taper, flare at their feet and pale with
+ * distance.
  */
 final class Trunks {
 
     static final double SPACING_M = 6;
     private static final double THIN_M = 0.25;
     private static final double THICK_M = 0.5;
+    private static final double HECTARE_M2 = 10_000;
     /** Trunks taper to their tops by this share. */
-    private static final double TAPER = 0.8;
+    private static final double TAPER = 0.75;
     private static final double UNKNOWN_TOP_M = 20;
     /** No trunk is drawn right in front of the camera. */
     private static final double CLEAR_M = 5;
-    /** Beyond where flowers are drawn, trunks are strokes. */
-    private static final double LAST_M = 2.2 * FlowerLayer.FAR_M;
-    private static final int MOST = 40;
-    private static final int MOST_FAR = 40;
+    private static final double LEAST_PX = 1.1;
+    private static final int MOST = 36;
+    /** Distances beyond which air pales a trunk by one more tone, metres: our choice, by eye. */
+    private static final double[] PALER_M = {15, 22, 32, 45};
+    private static final List<String> TONES = List.of("trunk-near", "trunk-nearer", "trunk-middle", "trunk-farther", "trunk-far");
+    private static final List<String> THIN = List.of("pole-near", "pole-nearer", "pole-middle", "pole-farther", "pole-far");
 
     private final Setup setup;
     private final Perspective perspective;
-    private final Clip clip;
-    private final Focus focus;
     private final Seed seed;
+    private final SunOnTrunks light;
+    private final Shadows shadows;
+    private final double spacingM;
     private final double[] depthAt;
     private final double[] footAt;
-    private final List<Area> areas = new ArrayList<>();
-    private final List<Point> far = new ArrayList<>();
+    private final List<Trunk> trunks = new ArrayList<>();
 
     Trunks(Setup setup, Perspective perspective, Seed seed) {
         this.setup = setup;
         this.perspective = perspective;
         this.seed = seed;
-        clip = new Clip(perspective.width, perspective.height);
-        focus = setup.focus();
+        light = SunOnTrunks.of(setup);
+        shadows = new Shadows(setup, perspective);
+        Canopy canopy = setup.canopy();
+        spacingM = canopy == null || canopy.stemsPerHa() == null ? SPACING_M
+                : Math.max(1.5, Math.min(20, Math.sqrt(HECTARE_M2 / canopy.stemsPerHa())));
         depthAt = new double[(int) perspective.width + 1];
         footAt = new double[depthAt.length];
         Arrays.fill(depthAt, Double.POSITIVE_INFINITY);
-        if (setup.trees()) {
-            stand();
+        if (setup.trees() && !setup.closest()) {
+            grow();
         }
     }
 
     /** Far ones first. */
-    List<Area> areas() {
-        return areas;
+    List<Trunk> trunks() {
+        return trunks;
     }
 
-    /** Strokes of those behind. */
-    List<Point> far() {
-        return far;
+    /** True when trunks cast shadows. */
+    boolean shadowed() {
+        return !shadows.marks().isEmpty();
     }
 
-    /** True when a trunk stands before that place. */
+    double spacingM() {
+        return spacingM;
+    }
+
+    /** True when a trunk is before that place. */
     boolean hides(double x, double y, double depthM) {
         int column = (int) x;
         return column >= 0 && column < depthAt.length && depthAt[column] < depthM && y < footAt[column];
     }
 
-    /** Row after row of squares, from the camera away. */
-    private void stand() {
-        for (int row = 0; row * SPACING_M < LAST_M; row++) {
-            double edgeM = perspective.halfWidthM(perspective.depthM((row + 1) * SPACING_M, 0)) + SPACING_M;
-            int side = (int) Math.min(60, edgeM / SPACING_M);
+    private void grow() {
+        Double diameterM = setup.canopy() == null ? null : setup.canopy().stemDiameterM();
+        double thin = diameterM == null ? THIN_M : 0.65 * diameterM;
+        double thick = diameterM == null ? THICK_M : 1.35 * diameterM;
+        for (int row = 0; row * spacingM < FlowerLayer.FAR_M && trunks.size() < MOST; row++) {
+            double edgeM = perspective.halfWidthM(Math.max(1, perspective.depthM((row + 1) * spacingM, 0))) + spacingM;
+            int side = (int) Math.min(60, edgeM / spacingM);
             for (int column = -side; column <= side; column++) {
                 int index = row * 251 + column;
-                tree((column + seed.share(index, 11) - 0.5) * SPACING_M, (row + seed.share(index, 12)) * SPACING_M,
-                        THIN_M + (THICK_M - THIN_M) * seed.share(index, 13));
+                tree(index, (column + 0.9 * seed.share(index, 11) - 0.45) * spacingM, (row + 0.9 * seed.share(index, 12)) * spacingM,
+                        thin + (thick - thin) * seed.share(index, 13));
             }
         }
-        Collections.reverse(areas);
+        Collections.reverse(trunks);
     }
 
-    private void tree(double rightM, double aheadM, double thickM) {
+    private void tree(int index, double rightM, double aheadM, double thickM) {
         double depth = perspective.depthM(aheadM, 0);
         double clearM = setup.clearingRadiusM() == null ? CLEAR_M : Math.max(CLEAR_M, setup.clearingRadiusM());
-        if (depth < 1 || Math.hypot(rightM, aheadM) < clearM) {
+        if (depth < 1 || Math.hypot(rightM, aheadM) < clearM || setup.close() && depth < 2 * setup.fit().distanceM() + 2) {
             return;
+        }
+        if (depth < PALER_M[1]) {
+            shadows.add(rightM, aheadM, thickM, treesM());
         }
         double top = topM(aheadM, depth);
         double topDepth = perspective.depthM(aheadM, top);
         double footY = perspective.y(aheadM, 0, depth);
         double topY = perspective.y(aheadM, top, topDepth);
-        double footX = perspective.x(rightM, depth);
-        double topX = perspective.x(rightM, topDepth);
-        if (aheadM > FlowerLayer.FAR_M) {
-            if (far.size() < 2 * MOST_FAR && topY < footY) {
-                clip.stroke(footX, footY, topX, topY, far);
-            }
-            return;
-        }
+        double leanM = 0.03 * top * (seed.share(index, 14) - 0.5) * 2;
         double half = thickM / 2 * perspective.pxPerM(depth);
         double halfTop = (1 - TAPER) * thickM / 2 * perspective.pxPerM(topDepth);
-        Tone tone = Tone.of(focus, depth);
-        if (tone != Tone.SHARP) {
-            double blur = focus.blurShare(depth) * perspective.width;
-            half += blur / 4;
-            halfTop += blur / 4;
+        double blur = setup.focus().sharp(depth) ? 0 : setup.focus().blurShare(depth) * perspective.width;
+        Trunk trunk = new Trunk(perspective.x(rightM, depth), footY, half, perspective.x(rightM + leanM, topDepth), topY, halfTop,
+                depth, blur, seed.share(index, 15) - 0.5);
+        if (footY < 0 || topY > perspective.height || footY - topY < 3 || half + blur / 2 < LEAST_PX / 2
+                || !seen(trunk.cut(-4))) {
+            return;
         }
-        area("trunk" + tone.suffix, new double[] {footX - half, footX + half, topX - halfTop, topX + halfTop}, footY, topY, depth);
+        trunks.add(trunk.cut(-4));
     }
 
     /** Up to near its top, or to where a camera that looks down would lose it. */
     private double topM(double aheadM, double depthM) {
-        Double treesM = setup.canopy() == null ? null : setup.canopy().heightM();
-        double top = 0.95 * (treesM == null ? UNKNOWN_TOP_M : treesM);
+        double top = 0.95 * treesM();
         double topDepth = perspective.depthM(aheadM, top);
         return topDepth >= depthM / 4 ? top : top * 0.75 * depthM / (depthM - topDepth);
     }
 
-    private void area(String style, double[] xs, double footY, double topY, double depthM) {
-        double low = clip.y(footY);
-        double high = clip.y(topY);
-        if (low - high < 2 || areas.size() >= MOST) {
-            return;
-        }
-        double down = (low - topY) / (footY - topY);
-        double up = (high - topY) / (footY - topY);
-        double left = xs[2] + down * (xs[0] - xs[2]);
-        double right = xs[3] + down * (xs[1] - xs[3]);
-        double leftUp = xs[2] + up * (xs[0] - xs[2]);
-        double rightUp = xs[3] + up * (xs[1] - xs[3]);
-        if (Math.max(right, rightUp) < 1 || Math.min(left, leftUp) > perspective.width - 1
-                || clip.x(right) - clip.x(left) + clip.x(rightUp) - clip.x(leftUp) < 0.8) {
-            return;
+    private double treesM() {
+        Double treesM = setup.canopy() == null ? null : setup.canopy().heightM();
+        return treesM == null ? UNKNOWN_TOP_M : treesM;
+    }
+
+    private boolean seen(Trunk trunk) {
+        double left = Math.min(trunk.footX() - trunk.half(), trunk.topX() - trunk.halfTop());
+        double right = Math.max(trunk.footX() + trunk.half(), trunk.topX() + trunk.halfTop());
+        if (right < 0 || left > perspective.width) {
+            return false;
         }
         boolean seen = false;
-        for (int x = (int) clip.x(left); x <= (int) clip.x(right); x++) {
-            seen |= depthAt[x] > depthM;
-            if (depthAt[x] > depthM && x >= left && x <= right) {
-                depthAt[x] = depthM;
-                footAt[x] = low;
+        for (int x = (int) Math.max(0, trunk.footX() - trunk.half()); x <= Math.min(perspective.width, trunk.footX() + trunk.half()); x++) {
+            seen |= depthAt[x] > trunk.depthM();
+            if (depthAt[x] > trunk.depthM()) {
+                depthAt[x] = trunk.depthM();
+                footAt[x] = trunk.footY();
             }
         }
-        if (seen) {
-            areas.add(new Area(style, List.of(new Point(clip.x(left), low), new Point(clip.x(leftUp), high),
-                    new Point(clip.x(rightUp), high), new Point(clip.x(right), low))));
+        return seen || trunk.footX() < 0 || trunk.footX() > perspective.width;
+    }
+
+    /** Those of one tone after the other, the palest first. */
+    List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>(shadows.marks());
+        for (int tone = TONES.size() - 1; tone >= 0; tone--) {
+            int wanted = tone;
+            List<Trunk> alike = trunks.stream().filter(trunk -> tone(trunk.depthM()) == wanted).toList();
+            curves(TONES.get(tone), alike.stream().filter(trunk -> trunk.half() >= 2).map(trunk -> trunk.outline(0)).toList(), 0, marks);
+            for (double width : alike.stream().filter(trunk -> trunk.half() < 2).map(Trunks::poleWidth).distinct().sorted().toList()) {
+                curves(THIN.get(tone), alike.stream().filter(trunk -> trunk.half() < 2 && poleWidth(trunk) == width)
+                        .map(Trunk::middle).toList(), width, marks);
+            }
+            light.marks(alike, tone, marks);
+        }
+        return marks;
+    }
+
+    private static double poleWidth(Trunk trunk) {
+        return Math.max(1, Math.round(3 * trunk.half()) / 2.0);
+    }
+
+    private static int tone(double depthM) {
+        int tone = 0;
+        while (tone < PALER_M.length && depthM > PALER_M[tone]) {
+            tone++;
+        }
+        return tone;
+    }
+
+    static void curves(String style, List<List<Point>> runs, double width, List<Mark> marks) {
+        if (!runs.isEmpty()) {
+            marks.add(new Curves(style, width, runs));
         }
     }
 }

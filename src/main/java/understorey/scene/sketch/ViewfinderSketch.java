@@ -2,7 +2,6 @@ package understorey.scene.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
 import understorey.optics.FlowerLayer;
@@ -18,42 +17,40 @@ import understorey.scene.Scene;
 import understorey.scene.Seed;
 import understorey.scene.Wording;
 import understorey.sky.SunAt;
-import understorey.visit.Place;
 
 /**
- * A picture as its lens would draw it, from the camera's height, tilt, angle of view and the rise of the ground:
- * flowers at the subject's usual density and trunks, both to scale and placed by a seed, sharp in full ink and soft
- * in faint ink; the sun where it stands. Leaves are left out, and so are clumps and relief.
+ * A picture as its lens would draw it, from the camera's height, tilt, angle of view and the rise of the ground: the
+ * backdrop, the far carpet, the trunks, the heads near by, and the one that a close picture is framed for. Clumps and relief
+ * are left out.
  */
 public final class ViewfinderSketch {
 
-    private static final double SUN_PX = 9;
-    private static final double RAY_PX = 7;
-    /** Without words and frame. */
-    private static final double MOST_BYTES = 18_500;
-    private static final int MOST_HEADS = 2400;
+    private static final double SUN_PX = 8;
+    private static final double TICK_PX = 7;
+    private static final double ALMOST_ALL = 0.93;
+    private static final int MOST_HEADS = 760;
+    private static final int MOST_HEADS_CLOSE = 230;
+    private static final int MOST_TUFTS = 250;
+    private static final int MOST_TUFTS_CLOSE = 110;
 
     private final Setup setup;
     private final double stemsPerM2;
     private final Perspective perspective;
-    private final Clip clip;
-    private final Seed seed;
-    private final Focus focus;
-    private final double headM;
+    private final PetalTint tint;
     private final Trunks trunks;
-    private final List<Scatter.Plant> plants;
-    private final List<Mark> marks = new ArrayList<>();
+    private final Carpet carpet;
+    private final Seed seed;
+    private final Bloom bloom;
 
     private ViewfinderSketch(Setup setup, double stemsPerM2) {
         this.setup = setup;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
-        clip = new Clip(perspective.width, perspective.height);
         seed = new Seed(setup.fit().intent().shot().name().hashCode());
+        tint = PetalTint.of(setup.subject());
         trunks = new Trunks(setup, perspective, seed);
-        focus = setup.focus();
-        headM = setup.headM();
-        plants = new Scatter(setup, stemsPerM2, MOST_HEADS, perspective, trunks, seed).plants();
+        bloom = new Bloom(setup, aboveDeg(), seed);
+        carpet = new Carpet(setup, stemsPerM2, perspective, trunks, bloom, seed, setup.close() ? MOST_HEADS_CLOSE : MOST_HEADS);
     }
 
     /** At the density of a good stand. */
@@ -62,64 +59,41 @@ public final class ViewfinderSketch {
     }
 
     static Scene of(Setup setup, double stemsPerM2) {
-        return words -> drawing(setup, stemsPerM2, words);
+        return words -> new ViewfinderSketch(setup, stemsPerM2).drawing(words);
     }
 
-    private static Drawing drawing(Setup setup, double stemsPerM2, Wording words) {
-        double share = 1;
-        ViewfinderSketch full = new ViewfinderSketch(setup, stemsPerM2);
-        Drawing drawing = full.drawing(share, words);
-        double bytes = bytes(drawing);
-        while (share > 0.1 && bytes > MOST_BYTES) {
-            share *= Math.min(0.8, 0.9 * MOST_BYTES / bytes);
-            drawing = full.drawing(share, words);
-            bytes = bytes(drawing);
-        }
-        return drawing;
+    /** From how far above the level the camera looks at the heads in its middle, degrees. */
+    private double aboveDeg() {
+        double down = perspective.aboveM() - (setup.lowM() + setup.highM()) / 2;
+        double deg = Math.toDegrees(Math.atan2(down, Math.max(0.1, perspective.aheadOnAxisM(setup.fit().distanceM()))));
+        return Math.max(-10, Math.min(60, deg));
     }
 
-    /** What the marks take as text, roughly. */
-    private static double bytes(Drawing drawing) {
-        double bytes = 0;
-        for (Mark mark : drawing.marks()) {
-            if (mark instanceof Drawing.Stamps stamps) {
-                bytes += 175 + 7 * stamps.outline().size() + 9 * stamps.at().size();
-            } else if (mark instanceof Drawing.Spots spots) {
-                bytes += 60 + 10 * spots.at().size();
-            } else {
-                bytes += mark instanceof Hatch hatch ? 40 + 11 * hatch.ends().size() : 85;
-            }
-        }
-        return bytes;
-    }
-
-    /**
-     * The picture.
-     *
-     * @param share of its flowers that are drawn, near and far alike; fewer than all where they would make it too large
-     */
-    private Drawing drawing(double share, Wording words) {
-        List<Scatter.Plant> shown = share == 1 ? plants
-                : IntStream.range(0, plants.size()).filter(i -> seed.share(i, 41) < share).mapToObj(plants::get).toList();
-        marks.clear();
-        marks.add(new Box("sheet", 0, 0, perspective.width, perspective.height));
+    private Drawing drawing(Wording words) {
+        List<Mark> marks = new ArrayList<>();
         double horizonY = groundY();
-        land(horizonY);
         Projection.Place sun = sun();
-        hatch("far-trunks", setup.closest() ? List.of() : trunks.far());
-        marks.addAll(trunks.areas());
-        flowers(shown, share);
+        marks.addAll(new Backdrop(setup, perspective, seed, horizonY).marks(sun));
+        if (!setup.closest()) {
+            marks.addAll(new FarCarpet(setup, stemsPerM2, perspective, bloom, seed, carpet).marks());
+        }
+        marks.addAll(trunks.marks());
+        if (!setup.closest()) {
+            marks.addAll(new Tufts(setup, perspective, trunks, seed, setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS).marks(setup.close() ? setup.sharpFromM() : 0));
+            marks.addAll(new Blades(setup, perspective, seed).marks(carpet.heads()));
+        }
+        marks.addAll(carpet.marks());
         if (setup.close()) {
-            subject();
+            marks.addAll(new CloseUp(setup, perspective, seed).marks());
         }
         if (sun != null) {
-            sun(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y()));
+            marks.add(new Dot("sun-ring", new Point(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y())), SUN_PX));
         }
-        thirds();
+        thirds(marks);
         marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
         return new Drawing(perspective.width, perspective.height,
-                words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun, shown.stream().anyMatch(Scatter.Plant::head), share)),
-                List.copyOf(marks));
+                words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun)),
+                List.of(new Drawing.Palette(tint.deep() ? "deep" : "airy", tint.hex(), List.copyOf(marks))));
     }
 
     /** Where the ground ends: in a wood among the trunks, in the open where it vanishes. */
@@ -127,16 +101,6 @@ public final class ViewfinderSketch {
         double depth = perspective.depthM(FlowerLayer.FAR_M, 0);
         return !setup.trees() ? perspective.vanishingY()
                 : depth < 1 ? Double.NEGATIVE_INFINITY : perspective.y(FlowerLayer.FAR_M, 0, depth);
-    }
-
-    private void land(double horizonY) {
-        double top = clip.y(horizonY);
-        if (top < perspective.height) {
-            marks.add(new Box("ground", 0, top, perspective.width, perspective.height - top));
-        }
-        if (top > 0 && top < perspective.height && !setup.closest()) {
-            marks.add(new Hatch("horizon", List.of(new Point(0, top), new Point(perspective.width, top))));
-        }
     }
 
     /** Null when it is not in the frame. */
@@ -151,99 +115,48 @@ public final class ViewfinderSketch {
         return place != null && place.inFrame() ? place : null;
     }
 
-    private void sun(double x, double y) {
-        List<Point> rays = new ArrayList<>();
-        for (int i = 0; i < 8; i++) {
-            double cosine = Math.cos(i * Math.PI / 4);
-            double sine = Math.sin(i * Math.PI / 4);
-            clip.stroke(x + (SUN_PX + 4) * cosine, y + (SUN_PX + 4) * sine, x + (SUN_PX + 4 + RAY_PX) * cosine,
-                    y + (SUN_PX + 4 + RAY_PX) * sine, rays);
-        }
-        hatch("sun-rays", rays);
-        marks.add(new Dot("sun-ring", new Point(x, y), SUN_PX));
-    }
-
-    /** Far ones first: spots, then stems, then heads that are large enough to have one. */
-    private void flowers(List<Scatter.Plant> shown, double share) {
-        List<List<Point>> bySize = new ArrayList<>();
-        for (Scatter.Plant plant : shown) {
-            if (!plant.head()) {
-                continue;
-            }
-            int step = Heads.step(headM * perspective.pxPerM(plant.depthM()));
-            while (bySize.size() <= step) {
-                bySize.add(new ArrayList<>());
-            }
-            bySize.get(step).add(new Point(plant.x(), plant.y()));
-        }
-        Heads drawn = new Heads(setup, perspective);
-        int stemmed = Math.min(bySize.size(), Heads.step(Stems.LEAST_PX));
-        for (int step = 0; step < bySize.size(); step++) {
-            if (step == stemmed) {
-                new Stems(setup, perspective, seed, share).draw(shown, marks);
-            }
-            if (!bySize.get(step).isEmpty()) {
-                double px = Heads.size(step);
-                drawn.draw(px, headM * perspective.pxPerM(1) / px, bySize.get(step), marks);
-            }
-        }
-    }
-
-    /** The plant that is framed: its head as high as it grows, or as nearly as it is not cut off. */
-    private void subject() {
-        double distance = setup.fit().distanceM();
-        double ahead = perspective.aheadOnAxisM(distance);
-        double above = (setup.lowM() + setup.highM()) / 2;
-        double px = headM * perspective.pxPerM(distance);
-        double y = perspective.y(ahead, above, perspective.depthM(ahead, above));
-        double room = Math.min(px, perspective.height) / 2 * 0.999;
-        double whole = Math.max(room, Math.min(perspective.height - room, y));
-        above += (y - whole) / perspective.pxPerM(distance);
-        y = whole;
-        double x = perspective.width / 2;
-        double footDepth = Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, 0));
-        double footY = perspective.y(ahead, Math.min(0, above - setup.lowM()), footDepth);
-        List<Point> stem = new ArrayList<>();
-        clip.stroke(x, y, x + 0.06 * (footY - y), footY, stem);
-        hatch(setup.closest() ? "stem" : "stems broader", stem);
-        new Heads(setup, perspective).draw(px, distance, List.of(new Point(x, y)), marks);
-    }
-
-    private void hatch(String style, List<Point> ends) {
-        if (!ends.isEmpty()) {
-            marks.add(new Hatch(style, ends));
-        }
-    }
-
-    private void thirds() {
+    /** Ticks at the edges. */
+    private void thirds(List<Mark> marks) {
         List<Point> ends = new ArrayList<>();
         for (int i = 1; i < 3; i++) {
-            ends.add(new Point(perspective.width * i / 3, 0));
-            ends.add(new Point(perspective.width * i / 3, perspective.height));
-            ends.add(new Point(0, perspective.height * i / 3));
-            ends.add(new Point(perspective.width, perspective.height * i / 3));
+            double x = Math.round(perspective.width * i / 3);
+            double y = Math.round(perspective.height * i / 3);
+            ends.addAll(List.of(new Point(x, 0), new Point(x, TICK_PX), new Point(x, perspective.height - TICK_PX), new Point(x, perspective.height),
+                    new Point(0, y), new Point(TICK_PX, y), new Point(perspective.width - TICK_PX, y), new Point(perspective.width, y)));
         }
         marks.add(new Hatch("thirds", ends));
     }
 
-    private Fact says(double horizonY, Projection.@Nullable Place sun, boolean flowers, double share) {
+    private Fact says(double horizonY, Projection.@Nullable Place sun) {
         LensFit fit = setup.fit();
+        double headM = setup.headM();
         List<Fact> says = new ArrayList<>();
         double fills = headM / fit.frameWidthM();
         says.add(setup.partOfHead() ? new Fact.FrameCoversFlower(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, fills)
                 : new Fact.FrameCovers(fit.frameWidthM(), fit.frameHeightM(), fit.distanceM(), headM, fills));
-        says.add(ground(1 - clip.y(horizonY) / perspective.height));
-        if (!trunks.areas().isEmpty()) {
-            says.add(new Fact.TrunksApart(Trunks.SPACING_M));
+        says.add(ground(1 - Math.max(0, Math.min(perspective.height, horizonY)) / perspective.height));
+        if (!trunks.trunks().isEmpty()) {
+            says.add(new Fact.TrunksApart(trunks.spacingM()));
         }
         if (sun != null) {
             says.add(new Fact.SunPlacedInFrame((1 + sun.x()) / 2, (1 - sun.y()) / 2));
         }
-        if (flowers) {
-            Fact density = setup.stemsKnown() ? new Fact.StemDensity(stemsPerM2) : Fact.Word.UNKNOWN_DENSITY;
-            says.add(share < 1 ? new Fact.FlowersThinned(density, share) : new Fact.Flowers(density));
+        if (!carpet.heads().isEmpty()) {
+            says.add(new Fact.Flowers(setup.stemsKnown() ? new Fact.StemDensity(stemsPerM2) : Fact.Word.UNKNOWN_DENSITY));
         }
-        says.add(Fact.Word.DARK_LINES_ARE_SHARP);
+        if (!carpet.heads().isEmpty() && carpet.farFromM() < FlowerLayer.FAR_M && !setup.close()) {
+            says.add(bloom.drawnShare() > ALMOST_ALL ? new Fact.HeadsDrawnTo(carpet.farFromM())
+                    : new Fact.SomeHeadsDrawnTo(bloom.drawnShare(), carpet.farFromM()));
+        }
+        if (setup.subject().flowerAreaIndex() != null && !setup.close() && perspective.aboveM() > setup.highM()) {
+            says.add(Fact.Word.TONE_IS_COVER);
+        }
+        if (setup.air().mist() && !setup.close()) {
+            says.add(Fact.Word.MIST_DRAWN);
+        }
+        if (trunks.shadowed()) {
+            says.add(Fact.Word.SHADOWS_DRAWN);
+        }
         return Fact.text(says);
     }
 

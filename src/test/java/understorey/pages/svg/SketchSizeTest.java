@@ -52,7 +52,7 @@ class SketchSizeTest {
     private static void isSmall(Drawing sketch, Drawing sideView) {
         String svg = Svg.shared(sketch, "sketch1");
         int bytes = svg.getBytes(StandardCharsets.UTF_8).length;
-        assertTrue(bytes < 20_000, bytes + ": " + sketch.says());
+        assertTrue(bytes < 25_000, bytes + ": " + sketch.says());
         assertFalse(svg.contains("NaN") || svg.contains("Infinity"), svg);
         assertTrue(svg.startsWith("<svg viewBox=") && svg.contains(" id=\"sketch1\" "), svg);
         String side = Svg.of(sideView, "side1");

@@ -28,7 +28,7 @@ class SvgTest {
     @Test
     void everyDrawingIsWellFormedAndSaysWhatItShows() throws Exception {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
+            for (Drawing drawing : List.of(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 Element svg = parsed(Svg.of(drawing, "day"));
                 assertEquals("svg", svg.getTagName());
                 assertEquals(drawing.title(), only(svg, "title").getTextContent());
@@ -46,7 +46,7 @@ class SvgTest {
     @Test
     void everyDrawingIsSmallAndTheSameEachTime() {
         for (Brief brief : Briefs.all()) {
-            for (Drawing drawing : List.of(brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN), brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
+            for (Drawing drawing : List.of(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN))) {
                 String svg = Svg.of(drawing, "day");
                 assertTrue(svg.getBytes(StandardCharsets.UTF_8).length < 20_000, brief.trip().title());
                 assertEquals(svg, Svg.of(drawing, "day"));
@@ -57,9 +57,6 @@ class SvgTest {
 
     @Test
     void aDrawingStaysSmallOnTheMostCrowdedDay() {
-        for (Drawing drawing : Charts.daysOfLight()) {
-            assertTrue(bytes(drawing) < 12_000, bytes(drawing) + " bytes: " + drawing.says());
-        }
         for (List<Drawing> skylines : List.of(Charts.skylines(), Charts.skylinesAmongTrees())) {
             for (Drawing drawing : skylines) {
                 assertTrue(bytes(drawing) < 14_000, bytes(drawing) + " bytes: " + drawing.says());
@@ -77,13 +74,11 @@ class SvgTest {
         String css = new Templates(null).text("marks.css");
         Set<String> styles = new HashSet<>();
         for (Brief brief : Briefs.all()) {
-            brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
             brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).marks().forEach(mark -> styles.add(mark.style()));
         }
-        Charts.daysOfLight().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
         Charts.skylinesAmongTrees().forEach(drawing -> drawing.marks().forEach(mark -> styles.add(mark.style())));
         styles.remove("words");
-        assertTrue(styles.size() > 25, styles.toString());
+        assertTrue(styles.size() > 12, styles.toString());
         styles.forEach(style -> assertTrue(css.contains("svg ." + style + " "), style));
     }
 
@@ -110,6 +105,30 @@ class SvgTest {
         assertEquals("", ((Element) texts.item(1)).getAttribute("text-anchor") + ((Element) texts.item(1)).getAttribute("class"));
         assertEquals("translate(9 10)rotate(-90)", ((Element) texts.item(2)).getAttribute("transform"));
         assertEquals("end", ((Element) texts.item(2)).getAttribute("text-anchor"));
+    }
+
+    @Test
+    void paintedMarksBecomeGradientsMarkersAndShortPaths() throws Exception {
+        Drawing drawing = new Drawing(40, 30, "t", "s.", List.of(new Drawing.Palette("p", "#f0e0d0", List.of(
+                new Drawing.Wash("w", 0, 20, List.of(new Drawing.Stop(0, 0.25), new Drawing.Stop(1, 1))),
+                new Drawing.Glow("g", new Point(5, 6), 12),
+                new Drawing.Glyph("star", List.of(new Drawing.Spots("d", 3, List.of(new Point(0, 0), new Point(1, -2))))),
+                new Drawing.Stamps("star", 7.5, 0.4, List.of(new Point(10, 10), new Point(8, 13), new Point(9, 12))),
+                new Drawing.Curves("c", 2, List.of(List.of(new Point(1, 1), new Point(2, 4), new Point(5, 5), new Point(7, 5), new Point(6, 2)),
+                        List.of(new Point(0, 0), new Point(-1, 1), new Point(3, 3))))))));
+        Element svg = parsed(Svg.of(drawing, "x"));
+        assertEquals("--own:#f0e0d0", only(svg, "g").getAttribute("style"));
+        assertEquals("url(#x-g1)", only(svg, "rect").getAttribute("fill"));
+        assertEquals("x-g1", only(svg, "linearGradient").getAttribute("id"));
+        assertEquals("x-g2", only(svg, "radialGradient").getAttribute("id"));
+        assertEquals(".25", ((Element) svg.getElementsByTagName("stop").item(0)).getAttribute("stop-opacity"));
+        assertEquals("x-star", only(svg, "marker").getAttribute("id"));
+        NodeList paths = svg.getElementsByTagName("path");
+        assertEquals("M0 0h0m1-2h0", ((Element) paths.item(0)).getAttribute("d"));
+        Element stamps = (Element) paths.item(1);
+        assertEquals("M10 10l-2 3l1-1", stamps.getAttribute("d"));
+        assertEquals("7.5 .4 marker:url(#x-star)", stamps.getAttribute("stroke-width") + " " + stamps.getAttribute("opacity") + " " + stamps.getAttribute("style"));
+        assertEquals("M1 1q1 3 4 4 2 0 1-3m-6-2q-1 1 3 3", ((Element) paths.item(2)).getAttribute("d"));
     }
 
     private static Element only(Element svg, String tag) {

@@ -57,10 +57,6 @@ public final class Charts {
         return briefs;
     }
 
-    public static List<Drawing> daysOfLight() {
-        return briefs().stream().map(brief -> brief.places().get(0).dayLight().drawing(DrawingWords.BUILT_IN)).toList();
-    }
-
     public static List<Drawing> skylines() {
         return briefs().stream().map(brief -> brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).toList();
     }

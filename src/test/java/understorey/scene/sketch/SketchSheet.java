@@ -1,0 +1,80 @@
+package understorey.scene.sketch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import understorey.Samples;
+import understorey.brief.Brief;
+import understorey.brief.PlannedShot;
+import understorey.pages.Briefs;
+import understorey.pages.DrawingWords;
+import understorey.pages.Trips;
+import understorey.pages.svg.Svg;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
+import understorey.plan.Role;
+import understorey.plan.Subject;
+import understorey.plan.Trip;
+import understorey.plan.Viewpoint;
+import understorey.scene.Drawing;
+
+/** Writes sheets of sketches to be looked at in a browser: those of the demo, and every subject wide, low and close. */
+public final class SketchSheet {
+
+    private final List<String> cells = new ArrayList<>();
+
+    private SketchSheet() {
+    }
+
+    /** Writes demo.html and subjects.html into the folder that the first word names. */
+    public static void main(String[] folder) throws IOException {
+        Path into = Files.createDirectories(Path.of(folder[0]));
+        SketchSheet demo = new SketchSheet();
+        for (Trip trip : Briefs.demo().trips()) {
+            Brief brief = Trips.brief(trip);
+            for (PlannedShot shot : brief.shots()) {
+                if (shot.sketch() != null) {
+                    Drawing sketch = shot.sketch().drawing(DrawingWords.BUILT_IN);
+                    demo.add(sketch, shot.timed().intent().shot().name());
+                }
+            }
+        }
+        SketchSheet subjects = new SketchSheet();
+        for (Subject subject : Briefs.demo().subjects()) {
+            double high = subject.heightHighM() == null ? 0.3 : subject.heightHighM();
+            Canopy canopy = subject.guide() != null && subject.guide().setting().trees() == null ? null
+                    : new Canopy(subject.guide().setting().trees(), Foliage.Stage.HALF_LEAF, 20.0);
+            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).from(new Viewpoint.Height(high + 1.2)).equivalent(50)
+                    .tilt(10).sharp(2, 20), null, canopy, null), subject.name() + ", wide");
+            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).from(new Viewpoint.Height(0.75 * high)).equivalent(20)
+                    .tilt(-6).sharp(0.4, 4), null, canopy, Setups.sun(90, 14)), "low");
+            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).role(Role.CLOSING), null, canopy, null), "close");
+        }
+        Files.writeString(into.resolve("demo.html"), demo.page(""), StandardCharsets.UTF_8);
+        Files.writeString(into.resolve("demo-red.html"), demo.page("night"), StandardCharsets.UTF_8);
+        Files.writeString(into.resolve("subjects.html"), subjects.page("subjects"), StandardCharsets.UTF_8);
+    }
+
+    private void add(Setup setup, String name) {
+        if (setup != null) {
+            add(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), name);
+        }
+    }
+
+    private void add(Drawing drawing, String name) {
+        String svg = Svg.shared(drawing, "sketch" + (cells.size() + 1));
+        cells.add(String.format(Locale.ROOT, "<figure>%s<figcaption>%s</figcaption></figure>", svg, name));
+    }
+
+    private String page(String look) throws IOException {
+        String css = Files.readString(Path.of("templates/style.css")) + Files.readString(Path.of("templates/marks.css"))
+                + ("night".equals(look) ? Files.readString(Path.of("templates/night.css")) : "");
+        return "<!doctype html><meta charset=utf-8><style>" + css + "main{display:grid;grid-template-columns:repeat(" + ("subjects".equals(look) ? 6 : 3) + ",1fr);gap:10px}"
+                + "figcaption{font-size:13px;line-height:16px}.subjects{max-width:none}"
+                + "svg.sketch{width:100%}</style><body class=\"" + look + "\"><main>" + String.join("\n", cells) + "</main>";
+    }
+}
