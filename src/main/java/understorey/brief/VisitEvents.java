@@ -56,10 +56,10 @@ final class VisitEvents {
         return visit.merged();
     }
 
-    /** The sun at each place, those together that have the same minute. */
+    /** The sun at each place with a skyline, those together that have the same minute. */
     private void sunlit(Function<Interval, ZonedDateTime> end, @Nullable ZonedDateTime with, Fact everywhere, Function<String, Fact> there) {
         Map<ZonedDateTime, String> places = new TreeMap<>();
-        for (Place place : day.places()) {
+        for (Place place : day.places().stream().filter(place -> !place.levelHorizon()).toList()) {
             String name = place.spots().isEmpty() ? day.trip().site().name() : String.join(", ", place.spots());
             for (Interval sunlit : place.sunlit()) {
                 ZonedDateTime time = end.apply(sunlit);

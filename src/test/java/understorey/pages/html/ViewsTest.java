@@ -34,12 +34,12 @@ class ViewsTest {
     private static final Prose PROSE = new Prose();
 
     @Test
-    void theLightTableHasTheQuarterHoursOfTheVisit() {
+    void theLightTableHasTheHalfHoursOfALongVisit() {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
         List<Map<String, String>> table = Tables.rows(light(brief).table());
-        assertEquals(25, table.size());
+        assertEquals(13, table.size());
         assertEquals("05:00", table.get(0).get("Time"));
-        assertEquals("11:00", table.get(24).get("Time"));
+        assertEquals("11:00", table.get(12).get("Time"));
         for (Map<String, String> line : table) {
             assertEquals(line.get("skyline").equals("above"), !line.get("Open ground: sun").equals("—"), line.toString());
             assertTrue(line.get("Forest floor: sun").equals("—") || line.get("skyline").equals("above"), line.toString());

@@ -126,7 +126,7 @@ class SvgTest {
         NodeList paths = svg.getElementsByTagName("path");
         assertEquals("M0 0h0m1-2h0", ((Element) paths.item(0)).getAttribute("d"));
         Element stamps = (Element) paths.item(1);
-        assertEquals("M10 10l-2 3l1-1", stamps.getAttribute("d"));
+        assertEquals("M10 10l-2 3 1-1", stamps.getAttribute("d"));
         assertEquals("7.5 .4 marker:url(#x-star)", stamps.getAttribute("stroke-width") + " " + stamps.getAttribute("opacity") + " " + stamps.getAttribute("style"));
         assertEquals("M1 1q1 3 4 4 2 0 1-3m-6-2q-1 1 3 3", ((Element) paths.item(2)).getAttribute("d"));
     }
