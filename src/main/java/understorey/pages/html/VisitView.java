@@ -77,6 +77,8 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
     private static final int LEAST_COLUMNS = 3;
     private static final double GAP = 18;
     private static final int RULES = 5;
+    /** Share of a phone's width that half of a clock time needs. */
+    private static final double EDGE = 0.06;
     /** Share of the width after which the way back is named on its left. */
     private static final double LATE = 0.6;
 
@@ -90,7 +92,8 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         List<ZonedDateTime> hours = hours(figure);
         return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(), ifKnown(figure.back(), back -> back(back, words.of(new Fact.BackAt(brief.order().back())))),
                 figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT).collect(Collectors.joining()),
-                light(figure.light()), hours.stream().map(hour -> new Tick(percent(figure.at(hour)), Dates.clock(hour))).toList(),
+                light(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
+                        .map(hour -> new Tick(percent(figure.at(hour)), Dates.clock(hour))).toList(),
                 figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours),
                 brief.places().size() == 1 ? null : SpotView.name(brief, figure.light().place()), figure.says());
     }
