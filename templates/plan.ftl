@@ -22,14 +22,19 @@
 <@d.key>Black: taking the picture. Outlined: setting up. Dashes: walking. Dots: waiting. Tint: hours of its light. Curve: EV at ISO 100<#if page.visit.place??> at ${page.visit.place}</#if>, band: any sky.</@d.key>
 </#if>
 <#if page.notTaken?has_content><@d.p><@d.b>Not taken:</@d.b> <#list page.notTaken as shot>${shot.number} ${shot.name}<#sep>, </#list>.</@d.p></#if>
-<#if page.story??><@d.prose text=page.story html=page.storyHtml! /></#if>
-<#if page.findings?has_content>
-<@d.h2 id="findings">Before you go</@d.h2>
-<@d.sentences list=page.findings />
-</#if>
+<@d.sentences list=page.findings?filter(finding -> finding.warning) />
 <#list page.taken + page.notTaken as shot>
 <@d.shot shot=shot />
 </#list>
+<#if page.story??>
+<@d.h2 id="story">The story</@d.h2>
+<@d.prose text=page.story html=page.storyHtml! />
+</#if>
+<#assign notes = page.findings?filter(finding -> !finding.warning)>
+<#if notes?has_content>
+<@d.h2 id="findings">Before you go</@d.h2>
+<@d.sentences list=notes />
+</#if>
 <@d.h2 id="order">If the day differs</@d.h2>
 <#if page.order.others?has_content>
 <#list page.order.others as other>
@@ -39,7 +44,6 @@
 <@d.p>The same order suits a clear, an overcast, a wet and a windy day.</@d.p>
 </#if>
 <#if page.order.timeLeft??><@d.p>${page.order.timeLeft}</@d.p></#if>
-<@d.sentences list=page.gaps />
 
 <@d.h2 id="carry">Carry</@d.h2>
 <@d.p><@d.b>${page.kit.weight}</@d.b> in total<#if page.kit.unweighed??> (items without a weight: ${page.kit.unweighed})</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if></@d.p>

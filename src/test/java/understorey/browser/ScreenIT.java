@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ScreenIT {
 
     private static final int PHONE = 390;
+    private static final int PHONE_HEIGHT = 844;
     private static final int DESK = 1280;
     private static Chromium chromium;
     private static Page page;
@@ -97,6 +98,27 @@ class ScreenIT {
             assertEquals(List.of(), Texts.meeting(page), "at " + width + " px");
             assertEquals(List.of(), Texts.cutOff(page), "at " + width + " px");
         }
+    }
+
+    /**
+     * When, where, why, what to carry and what may spoil it; the first picture with its time, lens and settings: on the first
+     * screen of a desk, within the first two of a phone.
+     */
+    @ParameterizedTest
+    @MethodSource("plans")
+    void answersOnTheFirstScreen(String name) {
+        for (int width : List.of(DESK, PHONE)) {
+            open(name, width);
+            assertEquals(List.of(), page.evaluate("""
+                    lowest => [...document.querySelectorAll('.five dd, .strip li:first-child .t, .strip li:first-child .set, .strip li:first-child .l')]
+                        .filter(answer => answer.getBoundingClientRect().bottom > lowest).map(answer => answer.textContent)""",
+                    width == DESK ? 900 : 2 * PHONE_HEIGHT), "at " + width + " px");
+            assertEquals(5, ((Number) page.evaluate("() => document.querySelectorAll('.five dd').length")).intValue());
+        }
+    }
+
+    static List<String> plans() {
+        return Chromium.pages().stream().filter(name -> name.endsWith("/index.html")).toList();
     }
 
     @ParameterizedTest

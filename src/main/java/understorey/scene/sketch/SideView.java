@@ -28,7 +28,7 @@ public final class SideView {
     private static final double WIDTH = 340;
     private static final double FOOT_X = 118;
     private static final double RIGHT_X = 322;
-    private static final double HIGHEST_PX = 80;
+    private static final double HIGHEST_PX = 58;
     /** For two lines of words beside the camera. */
     private static final double LEAST_PX = 44;
     private static final double BEYOND = 1.6;
