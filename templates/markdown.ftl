@@ -120,7 +120,7 @@ ${shot.sketchSays} ${shot.sideViewSays}<#if shot.curveSays??> ${shot.curveSays}<
 
 *Defaults: <#list shot.defaults as row>${row.name} ${row.text}<#sep>; </#list>.*
 </#if>
-<@facts list=shot.light.rows />
+<@facts list=shot.light.rows?filter(row -> row.name != "Weather") />
 <@sentences list=shot.more />
 <@facts list=shot.companions />
 <#if (shot.tried.lines?size > 1)><@table of=shot.tried /></#if>

@@ -14,6 +14,7 @@ import understorey.pages.html.SheetPage;
 import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
 import understorey.pages.preview.PreviewImage;
+import understorey.pages.svg.Glyphs;
 import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
@@ -135,7 +136,7 @@ public final class SitePages {
         Scene scene = brief.story().sequence().stream().limit(1)
                 .map(intent -> brief.shots().get(brief.shot(intent.shot().name()).number() - 1).sketch())
                 .filter(Objects::nonNull).findFirst().orElse(null);
-        return id -> scene == null ? "" : Svg.shared(scene.drawing(sentences::of), id);
+        return id -> scene == null ? "" : Svg.shared(scene.drawing(sentences::of), id, new Glyphs());
     }
 
     /** For the pages that trips share, of no trip yet. */

@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CautionAdvice;
 import understorey.advice.SpoilerAdvice;
 import understorey.brief.Brief;
+import understorey.brief.PlannedShot;
 import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
 import understorey.packing.Packing;
@@ -22,6 +24,7 @@ import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
 import understorey.pages.tables.VisitColumns;
 import understorey.pages.tables.Wording;
+import understorey.pages.svg.Glyphs;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
@@ -93,9 +96,12 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
 
     public static PlanView of(Brief brief, TemplateHTMLOutputModel css, Sentences sentences, Prose prose, Around around) {
         Trip trip = brief.trip();
-        List<ShotView> shots = brief.shots().stream().map(shot -> ShotView.of(brief, shot, sentences, prose)).toList();
-        List<ShotView> taken = brief.order().shooting().stream().map(leg -> shots.get(brief.shot(leg.shot()).number() - 1)).toList();
-        List<ShotView> notTaken = shots.stream().filter(shot -> !taken.contains(shot)).toList();
+        Glyphs glyphs = new Glyphs();
+        List<PlannedShot> inOrder = brief.order().shooting().stream().map(leg -> brief.shots().get(brief.shot(leg.shot()).number() - 1)).toList();
+        List<ShotView> taken = inOrder.stream().map(shot -> ShotView.of(brief, shot, sentences, prose, glyphs)).toList();
+        List<ShotView> notTaken = brief.shots().stream().filter(shot -> !inOrder.contains(shot))
+                .map(shot -> ShotView.of(brief, shot, sentences, prose, glyphs)).toList();
+        List<ShotView> shots = Stream.concat(taken.stream(), notTaken.stream()).sorted(Comparator.comparing(ShotView::number)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
         return new PlanView(css, trip.title(), trip.slug(), LINKS, Dates.day(trip, brief.date()),
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),

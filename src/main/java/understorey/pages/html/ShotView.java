@@ -16,6 +16,7 @@ import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.pages.markdown.Prose;
+import understorey.pages.svg.Glyphs;
 import understorey.pages.svg.Svg;
 import understorey.pages.tables.LensColumns;
 import understorey.pages.tables.Row;
@@ -80,7 +81,7 @@ public record ShotView(int number, String name, String role, String rank, String
     private static final int MUST = 3;
     private static final int WANTED = 2;
 
-    static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose) {
+    static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose, Glyphs page) {
         TimedShot shot = planned.timed();
         Wording wording = new Wording(Units.METRIC, sentences);
         Intent intent = shot.intent();
@@ -112,7 +113,7 @@ public record ShotView(int number, String name, String role, String rank, String
                 LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), intent.orientation() == Orientation.PORTRAIT, ShotLightView.of(shot, sentences),
                 written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
                 ifKnown(prose.html(written.otherwise()), Templates::html),
-                ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId))),
+                ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId, page))),
                 ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
                 ifKnown(planned.scale(), scale -> ScaleView.of(scale, sentences)),
                 ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),

@@ -1,6 +1,9 @@
 package understorey.pages.svg;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Point;
 
@@ -9,19 +12,25 @@ final class PaintedMarks {
 
     private final double width;
     private final String id;
+    private final Glyphs page;
     private final StringBuilder svg;
+    private final Map<String, String> glyphs = new HashMap<>();
+    private Drawing.@Nullable Palette palette;
     private int defined;
 
-    PaintedMarks(double width, String id, StringBuilder svg) {
+    PaintedMarks(double width, String id, Glyphs page, StringBuilder svg) {
         this.width = width;
         this.id = id;
+        this.page = page;
         this.svg = svg;
     }
 
     void mark(Drawing.Mark mark) {
-        if (mark instanceof Drawing.Palette palette) {
-            svg.append("<g class=\"").append(palette.style()).append("\" style=\"--own:").append(palette.own()).append("\">\n");
-            palette.marks().forEach(this::mark);
+        if (mark instanceof Drawing.Palette painted) {
+            palette = painted;
+            svg.append("<g class=\"").append(painted.style()).append("\" style=\"--own:").append(painted.own()).append("\">\n");
+            painted.marks().forEach(this::mark);
+            palette = null;
             svg.append("</g>\n");
         } else if (mark instanceof Drawing.Glyph glyph) {
             glyph(glyph);
@@ -55,7 +64,7 @@ final class PaintedMarks {
         if (stamps.strength() < 1) {
             svg.append(" opacity=\"").append(hundredths(stamps.strength())).append('"');
         }
-        svg.append(" style=\"marker:url(#").append(id).append('-').append(stamps.style()).append(")\" d=\"");
+        svg.append(" style=\"marker:url(#").append(glyphs.get(stamps.style())).append(")\" d=\"");
         Svg.steps(stamps.at(), svg);
         svg.append("\"/>\n");
     }
@@ -67,9 +76,15 @@ final class PaintedMarks {
         svg.append("\"/>\n");
     }
 
-    /** A marker one stroke wide, so that one serves all sizes. */
+    /** A marker one stroke wide, so that one serves all sizes; nothing where the page has it. */
     private void glyph(Drawing.Glyph glyph) {
-        svg.append("<marker id=\"").append(id).append('-').append(glyph.name())
+        String own = id + '-' + glyph.name();
+        String there = page.defined(palette, glyph, own);
+        glyphs.put(glyph.name(), there == null ? own : there);
+        if (there != null) {
+            return;
+        }
+        svg.append("<marker id=\"").append(own)
                 .append("\" viewBox=\"-5 -5 10 10\" markerWidth=\"1\" markerHeight=\"1\" overflow=\"visible\">\n");
         glyph.marks().forEach(this::mark);
         svg.append("</marker>\n");

@@ -22,15 +22,15 @@ public final class Svg {
     public static String of(Drawing drawing, String id) {
         StringBuilder svg = new StringBuilder(4096);
         head(drawing, id, "", svg);
-        marks(drawing, id, svg);
+        marks(drawing, id, new Glyphs(), svg);
         return svg.append("</svg>").toString();
     }
 
-    /** The element of a sketch, with its id, so that the page can show it {@link #again}. */
-    public static String shared(Drawing drawing, String id) {
+    /** The element of a sketch, with its id, so that the page can show it {@link #again}; glyphs that the page has are left out. */
+    public static String shared(Drawing drawing, String id, Glyphs page) {
         StringBuilder svg = new StringBuilder(16_384);
         head(drawing, id, " id=\"" + id + '"' + size(drawing), svg);
-        marks(drawing, id, svg);
+        marks(drawing, id, page, svg);
         return svg.append("</svg>").toString();
     }
 
@@ -55,8 +55,8 @@ public final class Svg {
         svg.append("<desc id=\"").append(id).append("-d\">").append(escape(drawing.says())).append("</desc>\n");
     }
 
-    private static void marks(Drawing drawing, String id, StringBuilder svg) {
-        PaintedMarks painted = new PaintedMarks(drawing.width(), id, svg);
+    private static void marks(Drawing drawing, String id, Glyphs page, StringBuilder svg) {
+        PaintedMarks painted = new PaintedMarks(drawing.width(), id, page, svg);
         drawing.marks().forEach(painted::mark);
     }
 

@@ -29,6 +29,9 @@ final class Tufts {
 
     private final Perspective perspective;
     private final Trunks trunks;
+    /** All sketches have the same tufts, so that a page defines them once. */
+    private static final Seed ALIKE = new Seed(1);
+
     private final Seed seed;
     private final double wideM;
     private final int most;
@@ -99,14 +102,14 @@ final class Tufts {
     }
 
     /** Blades from one foot, dark ones behind. */
-    private List<Mark> glyph(int kind) {
+    private static List<Mark> glyph(int kind) {
         List<Mark> marks = new ArrayList<>();
         List<String> tones = List.of("leaf-dark", "leaf-shade", "leaf-light");
         double[][] angles = kind == 0 ? new double[][] {{-150, -60}, {-105}, {-128, -35}} : new double[][] {{-120, -30}, {-70, -158}, {-95}};
         for (int tone = 0; tone < tones.size(); tone++) {
             List<List<Point>> blades = new ArrayList<>();
             for (double angle : angles[tone]) {
-                blades.add(blade(Math.toRadians(angle), 4.6 + 0.8 * seed.share((int) angle + 200, 33)));
+                blades.add(blade(Math.toRadians(angle), 4.6 + 0.8 * ALIKE.share((int) angle + 200, 33)));
             }
             marks.add(new Curves(tones.get(tone), 0, blades));
         }

@@ -30,7 +30,7 @@ public final class ViewfinderSketch {
     private static final double ALMOST_ALL = 0.93;
     private static final int MOST_HEADS = 760;
     private static final int MOST_HEADS_CLOSE = 230;
-    private static final int MOST_TUFTS = 250;
+    private static final int MOST_TUFTS = 170;
     private static final int MOST_TUFTS_CLOSE = 110;
 
     private final Setup setup;

@@ -16,6 +16,7 @@ import static understorey.Samples.with;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.pages.svg.Glyphs;
 import understorey.Glass;
 import understorey.Places;
 import understorey.Samples;
@@ -99,7 +100,7 @@ class FocusWordsTest {
         Trip still = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
                 LocalTime.of(11, 0), Trips.stillAir());
         ShotView shot = Trips.brief(still).shots().stream().filter(one -> one.timed().settings().stack() != null).findFirst()
-                .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose())).orElseThrow();
+                .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose(), new Glyphs())).orElseThrow();
         List<Page> pages = Briefs.pages(List.of(still), List.of());
         String headline = SitePagesTest.page(pages, "first-light/index.html");
         assertTrue(headline.contains(" · <b>" + shot.stack() + "</b>"), "under its sketch: " + shot.stack());
@@ -109,7 +110,7 @@ class FocusWordsTest {
                         && line.contains(" · " + shot.stack().replace('\u00a0', ' '))));
         String sheet = SitePagesTest.page(pages, "first-light/field-sheet.html");
         assertTrue(sheet.contains("stack <b>" + shot.stack() + "</b>"));
-        ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Sentences.builtIn(), new Prose());
+        ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Sentences.builtIn(), new Prose(), new Glyphs());
         assertEquals("Polariser", floor.filters());
         assertTrue(sheet.contains("with <b>Polariser</b>"));
         assertFalse(shot.stack().isBlank());

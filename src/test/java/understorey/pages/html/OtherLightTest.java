@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import understorey.pages.svg.Glyphs;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
@@ -111,7 +112,7 @@ class OtherLightTest {
         Brief brief = Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.empty()));
         int told = 0;
         for (PlannedShot shot : brief.shots()) {
-            ShotView view = ShotView.of(brief, shot, Sentences.builtIn(), new Prose());
+            ShotView view = ShotView.of(brief, shot, Sentences.builtIn(), new Prose(), new Glyphs());
             for (Row row : view.defaults()) {
                 assertFalse(row.text().isBlank() || row.text().endsWith(", "), row.toString());
                 told += row.name().equals("viewpoint") ? 1 : 0;

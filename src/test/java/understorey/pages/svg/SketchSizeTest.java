@@ -50,7 +50,7 @@ class SketchSizeTest {
     }
 
     private static void isSmall(Drawing sketch, Drawing sideView) {
-        String svg = Svg.shared(sketch, "sketch1");
+        String svg = Svg.shared(sketch, "sketch1", new Glyphs());
         int bytes = svg.getBytes(StandardCharsets.UTF_8).length;
         assertTrue(bytes < 25_000, bytes + ": " + sketch.says());
         assertFalse(svg.contains("NaN") || svg.contains("Infinity"), svg);

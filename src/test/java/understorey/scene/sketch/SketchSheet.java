@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import understorey.pages.svg.Glyphs;
 import understorey.Samples;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
@@ -66,7 +67,7 @@ public final class SketchSheet {
     }
 
     private void add(Drawing drawing, String name) {
-        String svg = Svg.shared(drawing, "sketch" + (cells.size() + 1));
+        String svg = Svg.shared(drawing, "sketch" + (cells.size() + 1), new Glyphs());
         cells.add(String.format(Locale.ROOT, "<figure>%s<figcaption>%s</figcaption></figure>", svg, name));
     }
 
