@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("browser")
 class ScreenIT {
 
+    /** The width at which WCAG 2.2 asks for reflow (1.4.10). */
+    private static final int NARROW = 320;
     private static final int PHONE = 390;
     private static final int PHONE_HEIGHT = 844;
     private static final int DESK = 1280;
@@ -56,7 +58,7 @@ class ScreenIT {
     @ParameterizedTest
     @MethodSource("understorey.browser.Chromium#pages")
     void fitsTheWidthOfAPhoneAndOfADesk(String name) {
-        for (int width : List.of(PHONE, DESK)) {
+        for (int width : List.of(NARROW, PHONE, DESK)) {
             open(name, width);
             assertEquals(0, page.evaluate("() => Math.max(document.documentElement.scrollWidth, document.body.scrollWidth)"
                     + " - document.documentElement.clientWidth"), "px too wide for " + width);

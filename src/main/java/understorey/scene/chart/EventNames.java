@@ -12,7 +12,7 @@ final class EventNames {
 
     /** Widths of the figure, px. */
     private static final double SCREEN = 1136;
-    private static final double PHONE = 358;
+    private static final double PHONE = 288;
     private static final double PAPER = 700;
     private static final double GAP = 16;
     /** The names are set in 15 px; widths are estimated for 16 px and the widest face. */
