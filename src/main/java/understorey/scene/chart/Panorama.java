@@ -13,10 +13,10 @@ import understorey.sky.SunAt;
  */
 final class Panorama {
 
-    static final double WIDTH = 720;
+    static final double WIDTH = 356;
     static final double LEFT = 36;
-    static final double RIGHT = 704;
-    private static final double PLOT = 240;
+    static final double RIGHT = 348;
+    private static final double PLOT = 180;
     static final double STEP_DEG = 2;
 
     private final double centreDeg;

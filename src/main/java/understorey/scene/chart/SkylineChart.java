@@ -24,7 +24,8 @@ public final class SkylineChart {
     private static final double LANE = 39;
     /** The line of words above the plot. */
     private static final double KEY = 17;
-    private static final double PLOT_TOP = 40;
+    private static final double KEY_ROW = 20;
+    private static final double PLOT_TOP = 80;
     private static final double SAMPLE = 30;
     /** Seen altitude of the sun's centre when its upper edge touches a level horizon: half its width below. */
     private static final double EDGE_UP_DEG = -16 / 60.0;
@@ -136,26 +137,26 @@ public final class SkylineChart {
 
     /** What each look of the path says, above the plot. */
     private void key(boolean landRises) {
-        double x = LEFT;
-        if (path.seen(false) != null) {
-            x = sample(x, null, SunPath.Sight.CLEAR, Fact.Word.SUN_VISIBLE);
+        double y = PLOT_TOP - KEY - KEY_ROW / 2;
+        if (landRises) {
+            y = sample(y, "land", SunPath.Sight.LAND, Fact.Word.BEHIND_SKYLINE);
         }
         if (treeTopDeg != null) {
-            x = sample(x, "trees", SunPath.Sight.TREES, new Fact.BehindTrees(treeTopDeg));
+            y = sample(y, "trees", SunPath.Sight.TREES, new Fact.BehindTrees(treeTopDeg));
         }
-        if (landRises) {
-            sample(x, "land", SunPath.Sight.LAND, Fact.Word.BEHIND_SKYLINE);
+        if (path.seen(false) != null) {
+            sample(y, null, SunPath.Sight.CLEAR, Fact.Word.SUN_VISIBLE);
         }
     }
 
-    private double sample(double x, @Nullable String ground, SunPath.Sight sight, Fact fact) {
-        String text = words.of(fact);
+    /** One look and its name; returns where the one above it has its base line. */
+    private double sample(double y, @Nullable String ground, SunPath.Sight sight, Fact fact) {
         if (ground != null) {
-            marks.add(new Drawing.Box(ground, x, KEY - 12, SAMPLE, 13));
+            marks.add(new Drawing.Box(ground, LEFT, y - 12, SAMPLE, 13));
         }
-        marks.add(new Drawing.Line(sight.line(), List.of(new Point(x, KEY - 5.5), new Point(x + SAMPLE, KEY - 5.5))));
-        marks.add(new Drawing.Label("words", Anchor.START, new Point(x + SAMPLE + 7, KEY), text));
-        return x + SAMPLE + 7 + Lettering.width(text) + 8;
+        marks.add(new Drawing.Line(sight.line(), List.of(new Point(LEFT, y - 5.5), new Point(LEFT + SAMPLE, y - 5.5))));
+        marks.add(new Drawing.Label("words", Anchor.START, new Point(LEFT + SAMPLE + 7, y), words.of(fact)));
+        return y - KEY_ROW;
     }
 
     private void doesNotRise() {
