@@ -39,7 +39,6 @@
 <@d.p>The same order suits a clear, an overcast, a wet and a windy day.</@d.p>
 </#if>
 <#if page.order.timeLeft??><@d.p>${page.order.timeLeft}</@d.p></#if>
-<@d.sentences list=page.gaps />
 
 <@d.h2 id="carry">Carry</@d.h2>
 <@d.p><@d.b>${page.kit.weight}</@d.b> in total<#if page.kit.unweighed??> (items without a weight: ${page.kit.unweighed})</#if>.<#if page.kit.cards??> Cards: ${page.kit.cards}.</#if><#if page.kit.batteries??> Batteries: ${page.kit.batteries}.</#if></@d.p>
@@ -67,7 +66,7 @@
 </@d.column>
 <@d.column>
 <#if page.order.spotPlan??>
-<@d.drawing svg=page.order.spotPlan says=page.order.spotPlanSays>To scale, north up. Dashed: the walks. Distances are straight lines.</@d.drawing>
+<@d.drawing svg=page.order.spotPlan says=page.order.spotPlanSays>To scale, north up. Dashed: the walks. Distances are straight lines, times are by day.</@d.drawing>
 </#if>
 <#if page.order.message??>
 <#assign m = page.order.message>
