@@ -73,10 +73,10 @@ ${line?counter}. ${line}
 </#macro>
 <#macro day visit shots>
 
-## The shots in the order taken
+## The pictures in the order taken
 
 <#list shots as shot>
-1. **${shot.time}** ${shot.spot}: **${shot.number} ${shot.name}**<#if shot.settings??>, ${shot.settings}<#if shot.verdict != "fits"> (${shot.verdict})</#if></#if><#if shot.camera??>, ${shot.camera}</#if><#if shot.support??>, ${shot.support}</#if><#if shot.stack??>, ${shot.stack}</#if>
+- **${shot.time}** ${shot.spot}: **${shot.number} ${shot.name}**<#if shot.settings??>, ${shot.settings}<#if shot.verdict != "fits"> (${shot.verdict})</#if></#if><#if shot.camera??>, ${shot.camera}</#if><#if shot.support??>, ${shot.support}</#if><#if shot.stack??>, ${shot.stack}</#if>
 </#list>
 
 ${visit.says}

@@ -27,6 +27,7 @@ final class VisitEvents {
     private static final int BEFORE_MIN = 30;
     /** The sun that reaches a spot this soon after sunrise comes with it. */
     private static final long WITH_SUNRISE_S = 180;
+    private static final int HALF_MINUTE_S = 30;
     /** Cloud covers more than half of the sky. */
     private static final double MOSTLY_CLOUDY_OKTA = 4.5;
 
@@ -64,7 +65,7 @@ final class VisitEvents {
             for (Interval sunlit : place.sunlit()) {
                 ZonedDateTime time = end.apply(sunlit);
                 if (with == null || Math.abs(Duration.between(time, with).toSeconds()) > WITH_SUNRISE_S) {
-                    places.merge(time.truncatedTo(ChronoUnit.MINUTES), name, (one, other) -> one + ", " + other);
+                    places.merge(time.plusSeconds(HALF_MINUTE_S).truncatedTo(ChronoUnit.MINUTES), name, (one, other) -> one + ", " + other);
                 }
             }
         }

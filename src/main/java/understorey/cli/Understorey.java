@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code understorey}: finds the command that the command line names and runs it. */
-@Command(name = "understorey", description = "Turns a YAML trip plan into pages for photographing woodland flowers.",
+@Command(name = "understorey", description = "Turn YAML trip plans into pages for photographing woodland flowers.",
         footer = {"", "Exit status: 0 done, 1 errors that stop the build, 2 wrong command line."})
 public final class Understorey implements Callable<Integer> {
 

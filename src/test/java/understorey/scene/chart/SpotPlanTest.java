@@ -43,7 +43,7 @@ class SpotPlanTest {
         assertEquals("100\u00a0m", Marks.labels(drawing).get(0).text());
         assertEquals(500 / 100.0, apart(dots.get(0), dots.get(1)) / barPx, 0.01);
         assertEquals(Math.hypot(100, 200) / 100, apart(dots.get(0), dots.get(2)) / barPx, 0.01);
-        assertEquals("Gate to Bank 500\u00a0m in a straight line, 9\u00a0min.", drawing.says());
+        assertEquals("Gate to Bank: 500\u00a0m in a straight line, 9\u00a0min by day.", drawing.says());
         assertTrue(Marks.labels(drawing).stream().anyMatch(label -> label.text().equals("500\u00a0m")));
     }
 
