@@ -179,7 +179,7 @@ ${of.caption}
 |<#list of.flat as head> ${head.text} |</#list>
 |<#list of.flat as head><#if head.figure>--:<#else>---</#if>|</#list>
 <#list of.lines as line>
-|<#list line.cells as cell> <#if line.strong && cell?is_first>**${cell.text}**<#else>${cell.text}</#if> |</#list>
+|<#list line.cells as cell> ${cell.text} |</#list>
 </#list>
 </#if>
 </#macro>

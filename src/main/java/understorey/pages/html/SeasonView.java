@@ -58,7 +58,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     }
 
     /** One of the most promising days. */
-    public record Day(String date, String promise, List<String> reasons, List<String> shots) {
+    public record Day(String date, List<String> reasons, List<String> shots) {
     }
 
     static SeasonView of(Brief brief, Sentences sentences) {
@@ -111,8 +111,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                     : (anySky ? " if the sky suits" : "") + ", best around " + Dates.clock(promise.at()));
             shots.add(promise.shot().name() + light);
         }
-        return new Day(Dates.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
-                sentences.of(day.reasons()), shots);
+        return new Day(Dates.day(day.date()), sentences.of(day.reasons()), shots);
     }
 
     /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */

@@ -33,7 +33,6 @@ import understorey.plan.Orientation;
 import understorey.plan.Shot;
 import understorey.scene.Drawing;
 import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
 
 
 /**
@@ -60,10 +59,10 @@ import static understorey.pages.words.Words.orDash;
  * @param scale    distances at the right edge of the sketch
  * @param curve    how dense the flowers look by focal length
  */
-public record ShotView(int number, String name, String role, String rank, String subject, String spot, @Nullable String time,
+public record ShotView(int number, String name, String role, String rank, String spot, @Nullable String time,
                        String verdict, List<Row> facts, @Nullable String camera, @Nullable String fNumber,
                        @Nullable String shutter, @Nullable String iso, @Nullable String settings, @Nullable String lull,
-                       @Nullable String focus, @Nullable String sharp, @Nullable String height, @Nullable String support,
+                       @Nullable String focus, @Nullable String sharp, @Nullable String support,
                        @Nullable String bias, @Nullable String bracket,
                        @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
                        List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, TableView otherLight, TableView tried,
@@ -95,14 +94,14 @@ public record ShotView(int number, String name, String role, String rank, String
         List<String> rest = new ArrayList<>(said.subList(Math.min(MOST_SENTENCES, said.size()), said.size()));
         rest.addAll(shot.cover() != null && shot.ofCarpet() ? sentences.of(shot.cover().reasons()) : List.of());
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
-                intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have", written.subject().name(),
+                intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have",
                 Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span),
                 Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, LensWords::cameraAndFocal),
                 settings == null ? null : SkySpan.fNumber(shot), settings == null ? null : SkySpan.shutter(shot),
                 settings == null ? null : SkySpan.iso(shot), settings == null ? null : settings(shot),
                 lull(shot), ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
                 fit == null || settings == null ? null : FocusWords.sharp(fit, settings),
-                ifKnown(fit, lens -> Words.metres(lens.heightM())), ifKnown(fit, ShotView::support),
+                ifKnown(fit, ShotView::support),
                 ifKnown(settings, ShotView::bias), ifKnown(settings, ShotView::bracket),
                 fit == null || settings == null ? null : FocusWords.stack(fit, settings),
                 fit == null || settings == null ? null : FocusWords.filters(fit, settings),

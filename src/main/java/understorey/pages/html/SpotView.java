@@ -12,7 +12,6 @@ import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.scene.Drawing;
 import understorey.sky.Interval;
 import understorey.visit.Place;
 
@@ -26,7 +25,7 @@ import understorey.visit.Place;
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
 public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist,
-                       TemplateHTMLOutputModel skyline, String skylineSays) {
+                       TemplateHTMLOutputModel skyline) {
 
     public static List<SpotView> of(Brief brief, Sentences sentences) {
         List<SpotView> views = new ArrayList<>();
@@ -45,11 +44,10 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
             mist.addAll(sentences.of(spot.place().mist().reasons()));
             mist.addAll(sentences.of(brief.inMist()));
         }
-        Drawing skyline = spot.skyline().drawing(sentences::of);
         return new SpotView(name(brief, spot.place()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(skyline, "skyline" + number)), skyline.says());
+                Templates.html(Svg.of(spot.skyline().drawing(sentences::of), "skyline" + number)));
     }
 
     static String name(Brief brief, Place place) {

@@ -51,7 +51,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
 
     /** Outlines of the light. */
     public record LightPaths(String levels, String night, String twilight, String band, String expected, String flecks,
-                             List<Tick> figures, List<Dot> dots, String atGround, @Nullable String atFleck, boolean open) {
+                             List<Tick> figures, List<Dot> dots, String atGround, @Nullable String atFleck) {
     }
 
     /** A word at a place. */
@@ -181,7 +181,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
                 path(light.expected()), flecks.toString(),
                 light.levels().stream().map(level -> new Tick(percent(level.top()), String.valueOf(level.ev()))).toList(),
                 light.dots().stream().map(dot -> new Dot(dot.number(), percent(dot.left()), percent(dot.top()))).toList(),
-                percent(last(ground)), fleck.isEmpty() ? null : percent(last(fleck)), light.place().light().get(0).plantAreaIndex() == 0);
+                percent(last(ground)), fleck.isEmpty() ? null : percent(last(fleck)));
     }
 
     private static double last(List<Drawing.Point> run) {
