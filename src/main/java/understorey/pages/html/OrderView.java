@@ -1,6 +1,5 @@
 package understorey.pages.html;
 
-import freemarker.core.TemplateHTMLOutputModel;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -9,14 +8,11 @@ import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.order.Alternative;
 import understorey.order.RunningOrder;
-import understorey.pages.svg.Svg;
 import understorey.pages.tables.Row;
-import understorey.pages.templates.Templates;
 import understorey.pages.words.Caption;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
-import understorey.scene.Drawing;
 import understorey.visit.Safety;
 import static understorey.pages.words.Words.ifKnown;
 
@@ -31,7 +27,7 @@ import static understorey.pages.words.Words.ifKnown;
  * @param spotPlan null where positions are not known exactly
  */
 public record OrderView(@Nullable String timeLeft, List<String> captions, List<Other> others, List<Row> safety, @Nullable Message message,
-                        @Nullable TemplateHTMLOutputModel spotPlan, @Nullable String spotPlanSays) {
+                        @Nullable Drawn spotPlan) {
 
     /** Another day, all its pictures in the order taken; days with the same starts are one. */
     public record Other(String day, List<Start> order) {
@@ -53,10 +49,9 @@ public record OrderView(@Nullable String timeLeft, List<String> captions, List<O
     }
 
     static OrderView of(Brief brief, Sentences sentences) {
-        Drawing spotPlan = ifKnown(brief.spotPlan(), scene -> scene.drawing(sentences::of));
         return new OrderView(ifKnown(brief.order().timeLeft(), sentences::of), brief.story().sequence().stream().map(intent -> Caption.of(brief, intent)).toList(),
                 others(brief), OutInTime.rows(brief), message(brief),
-                ifKnown(spotPlan, plan -> Templates.html(Svg.of(plan, "spot-plan"))), ifKnown(spotPlan, Drawing::says));
+                Drawn.ifAny(brief.spotPlan(), "spot-plan", sentences));
     }
 
     private static List<Other> others(Brief brief) {

@@ -7,13 +7,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
-import understorey.pages.svg.Svg;
-import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
-import understorey.visit.Place;
 
 /**
  * The light at one place of pictures, in words and drawings.
@@ -44,14 +41,10 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
             mist.addAll(sentences.of(spot.place().mist().reasons()));
             mist.addAll(sentences.of(brief.inMist()));
         }
-        return new SpotView(name(brief, spot.place()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
+        return new SpotView(spot.place().name(brief.trip().site()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(spot.skyline().drawing(sentences::of), "skyline" + number)));
-    }
-
-    static String name(Brief brief, Place place) {
-        return place.spots().isEmpty() ? brief.trip().site().name() : String.join(", ", place.spots());
+                Drawn.of(spot.skyline(), "skyline" + number, sentences).svg());
     }
 
     /** Stretches in one line; null when there are none. */

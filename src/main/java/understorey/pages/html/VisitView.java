@@ -93,9 +93,9 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(), ifKnown(figure.back(), back -> back(back, words.of(new Fact.BackAt(brief.order().back())))),
                 figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT).collect(Collectors.joining()),
                 light(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
-                        .map(hour -> new Tick(percent(figure.at(hour)), Dates.clock(hour))).toList(),
+                        .map(hour -> new Tick(Words.width(figure.at(hour)), Dates.clock(hour))).toList(),
                 figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours),
-                brief.places().size() == 1 ? null : SpotView.name(brief, figure.light().place()), figure.says());
+                brief.places().size() == 1 ? null : figure.light().place().name(brief.trip().site()), figure.says());
     }
 
     private static List<ZonedDateTime> hours(VisitFigure figure) {
@@ -146,20 +146,20 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
             }
         }
         VisitFigure.Stretch shoot = shooting(row);
-        return new RowView(row.number(), bars, percent(shoot.left()), percent(shoot.width()));
+        return new RowView(row.number(), bars, Words.width(shoot.left()), Words.width(shoot.width()));
     }
 
     private static Bar bar(String look, VisitFigure.Stretch stretch) {
-        return new Bar(look, percent(stretch.left()), percent(stretch.width()));
+        return new Bar(look, Words.width(stretch.left()), Words.width(stretch.width()));
     }
 
     private static Back back(VisitFigure.Stretch back, String says) {
         double end = back.left() + back.width();
-        return new Back(percent(back.left()), percent(back.width()), percent(end), end > LATE, says);
+        return new Back(Words.width(back.left()), Words.width(back.width()), Words.width(end), end > LATE, says);
     }
 
     private static Event event(VisitFigure.Named event) {
-        return new Event(percent(event.at()), event.name(), anchor("d", event.screen()) + " " + anchor("m", event.phone()) + " "
+        return new Event(Words.width(event.at()), event.name(), anchor("d", event.screen()) + " " + anchor("m", event.phone()) + " "
                 + anchor("p", event.paper()), rows(event.screen().row(), event.phone().row(), event.paper().row()));
     }
 
@@ -179,9 +179,9 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         return new LightPaths(light.levels().stream().map(level -> "M0 " + px(level.top() * VisitLight.HEIGHT) + "H" + VisitLight.WIDTH).collect(Collectors.joining()),
                 rules(light.night(), RULES), rules(light.twilight(), 2 * RULES), light.band().isEmpty() ? "" : path(light.band()) + "Z",
                 path(light.expected()), flecks.toString(),
-                light.levels().stream().map(level -> new Tick(percent(level.top()), String.valueOf(level.ev()))).toList(),
-                light.dots().stream().map(dot -> new Dot(dot.number(), percent(dot.left()), percent(dot.top()))).toList(),
-                percent(last(ground)), fleck.isEmpty() ? null : percent(last(fleck)));
+                light.levels().stream().map(level -> new Tick(Words.width(level.top()), String.valueOf(level.ev()))).toList(),
+                light.dots().stream().map(dot -> new Dot(dot.number(), Words.width(dot.left()), Words.width(dot.top()))).toList(),
+                Words.width(last(ground)), fleck.isEmpty() ? null : Words.width(last(fleck)));
     }
 
     private static double last(List<Drawing.Point> run) {
@@ -222,16 +222,12 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         for (WeatherHour hour : hours) {
             String text = value.apply(hour);
             if (text != null) {
-                values.add(new Tick(percent(figure.at(hour.time())), text));
+                values.add(new Tick(Words.width(figure.at(hour.time())), text));
             }
         }
         if (!values.isEmpty()) {
             rows.add(new WeatherRow(unit, name, values));
         }
-    }
-
-    static String percent(double share) {
-        return String.format(Locale.ROOT, "%.2f%%", share * 100);
     }
 
     private static String px(double value) {

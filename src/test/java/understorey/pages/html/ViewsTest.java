@@ -136,7 +136,7 @@ class ViewsTest {
         assertTrue(facts.get("Aim").matches("ENE \\(68°\\), (level|\\d+° down)"), facts.get("Aim"));
         assertEquals("Carbon legs, lens 1.5 m high", facts.get("Support"));
         assertTrue(facts.get("Focus").matches(".* m, sharp .* to .*"), facts.get("Focus"));
-        assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
+        assertTrue(floor.settings().line().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings().line());
         assertEquals(List.of("clear, in the shade", "broken", "overcast"),
                 Tables.rows(floor.otherLight()).stream().limit(3).map(row -> row.get("Light")).toList());
         Map<String, String> light = map(floor.light().rows());
