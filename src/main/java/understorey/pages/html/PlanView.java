@@ -12,19 +12,11 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.brief.Brief;
-import understorey.kit.Verdict;
-import understorey.packing.CompanionBag;
-import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
-import understorey.pages.tables.Table;
-import understorey.pages.tables.TableView;
-import understorey.pages.tables.VisitColumns;
-import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.SkyWord;
@@ -61,15 +53,10 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                        List<ShotView> shots, List<ShotView> taken, List<ShotView> notTaken,
                        @Nullable VisitView visit, List<String> gaps,
                        @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
-                       Kit kit, PlaceView place, List<String> cautions,
+                       KitView kit, PlaceView place, List<String> cautions,
                        @Nullable String contact, List<Remark> findings,
                        SeasonView season, String basis, boolean located, @Nullable Row previous, @Nullable Row next,
                        @Nullable Published published) {
-
-    /** What to carry: {@code take} are the names alone. */
-    public record Kit(List<String> take, TableView taken, TableView leave, List<String> missing, List<Row> companions, String weight, String names,
-                      @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
-    }
 
     private static final List<Row> LINKS = List.of(new Row("All trips", "../index.html"), new Row("Field sheet", "field-sheet.html"),
             new Row("Carry", "#carry"), new Row("Getting there", "#place"), new Row("Cautions", "#cautions"), new Row("Appendix", "#appendix"));
@@ -95,7 +82,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                 LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, shots, taken, notTaken,
                 VisitView.of(brief, sentences), sentences.of(brief.story().gaps()), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
-                kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
+                KitView.of(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
                 sentences.of(brief.cautions()), contact(trip), findings(brief, sentences),
                 SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }
@@ -169,35 +156,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
     private static String spoilers(Brief brief, Sentences sentences) {
         return brief.spoilers().stream().filter(risk -> !(risk instanceof SpoilerAdvice.FlowersLikely)).map(sentences::of)
                 .collect(Collectors.joining(" "));
-    }
-
-    private static Kit kit(Brief brief, Sentences sentences) {
-        Packing packing = brief.packing();
-        List<String> names = packing.take().stream().map(Packing.Item::name).toList();
-        Wording wording = new Wording(Units.METRIC, sentences);
-        return new Kit(names, new Table<>(VisitColumns.take(brief), packing.take()).view("", wording),
-                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", wording),
-                sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
-                brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
-                        : String.join(", ", names),
-                packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
-                ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
-                ifKnown(packing.batteries(), String::valueOf));
-    }
-
-    /** What each companion carries, in one line. */
-    private static List<Row> companions(Brief brief) {
-        List<Row> rows = new ArrayList<>();
-        for (CompanionBag bag : brief.companionBags()) {
-            String things = bag.take().stream().map(item -> item.name() + " (" + pictures(item, brief) + ")").collect(Collectors.joining(", "));
-            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
-                    : things + "; " + Words.weight(bag.weightG()) + " in total"));
-        }
-        return rows;
-    }
-
-    private static String pictures(Packing.Item item, Brief brief) {
-        return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {
