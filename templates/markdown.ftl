@@ -40,9 +40,9 @@ ${.data_model.prose(text)}
 <#macro column><#nested></#macro>
 <#macro appendix><#nested></#macro>
 <#macro foot></#macro>
-<#macro drawing svg says>
+<#macro drawing of>
 
-${says}
+${of.says}
 </#macro>
 <#macro facts list class=""><#if list?has_content>
 
@@ -76,7 +76,7 @@ ${line?counter}. ${line}
 ## The pictures in the order taken
 
 <#list shots as shot>
-- **${shot.time}** ${shot.spot}: **${shot.number} ${shot.name}**<#if shot.settings??>, ${shot.settings}<#if shot.verdict != "fits"> (${shot.verdict})</#if></#if><#if shot.camera??>, ${shot.camera}</#if><#if shot.support??>, ${shot.support}</#if><#if shot.stack??>, ${shot.stack}</#if>
+- **${shot.time}** ${shot.spot}: **${shot.number} ${shot.name}**<#if shot.settings??>, ${shot.settings.line}<#if shot.verdict != "fits"> (${shot.verdict})</#if></#if><#if shot.camera??>, ${shot.camera}</#if><#if shot.support??>, ${shot.support}</#if><#if (shot.settings.stack)??>, ${shot.settings.stack}</#if>
 </#list>
 
 ${visit.says}
@@ -85,13 +85,14 @@ ${visit.says}
 - ${event.text}
 </#list>
 </#macro>
+<#macro besides settings><#if settings.lull??> · in a lull ${settings.lull}</#if><#if settings.bias??> · ${settings.bias} below the meter</#if><#if settings.bracket??> · bracket ${settings.bracket}</#if><#if settings.stack??> · ${settings.stack}</#if></#macro>
 <#macro shot shot>
 
 ## ${shot.number} ${shot.name}
 
 ${shot.role}, ${shot.rank} · ${shot.time!"not taken"} at ${shot.spot}<#if shot.light.grade??> · light ${shot.light.grade}<#if shot.light.windows??> (best ${shot.light.windows})</#if></#if>
 
-**<#if shot.settings??>${shot.settings}<#else>${shot.verdict}</#if>**<#if shot.settings??> · ${shot.verdict}</#if><#if shot.lull??> · in a lull ${shot.lull}</#if><#if shot.bias??> · ${shot.bias} below the meter</#if><#if shot.bracket??> · bracket ${shot.bracket}</#if><#if shot.stack??> · ${shot.stack}</#if>
+<#if shot.settings??>**${shot.settings.line}** · ${shot.verdict}<@besides settings=shot.settings /><#else>**${shot.verdict}**</#if>
 <@facts list=shot.facts />
 <@sentences list=shot.why />
 <#if shot.compose??>
@@ -106,9 +107,9 @@ ${.data_model.prose(shot.notes)}
 
 **Plan B:** ${.data_model.prose(shot.otherwise)}
 </#if>
-<#if shot.sketchSays??>
+<#if shot.sketch??>
 
-${shot.sketchSays} ${shot.sideViewSays}<#if shot.curveSays??> ${shot.curveSays}</#if>
+${shot.sketch.says} ${shot.sideView.says}<#if shot.curve??> ${shot.curve.says}</#if>
 </#if>
 <@table of=shot.otherLight />
 </#macro>
@@ -132,7 +133,7 @@ ${shot.sketchSays} ${shot.sideViewSays}<#if shot.curveSays??> ${shot.curveSays}<
 <@facts list=window.rows />
 <@sentences list=window.reasons />
 
-${window.chartSays}
+${window.chart.says}
 </#list>
 <#if season.reports??>
 
@@ -179,7 +180,7 @@ ${of.caption}
 |<#list of.flat as head> ${head.text} |</#list>
 |<#list of.flat as head><#if head.figure>--:<#else>---</#if>|</#list>
 <#list of.lines as line>
-|<#list line.cells as cell> <#if line.strong && cell?is_first>**${cell.text}**<#else>${cell.text}</#if> |</#list>
+|<#list line.cells as cell> ${cell.text} |</#list>
 </#list>
 </#if>
 </#macro>

@@ -13,7 +13,7 @@
 </@d.answers>
 <@d.margin>
 <#if page.season.windows?has_content>
-<@d.drawing svg=page.season.windows[0].chart says=page.season.windows[0].chartSays>Thin: first flowers to over. Thick: full flower. Curve: chance of full flower this year, its likely peak below it. Vertical line: <#if page.season.monthAlone>the middle of the month<#else>your day</#if>.</@d.drawing>
+<@d.drawing of=page.season.windows[0].chart>Thin: first flowers to over. Thick: full flower. Curve: chance of full flower this year, its likely peak below it. Vertical line: <#if page.season.monthAlone>the middle of the month<#else>your day</#if>.</@d.drawing>
 </#if>
 </@d.margin>
 </@d.head>
@@ -71,7 +71,7 @@
 </@d.column>
 <@d.column>
 <#if page.order.spotPlan??>
-<@d.drawing svg=page.order.spotPlan says=page.order.spotPlanSays>To scale, north up. Dashed: the walks. Distances are straight lines, times are by day.</@d.drawing>
+<@d.drawing of=page.order.spotPlan>To scale, north up. Dashed: the walks. Distances are straight lines, times are by day.</@d.drawing>
 </#if>
 <#if page.order.message??>
 <#assign m = page.order.message>

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.exposure.Settings;
+import understorey.pages.Briefs;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.reading.Plans;
@@ -90,7 +91,7 @@ class OddPlansTest {
         Plans plans = PlansReader.read(folder);
         assertFalse(plans.hasErrors(), () -> plans.findings().toString());
         Brief brief = Planner.brief(Sharing.forAudience(plans.trips().get(0)));
-        for (Page page : SitePages.open(null, null).of(List.of(brief), List.of(), List.of(), List.of())) {
+        for (Page page : Briefs.pages(SitePages.open(null, null), List.of(brief), List.of(), List.of(), List.of())) {
             assertFalse(page.content().contains("NaN") || page.content().contains("Infinity"), page.path());
         }
         return brief;

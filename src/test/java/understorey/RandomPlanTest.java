@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.pages.Briefs;
 import understorey.pages.Page;
 import understorey.pages.json.PlanSchema;
 import understorey.pages.SitePages;
@@ -75,7 +76,7 @@ class RandomPlanTest {
         for (Trip trip : plans.trips()) {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
-        List<Page> pages = SitePages.open(null, null).of(briefs, List.of(), List.of(), List.of());
+        List<Page> pages = Briefs.pages(SitePages.open(null, null), briefs, List.of(), List.of(), List.of());
         for (Page page : pages) {
             Matcher match = NO_NUMBER.matcher(page.content());
             assertTrue(!match.find(), () -> page.path() + ": …" + page.content().substring(

@@ -94,11 +94,7 @@ final class Drawings {
             }
         }
         return SkylineChart.of(place.light(), place.stand().skyline(), place.stand().canopy().treeTopDeg(), site.position().latitude(),
-                fields, name(place));
-    }
-
-    private String name(Place place) {
-        return place.spots().isEmpty() ? site.name() : String.join(", ", place.spots());
+                fields, place.name(site));
     }
 
     /** Null when no picture is taken. */

@@ -61,7 +61,7 @@ final class VisitEvents {
     private void sunlit(Function<Interval, ZonedDateTime> end, @Nullable ZonedDateTime with, Fact everywhere, Function<String, Fact> there) {
         Map<ZonedDateTime, String> places = new TreeMap<>();
         for (Place place : day.places().stream().filter(place -> !place.levelHorizon()).toList()) {
-            String name = place.spots().isEmpty() ? day.trip().site().name() : String.join(", ", place.spots());
+            String name = place.name(day.trip().site());
             for (Interval sunlit : place.sunlit()) {
                 ZonedDateTime time = end.apply(sunlit);
                 if (with == null || Math.abs(Duration.between(time, with).toSeconds()) > WITH_SUNRISE_S) {

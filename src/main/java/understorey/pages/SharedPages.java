@@ -15,7 +15,6 @@ import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
 import understorey.pages.html.Published;
 import understorey.pages.html.SeasonView;
-import understorey.pages.tables.Row;
 import understorey.pages.html.SpotView;
 import understorey.pages.html.SubjectLine;
 import understorey.pages.json.PlanJson;

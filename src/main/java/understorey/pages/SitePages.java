@@ -19,15 +19,11 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.TemplateFault;
-import understorey.plan.Bag;
-import understorey.plan.Site;
-import understorey.plan.Subject;
 import understorey.scene.Scene;
 
 /**
- * Every page of a folder of plans: for each trip the plan, the field sheet, the Markdown twin, {@code plan.json},
- * {@code trip.ics} and {@code spots.gpx}; and the {@link SharedPages}. Several threads may make trips
- * at once.
+ * The pages of a trip: the plan, the field sheet, the Markdown twin, {@code plan.json}, {@code trip.ics} and
+ * {@code spots.gpx}; those that trips share are {@link SharedPages}. Several threads may make trips at once.
  */
 public final class SitePages {
 
@@ -79,28 +75,6 @@ public final class SitePages {
      */
     public static SitePages open(@Nullable Path templates, @Nullable Address address) {
         return new SitePages(templates, address);
-    }
-
-    /**
-     * The pages of all trips and those that they share.
-     *
-     * @param briefs    of every trip, ready for its audience
-     * @param idleSites that no trip goes to, ready for theirs
-     * @param bags      with a file of their own
-     * @param subjects  of the built-in catalogue
-     * @throws TemplateFault when a template cannot be filled in
-     */
-    public List<Page> of(List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
-        SharedPages shared = shared();
-        List<Page> pages = new ArrayList<>();
-        Neighbours neighbours = new Neighbours(briefs.stream().map(brief -> Neighbours.Dated.of(brief.trip(), brief.date())).toList());
-        for (Brief brief : briefs) {
-            TripPages trip = trip(brief, neighbours);
-            shared.add(trip.line(), trip.place(), trip.opening());
-            pages.addAll(trip.pages());
-        }
-        pages.addAll(shared.pages(idleSites, bags, subjects));
-        return List.copyOf(pages);
     }
 
     /**

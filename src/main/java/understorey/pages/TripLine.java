@@ -39,7 +39,7 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
      * @param located when it has a calendar and waypoints
      */
     public record Card(String slug, String title, String date, String day, String site, String flowers, @Nullable String better,
-                       String hours, String pictures, String bag, String weight, String audience, boolean located) {
+                       String hours, String pictures, String bag, String weight, boolean located) {
     }
 
     /**
@@ -71,8 +71,7 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
         String weight = Words.weight(brief.packing().weightG());
         return new Card(trip.slug(), trip.title(), date(brief), Dates.shortDay(trip, brief.date()), trip.site().name(), flowers(brief),
                 better(brief), Dates.clock(brief.order().arrive()) + "–" + Dates.clock(brief.order().leave()),
-                Words.count(brief.timed().size(), "picture"), trip.gear().name() + ", " + weight, weight, Words.audience(trip.audience()),
-                !trip.hidesTheDay());
+                Words.count(brief.timed().size(), "picture"), trip.gear().name() + ", " + weight, weight, !trip.hidesTheDay());
     }
 
     private static String date(Brief brief) {

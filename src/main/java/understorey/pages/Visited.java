@@ -6,11 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import understorey.brief.Brief;
+import understorey.pages.html.Drawn;
 import understorey.pages.html.PlanView;
 import understorey.pages.html.SeasonView;
 import understorey.pages.html.SpotView;
-import understorey.pages.svg.Svg;
-import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
@@ -34,7 +33,7 @@ public record Visited(Site site, Share.Audience audience, Share.Precision precis
             SeasonView.Window window = view.season().windows().get(i);
             String id = "season-" + brief.season().windows().get(i).subject().key();
             seasons.add(new SeasonView.Window(window.subject(), window.rows(), window.reasons(),
-                    Templates.html(Svg.of(brief.season().charts().get(i).drawing(sentences::of), id)), window.chartSays()));
+                    Drawn.of(brief.season().charts().get(i), id, sentences)));
         }
         return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), view.places(),
                 Dates.onDay(trip, brief.date()), List.copyOf(seasons));

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.Standpoint;
+import understorey.plan.Site;
 import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.weather.Mist;
@@ -22,6 +23,11 @@ import understorey.weather.Mist;
  */
 public record Place(List<String> spots, boolean likeSite, Standpoint stand, List<LightAt> light, List<SunAt> track,
                     List<Interval> sunlit, @Nullable List<Interval> overTrees, Mist mist) {
+
+    /** The names of its spots, or that of the site. */
+    public String name(Site site) {
+        return spots.isEmpty() ? site.name() : String.join(", ", spots);
+    }
 
     /** True where no skyline is known. */
     public boolean levelHorizon() {

@@ -7,6 +7,8 @@ import java.util.List;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.plan.Bag;
+import understorey.plan.Site;
+import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -47,7 +49,20 @@ public final class Briefs {
 
     /** The pages of some trips and of nothing else, under the built-in templates. */
     public static List<Page> pages(List<Trip> trips, List<Bag> bags) {
-        return SitePages.open(null, null).of(trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
+        return pages(SitePages.open(null, null), trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
     }
 
+    /** The pages of some trips, and those that they share. */
+    public static List<Page> pages(SitePages site, List<Brief> briefs, List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
+        SharedPages shared = site.shared();
+        List<Page> pages = new ArrayList<>();
+        Neighbours neighbours = new Neighbours(briefs.stream().map(brief -> Neighbours.Dated.of(brief.trip(), brief.date())).toList());
+        for (Brief brief : briefs) {
+            SitePages.TripPages trip = site.trip(brief, neighbours);
+            shared.add(trip.line(), trip.place(), trip.opening());
+            pages.addAll(trip.pages());
+        }
+        pages.addAll(shared.pages(idleSites, bags, subjects));
+        return pages;
+    }
 }

@@ -24,7 +24,7 @@ class IndexPageTest {
 
     private static TripLine trip(String slug, LocalDate date, @Nullable String series) {
         TripLine.Card card = new TripLine.Card(slug, slug, "date", date.getDayOfMonth() + " " + date.getMonthValue(), "Wood", "ramsons", null,
-                "05:00–09:00", "1 picture", "Bag, 1 kg", "1 kg", "private", true);
+                "05:00–09:00", "1 picture", "Bag, 1 kg", "1 kg", true);
         return new TripLine(card, date, series, "wood", null, List.of(),
                 List.of(new TripLine.Flower("ramsons", "ramsons", true, null, 0, 0)), List.of());
     }
@@ -132,7 +132,7 @@ class IndexPageTest {
     @Test
     void tellsOtherSitesAboutAPageOnlyWithAnAddress() {
         Trip trip = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
-        List<Page> with = SitePages.open(null, Address.of("https://example.org/woods")).of(List.of(Trips.brief(trip)), List.of(), List.of(), List.of());
+        List<Page> with = Briefs.pages(SitePages.open(null, Address.of("https://example.org/woods")), List.of(Trips.brief(trip)), List.of(), List.of(), List.of());
         String plan = SitePagesTest.page(with, "first-light/index.html");
         assertTrue(plan.contains("<link rel=\"canonical\" href=\"https://example.org/woods/first-light/\">"));
         assertTrue(plan.contains("content=\"https://example.org/woods/first-light/preview.png\""));

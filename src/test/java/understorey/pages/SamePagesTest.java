@@ -125,7 +125,7 @@ class SamePagesTest {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
         Map<String, String> pages = new TreeMap<>();
-        SitePages.open(null, null).of(briefs, List.of(), List.of(), List.of()).forEach(page -> pages.put(page.path(), page.content()));
+        Briefs.pages(SitePages.open(null, null), briefs, List.of(), List.of(), List.of()).forEach(page -> pages.put(page.path(), page.content()));
         return pages;
     }
 

@@ -219,9 +219,9 @@ public class SitePagesTest {
         if (pages == null) {
             List<Page> all = new ArrayList<>();
             for (Brief brief : Briefs.all()) {
-                all.addAll(SitePages.open(null, null).of(List.of(brief), List.of(), List.of(), List.of()));
+                all.addAll(Briefs.pages(SitePages.open(null, null), List.of(brief), List.of(), List.of(), List.of()));
             }
-            all.addAll(SitePages.open(null, null).of(List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
+            all.addAll(Briefs.pages(SitePages.open(null, null), List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
             pages = List.copyOf(all);
         }
         return pages;

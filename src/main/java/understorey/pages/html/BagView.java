@@ -22,7 +22,7 @@ import understorey.plan.Support;
  * @param weight  of all that has a weight
  * @param unweighed how many things have none; null if all have one
  */
-public record BagView(String name, @Nullable String slug, List<Line> cameras, List<PlanView.Item> others, @Nullable String cards,
+public record BagView(String name, @Nullable String slug, List<Line> cameras, List<Item> others, @Nullable String cards,
                       @Nullable String batteries, boolean remoteRelease, String weight, @Nullable String unweighed) {
 
     /** One camera. */
@@ -30,9 +30,13 @@ public record BagView(String name, @Nullable String slug, List<Line> cameras, Li
                        String magnification, String aperture, String thread, String weight) {
     }
 
+    /** Anything else, and what it is. */
+    public record Item(String name, String kind, String weight) {
+    }
+
     public static BagView of(Bag bag) {
         List<Line> lines = CameraFigures.of(bag).stream().map(BagView::line).toList();
-        List<PlanView.Item> others = new ArrayList<>();
+        List<Item> others = new ArrayList<>();
         for (Support support : bag.supports()) {
             others.add(item(support.name(), Words.word(support.kind())
                     + (support.lowestM() == null || support.highestM() == null ? "" : ", "
@@ -84,7 +88,7 @@ public record BagView(String name, @Nullable String slug, List<Line> cameras, Li
         };
     }
 
-    private static PlanView.Item item(String name, String uses, @Nullable Double weightG) {
-        return new PlanView.Item(name, uses, orDash(weightG, Words::weight));
+    private static Item item(String name, String kind, @Nullable Double weightG) {
+        return new Item(name, kind, orDash(weightG, Words::weight));
     }
 }

@@ -1,6 +1,5 @@
 package understorey.pages.html;
 
-
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -22,13 +21,11 @@ import understorey.sky.SunDay;
 /**
  * Sun, moon and light in words.
  *
- * @param riseAndSet sunrise and sunset in one line
  * @param weather by the hour of the visit; without lines without a forecast
  * @param drops   of rain and dew on the flowers
- * @param table  every quarter of an hour of the visit
+ * @param table   every quarter of an hour of the visit
  */
-public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, TableView weather,
-                        List<String> drops, TableView table) {
+public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<String> drops, TableView table) {
 
     private static final Duration SHORT_VISIT = Duration.ofHours(3);
     private static final int QUARTER_MIN = 15;
@@ -52,7 +49,7 @@ public record LightView(List<Row> sun, List<Row> moon, String riseAndSet, TableV
         moon.add(new Row("Moonlight", moonlight(brief.day().light())));
         List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(wording));
         rows.add(new Row("Sun above " + horizon, sunlit));
-        return new LightView(rows, moon, Dates.clock(sun.sunrise()) + ", " + Dates.clock(sun.sunset()),
+        return new LightView(rows, moon,
                 new Table<>(LightColumns.FORECAST, brief.weather()).view("Forecast (interpolated between its hours); wind at 10\u00a0m", wording),
                 sentences.of(brief.day().drops().reasons()),
                 new Table<>(LightColumns.day(horizon.equals("the skyline") ? "skyline" : "horizon"), visit(brief)).view(CAPTION, wording));

@@ -11,30 +11,20 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.advice.CautionAdvice;
 import understorey.advice.SpoilerAdvice;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
-import understorey.kit.Verdict;
-import understorey.packing.CompanionBag;
-import understorey.packing.Packing;
 import understorey.pages.markdown.Prose;
-import understorey.pages.tables.Row;
-import understorey.pages.tables.Table;
-import understorey.pages.tables.TableView;
-import understorey.pages.tables.VisitColumns;
-import understorey.pages.tables.Wording;
 import understorey.pages.svg.Glyphs;
+import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
 
 
 /**
@@ -46,14 +36,11 @@ import static understorey.pages.words.Words.orDash;
  * @param spoilers what could spoil it, in a line
  * @param siteHref of the site's page, seen from the trip's folder
  * @param sky      expected; null without a forecast or a word for the sky
- * @param horizon  what the sun must clear there
- * @param sunlit   when the sun reaches each place of pictures, in one line
  * @param shots    in the author's order
  * @param taken    in the order taken
  * @param notTaken the others
  * @param visit    the visit as one figure; null when no picture is taken
  * @param story    as written
- * @param shortCautions their first sentences without law, for the field sheet
  * @param contact  who knows; null if none is named or the page is public
  * @param findings what the author should know before going, warnings first
  * @param season   when to go, and why
@@ -63,25 +50,16 @@ import static understorey.pages.words.Words.orDash;
  * @param next     the one after it
  * @param published null without an address of the site
  */
-public record PlanView(TemplateHTMLOutputModel css, String title, String slug, List<Row> links, String date,
+public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> links, String date,
                        String arrive, String leave, GoView go, String whyName, SeasonView.Why why, String spoilers, String siteHref,
                        LightView light, @Nullable String sky, List<SpotView> places,
-                       String horizon, String sunlit, List<ShotView> shots, List<ShotView> taken, List<ShotView> notTaken,
-                       @Nullable VisitView visit, List<String> gaps,
+                       List<ShotView> shots, List<ShotView> taken, List<ShotView> notTaken,
+                       @Nullable VisitView visit,
                        @Nullable String story, @Nullable TemplateHTMLOutputModel storyHtml, OrderView order,
-                       Kit kit, PlaceView place, List<String> cautions,
-                       List<String> shortCautions, @Nullable String contact, List<Remark> findings,
+                       KitView kit, PlaceView place, List<String> cautions,
+                       @Nullable String contact, List<Remark> findings,
                        SeasonView season, String basis, boolean located, @Nullable Row previous, @Nullable Row next,
                        @Nullable Published published) {
-
-    /** What to carry. */
-    public record Kit(List<Item> take, TableView taken, TableView leave, List<String> missing, List<Row> companions, String weight, String names,
-                      @Nullable String unweighed, @Nullable String cards, @Nullable String batteries) {
-    }
-
-    /** One thing; for what stays at home, {@code uses} says why. */
-    public record Item(String name, String uses, String weight) {
-    }
 
     private static final List<Row> LINKS = List.of(new Row("All trips", "../index.html"), new Row("Field sheet", "field-sheet.html"),
             new Row("Carry", "#carry"), new Row("Getting there", "#place"), new Row("Cautions", "#cautions"), new Row("Appendix", "#appendix"));
@@ -103,15 +81,15 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
                 .map(shot -> ShotView.of(brief, shot, sentences, prose, glyphs)).toList();
         List<ShotView> shots = Stream.concat(taken.stream(), notTaken.stream()).sorted(Comparator.comparing(ShotView::number)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
-        return new PlanView(css, trip.title(), trip.slug(), LINKS, Dates.day(trip, brief.date()),
+        return new PlanView(css, trip.title(), LINKS, Dates.day(trip, brief.date()),
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
-                LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, horizon(places), sunlit(places), shots, taken, notTaken,
-                VisitView.of(brief, sentences), sentences.of(brief.story().gaps()), trip.story(),
+                LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, shots, taken, notTaken,
+                VisitView.of(brief, sentences), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
-                kit(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
-                sentences.of(brief.cautions()), leads(outdoors(brief, sentences)), contact(trip), findings(brief, sentences),
+                KitView.of(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
+                sentences.of(brief.cautions()), contact(trip), findings(brief, sentences),
                 SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }
 
@@ -137,13 +115,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
             return names.keySet().iterator().next();
         }
         return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
-    }
-
-    /** The cautions of the way; law and the care for each subject are read at home. */
-    private static List<String> outdoors(Brief brief, Sentences sentences) {
-        return brief.cautions().stream()
-                .filter(caution -> !(caution instanceof CautionAdvice.PlantLaw || caution instanceof CautionAdvice.CareForSubject))
-                .map(sentences::of).toList();
     }
 
     /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
@@ -191,38 +162,6 @@ public record PlanView(TemplateHTMLOutputModel css, String title, String slug, L
     private static String spoilers(Brief brief, Sentences sentences) {
         return brief.spoilers().stream().filter(risk -> !(risk instanceof SpoilerAdvice.FlowersLikely)).map(sentences::of)
                 .collect(Collectors.joining(" "));
-    }
-
-    private static Kit kit(Brief brief, Sentences sentences) {
-        Packing packing = brief.packing();
-        Wording wording = new Wording(Units.METRIC, sentences);
-        return new Kit(items(packing.take(), brief), new Table<>(VisitColumns.take(brief), packing.take()).view("", wording),
-                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", wording),
-                sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
-                brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
-                        : packing.take().stream().map(Packing.Item::name).collect(Collectors.joining(", ")),
-                packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
-                ifKnown(packing.cardGb(), gb -> Words.number(gb, 1) + " GB for about " + packing.frames() + " RAW frames"),
-                ifKnown(packing.batteries(), String::valueOf));
-    }
-
-    /** What each companion carries, in one line. */
-    private static List<Row> companions(Brief brief) {
-        List<Row> rows = new ArrayList<>();
-        for (CompanionBag bag : brief.companionBags()) {
-            String things = bag.take().stream().map(item -> item.name() + " (" + pictures(item, brief) + ")").collect(Collectors.joining(", "));
-            rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
-                    : things + "; " + Words.weight(bag.weightG()) + " in total"));
-        }
-        return rows;
-    }
-
-    private static String pictures(Packing.Item item, Brief brief) {
-        return Words.pictures(item.shots().stream().map(shot -> brief.shot(shot).number()).toList());
-    }
-
-    private static List<Item> items(List<Packing.Item> items, Brief brief) {
-        return items.stream().map(item -> new Item(item.name(), item.shots().isEmpty() ? "" : pictures(item, brief), orDash(item.weightG(), Words::weight))).toList();
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {

@@ -3,6 +3,7 @@ package understorey.pages.html;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Words;
 import understorey.scene.sketch.DistanceScale;
 
 /**
@@ -19,7 +20,7 @@ public record ScaleView(List<Tick> ticks, @Nullable String sharpTop, @Nullable S
 
     static ScaleView of(DistanceScale scale, Sentences sentences) {
         double height = scale.sharpFoot() - scale.sharpTop();
-        return new ScaleView(scale.ticks().stream().map(tick -> new Tick(VisitView.percent(tick.top()), sentences.of(tick.what()), tick.focus())).toList(),
-                height > 0 ? VisitView.percent(scale.sharpTop()) : null, height > 0 ? VisitView.percent(height) : null);
+        return new ScaleView(scale.ticks().stream().map(tick -> new Tick(Words.width(tick.top()), sentences.of(tick.what()), tick.focus())).toList(),
+                height > 0 ? Words.width(scale.sharpTop()) : null, height > 0 ? Words.width(height) : null);
     }
 }

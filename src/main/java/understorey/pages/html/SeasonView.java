@@ -1,6 +1,5 @@
 package understorey.pages.html;
 
-import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -9,13 +8,10 @@ import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
-import understorey.pages.svg.Svg;
 import understorey.pages.tables.Row;
-import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.scene.Drawing;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
@@ -38,8 +34,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     private static final double UNSURE_D = 7;
 
     /** One subject's window. */
-    public record Window(String subject, List<Row> rows, List<String> reasons, TemplateHTMLOutputModel chart,
-                         String chartSays) {
+    public record Window(String subject, List<Row> rows, List<String> reasons, Drawn chart) {
     }
 
     /** A week of the calendar, Monday to Sunday. */
@@ -58,7 +53,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
     }
 
     /** One of the most promising days. */
-    public record Day(String date, String promise, List<String> reasons, List<String> shots) {
+    public record Day(String date, List<String> reasons, List<String> shots) {
     }
 
     static SeasonView of(Brief brief, Sentences sentences) {
@@ -66,10 +61,8 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
         List<Window> windows = new ArrayList<>();
         for (int i = 0; i < season.windows().size(); i++) {
             FloweringWindow window = season.windows().get(i);
-            Drawing chart = season.charts().get(i).drawing(sentences::of);
-            windows.add(new Window(window.subject().name(), rows(window, brief),
-                    sentences.of(window.reasons()),
-                    Templates.html(Svg.of(chart, "season" + (i + 1))), chart.says()));
+            windows.add(new Window(window.subject().name(), rows(window, brief), sentences.of(window.reasons()),
+                    Drawn.of(season.charts().get(i), "season" + (i + 1), sentences)));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
         return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),
@@ -111,8 +104,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                     : (anySky ? " if the sky suits" : "") + ", best around " + Dates.clock(promise.at()));
             shots.add(promise.shot().name() + light);
         }
-        return new Day(Dates.day(day.date()), day.flower() == null ? "" : Words.percent(day.flower()),
-                sentences.of(day.reasons()), shots);
+        return new Day(Dates.day(day.date()), sentences.of(day.reasons()), shots);
     }
 
     /** Where to ask, and how long before: a week and the evening before, two weeks where the estimate is unsure. */

@@ -48,10 +48,9 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
 
     /** As large as fits with all of the author's words, else with as many as there is room for. */
     private SheetPage filled(Prose prose) {
-        List<String> bag = plan.kit().take().stream().map(PlanView.Item::name).toList();
         List<String> sentences = Stream.concat(leftOut.stream(), cautions.stream()).toList();
         for (SheetRoom.Size size : SheetRoom.Size.values()) {
-            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, bag, days == null ? 0 : days.rows().size(), sentences);
+            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, plan.kit().take(), days == null ? 0 : days.rows().size(), sentences);
             List<SheetText> texts = shots.stream().map(shot -> shot.text(room, prose)).toList();
             boolean fits = SheetText.fill(texts, room.shotsMm());
             if (size == SheetRoom.Size.SMALL || fits && (size == SheetRoom.Size.MIDDLE || texts.stream().allMatch(SheetText::whole))) {

@@ -14,7 +14,7 @@ import understorey.pages.words.Words;
 
 /**
  * The visit as a rail: blocks for the pictures, dashes for walks, and a labelled tick for each event. Positions and widths
- * are in percent of its length. A block is at least as wide as its number, and no two meet.
+ * are shares of its length. A block is at least as wide as its number, and no two meet.
  *
  * @param rows of labels below the rail
  */
@@ -26,20 +26,20 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     /**
      * An event.
      *
-     * @param edge percent from the left to the beginning of the label, or from the right to its end
+     * @param edge share from the left to the beginning of the label, or from the right to its end
      * @param end  the label ends at its tick, because it would run off the rail
      */
     public record Label(String at, int row, String edge, boolean end, String time, String name) {
     }
 
-    /** Two figures need this, in percent of the rail of a phone. */
-    private static final double LEAST_BLOCK = 5.4;
-    private static final double BETWEEN_BLOCKS = 0.3;
+    /** Two figures need this share of the rail of a phone. */
+    private static final double LEAST_BLOCK = 0.054;
+    private static final double BETWEEN_BLOCKS = 0.003;
     /** Hours closer to each other than this are labelled every second or third time. */
-    private static final double LEAST_HOUR = 8;
-    /** A letter of a label on paper and on a desk, in percent of the rail. */
-    private static final double LETTER = 0.95;
-    private static final double BETWEEN_LABELS = 1.8;
+    private static final double LEAST_HOUR = 0.08;
+    /** A letter of a label on paper and on a desk, as a share of the rail. */
+    private static final double LETTER = 0.0095;
+    private static final double BETWEEN_LABELS = 0.018;
     private static final int TIME_LETTERS = 6;
 
     private record Event(ZonedDateTime time, String name) {
@@ -49,7 +49,7 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
 
         double at(ZonedDateTime time) {
             double whole = Math.max(60, Duration.between(from, to).toSeconds());
-            return Math.max(0, Math.min(100, 100 * Duration.between(from, time).toSeconds() / whole));
+            return Math.max(0, Math.min(1, Duration.between(from, time).toSeconds() / whole));
         }
     }
 
@@ -65,12 +65,12 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
 
     private static List<Mark> hours(Scale scale) {
         double hour = scale.at(scale.from().plusHours(1));
-        int step = (int) Math.max(1, Math.ceil(LEAST_HOUR / Math.max(0.1, hour)));
+        int step = (int) Math.max(1, Math.ceil(LEAST_HOUR / Math.max(0.001, hour)));
         List<Mark> hours = new ArrayList<>();
         ZonedDateTime time = scale.from().truncatedTo(ChronoUnit.HOURS).plusHours(1);
         for (; time.isBefore(scale.to()); time = time.plusHours(1)) {
             if (time.getHour() % step == 0) {
-                hours.add(new Mark(percent(scale.at(time)), "0", String.valueOf(time.getHour())));
+                hours.add(new Mark(Words.width(scale.at(time)), "0", String.valueOf(time.getHour())));
             }
         }
         return hours;
@@ -78,27 +78,27 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
 
     private static List<Mark> walks(RunningOrder order, Scale scale) {
         return order.legs().stream().filter(leg -> leg.what() == Leg.What.WALK)
-                .map(leg -> new Mark(percent(scale.at(leg.from())), percent(scale.at(leg.to()) - scale.at(leg.from())), "")).toList();
+                .map(leg -> new Mark(Words.width(scale.at(leg.from())), Words.width(scale.at(leg.to()) - scale.at(leg.from())), "")).toList();
     }
 
     /** Each to the right of the one before; where that runs off the rail, each to the left of the one after. */
     private static List<Mark> blocks(Brief brief, Scale scale) {
         List<Leg> legs = brief.order().shooting();
-        double least = Math.min(LEAST_BLOCK, 100.0 / Math.max(1, legs.size()) - BETWEEN_BLOCKS);
+        double least = Math.min(LEAST_BLOCK, 1.0 / Math.max(1, legs.size()) - BETWEEN_BLOCKS);
         double[] at = new double[legs.size()];
         double[] width = new double[legs.size()];
         for (int i = 0; i < at.length; i++) {
             width[i] = Math.max(least, scale.at(legs.get(i).to()) - scale.at(legs.get(i).from()));
             at[i] = Math.max(scale.at(legs.get(i).from()), i == 0 ? 0 : at[i - 1] + width[i - 1] + BETWEEN_BLOCKS);
         }
-        double end = 100;
+        double end = 1;
         for (int i = at.length - 1; i >= 0; i--) {
             at[i] = Math.max(0, Math.min(at[i], end - width[i]));
             end = at[i] - BETWEEN_BLOCKS;
         }
         List<Mark> blocks = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
-            blocks.add(new Mark(percent(at[i]), percent(width[i]), String.valueOf(brief.shot(legs.get(i).shot()).number())));
+            blocks.add(new Mark(Words.width(at[i]), Words.width(width[i]), String.valueOf(brief.shot(legs.get(i).shot()).number())));
         }
         return blocks;
     }
@@ -125,8 +125,8 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     /** The first event whose label would run off the rail, or lies in the way of such a label. */
     private static int firstEnd(List<Event> events, Scale scale) {
         int first = events.size();
-        double left = 100 + BETWEEN_LABELS;
-        for (int i = events.size() - 1; i >= 0 && scale.at(events.get(i).time()) > 50; i--) {
+        double left = 1 + BETWEEN_LABELS;
+        for (int i = events.size() - 1; i >= 0 && scale.at(events.get(i).time()) > 0.5; i--) {
             double at = scale.at(events.get(i).time());
             if (at + width(events.get(i)) > left) {
                 first = i;
@@ -141,7 +141,7 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     }
 
     private static Label label(Event event, double at, int row, boolean end) {
-        return new Label(percent(at), row, percent(end ? 100 - at : at), end, Dates.clock(event.time()), event.name());
+        return new Label(Words.width(at), row, Words.width(end ? 1 - at : at), end, Dates.clock(event.time()), event.name());
     }
 
     /** Labels placed, each as row, tick, left and right edge. */
@@ -166,9 +166,5 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
         private boolean crossed(int row, double left, double right) {
             return placed.stream().anyMatch(label -> label[0] > row && label[1] > left && label[1] < right);
         }
-    }
-
-    private static String percent(double percent) {
-        return Words.number(percent, 2);
     }
 }

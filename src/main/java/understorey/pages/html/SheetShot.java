@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import understorey.kit.Verdict;
 import understorey.pages.tables.Row;
 import understorey.advice.ShutterAdvice;
 import understorey.advice.WaitAdvice;
@@ -55,12 +56,12 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         List<Leg> legs = before(brief.order().legs(), view.name());
         Leg shoot = legs.get(legs.size() - 1);
         return new SheetShot(view, Dates.clock(shoot.from()), Dates.clock(shoot.to()), walk(brief, legs), pause(legs),
-                verdict(view, settings), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared), SheetLight.of(shot), SheetLight.lull(shot), null, null);
+                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared), SheetLight.of(shot), SheetLight.lull(shot), null, null);
     }
 
-    private static @Nullable String verdict(ShotView view, @Nullable Settings settings) {
-        String why = ifKnown(settings, SettingsWords::problem);
-        return view.fits() ? null : settings == null ? "no camera" : why == null ? view.verdict() : why;
+    private static @Nullable String verdict(TimedShot shot) {
+        String why = ifKnown(shot.settings(), SettingsWords::problem);
+        return shot.verdict() == Verdict.FITS ? null : shot.settings() == null ? "no camera" : why == null ? Words.word(shot.verdict()) : why;
     }
 
     /** The author's words, of which none is shown yet. */
@@ -162,15 +163,17 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         String body = fit.camera().body().name();
         String camera = shared.contains(body) ? fit.camera().name().substring(body.length() + 2) : fit.camera().name();
         boolean zooms = fit.camera().lens().zooms();
+        Double facing = fit.intent().shot().facingDeg();
         rows.add(new Row(camera + (zooms ? " at" : ""), zooms ? Words.millimetres(fit.focalMm()) : ""));
-        add(rows, "with", view.filters());
+        add(rows, "with", FocusWords.filters(fit, settings));
         rows.add(new Row((fit.support() == null ? "hand-held" : fit.support().name()) + ", lens at", Words.metres(fit.heightM())));
-        rows.add(new Row(view.facing() == null ? "" : "facing", (view.facing() == null ? "" : view.facing() + ", ") + ShotView.tilt(fit)));
-        add(rows, "focus", view.focus());
-        add(rows, "sharp", view.sharp());
-        add(rows, "stack", view.stack());
-        add(rows, "", view.bias() == null ? null : view.bias() + " below the meter");
-        add(rows, "bracket", view.bracket());
+        rows.add(new Row(facing == null ? "" : "facing", (facing == null ? "" : Words.compass(facing) + ", ") + ShotView.tilt(fit)));
+        add(rows, "focus", Words.metres(fit.focusFromSensorM()));
+        add(rows, "sharp", FocusWords.sharp(fit, settings));
+        SettingsView worded = view.settings();
+        add(rows, "stack", ifKnown(worded, SettingsView::stack));
+        add(rows, "", ifKnown(ifKnown(worded, SettingsView::bias), bias -> bias + " below the meter"));
+        add(rows, "bracket", ifKnown(worded, SettingsView::bracket));
         String release = release(settings);
         add(rows, "", release == null || shared.contains(release) ? null : release);
         return rows;

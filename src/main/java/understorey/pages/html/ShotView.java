@@ -3,21 +3,17 @@ package understorey.pages.html;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
 import understorey.brief.TimedShot;
-import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
-import understorey.kit.Verdict;
 import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Glyphs;
-import understorey.pages.svg.Svg;
 import understorey.pages.tables.LensColumns;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.SettingsColumns;
@@ -27,14 +23,10 @@ import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.LensWords;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
-import understorey.plan.Orientation;
 import understorey.plan.Shot;
-import understorey.scene.Drawing;
 import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
 
 
 /**
@@ -43,12 +35,8 @@ import static understorey.pages.words.Words.orDash;
  * @param rank     how much it matters
  * @param facts    lens, support, aim and focus
  * @param camera   body and lens in one line
- * @param settings aperture, shutter speed and ISO in one line
- * @param lull     the same in a lull; null if it allows no more, or the sky is unknown
  * @param support  what carries the camera, and its height
- * @param bias     by how much the settings are below the meter
- * @param stack    frames of a focus stack and how to take them
- * @param filters  to put on, nearest the lens first
+ * @param curve    how dense the flowers look by focal length
  * @param why      the sentences that matter most for it
  * @param more     the others
  * @param compose  the author's words for what goes where
@@ -56,25 +44,14 @@ import static understorey.pages.words.Words.orDash;
  * @param otherLight settings if the light differs: other skies, then other hours
  * @param tried    every lens of the bag, best first
  * @param defaults what the author left open, and what was put there
- * @param bearings of the left edge, the middle and the right edge; empty if it faces nowhere in particular
- * @param sketchAgain the sketch once more on the same page, without its marks
- * @param scale    distances at the right edge of the sketch
- * @param curve    how dense the flowers look by focal length
  */
-public record ShotView(int number, String name, String role, String rank, String subject, String spot, @Nullable String time,
-                       String verdict, List<Row> facts, @Nullable String camera, @Nullable String fNumber,
-                       @Nullable String shutter, @Nullable String iso, @Nullable String settings, @Nullable String lull,
-                       @Nullable String focus, @Nullable String sharp, @Nullable String height, @Nullable String support,
-                       @Nullable String bias, @Nullable String bracket,
-                       @Nullable String stack, @Nullable String filters, @Nullable String facing, boolean fits,
-                       List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble, TableView otherLight, TableView tried,
-                       List<Row> companions, List<Row> defaults, List<String> bearings, boolean portrait, ShotLightView light,
-                       @Nullable String notes, @Nullable String otherwise,
-                       @Nullable TemplateHTMLOutputModel notesHtml, @Nullable TemplateHTMLOutputModel otherwiseHtml,
-                       @Nullable TemplateHTMLOutputModel sketch, @Nullable TemplateHTMLOutputModel sketchAgain,
-                       @Nullable ScaleView scale,
-                       @Nullable TemplateHTMLOutputModel sideView, @Nullable String sketchSays, @Nullable String sideViewSays,
-                       @Nullable TemplateHTMLOutputModel curve, @Nullable String curveSays) {
+public record ShotView(int number, String name, String role, String rank, String spot, @Nullable String time, String verdict,
+                       List<Row> facts, @Nullable String camera, @Nullable String support, @Nullable SettingsView settings,
+                       @Nullable SketchView sketch, @Nullable Drawn sideView, @Nullable Drawn curve, ShotLightView light,
+                       List<String> why, List<String> more, @Nullable String compose, @Nullable String trouble,
+                       TableView otherLight, TableView tried, List<Row> companions, List<Row> defaults,
+                       @Nullable String notes, @Nullable TemplateHTMLOutputModel notesHtml,
+                       @Nullable String otherwise, @Nullable TemplateHTMLOutputModel otherwiseHtml) {
 
     /** Sentences beside a shot's sketch; the others are in the appendix. */
     private static final int MOST_SENTENCES = 4;
@@ -88,55 +65,26 @@ public record ShotView(int number, String name, String role, String rank, String
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
-        String sketchId = "sketch" + shot.number();
-        Drawing sketch = ifKnown(planned.sketch(), scene -> scene.drawing(sentences::of));
-        Drawing sideView = ifKnown(planned.sideView(), scene -> scene.drawing(sentences::of));
-        Drawing curve = ifKnown(planned.cover(), scene -> scene.drawing(sentences::of));
         List<String> said = new ArrayList<>(sentences.of(SaidOfShot.inOrder(brief, shot)));
         List<String> rest = new ArrayList<>(said.subList(Math.min(MOST_SENTENCES, said.size()), said.size()));
         rest.addAll(shot.cover() != null && shot.ofCarpet() ? sentences.of(shot.cover().reasons()) : List.of());
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
-                intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have", written.subject().name(),
-                Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span),
-                Words.word(shot.verdict()), fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, LensWords::cameraAndFocal),
-                settings == null ? null : SkySpan.fNumber(shot), settings == null ? null : SkySpan.shutter(shot),
-                settings == null ? null : SkySpan.iso(shot), settings == null ? null : settings(shot),
-                lull(shot), ifKnown(fit, lens -> Words.metres(lens.focusFromSensorM())),
-                fit == null || settings == null ? null : FocusWords.sharp(fit, settings),
-                ifKnown(fit, lens -> Words.metres(lens.heightM())), ifKnown(fit, ShotView::support),
-                ifKnown(settings, ShotView::bias), ifKnown(settings, ShotView::bracket),
-                fit == null || settings == null ? null : FocusWords.stack(fit, settings),
-                fit == null || settings == null ? null : FocusWords.filters(fit, settings),
-                ifKnown(written.facingDeg(), Words::compass), shot.verdict() == Verdict.FITS,
-                said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest, ComposeWords.of(written.compose()),
-                trouble(brief.composition(shot), sentences), SettingsColumns.ifTheLightDiffers(shot).view("", wording),
-                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording), companions(shot, sentences), ShotDefaults.of(intent, fit), bearings(written.facingDeg(), fit), intent.orientation() == Orientation.PORTRAIT, ShotLightView.of(shot, sentences),
-                written.notes(), written.otherwise(), ifKnown(prose.html(written.notes()), Templates::html),
-                ifKnown(prose.html(written.otherwise()), Templates::html),
-                ifKnown(sketch, drawing -> Templates.html(Svg.shared(drawing, sketchId, page))),
-                ifKnown(sketch, drawing -> Templates.html(Svg.again(drawing, sketchId))),
-                ifKnown(planned.scale(), scale -> ScaleView.of(scale, sentences)),
-                ifKnown(sideView, drawing -> Templates.html(Svg.of(drawing, "side" + shot.number()))),
-                ifKnown(sketch, Drawing::says), ifKnown(sideView, Drawing::says),
-                ifKnown(curve, drawing -> Templates.html(Svg.of(drawing, "cover" + shot.number()))), ifKnown(curve, Drawing::says));
-    }
-
-    private static String settings(TimedShot shot) {
-        return SkySpan.fNumber(shot) + " · " + SkySpan.shutter(shot) + " · ISO\u00a0" + SkySpan.iso(shot)
-                + (shot.skyKnown() ? "" : ", depending on the sky");
+                intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have",
+                Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span), Words.word(shot.verdict()),
+                fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, LensWords::cameraAndFocal),
+                ifKnown(fit, ShotView::support), SettingsView.of(shot), SketchView.of(planned, sentences, page),
+                Drawn.ifAny(planned.sideView(), "side" + shot.number(), sentences), Drawn.ifAny(planned.cover(), "cover" + shot.number(), sentences),
+                ShotLightView.of(shot, sentences), said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest,
+                ComposeWords.of(written.compose()), trouble(brief.composition(shot), sentences),
+                SettingsColumns.ifTheLightDiffers(shot).view("", wording),
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording),
+                companions(shot, sentences), ShotDefaults.of(intent, fit),
+                written.notes(), ifKnown(prose.html(written.notes()), Templates::html),
+                written.otherwise(), ifKnown(prose.html(written.otherwise()), Templates::html));
     }
 
     private static String support(LensFit fit) {
         return (fit.support() == null ? "hand-held" : fit.support().name()) + ", lens " + Words.metres(fit.heightM()) + " high";
-    }
-
-    private static List<String> bearings(@Nullable Double facing, @Nullable LensFit fit) {
-        if (facing == null || fit == null) {
-            return List.of();
-        }
-        double half = fit.view().horizontalDeg() / 2;
-        return DoubleStream.of(facing - half, facing, facing + half).map(deg -> (deg + 360) % 360)
-                .mapToObj(deg -> Words.compass(deg) + " " + Words.bearing(deg)).toList();
     }
 
     private static @Nullable String trouble(List<Advice> look, Sentences sentences) {
@@ -165,19 +113,6 @@ public record ShotView(int number, String name, String role, String rank, String
         facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + (shot.skyKnown() ? "" : ", depending on the sky")
                 + (shot.whiteBalance() == null ? "" : "; white balance " + shot.whiteBalance().kelvin() + " K")));
         return facts;
-    }
-
-    private static @Nullable String lull(TimedShot shot) {
-        Lull lull = shot.skyKnown() ? ifKnown(shot.settings(), Settings::lull) : null;
-        return lull == null ? null : Words.fNumber(lull.fNumber()) + " · " + Words.shutter(lull.shutterS()) + " · ISO\u00a0" + lull.iso();
-    }
-
-    private static @Nullable String bias(Settings settings) {
-        return settings.lessStops() == 0 ? null : Words.stops(settings.lessStops());
-    }
-
-    private static @Nullable String bracket(Settings settings) {
-        return ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops");
     }
 
     private static List<Row> companions(TimedShot shot, Sentences sentences) {

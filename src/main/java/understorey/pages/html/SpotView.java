@@ -7,14 +7,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
-import understorey.pages.svg.Svg;
-import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.scene.Drawing;
 import understorey.sky.Interval;
-import understorey.visit.Place;
 
 /**
  * The light at one place of pictures, in words and drawings.
@@ -26,7 +22,7 @@ import understorey.visit.Place;
  * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
  */
 public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist,
-                       TemplateHTMLOutputModel skyline, String skylineSays) {
+                       TemplateHTMLOutputModel skyline) {
 
     public static List<SpotView> of(Brief brief, Sentences sentences) {
         List<SpotView> views = new ArrayList<>();
@@ -45,15 +41,10 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
             mist.addAll(sentences.of(spot.place().mist().reasons()));
             mist.addAll(sentences.of(brief.inMist()));
         }
-        Drawing skyline = spot.skyline().drawing(sentences::of);
-        return new SpotView(name(brief, spot.place()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
+        return new SpotView(spot.place().name(brief.trip().site()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
                 spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
                 : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
-                Templates.html(Svg.of(skyline, "skyline" + number)), skyline.says());
-    }
-
-    static String name(Brief brief, Place place) {
-        return place.spots().isEmpty() ? brief.trip().site().name() : String.join(", ", place.spots());
+                Drawn.of(spot.skyline(), "skyline" + number, sentences).svg());
     }
 
     /** Stretches in one line; null when there are none. */

@@ -15,7 +15,6 @@ import understorey.order.Leg;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
-import understorey.scene.Drawing;
 import understorey.scene.Fact;
 import understorey.scene.Wording;
 import understorey.scene.chart.VisitFigure;
@@ -49,17 +48,8 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
     public record Back(String left, String width, String end, boolean before, String says) {
     }
 
-    /** Outlines of the light. */
-    public record LightPaths(String levels, String night, String twilight, String band, String expected, String flecks,
-                             List<Tick> figures, List<Dot> dots, String atGround, @Nullable String atFleck, boolean open) {
-    }
-
     /** A word at a place. */
     public record Tick(String at, String text) {
-    }
-
-    /** A shot on the curve of light. */
-    public record Dot(int number, String left, String top) {
     }
 
     /** An event's name; its lanes are CSS classes and variables. */
@@ -76,7 +66,6 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
     private static final int MOST_COLUMNS = 6;
     private static final int LEAST_COLUMNS = 3;
     private static final double GAP = 18;
-    private static final int RULES = 5;
     /** Share of a phone's width that half of a clock time needs. */
     private static final double EDGE = 0.06;
     /** Share of the width after which the way back is named on its left. */
@@ -92,10 +81,10 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         List<ZonedDateTime> hours = hours(figure);
         return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(), ifKnown(figure.back(), back -> back(back, words.of(new Fact.BackAt(brief.order().back())))),
                 figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT).collect(Collectors.joining()),
-                light(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
-                        .map(hour -> new Tick(percent(figure.at(hour)), Dates.clock(hour))).toList(),
+                LightPaths.of(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
+                        .map(hour -> new Tick(Words.width(figure.at(hour)), Dates.clock(hour))).toList(),
                 figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours),
-                brief.places().size() == 1 ? null : SpotView.name(brief, figure.light().place()), figure.says());
+                brief.places().size() == 1 ? null : figure.light().place().name(brief.trip().site()), figure.says());
     }
 
     private static List<ZonedDateTime> hours(VisitFigure figure) {
@@ -146,20 +135,20 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
             }
         }
         VisitFigure.Stretch shoot = shooting(row);
-        return new RowView(row.number(), bars, percent(shoot.left()), percent(shoot.width()));
+        return new RowView(row.number(), bars, Words.width(shoot.left()), Words.width(shoot.width()));
     }
 
     private static Bar bar(String look, VisitFigure.Stretch stretch) {
-        return new Bar(look, percent(stretch.left()), percent(stretch.width()));
+        return new Bar(look, Words.width(stretch.left()), Words.width(stretch.width()));
     }
 
     private static Back back(VisitFigure.Stretch back, String says) {
         double end = back.left() + back.width();
-        return new Back(percent(back.left()), percent(back.width()), percent(end), end > LATE, says);
+        return new Back(Words.width(back.left()), Words.width(back.width()), Words.width(end), end > LATE, says);
     }
 
     private static Event event(VisitFigure.Named event) {
-        return new Event(percent(event.at()), event.name(), anchor("d", event.screen()) + " " + anchor("m", event.phone()) + " "
+        return new Event(Words.width(event.at()), event.name(), anchor("d", event.screen()) + " " + anchor("m", event.phone()) + " "
                 + anchor("p", event.paper()), rows(event.screen().row(), event.phone().row(), event.paper().row()));
     }
 
@@ -169,39 +158,6 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
 
     private static String rows(int screen, int phone, int paper) {
         return "--d:" + screen + ";--m:" + phone + ";--p:" + paper;
-    }
-
-    private static LightPaths light(VisitLight light) {
-        StringBuilder flecks = new StringBuilder();
-        light.flecks().forEach(run -> flecks.append(path(run)));
-        List<Drawing.Point> ground = light.expected().isEmpty() ? light.band().subList(0, light.band().size() / 2) : light.expected();
-        List<Drawing.Point> fleck = light.flecks().isEmpty() ? List.of() : light.flecks().get(light.flecks().size() - 1);
-        return new LightPaths(light.levels().stream().map(level -> "M0 " + px(level.top() * VisitLight.HEIGHT) + "H" + VisitLight.WIDTH).collect(Collectors.joining()),
-                rules(light.night(), RULES), rules(light.twilight(), 2 * RULES), light.band().isEmpty() ? "" : path(light.band()) + "Z",
-                path(light.expected()), flecks.toString(),
-                light.levels().stream().map(level -> new Tick(percent(level.top()), String.valueOf(level.ev()))).toList(),
-                light.dots().stream().map(dot -> new Dot(dot.number(), percent(dot.left()), percent(dot.top()))).toList(),
-                percent(last(ground)), fleck.isEmpty() ? null : percent(last(fleck)), light.place().light().get(0).plantAreaIndex() == 0);
-    }
-
-    private static double last(List<Drawing.Point> run) {
-        return run.isEmpty() ? 0.5 : run.get(run.size() - 1).y() / VisitLight.HEIGHT;
-    }
-
-    /** Level rules over dark stretches, so that they read without colour. */
-    private static String rules(List<VisitFigure.Stretch> dark, int step) {
-        StringBuilder rules = new StringBuilder();
-        for (VisitFigure.Stretch stretch : dark) {
-            for (int y = step / 2; y < VisitLight.HEIGHT; y += step) {
-                rules.append('M').append(px(stretch.left() * VisitLight.WIDTH)).append(' ').append(y)
-                        .append('h').append(px(stretch.width() * VisitLight.WIDTH));
-            }
-        }
-        return rules.toString();
-    }
-
-    private static String path(List<Drawing.Point> points) {
-        return points.stream().map(point -> px(point.x()) + "," + px(point.y())).collect(Collectors.joining(" ", points.isEmpty() ? "" : "M", ""));
     }
 
     private static List<WeatherRow> weather(Brief brief, VisitFigure figure, List<ZonedDateTime> hours) {
@@ -222,7 +178,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         for (WeatherHour hour : hours) {
             String text = value.apply(hour);
             if (text != null) {
-                values.add(new Tick(percent(figure.at(hour.time())), text));
+                values.add(new Tick(Words.width(figure.at(hour.time())), text));
             }
         }
         if (!values.isEmpty()) {
@@ -230,11 +186,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         }
     }
 
-    static String percent(double share) {
-        return String.format(Locale.ROOT, "%.2f%%", share * 100);
-    }
-
-    private static String px(double value) {
+    static String px(double value) {
         return Words.number(value, 1);
     }
 }

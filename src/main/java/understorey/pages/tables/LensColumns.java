@@ -53,23 +53,19 @@ public final class LensColumns {
 
     /** Lenses compared by the cover of flowers, by rising focal length. */
     public static final List<Column<CoverChoice>> COVER = List.of(
-            Column.of("lens", "Lens", Measure.WORD, choice -> choice.fit().camera().lens().name(), (choice, wording) ->
-                    choice.fit().camera().name() + ", " + wording.of(choice.equivalentMm(), Measure.MILLIMETRES) + (choice.planned() ? " (planned)" : "")),
+            data("lens", choice -> choice.fit().camera().lens().name()),
             data("equivalent_mm", Measure.MILLIMETRES, CoverChoice::equivalentMm),
             data("planned", CoverChoice::planned),
-            Column.of("nearest_m", "Nearest", Measure.METRES, CoverChoice::nearestM),
+            data("nearest_m", Measure.METRES, CoverChoice::nearestM),
             data("farthest_m", Measure.METRES, choice -> choice.typical().farthestM()),
-            Column.of("cover", "Ground covered", Measure.SHARE, choice -> choice.typical().cover()),
+            data("cover", Measure.SHARE, choice -> choice.typical().cover()),
             data("cover_near", Measure.SHARE, choice -> choice.typical().near()),
             data("cover_middle", Measure.SHARE, choice -> choice.typical().middle()),
             data("cover_far", Measure.SHARE, choice -> choice.typical().far()),
-            Column.text("near, mid, far", Measure.SHARE, (choice, wording) -> wording.of(choice.typical().near(), Measure.SHARE) + ", "
-                    + wording.of(choice.typical().middle(), Measure.SHARE) + ", " + wording.of(choice.typical().far(), Measure.SHARE)),
             data("cover_thick", Measure.SHARE, choice -> choice.thick().cover()),
             data("ground_share", Measure.SHARE, choice -> choice.typical().ground()),
-            Column.of("flower_share", "Frame filled", Measure.SHARE, choice -> choice.typical().flowers()),
-            Column.text("Depth", Measure.METRES, (choice, wording) -> wording.of(choice.depthM(), Measure.METRES)),
-            Column.of("trunk_scale", "Trunk size", Measure.SHARE, CoverChoice::trunkScale));
+            data("flower_share", Measure.SHARE, choice -> choice.typical().flowers()),
+            data("trunk_scale", Measure.SHARE, CoverChoice::trunkScale));
 
     private LensColumns() {
     }

@@ -1,7 +1,6 @@
 package understorey.pages.tables;
 
 import static understorey.pages.tables.Column.data;
-import static understorey.pages.words.Words.ifKnown;
 
 import java.util.List;
 import java.util.stream.Stream;

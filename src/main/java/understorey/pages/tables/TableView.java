@@ -20,8 +20,7 @@ public record TableView(String caption, List<Head> groups, List<Head> heads, Lis
     public record Head(String text, boolean figure, int span) {
     }
 
-    /** A row; one that stands out among the others is strong. */
-    public record Line(boolean strong, List<Cell> cells) {
+    public record Line(List<Cell> cells) {
     }
 
     public record Cell(String text, boolean figure) {

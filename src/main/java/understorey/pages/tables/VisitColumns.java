@@ -5,11 +5,8 @@ import static understorey.pages.tables.Column.data;
 import java.util.List;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
-import understorey.kit.Intent;
 import understorey.order.Leg;
 import understorey.packing.Packing;
-import understorey.pages.words.Dates;
-import understorey.pages.words.LegWords;
 import understorey.pages.words.Words;
 
 /** The running order and what is carried. */
@@ -20,17 +17,13 @@ public final class VisitColumns {
 
     /** The running order, step by step. */
     public static List<Column<Leg>> steps(Brief brief) {
-        List<String> story = brief.story().sequence().stream().map(Intent::shot).map(shot -> shot.name()).toList();
         return List.of(
-                Column.of("from", "From", Measure.WORD, Leg::from),
-                Column.of("to", "To", Measure.WORD, Leg::to),
-                Column.of("what", "What", Measure.WORD, Leg::what,
-                        (leg, wording) -> LegWords.withReason(leg, brief, wording.sentences())),
+                data("from", Leg::from),
+                data("to", Leg::to),
+                data("what", Leg::what),
                 data("spot", leg -> Words.place(brief.trip().site(), leg.spot())),
                 data("shot", Leg::shot),
-                data("why", Leg::why),
-                Column.text("In the story", Measure.WORD, (leg, wording) ->
-                        leg.what() == Leg.What.SHOOT ? Dates.ordinal(story.indexOf(leg.shot())) : ""));
+                data("why", Leg::why));
     }
 
     /** Things of a bag with the pictures that need them. */

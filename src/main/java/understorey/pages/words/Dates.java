@@ -10,16 +10,7 @@ import understorey.sky.Interval;
 /** Dates and times as people read them: local, to the minute, in 24 hours. */
 public final class Dates {
 
-    private static final String[] ENDINGS = {"st", "nd", "rd"};
-
     private Dates() {
-    }
-
-    /** "1st" for 0, "12th" for 11, "22nd" for 21. */
-    public static String ordinal(int index) {
-        int last = index % 10;
-        boolean teens = index % 100 / 10 == 1;
-        return last < ENDINGS.length && !teens ? index + 1 + ENDINGS[last] : index + 1 + "th";
     }
 
     /** To the minute, half up; a dash for a time that does not come. */

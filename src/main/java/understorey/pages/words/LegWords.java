@@ -9,12 +9,6 @@ public final class LegWords {
     private LegWords() {
     }
 
-    /** With the reason for a wait after a colon. */
-    public static String withReason(Leg leg, Brief brief, Sentences sentences) {
-        String why = Words.ifKnown(leg.why(), sentences::within);
-        return of(leg, brief) + (why == null ? "" : ": " + why.substring(0, why.length() - 1));
-    }
-
     /** {@code walk to the old coppice}, {@code 2 Carpet under oaks}. */
     public static String of(Leg leg, Brief brief) {
         return switch (leg.what()) {

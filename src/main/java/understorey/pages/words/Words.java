@@ -117,6 +117,11 @@ public final class Words {
                 + (one ? " stop" : " stops");
     }
 
+    /** A share of a width or a height as style sheets write it: {@code 12.50%}. */
+    public static String width(double share) {
+        return number(share * 100, 2) + "%";
+    }
+
     public static String percent(double share) {
         return share > 0 && share < 0.01 ? "under 1 %" : number(share * 100, 0) + " %";
     }

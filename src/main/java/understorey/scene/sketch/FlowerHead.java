@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import understorey.plan.FieldGuide;
 import understorey.plan.Subject;
-import understorey.scene.Drawing.Point;
 import understorey.scene.Seed;
 import understorey.scene.sketch.Floret.Cut;
 import understorey.scene.sketch.Floret.Vector;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import understorey.optics.FlowerLayer;
 import understorey.plan.Canopy;
 import understorey.scene.Drawing.Curves;

@@ -103,16 +103,14 @@ class FocusWordsTest {
                 .map(one -> ShotView.of(Trips.brief(still), one, Sentences.builtIn(), new Prose(), new Glyphs())).orElseThrow();
         List<Page> pages = Briefs.pages(List.of(still), List.of());
         String headline = SitePagesTest.page(pages, "first-light/index.html");
-        assertTrue(headline.contains(" · <b>" + shot.stack() + "</b>"), "under its sketch: " + shot.stack());
-        assertTrue(headline.contains(" · " + shot.stack() + "</p>"), "under its settings");
+        assertTrue(headline.contains(" · <b>" + shot.settings().stack() + "</b>"), "under its sketch: " + shot.settings().stack());
+        assertTrue(headline.contains(" · " + shot.settings().stack() + "</p>"), "under its settings");
         assertTrue(SitePagesTest.page(pages, "first-light/plan.md").lines().map(line -> line.replace('\u00a0', ' '))
-                .anyMatch(line -> line.contains("**" + shot.settings().replace('\u00a0', ' ') + "**")
-                        && line.contains(" · " + shot.stack().replace('\u00a0', ' '))));
+                .anyMatch(line -> line.contains("**" + shot.settings().line().replace('\u00a0', ' ') + "**")
+                        && line.contains(" · " + shot.settings().stack().replace('\u00a0', ' '))));
         String sheet = SitePagesTest.page(pages, "first-light/field-sheet.html");
-        assertTrue(sheet.contains("stack <b>" + shot.stack() + "</b>"));
-        ShotView floor = ShotView.of(Trips.brief(still), Trips.brief(still).shots().get(0), Sentences.builtIn(), new Prose(), new Glyphs());
-        assertEquals("Polariser", floor.filters());
+        assertTrue(sheet.contains("stack <b>" + shot.settings().stack() + "</b>"));
         assertTrue(sheet.contains("with <b>Polariser</b>"));
-        assertFalse(shot.stack().isBlank());
+        assertFalse(shot.settings().stack().isBlank());
     }
 }

@@ -1,23 +1,16 @@
 package understorey.pages.html;
 
 import java.time.LocalTime;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.kit.Intent;
-import understorey.order.Leg;
 import understorey.pages.Trips;
 import understorey.pages.tables.Row;
-import understorey.pages.tables.Tables;
 import understorey.pages.words.Caption;
-import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
 import understorey.plan.Shot;
@@ -35,70 +28,8 @@ class OrderViewTest {
     private static final Brief FULL = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
 
     @Test
-    void tiesTheStoryAndTheOrderOfTakingToEachOther() {
-        OrderView order = OrderView.of(FULL, Sentences.builtIn());
-        List<String> shooting = new ArrayList<>();
-        List<String> told = new ArrayList<>();
-        for (int i = 0; i < order.steps().size(); i++) {
-            Map<String, String> step = Tables.rows(order.table()).get(i);
-            if (order.steps().get(i).shoot()) {
-                shooting.add(step.get("What").substring(2));
-                told.add(step.get("In the story"));
-            } else {
-                assertEquals("", step.get("In the story"));
-            }
-        }
-        assertEquals(4, shooting.size());
-        for (int i = 0; i < order.taken().size(); i++) {
-            String name = FULL.story().sequence().get(i).shot().name();
-            int taken = shooting.indexOf(name);
-            assertTrue(order.taken().get(i).startsWith("taken " + List.of("1st", "2nd", "3rd", "4th").get(taken) + ", "), order.taken().toString());
-            assertEquals(List.of("1st", "2nd", "3rd", "4th").get(i), told.get(taken));
-        }
-    }
-
-    @Test
-    void saysWhatAWaitIsFor() {
-        OrderView order = OrderView.of(FULL, Sentences.builtIn());
-        long waits = FULL.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT).count();
-        List<String> worded = Tables.rows(order.table()).stream().map(step -> step.get("What")).filter(what -> what.startsWith("wait: ")).toList();
-        assertTrue(waits > 0);
-        assertEquals(waits, worded.size());
-        worded.forEach(what -> assertFalse(what.endsWith("."), what));
-    }
-
-    @Test
-    void keepsToTheFieldSheetWalksPicturesAndLongWaits() {
-        int longWaits = 0;
-        for (Places place : Places.ALL) {
-            Brief brief = Trips.brief(Trips.full(place, Trips.EXACT));
-            List<String> expected = new ArrayList<>();
-            for (Leg leg : brief.order().legs()) {
-                boolean wait = leg.what() == Leg.What.WAIT;
-                boolean longWait = wait && !leg.to().isBefore(leg.from().plusMinutes(15));
-                longWaits += longWait ? 1 : 0;
-                if (longWait || leg.what() == Leg.What.WALK || leg.what() == Leg.What.SHOOT) {
-                    expected.add(Dates.clock(leg.from()) + (longWait ? " wait" : ""));
-                }
-            }
-            assertEquals(expected, OrderView.of(brief, Sentences.builtIn()).steps().stream().filter(step -> step.brief() != null)
-                    .map(step -> step.from() + (step.brief().equals("wait") ? " wait" : "")).toList());
-        }
-        assertTrue(longWaits > 0);
-    }
-
-    @Test
-    void tellsTheWaitForAGateFromOthersOnTheFieldSheet() {
-        ZonedDateTime six = ZonedDateTime.parse("2027-05-08T06:00+01:00[Europe/London]");
-        assertEquals("wait for opening", OrderView.brief(new Leg(six, six.plusMinutes(30), Leg.What.WAIT, null, null), "wait: …"));
-        assertEquals("wait", OrderView.brief(new Leg(six, six.plusMinutes(15), Leg.What.WAIT, "Bank", "a"), "wait: …"));
-        assertNull(OrderView.brief(new Leg(six, six.plusMinutes(14), Leg.What.WAIT, "Bank", "a"), "wait: …"), "a short one");
-    }
-
-    @Test
     void leavesAMessageWithTheOneWhoKnowsAndNobodyElse() {
         OrderView.Message message = OrderView.of(FULL, Sentences.builtIn()).message();
-        assertEquals("my sister, by text", message.tell());
         assertEquals("Saturday 8 May 2027", message.day());
         assertEquals("05:00", message.arrive());
         assertEquals("12:00", message.backBy());
@@ -149,19 +80,6 @@ class OrderViewTest {
         assertNotNull(OrderView.of(FULL, Sentences.builtIn()).spotPlan());
         assertNull(OrderView.of(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.COARSE)), Sentences.builtIn()).spotPlan());
         assertNull(OrderView.of(Trips.brief(Trips.sensitive(Places.MID_LATITUDE, Trips.HIDDEN)), Sentences.builtIn()).spotPlan());
-    }
-
-    @Test
-    void saysThatAPictureIsNotTaken() {
-        Brief brief = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(5, 0),
-                LocalTime.of(5, 30), List.of()));
-        assertEquals(3, OrderView.of(brief, Sentences.builtIn()).taken().stream().filter("not taken"::equals).count());
-    }
-
-    @Test
-    void countsAsPeopleDo() {
-        assertEquals(List.of("1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd", "23rd", "101st", "111th"),
-                IntStream.of(0, 1, 2, 3, 10, 11, 12, 20, 21, 22, 100, 110).mapToObj(Dates::ordinal).toList());
     }
 
     @Test

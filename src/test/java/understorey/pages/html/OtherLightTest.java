@@ -117,7 +117,7 @@ class OtherLightTest {
                 assertFalse(row.text().isBlank() || row.text().endsWith(", "), row.toString());
                 told += row.name().equals("viewpoint") ? 1 : 0;
             }
-            assertNull(view.stack());
+            assertNull(view.settings());
             assertNotNull(view.defaults());
         }
         assertTrue(told > 0);

@@ -33,9 +33,9 @@ class SheetRailTest {
             assertEquals(brief.order().shooting().stream().map(leg -> String.valueOf(brief.shot(leg.shot()).number())).toList(),
                     blocks.stream().map(SheetRail.Mark::text).toList());
             for (SheetRail.Mark block : blocks) {
-                assertTrue(Double.parseDouble(block.at()) >= end, block + " after " + end);
-                assertTrue(Double.parseDouble(block.width()) > 5.3, "as wide as two figures on a phone");
-                end = Double.parseDouble(block.at()) + Double.parseDouble(block.width());
+                assertTrue(percent(block.at()) >= end, block + " after " + end);
+                assertTrue(percent(block.width()) > 5.3, "as wide as two figures on a phone");
+                end = percent(block.at()) + percent(block.width());
             }
             assertTrue(end <= 100.01, "off the rail: " + end);
         }
@@ -58,8 +58,12 @@ class SheetRailTest {
         assertTrue(second > 0, "labels in a lower row");
     }
 
+    private static double percent(String width) {
+        return Double.parseDouble(width.replace("%", ""));
+    }
+
     private static double left(SheetRail.Label label) {
-        double edge = Double.parseDouble(label.edge());
+        double edge = percent(label.edge());
         return label.end() ? 100 - edge - width(label) : edge;
     }
 

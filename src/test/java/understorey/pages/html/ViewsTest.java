@@ -8,11 +8,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
-import understorey.advice.CautionAdvice;
 import understorey.brief.Brief;
 import understorey.pages.Briefs;
 import understorey.pages.Page;
-import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
@@ -52,16 +50,17 @@ class ViewsTest {
     void theTableOfTheSunSaysWhichHorizonItMeans() {
         Brief brief = Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT));
         Map<String, String> sun = light(brief).sun().stream().collect(Collectors.toMap(Row::name, Row::text));
-        assertEquals(light(brief).riseAndSet(), sun.get("Sunrise, sunset (level horizon)"));
-        assertEquals(view(brief).sunlit(), sun.get("Sun above the skyline"));
+        assertTrue(sun.containsKey("Sunrise, sunset (level horizon)"), sun.toString());
+        assertEquals("Footbridge, Hollow, Stone bank " + view(brief).places().get(0).sunlit(), sun.get("Sun above the skyline"));
     }
 
     @Test
     void daysWithoutRiseOrSetSayWhy() {
         LightView night = light(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT)));
         assertEquals("does not rise on this day", night.sun().get(0).text());
-        assertEquals("Footbridge, Hollow, Stone bank never", view(Trips.brief(Trips.full(Places.POLAR_NIGHT, Trips.EXACT))).sunlit());
-        assertEquals("—, —", night.riseAndSet());
+        Map<String, String> sun = night.sun().stream().collect(Collectors.toMap(Row::name, Row::text));
+        assertEquals("Footbridge, Hollow, Stone bank never", sun.get("Sun above the skyline"));
+        assertEquals("—, —", sun.get("Sunrise, sunset (level horizon)"));
         LightView day = light(Trips.brief(Trips.full(Places.POLAR_DAY, Trips.EXACT)));
         assertEquals("does not set on this day", day.sun().get(0).text());
     }
@@ -137,7 +136,7 @@ class ViewsTest {
         assertTrue(facts.get("Aim").matches("ENE \\(68°\\), (level|\\d+° down)"), facts.get("Aim"));
         assertEquals("Carbon legs, lens 1.5 m high", facts.get("Support"));
         assertTrue(facts.get("Focus").matches(".* m, sharp .* to .*"), facts.get("Focus"));
-        assertTrue(floor.settings().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings());
+        assertTrue(floor.settings().line().matches("f/[\\d.]+ · [\\d./]+\u00a0(s|min) · ISO\u00a0\\d+"), floor.settings().line());
         assertEquals(List.of("clear, in the shade", "broken", "overcast"),
                 Tables.rows(floor.otherLight()).stream().limit(3).map(row -> row.get("Light")).toList());
         Map<String, String> light = map(floor.light().rows());
@@ -161,13 +160,9 @@ class ViewsTest {
             assertEquals(brief.timed().size(), plan.taken().size() + plan.notTaken().size());
             String spoilers = plan.spoilers();
             assertTrue(spoilers.matches(".*\\d.*") && !spoilers.matches("(?i).*\\b(nothing|no known)\\b.*"), spoilers);
-            assertEquals(brief.cautions().stream().filter(caution -> !(caution instanceof CautionAdvice.PlantLaw
-                    || caution instanceof CautionAdvice.CareForSubject)).count(), plan.shortCautions().size(),
-                    "law and care are read at home, so that the sheet stays one side");
         }
         PlanView party = view(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT)));
         assertEquals("my sister, by text; check-in by 12:00", party.contact());
-        assertTrue(party.shortCautions().stream().allMatch(caution -> !caution.contains(". ")));
     }
 
     @Test

@@ -58,7 +58,7 @@ class MarkdownTwinTest {
     @Test
     void namesEveryPicture() {
         for (Brief brief : Briefs.all()) {
-            String text = SitePagesTest.page(SitePages.open(null, null).of(List.of(brief), List.of(), List.of(), List.of()),
+            String text = SitePagesTest.page(Briefs.pages(SitePages.open(null, null), List.of(brief), List.of(), List.of(), List.of()),
                     brief.trip().slug() + "/plan.md");
             brief.timed().forEach(shot -> assertTrue(text.contains("## " + shot.number() + " " + shot.intent().shot().name() + "\n"),
                     shot.intent().shot().name()));

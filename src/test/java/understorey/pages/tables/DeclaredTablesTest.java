@@ -138,8 +138,8 @@ class DeclaredTablesTest {
 
     private static List<TableView> views(Brief brief) {
         List<TableView> views = new ArrayList<>();
-        tables(brief).entrySet().stream().filter(entry -> !entry.getKey().equals("days"))
-                .forEach(entry -> views.add(entry.getValue().view(entry.getKey().equals("steps") ? "" : entry.getKey(), WORDING)));
+        tables(brief).entrySet().stream().filter(entry -> entry.getValue().columns().stream().anyMatch(column -> column.head() != null))
+                .forEach(entry -> views.add(entry.getValue().view(entry.getKey(), WORDING)));
         PlaceView place = PlaceView.of(brief.trip().site(), Share.Precision.EXACT, false, new Prose());
         views.add(place.spots());
         views.add(place.walks());

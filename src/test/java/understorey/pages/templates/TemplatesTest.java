@@ -96,7 +96,7 @@ class TemplatesTest {
     void setsTheUsersFilesInFrontOfItsOwn() throws IOException {
         write("index.ftlh", "<title>mine</title>");
         write("style.css", "p { color: teal }");
-        List<Page> pages = SitePages.open(folder, null).of(Briefs.all().subList(0, 1), List.of(), List.of(), List.of());
+        List<Page> pages = Briefs.pages(SitePages.open(folder, null), Briefs.all().subList(0, 1), List.of(), List.of(), List.of());
         assertEquals("<title>mine</title>", content(pages, "index.html"));
         assertTrue(content(pages, "first-light/index.html").contains("color:teal"));
         assertTrue(content(pages, "first-light/index.html").contains("Light and weather"));

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.scene.Marks.labels;
-import static understorey.scene.Marks.lines;
 import static understorey.scene.Marks.points;
 import static understorey.scene.Marks.words;
 
@@ -15,12 +14,9 @@ import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.pages.DrawingWords;
-import understorey.plan.SkylinePoint;
 import understorey.scene.Drawing;
-import understorey.scene.Drawing.Label;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Lettering;
-import understorey.scene.Marks;
 
 class DrawingsTest {
 

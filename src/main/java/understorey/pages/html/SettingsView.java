@@ -1,0 +1,45 @@
+package understorey.pages.html;
+
+import static understorey.pages.words.Words.ifKnown;
+
+import org.jspecify.annotations.Nullable;
+import understorey.brief.TimedShot;
+import understorey.exposure.Lull;
+import understorey.exposure.Settings;
+import understorey.kit.LensFit;
+import understorey.pages.words.SettingsWords;
+import understorey.pages.words.Words;
+
+/**
+ * The settings of a picture in words: one figure each where the sky is known, else from the least to the most of all skies.
+ *
+ * @param line    aperture, shutter speed and ISO
+ * @param lull    the same in a lull; null if it allows no more, or the sky is unknown
+ * @param bias    by how much they are below the meter
+ * @param bracket between its frames
+ * @param stack   frames of a focus stack and how to take them
+ */
+public record SettingsView(String aperture, String shutter, String iso, String line, @Nullable String lull, @Nullable String bias,
+                           @Nullable String bracket, @Nullable String stack) {
+
+    /** Null for a picture that no camera takes. */
+    static @Nullable SettingsView of(TimedShot shot) {
+        LensFit fit = shot.fit().best();
+        Settings settings = shot.settings();
+        if (fit == null || settings == null) {
+            return null;
+        }
+        String aperture = SkySpan.fNumber(shot);
+        String shutter = SkySpan.shutter(shot);
+        String iso = SkySpan.iso(shot);
+        Lull lull = shot.skyKnown() ? settings.lull() : null;
+        return new SettingsView(aperture, shutter, iso, line(aperture, shutter, iso) + (shot.skyKnown() ? "" : ", depending on the sky"),
+                lull == null ? null : line(Words.fNumber(lull.fNumber()), Words.shutter(lull.shutterS()), String.valueOf(lull.iso())),
+                settings.lessStops() == 0 ? null : Words.stops(settings.lessStops()),
+                ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops"), FocusWords.stack(fit, settings));
+    }
+
+    private static String line(String aperture, String shutter, String iso) {
+        return aperture + " · " + shutter + " · ISO\u00a0" + iso;
+    }
+}
