@@ -76,9 +76,10 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
         return and(ramp(ev, 0, 5), ev < 0 ? new LightAdvice.LightGone(ev) : new LightAdvice.TooDim(ev));
     }
 
-    /** This wish in the rain, and the light after rain comes when it is over. */
-    Wish inRain(Moment moment) {
-        double left = Rain.leaves(moment);
+    /** This wish in the rain. Light after rain comes when it is over, so only the chance that it stays dry is left of it. */
+    Wish inRain(Moment moment, LightWish wish) {
+        double some = Rain.leaves(moment);
+        double left = wish == LightWish.AFTER_RAIN && some < 1 ? 1 - moment.rainChance() : some;
         return left == 1 ? this : and(left, new LightAdvice.RainFalls(moment.rainMm(), moment.rainChance()));
     }
 

@@ -104,7 +104,7 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg, @Nullab
 
     /** A picture of twilight is meant to be dim. */
     private Wish at(LightWish wish, Moment moment) {
-        Wish light = Wish.of(wish, moment, facingDeg).inRain(moment);
+        Wish light = Wish.of(wish, moment, facingDeg).inRain(moment, wish);
         return wishes.contains(LightWish.TWILIGHT) ? light : light.brightEnough(moment);
     }
 

@@ -18,6 +18,9 @@ final class ForecastMoment {
     /** How long a row holds by itself. */
     static final long HOUR_S = 3600;
 
+    /** Rain goes on between wet rows up to three hours apart, the step of many forecasts: common practice, no source. */
+    private static final long RAIN_GOES_ON_S = 3 * HOUR_S;
+
     /** A quantity of a row. */
     enum Quantity {
         OKTA, WIND, GUST, TEMPERATURE, DEW_POINT, HUMIDITY, RAIN, RAIN_CHANCE, TEMPERATURE_850, WIND_850;
@@ -99,17 +102,28 @@ final class ForecastMoment {
         return inItsHour(before);
     }
 
-    /** Rain, mm, of the row whose hour this is; 0 between such hours; null before and after, and without rain figures. */
+    /** Rain, mm, of the row whose hour this is, or that goes on between such hours; null before and after, and without rain figures. */
     @Nullable Double rainMm() {
-        Given before = before(Quantity.RAIN);
-        Given after = after(Quantity.RAIN);
-        boolean between = before != null && after != null && !inHourOf(before.row) && joined(before.row, after.row);
-        return between ? Double.valueOf(0) : inItsHour(before);
+        return between(Quantity.RAIN);
     }
 
-    /** Chance of rain, 0 to 1, of the row whose hour this is; null in no row's hour. */
+    /** Chance of rain, 0 to 1, of the row whose hour this is, or of rain that goes on; else null. */
     @Nullable Double rainChance() {
-        return inItsHour(before(Quantity.RAIN_CHANCE));
+        Double rainMm = between(Quantity.RAIN);
+        Double chance = between(Quantity.RAIN_CHANCE);
+        boolean goesOn = rainMm != null && rainMm > 0 && chance != null && chance > 0;
+        return goesOn ? chance : inItsHour(before(Quantity.RAIN_CHANCE));
+    }
+
+    /** Of the row whose hour this is. Between two rows close together the smaller of both: rain stops next to a dry row. */
+    private @Nullable Double between(Quantity quantity) {
+        Given before = before(quantity);
+        Given after = after(quantity);
+        if (before == null || after == null || inHourOf(before.row) || !joined(before.row, after.row)) {
+            return inItsHour(before);
+        }
+        boolean close = second(after.row, day, zone) - second(before.row, day, zone) <= RAIN_GOES_ON_S;
+        return close ? Math.min(before.value, after.value) : 0;
     }
 
     private @Nullable Double inItsHour(@Nullable Given given) {

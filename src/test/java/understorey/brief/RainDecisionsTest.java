@@ -2,6 +2,7 @@ package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.WOOD;
 import static understorey.brief.SmallTrip.planned;
@@ -10,6 +11,7 @@ import static understorey.brief.SmallTrip.visit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
+import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +30,16 @@ class RainDecisionsTest {
               - {time: "08:00", temperature: 12 °C, dew_point: 8 °C, wind: 1 m/s, gust: 2 m/s, cloud: 6, rain: 0 mm}
             """;
 
+    /** Rows every two hours, as many forecasts have them. */
+    private static final String RAIN_TILL_NOON = """
+            forecast:
+              - {time: "08:00", temperature: 9 °C, humidity: 92 %, wind: 2 m/s, gust: 4 m/s, cloud: 8, rain: 1.5 mm, rain_chance: 90 %}
+              - {time: "10:00", temperature: 9 °C, humidity: 94 %, wind: 2 m/s, gust: 4 m/s, cloud: 8, rain: 2 mm, rain_chance: 90 %}
+              - {time: "11:00", temperature: 10 °C, humidity: 92 %, wind: 2 m/s, gust: 4 m/s, cloud: 7, rain: 1 mm, rain_chance: 80 %}
+              - {time: "12:00", temperature: 10 °C, humidity: 90 %, wind: 2 m/s, gust: 4 m/s, cloud: 6, rain: 0 mm, rain_chance: 10 %}
+              - {time: "16:00", temperature: 12 °C, humidity: 80 %, wind: 2 m/s, gust: 4 m/s, cloud: 6, rain: 0 mm}
+            """;
+
     @TempDir
     private Path folder;
 
@@ -40,6 +52,17 @@ class RainDecisionsTest {
         Interval time = brief.shot("Carpet").time();
         assertFalse(time.from().toLocalTime().isBefore(LocalTime.of(8, 0)) && time.to().toLocalTime().isAfter(LocalTime.of(7, 0)),
                 time.toString());
+    }
+
+    /** Drops hang while it rains too, but the picture is of the minutes after the rain: also in an hour between two wet rows. */
+    @ParameterizedTest
+    @ValueSource(strings = {"after-rain", "soft, after-rain"})
+    void givesHoursAfterTheRainAndNotInIt(String wish) throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("12:00", "15:00"), RAIN_TILL_NOON,
+                "shots: [{name: Drop, subject: ramsons, role: closing, frame: {width: 40 mm}, light: [" + wish + "]}]\n");
+        List<Interval> windows = brief.shot("Drop").outlook().windows();
+        assertFalse(windows.isEmpty());
+        assertTrue(windows.stream().noneMatch(window -> window.from().getHour() < 12), windows.toString());
     }
 
     /** Somebody who has only that hour is told. */

@@ -202,7 +202,7 @@ class WishTest {
 
     private static List<Wish> judgedEverywhere(LightWish wish) {
         return everyKind().stream().flatMap(moment -> Stream.of(null, 90.0, 180.0, 270.0).map(facing -> wish == LightWish.TWILIGHT ? Wish.of(wish, moment, facing)
-                : Wish.of(wish, moment, facing).inRain(moment).brightEnough(moment)))
+                : Wish.of(wish, moment, facing).inRain(moment, wish).brightEnough(moment)))
                 .toList();
     }
 

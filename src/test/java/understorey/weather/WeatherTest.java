@@ -116,6 +116,16 @@ class WeatherTest {
         assertEquals(0, Weather.at(at("05:00"), List.of(air("05:00", 10.0, null, 1.0)), null).damp().spreadC(), NEAR);
     }
 
+    /** Common practice, no source: forecasts of two or three hours a row leave no dry hour between wet ones. */
+    @Test
+    void letsRainGoOnBetweenWetRowsCloseTogether() {
+        List<ForecastHour> rows = List.of(rain("05:00", 1.5, 0.9), rain("08:00", 2.0, 0.7), rain("12:00", 1.0, 0.7));
+        assertEquals(1.5, Weather.at(at("06:30"), rows, null).rainMm());
+        assertEquals(0.7, Weather.at(at("06:30"), rows, null).rainChance());
+        assertEquals(0.0, Weather.at(at("10:00"), rows, null).rainMm());
+        assertNull(Weather.at(at("10:00"), rows, null).rainChance());
+    }
+
     @Test
     void keepsRainToTheHourOfItsRow() {
         List<ForecastHour> rows = List.of(rain("05:00", 0.0, null), rain("08:00", 0.4, 0.6), rain("10:00", 0.0, 0.1));
