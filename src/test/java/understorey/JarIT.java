@@ -72,7 +72,7 @@ class JarIT {
     void saysByItsExitStatusHowItWent(Java java) throws Exception {
         Ended checked = run(java, "check");
         assertEquals(0, checked.exit(), checked.err());
-        assertTrue(checked.out().isEmpty() && checked.err().endsWith("4 trips: 0 errors, 0 warnings, 13 notes\n"), checked.err());
+        assertTrue(checked.out().isEmpty() && checked.err().endsWith("4 trips: 0 errors, 0 warnings, 12 notes\n"), checked.err());
         assertEquals(2, run(java, "check", "--jsno").exit());
         Files.writeString(plans.resolve("half.yaml"), "trip: Half a trip\nsite: nowhere\n");
         Ended faulty = run(java, "build");
