@@ -91,9 +91,6 @@ public sealed interface FitAdvice extends Advice {
     record FewerPixels(@In(MEGAPIXELS) double pixels) implements FitAdvice {
     }
 
-    record LessStabilised(@In(STOPS) double stops) implements FitAdvice {
-    }
-
     /** The sharpness asked needs a smaller aperture than is of use. */
     record DepthShort(@In(F_NUMBER) double needed, @In(F_NUMBER) double useful) implements Objection {
     }

@@ -5,13 +5,12 @@ import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
 
 /**
- * What an expert holds against a camera that frames a picture as asked, in stops of shortfall. Six rules, each common
+ * What an expert holds against a camera that frames a picture as asked, in stops of shortfall. Five rules, each common
  * practice, no source. Each costs nothing up to a limit and grows evenly from there.
  *
  * <ul>
  * <li>Sensor: a stop per doubling of the crop factor, because noise falls with the width of the sensor.
  * <li>Pixels: three quarters of a stop per halving below 45 megapixels, which leave room for a crop and a large print.
- * <li>Stabilisation: 0.15 stops for each of four that body and lens lack, in the hand.
  * <li>No macro lens, which is less than half life size by itself: half a stop per doubling of the magnification above a
  * tenth, counted on full frame. The edges soften and the focus ring becomes too coarse.
  * <li>Too near: a stop per halving of a working distance below 15 cm. Below 5 cm the picture is a compromise.
@@ -36,8 +35,6 @@ final class Craft {
 
     private static final double MANY_PIXELS_MPX = 45;
     private static final double PER_HALVING = 0.75;
-    private static final double MOST_STABILISED = 4;
-    private static final double PER_STABILISED_STOP = 0.15;
     private static final double MACRO = 0.5;
     private static final double CLOSE_UP = 0.1;
     private static final double COMFORTABLE_MM = 150;
@@ -59,12 +56,6 @@ final class Craft {
     static Point pixels(Camera camera) {
         double mpx = camera.body().pixelsMpx();
         return new Point(PER_HALVING * doublings(MANY_PIXELS_MPX / mpx), Verdict.FITS, new FitAdvice.FewerPixels(mpx));
-    }
-
-    /** What speaks against a camera in the hand. */
-    static Point handHeld(Camera camera) {
-        double stops = Math.max(camera.body().stabilisedStops(), camera.lens().stabilisedStops());
-        return new Point(PER_STABILISED_STOP * Math.max(0, MOST_STABILISED - stops), Verdict.FITS, new FitAdvice.LessStabilised(stops));
     }
 
     /**

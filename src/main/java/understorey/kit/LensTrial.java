@@ -83,10 +83,6 @@ final class LensTrial {
         Holding holding = Holding.of(bag, carried, camera, intent.viewpoint(), tilt.heightM());
         reasons.addAll(holding.reasons());
         shortfalls.addAll(holding.shortfalls());
-        if (!Holding.steady(holding.support())) {
-            Craft.Point shake = Craft.handHeld(camera);
-            count(shake.stops(), shake.verdict(), shake.reason());
-        }
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
                 holding.support(), holding.heightM(), tilt.deg(holding.heightM()),

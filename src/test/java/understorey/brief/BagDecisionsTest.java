@@ -67,15 +67,6 @@ class BagDecisionsTest {
         assertEquals("Other body", bodyOf("26 Mpx", "640 g"));
     }
 
-    @Test
-    void takesTheStabilisedBodyInTheHand() throws IOException {
-        String byHand = FULL_BAG.replaceAll("(?s)  supports:\n.*?\n  filters:", "  filters:").replace("3 stops", "0 stops");
-        String other = BODY.replace("Main body", "Steady body").replace("3 stops", "5 stops").replace("660 g", "700 g");
-        LensFit fit = planned(folder, WOOD, byHand.replace("  lenses:", other + "  lenses:"),
-                HOURS, "sky: overcast\n", CARPET).shot("Carpet").fit().best();
-        assertEquals("Steady body", fit.camera().body().name());
-    }
-
     /** A cold battery is soon empty, and an exposure of seconds empties it. */
     @Test
     void takesASpareBatteryIntoTheCold() throws IOException {

@@ -160,6 +160,6 @@ class ShotFitTest {
                 fit.tried().stream().map(tried -> tried.camera().lens().name()).toList());
         assertEquals(fit, WholeBag.fit(FIFTY.intent(), bag(fullFrame(24), prime(85), prime(35), prime(50), ZOOM)));
         Camera camera = fit.best().camera();
-        assertEquals(Craft.pixels(camera).stops() + Craft.handHeld(camera).stops(), fit.best().penalty(), 1e-9, "the body alone");
+        assertEquals(Craft.pixels(camera).stops(), fit.best().penalty(), 1e-9, "the body alone");
     }
 }
