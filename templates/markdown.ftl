@@ -121,7 +121,7 @@ ${shot.sketch.says} ${shot.sideView.says}<#if shot.curve??> ${shot.curve.says}</
 
 *Defaults: <#list shot.defaults as row>${row.name} ${row.text}<#sep>; </#list>.*
 </#if>
-<@facts list=shot.light.rows?filter(row -> row.name != "Weather") />
+<@facts list=shot.light.rows />
 <@sentences list=shot.more />
 <@facts list=shot.companions />
 <#if (shot.tried.lines?size > 1)><@table of=shot.tried /></#if>

@@ -20,6 +20,7 @@ import understorey.light.SunDirection;
 import understorey.light.WhiteBalance;
 import understorey.light.Wishes;
 import understorey.optics.Projection;
+import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.plan.LightWish;
 import understorey.plan.Position;
@@ -89,8 +90,10 @@ final class ShotPlanner {
 
     private List<TimedShot.Other> otherHours(ZonedDateTime middle, Shot shot, LensFit best, Position position, Place place,
                                              @Nullable Projection camera) {
+        List<Leg> shooting = order.shooting();
+        ZonedDateTime first = shooting.isEmpty() ? day.hours().arrive() : shooting.get(0).from();
         return EACH_WAY_HOURS.stream().map(middle::plusHours)
-                .filter(other -> !other.isBefore(day.hours().arrive()) && !other.isAfter(day.hours().leave()))
+                .filter(other -> !other.isBefore(first) && !other.isAfter(order.leaveLastSpotBy()))
                 .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 

@@ -61,7 +61,7 @@ public final class SitePages {
         sheetCss = Templates.html(style + style("sheet.css"));
     }
 
-    /** A style sheet without its comments and the blanks that nobody needs. */
+    /** A style sheet without comments and spare blanks. */
     private String style(String name) {
         return templates.text(name).replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("\\s*([{};,])\\s*", "$1").replaceAll(":\\s+", ":");
     }

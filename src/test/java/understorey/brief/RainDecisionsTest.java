@@ -65,7 +65,7 @@ class RainDecisionsTest {
         assertTrue(windows.stream().noneMatch(window -> window.from().getHour() < 12), windows.toString());
     }
 
-    /** Somebody who has only that hour is told. */
+    /** A visit of only that hour says so. */
     @ParameterizedTest
     @ValueSource(strings = {"soft", "after-rain"})
     void gradesAStartInTheRainLowerAndSaysWhy(String wish) throws IOException {

@@ -3,6 +3,7 @@ package understorey.pages.html;
 import static understorey.pages.words.Words.ifKnown;
 
 import java.time.Duration;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -18,7 +19,7 @@ import understorey.visit.HeadTorchHours;
  * When and where to go.
  *
  * @param base    the car park's spot; null where none is known
- * @param torch   when a head torch is needed; null when it is not
+ * @param torch   when the plan needs a head torch; null when it does not
  * @param leaveBy when to turn back at the latest
  * @param back    when the plan is back; null when no picture is taken
  */
@@ -35,16 +36,16 @@ public record GoView(String arrive, @Nullable String base, @Nullable String torc
     static GoView of(Brief brief) {
         Parking parking = brief.trip().site().parking();
         boolean taken = !brief.order().shooting().isEmpty();
-        return new GoView(Dates.clock(brief.order().arrive()), ifKnown(parking, Parking::spot), torch(brief.day().headTorch()),
+        return new GoView(Dates.clock(brief.order().arrive()), ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
                 Dates.clock(brief.order().leaveLastSpotBy()), taken ? Dates.clock(brief.order().back()) : null, stops(brief));
     }
 
-    private static @Nullable String torch(HeadTorchHours hours) {
+    private static @Nullable String torch(HeadTorchHours hours, ZonedDateTime back) {
         if (hours.allDay()) {
             return "on all the time";
         }
         String in = hours.until() == null ? "" : "until " + Dates.clock(hours.until());
-        String out = hours.from() == null ? "" : "from " + Dates.clock(hours.from());
+        String out = hours.from() == null || hours.from().isAfter(back) ? "" : "from " + Dates.clock(hours.from());
         return in.isEmpty() && out.isEmpty() ? null : in.isEmpty() ? out : out.isEmpty() ? in : in + " and " + out;
     }
 

@@ -1,5 +1,6 @@
 package understorey.pages.html;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Measure;
@@ -31,7 +32,7 @@ final class OutInTime {
             rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
                     + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
         }
-        rows.add(new Row("Head torch", headTorch(brief.day().headTorch())));
+        rows.add(new Row("Head torch", headTorch(brief.day().headTorch(), safety.back())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
             rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
@@ -51,12 +52,13 @@ final class OutInTime {
         return Units.METRIC.of(minutes, Measure.MINUTES);
     }
 
-    private static String headTorch(HeadTorchHours hours) {
+    private static String headTorch(HeadTorchHours hours, ZonedDateTime back) {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
         String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
-        String out = hours.from() == null ? null : "needed from " + Dates.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
+        String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + Dates.clock(hours.from())
+                : "needed from " + Dates.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

@@ -48,10 +48,6 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
             add(rows, "White balance", shot.whiteBalance().reasons(), sentences);
         }
         add(rows, "Mist", shot.mist(), sentences);
-        String weather = WeatherView.inOneLine(shot.weather());
-        if (weather != null) {
-            rows.add(new Row("Weather", weather));
-        }
         return new ShotLightView(grades.isEmpty() ? null : String.join(", ", grades),
                 ifKnown(shot.outlook(), outlook -> SpotView.spans(outlook.windows())), rows);
     }

@@ -69,7 +69,7 @@ public final class SettingsColumns {
                     data("time", light -> light.otherHour ? light.other.time() : null)),
             Column.part(LIGHT, light -> light.other.settings()),
             List.of(Column.of("white_balance_k", "K", Measure.COUNT, light -> light.other.whiteBalance().kelvin()),
-                    Column.text("But", Measure.WORD, (light, wording) -> SettingsWords.bracketAndProblem(light.other.settings()))),
+                    Column.text("Note", Measure.WORD, (light, wording) -> SettingsWords.bracketAndProblem(light.other.settings()))),
             Column.part(SHARP, light -> light.other.settings()),
             List.of(data("verdict", light -> light.other.settings().verdict()),
                     data("reasons", SettingsColumns::otherReasons)));

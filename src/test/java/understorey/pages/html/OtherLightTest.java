@@ -53,7 +53,7 @@ class OtherLightTest {
                     assertEquals(settings.tooDark(), told.get(i).get("Shutter").equals("too dark"));
                     if (problem != null) {
                         assertTrue(problem.startsWith(Words.word(settings.verdict()) + ": "), problem);
-                        assertTrue(told.get(i).get("But").endsWith(problem), told.get(i).toString());
+                        assertTrue(told.get(i).get("Note").endsWith(problem), told.get(i).toString());
                         verdicts.add(problem);
                     }
                     boolean several = settings.bracketStops().size() > 1 && !settings.tooDark();

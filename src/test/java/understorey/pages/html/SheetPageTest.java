@@ -73,7 +73,7 @@ class SheetPageTest {
         }
     }
 
-    /** The sheet never says more than the plan, and no public sheet says who is told. */
+    /** The sheet never says more than the plan, and no public sheet names the contact. */
     @Test
     void tellsWhoKnowsToTheGroupAlone() {
         int told = 0;
