@@ -2,7 +2,6 @@ package understorey.brief;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
-import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
@@ -82,7 +81,7 @@ final class ClockGrid {
     /** A rounded length differs from the time between rounded ends. */
     private static Leg withItsLength(Leg leg) {
         return !(leg.why() instanceof WaitAdvice.WaitWithRoom room) ? leg : new Leg(leg.from(), leg.to(), leg.what(), leg.spot(),
-                leg.shot(), new WaitAdvice.WaitWithRoom(Duration.between(leg.from(), leg.to()).toMinutes(), room.why()));
+                leg.shot(), new WaitAdvice.WaitWithRoom(leg.minutes(), room.why()));
     }
 
     /** Advice tells clock times without a date and spans in minutes, too. */

@@ -76,7 +76,8 @@ final class Spoilers {
 
     /** Gusts that are a little below those that the cautions warn of. */
     private void branches() {
-        boolean warned = brief.cautions().stream().noneMatch(CautionAdvice.BranchesInWind.class::isInstance);
+        boolean warned = brief.cautions().stream().anyMatch(caution -> caution instanceof CautionAdvice.GustsBreakBranches
+                || caution instanceof CautionAdvice.GustsTooStrong);
         boolean trees = brief.day().places().stream().anyMatch(place -> place.stand().canopy().plantAreaIndex() > 0);
         double gustMs = brief.weather().stream().filter(hour -> hour.time().isBefore(brief.order().leave()))
                 .map(hour -> hour.weather().gustMs()).filter(Objects::nonNull).mapToDouble(Double::doubleValue).max().orElse(0);

@@ -1,5 +1,6 @@
 package understorey.order;
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -19,5 +20,10 @@ public record Leg(ZonedDateTime from, ZonedDateTime to, What what, @Nullable Str
     /** A leg without a reason. */
     public Leg(ZonedDateTime from, ZonedDateTime to, What what, @Nullable String spot, @Nullable String shot) {
         this(from, to, what, spot, shot, null);
+    }
+
+    /** Whole minutes, to the nearest. */
+    public long minutes() {
+        return Math.round(Duration.between(from, to).toSeconds() / 60.0);
     }
 }

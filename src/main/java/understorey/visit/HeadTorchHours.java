@@ -35,6 +35,11 @@ public record HeadTorchHours(ZonedDateTime arrive, @Nullable ZonedDateTime until
         return allDay || until != null || from != null;
     }
 
+    /** True where any of a stretch of the visit is dark. */
+    public boolean neededBetween(ZonedDateTime begin, ZonedDateTime end) {
+        return allDay || until != null && begin.isBefore(until) || from != null && end.isAfter(from);
+    }
+
     /** Minutes after arriving in which a head torch is needed. */
     public long minutesIn() {
         return until == null ? 0 : minutes(arrive, until);

@@ -2,7 +2,6 @@ package understorey.pages.html;
 
 import static understorey.pages.words.Words.ifKnown;
 
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +56,7 @@ public record GoView(String arrive, @Nullable String base, @Nullable String torc
         for (Leg leg : brief.order().legs()) {
             if (leg.what() == Leg.What.WALK) {
                 stop(last, walked, numbers, brief, stops);
-                walked = String.valueOf(Duration.between(leg.from(), leg.to()).toMinutes());
+                walked = String.valueOf(leg.minutes());
             } else if (leg.what() == Leg.What.SHOOT) {
                 numbers.add(brief.shot(leg.shot()).number());
                 last = leg;

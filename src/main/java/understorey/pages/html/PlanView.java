@@ -1,7 +1,6 @@
 package understorey.pages.html;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -117,17 +116,9 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
         return names.entrySet().stream().map(line -> line.getValue() + " " + line.getKey()).collect(Collectors.joining("; "));
     }
 
-    /** The first sentence of each, what fits on the sheet: a full stop before a small letter is an abbreviation's. */
+    /** The first sentence of each, what fits on the sheet. */
     static List<String> leads(List<String> texts) {
-        List<String> leads = new ArrayList<>();
-        for (String text : texts) {
-            int stop = text.indexOf(". ");
-            while (stop >= 0 && stop + 2 < text.length() && !Character.isUpperCase(text.charAt(stop + 2))) {
-                stop = text.indexOf(". ", stop + 2);
-            }
-            leads.add(stop < 0 ? text : text.substring(0, stop + 1));
-        }
-        return leads;
+        return texts.stream().map(text -> Sentences.split(text).get(0)).toList();
     }
 
     /** What the plan assumes: hours, sky, and who may see it. */

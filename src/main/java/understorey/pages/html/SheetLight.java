@@ -66,16 +66,7 @@ final class SheetLight {
         if (settings.tooDark()) {
             return SettingsWords.TOO_DARK;
         }
-        List<String> parts = new ArrayList<>();
-        if (planned == null || settings.fNumber() != planned.fNumber()) {
-            parts.add(Words.fNumber(settings.fNumber()));
-        }
-        if (planned == null || settings.shutterS() != planned.shutterS()) {
-            parts.add(Words.shutter(settings.shutterS()));
-        }
-        if (planned == null || settings.iso() != planned.iso()) {
-            parts.add("ISO\u00a0" + settings.iso());
-        }
+        List<String> parts = otherThan(planned, settings.fNumber(), settings.shutterS(), settings.iso());
         if (planned != null && !settings.bracketStops().equals(planned.bracketStops())) {
             String bracket = SettingsWords.bracket(settings);
             parts.add(bracket == null ? "one frame" : "bracket " + bracket);
@@ -91,16 +82,21 @@ final class SheetLight {
             return null;
         }
         Lull lull = planned.lull();
+        return String.join(", ", otherThan(planned, lull.fNumber(), lull.shutterS(), lull.iso()));
+    }
+
+    /** What differs from the plan; all where there is none. */
+    private static List<String> otherThan(@Nullable Settings planned, double fNumber, double shutterS, int iso) {
         List<String> parts = new ArrayList<>();
-        if (lull.fNumber() != planned.fNumber()) {
-            parts.add(Words.fNumber(lull.fNumber()));
+        if (planned == null || fNumber != planned.fNumber()) {
+            parts.add(Words.fNumber(fNumber));
         }
-        if (lull.shutterS() != planned.shutterS()) {
-            parts.add(Words.shutter(lull.shutterS()));
+        if (planned == null || shutterS != planned.shutterS()) {
+            parts.add(Words.shutter(shutterS));
         }
-        if (lull.iso() != planned.iso()) {
-            parts.add("ISO\u00a0" + lull.iso());
+        if (planned == null || iso != planned.iso()) {
+            parts.add("ISO\u00a0" + iso);
         }
-        return String.join(", ", parts);
+        return parts;
     }
 }

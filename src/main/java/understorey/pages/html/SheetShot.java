@@ -3,8 +3,6 @@ package understorey.pages.html;
 import static understorey.pages.words.Words.ifKnown;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.time.Duration;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -27,7 +25,6 @@ import understorey.pages.words.Dates;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
-import understorey.visit.HeadTorchHours;
 
 /**
  * One picture on the field sheet.
@@ -129,16 +126,8 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
             return start ? null : "same spot";
         }
         String from = start ? ifKnown(brief.trip().site().parking(), parking -> parking.spot()) : all.get(first - 1).spot();
-        boolean dark = dark(brief.day().headTorch(), walk.from(), walk.to());
-        return Units.METRIC.of(minutes(walk), Measure.MINUTES) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
-    }
-
-    private static boolean dark(HeadTorchHours torch, ZonedDateTime from, ZonedDateTime to) {
-        return torch.allDay() || torch.until() != null && from.isBefore(torch.until()) || torch.from() != null && to.isAfter(torch.from());
-    }
-
-    private static long minutes(Leg leg) {
-        return Math.round(Duration.between(leg.from(), leg.to()).toSeconds() / 60.0);
+        boolean dark = brief.day().headTorch().neededBetween(walk.from(), walk.to());
+        return Units.METRIC.of(walk.minutes(), Measure.MINUTES) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
     }
 
     /** The reason in the fewest words: the start beside it says until when. */
@@ -155,7 +144,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
                 : why instanceof WaitAdvice.WaitForDay ? " for daylight"
                 : why instanceof WaitAdvice.WaitForMoreLight more ? " for " + Words.stops(more.stops()) + " more light"
                 : why instanceof WaitAdvice.WaitForEasierSettings ? " for better settings" : " for better light";
-        return "wait " + Units.METRIC.of(minutes(wait), Measure.MINUTES) + reason;
+        return "wait " + Units.METRIC.of(wait.minutes(), Measure.MINUTES) + reason;
     }
 
     private static List<Row> setUp(ShotView view, LensFit fit, Settings settings, List<String> shared) {

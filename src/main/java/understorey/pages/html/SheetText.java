@@ -3,15 +3,13 @@ package understorey.pages.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import understorey.pages.markdown.Prose;
+import understorey.pages.words.Sentences;
 
 /** The author's words for one picture, of which whole sentences are shown as long as the sheet has room. */
 final class SheetText {
 
-    /** A question is shown with its answer. */
-    private static final Pattern SENTENCES = Pattern.compile("(?<=[.!])\\s+(?=\\p{Lu})");
     private static final String MORE = " …";
 
     private final List<Part> parts;
@@ -27,7 +25,7 @@ final class SheetText {
         Part(@Nullable String markdown, Prose prose) {
             String html = prose.html(markdown);
             String text = html == null ? "" : html.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ").strip();
-            sentences = text.isEmpty() ? List.of() : List.of(SENTENCES.split(text));
+            sentences = text.isEmpty() ? List.of() : Sentences.split(text);
         }
 
         private boolean whole() {

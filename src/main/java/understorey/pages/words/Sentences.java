@@ -64,6 +64,8 @@ public final class Sentences {
         }
     };
 
+    /** A full stop before a small letter is an abbreviation's, and a question belongs to its answer. */
+    private static final Pattern BETWEEN = Pattern.compile("(?<=[.!])\\s+(?=\\p{Lu})");
     private static final Pattern WITHIN = Pattern.compile("(?<=.)(?=[A-Z])");
 
     private final Map<String, Line> lines;
@@ -80,6 +82,11 @@ public final class Sentences {
     /** Those that the program comes with, without the template library, which would take a tenth of a second to load. */
     public static Sentences builtIn() {
         return of(BuiltInTemplates::text);
+    }
+
+    /** The sentences of a text, in order; of an empty one itself. */
+    public static List<String> split(String text) {
+        return List.of(BETWEEN.split(text));
     }
 
     /** No sentences, for pages without advice. */

@@ -133,7 +133,7 @@ final class Carpet {
     }
 
     private double blurPx(double depth) {
-        return focus.sharp(depth) ? 0 : focus.blurShare(depth) * perspective.width;
+        return focus.blurShare(depth) * perspective.width;
     }
 
     /** Null for a spot. */

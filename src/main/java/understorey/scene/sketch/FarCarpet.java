@@ -131,7 +131,7 @@ final class FarCarpet {
             double depth = perspective.depthM(middle, meanM);
             double spot = spot(middle);
             double y = y(middle, meanM);
-            double blur = setup.focus().sharp(depth) ? 0 : setup.focus().blurShare(depth) * perspective.width;
+            double blur = setup.focus().blurShare(depth) * perspective.width;
             if (spot >= LEAST_PX && blur <= DISSOLVED * spot && perspective.inFrame(1, y, HEIGHT / SPOT * spot)
                     && FlowerLayer.cover(bloom.seenM2(stemsPerM2), perspective.sineAt(y)) >= LEAST_COVER) {
                 double wide = perspective.width + 4 * spot;

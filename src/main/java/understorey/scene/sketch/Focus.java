@@ -17,8 +17,8 @@ record Focus(double focalMm, double fNumber, double focusM, double usedWidthMm, 
         return depthM >= sharpFromM && depthM <= sharpToM;
     }
 
-    /** Diameter of the blur of a point, share of the frame's width. */
+    /** Diameter of the blur of a point, share of the frame's width; 0 where it is sharp. */
     double blurShare(double depthM) {
-        return BackgroundBlur.discMm(focalMm, fNumber, focusM * 1000, depthM * 1000) / usedWidthMm;
+        return sharp(depthM) ? 0 : BackgroundBlur.discMm(focalMm, fNumber, focusM * 1000, depthM * 1000) / usedWidthMm;
     }
 }

@@ -114,7 +114,7 @@ final class Trunks {
         double leanM = 0.03 * top * (seed.share(index, 14) - 0.5) * 2;
         double half = thickM / 2 * perspective.pxPerM(depth);
         double halfTop = (1 - TAPER) * thickM / 2 * perspective.pxPerM(topDepth);
-        double blur = setup.focus().sharp(depth) ? 0 : setup.focus().blurShare(depth) * perspective.width;
+        double blur = setup.focus().blurShare(depth) * perspective.width;
         Trunk trunk = new Trunk(perspective.x(rightM, depth), footY, half, perspective.x(rightM + leanM, topDepth), topY, halfTop,
                 depth, blur, seed.share(index, 15) - 0.5);
         if (footY < 0 || topY > perspective.height || footY - topY < 3 || half + blur / 2 < LEAST_PX / 2
