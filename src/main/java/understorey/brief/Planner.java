@@ -33,8 +33,8 @@ import understorey.season.Flowering;
 import understorey.story.Story;
 import understorey.visit.Day;
 import understorey.visit.Safety;
-import understorey.visit.WeatherHour;
 import understorey.visit.SkyDays;
+import understorey.visit.WeatherHour;
 
 /** Plans a trip that is ready for its audience, stage by stage. */
 public final class Planner {

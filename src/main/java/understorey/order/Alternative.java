@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import understorey.plan.Shot;
 import understorey.light.Outlook;
+import understorey.plan.Shot;
 import understorey.sky.Interval;
 
 /**

@@ -15,8 +15,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import understorey.pages.tables.Tables;
 import understorey.Tree;
+import understorey.pages.tables.Tables;
 
 class DaysCommandTest {
 

@@ -24,8 +24,8 @@ import understorey.brief.Planner;
 import understorey.pages.Page;
 import understorey.plan.Share;
 import understorey.plan.Trip;
-import understorey.yaml.Finding;
 import understorey.reading.PlansReader;
+import understorey.yaml.Finding;
 
 /** Trips made by several threads: what comes of them is as if one thread made them in their order. */
 class SiteBuildTest {

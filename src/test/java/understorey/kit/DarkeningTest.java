@@ -1,11 +1,11 @@
 package understorey.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static understorey.Glass.neutralDensity;
 import static understorey.Samples.MACRO;
 import static understorey.Samples.POLARISER;
 import static understorey.Samples.RING;
 import static understorey.Samples.ZOOM;
-import static understorey.Glass.neutralDensity;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

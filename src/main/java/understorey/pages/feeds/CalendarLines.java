@@ -2,7 +2,6 @@ package understorey.pages.feeds;
 
 import org.jspecify.annotations.Nullable;
 
-
 /**
  * Content lines of iCalendar (RFC 5545, section 3.1): CRLF at each end, folded so that no line is longer than 75
  * octets of UTF-8, and no character is cut in two.

@@ -1,5 +1,7 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -14,8 +16,6 @@ import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
 import understorey.visit.Safety;
-import static understorey.pages.words.Words.ifKnown;
-
 
 /**
  * The day on the ground in words.

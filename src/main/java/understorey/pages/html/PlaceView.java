@@ -1,5 +1,8 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+import static understorey.pages.words.Words.orDash;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,9 +28,6 @@ import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Trip;
 import understorey.plan.Walk;
-import static understorey.pages.words.Words.ifKnown;
-import static understorey.pages.words.Words.orDash;
-
 
 /**
  * A site in words, as its audience may see it.

@@ -1,5 +1,7 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -23,8 +25,6 @@ import understorey.pages.words.Words;
 import understorey.plan.Share;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
-import static understorey.pages.words.Words.ifKnown;
-
 
 /**
  * A trip in words, for the plan page, the field sheet and the Markdown twin.

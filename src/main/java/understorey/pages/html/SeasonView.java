@@ -1,5 +1,7 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,8 +17,6 @@ import understorey.pages.words.Words;
 import understorey.season.DayRanking;
 import understorey.season.FloweringWindow;
 import understorey.season.RankedDay;
-import static understorey.pages.words.Words.ifKnown;
-
 
 /**
  * When to go, in words.

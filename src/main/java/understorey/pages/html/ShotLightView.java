@@ -1,5 +1,7 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -13,8 +15,6 @@ import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
-import static understorey.pages.words.Words.ifKnown;
-
 
 /**
  * The light on one picture in words.

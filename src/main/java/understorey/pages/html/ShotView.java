@@ -1,5 +1,7 @@
 package understorey.pages.html;
 
+import static understorey.pages.words.Words.ifKnown;
+
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +28,6 @@ import understorey.pages.words.Sentences;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Shot;
-import static understorey.pages.words.Words.ifKnown;
-
 
 /**
  * One picture in words. Everything is null or empty where there is nothing to say.

@@ -1,5 +1,12 @@
 package understorey.pages.html;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.Samples.picture;
+
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.List;
@@ -15,13 +22,6 @@ import understorey.pages.words.Sentences;
 import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static understorey.Samples.picture;
-
 
 class OrderViewTest {
 

@@ -1,5 +1,11 @@
 package understorey.pages.html;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -7,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import understorey.pages.svg.Glyphs;
 import understorey.Places;
 import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
@@ -19,6 +24,7 @@ import understorey.pages.Page;
 import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
+import understorey.pages.svg.Glyphs;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.SettingsColumns;
 import understorey.pages.tables.Tables;
@@ -28,12 +34,6 @@ import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Trip;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 
 class OtherLightTest {
 

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import understorey.pages.tables.Row;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.pages.Briefs;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Words;
 

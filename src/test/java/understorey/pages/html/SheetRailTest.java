@@ -10,12 +10,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.pages.words.Sentences;
-import understorey.scene.Fact;
-import understorey.scene.chart.VisitFigure;
 import understorey.pages.Briefs;
 import understorey.pages.Trips;
+import understorey.pages.words.Sentences;
 import understorey.plan.Shot;
+import understorey.scene.Fact;
+import understorey.scene.chart.VisitFigure;
 
 class SheetRailTest {
 
