@@ -13,7 +13,7 @@
 </@d.answers>
 <@d.margin>
 <#if page.season.windows?has_content>
-<@d.drawing of=page.season.windows[0].chart>Thin: first flowers to over. Thick: full flower. Curve: chance of full flower this year, its likely peak below it. Vertical line: <#if page.season.monthAlone>the middle of the month<#else>your day</#if>.</@d.drawing>
+<@d.drawing of=page.season.windows[0].chart>Thin: first flowers to over. Thick: full flower. Curve: chance of full flower this year, its likely peak below it. Vertical line: <#if page.season.monthAlone>the middle of the month<#else>the trip</#if>.</@d.drawing>
 </#if>
 </@d.margin>
 </@d.head>

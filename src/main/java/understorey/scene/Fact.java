@@ -131,7 +131,7 @@ public sealed interface Fact {
     record SeasonOf(String subject) implements Fact {
     }
 
-    record YourDay(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
+    record TripDay(@In(Measure.DAY_OF_YEAR) LocalDate day) implements Fact {
     }
 
     record MidMonth(Month month) implements Fact {
@@ -157,7 +157,7 @@ public sealed interface Fact {
     record Seen(@In(Measure.DAY_OF_YEAR) LocalDate day, Season.Stage stage) implements Fact {
     }
 
-    record ChanceOnYourDay(@In(Measure.DAY_OF_YEAR) LocalDate day, @In(Measure.SHARE) double chance) implements Fact {
+    record ChanceOnTripDay(@In(Measure.DAY_OF_YEAR) LocalDate day, @In(Measure.SHARE) double chance) implements Fact {
     }
 
     record ChanceInMidMonth(Month month, @In(Measure.SHARE) double chance) implements Fact {

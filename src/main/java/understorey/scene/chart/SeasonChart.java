@@ -60,7 +60,7 @@ public final class SeasonChart {
         this.chosen = chosen;
         this.monthAlone = monthAlone;
         this.words = words;
-        this.chosenSays = words.of(monthAlone ? new Fact.MidMonth(chosen.getMonth()) : new Fact.YourDay(chosen));
+        this.chosenSays = words.of(monthAlone ? new Fact.MidMonth(chosen.getMonth()) : new Fact.TripDay(chosen));
         int n = window.past().size();
         this.past = window.past().subList(Math.max(0, n - MOST_YEARS), n);
         List<LocalDate> shown = new ArrayList<>(List.of(window.first().from(), window.over().to(), chosen));
@@ -199,7 +199,7 @@ public final class SeasonChart {
                 window.peak().to()));
         window.seen().forEach(seen -> says.add(new Fact.Seen(seen.date(), seen.stage())));
         double chance = window.chanceOn(chosen);
-        says.add(monthAlone ? new Fact.ChanceInMidMonth(chosen.getMonth(), chance) : new Fact.ChanceOnYourDay(chosen, chance));
+        says.add(monthAlone ? new Fact.ChanceInMidMonth(chosen.getMonth(), chance) : new Fact.ChanceOnTripDay(chosen, chance));
         return Fact.text(says);
     }
 

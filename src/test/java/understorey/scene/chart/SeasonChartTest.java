@@ -51,7 +51,7 @@ class SeasonChartTest {
         assertEquals(1, count(chart, "season-day"));
         assertEquals(1, count(chart, "light"));
         List<String> words = labels(chart).stream().map(Drawing.Label::text).toList();
-        assertTrue(words.containsAll(List.of("2023", "2024", "2025", "2026", "2027", "your day: 8 May", "1 May")), words.toString());
+        assertTrue(words.containsAll(List.of("2023", "2024", "2025", "2026", "2027", "trip: 8 May", "1 May")), words.toString());
     }
 
     @Test
@@ -62,7 +62,7 @@ class SeasonChartTest {
         assertTrue(chart.says().contains("2025: first flowers 20 April. "), chart.says());
         assertTrue(chart.says().contains("2027: full flower expected from "), chart.says());
         assertTrue(chart.says().contains("Seen on 22 April: in bud. "), chart.says());
-        assertTrue(chart.says().contains("Your day: 8 May, "), chart.says());
+        assertTrue(chart.says().contains("Trip: 8 May, "), chart.says());
     }
 
     @Test
