@@ -1,4 +1,6 @@
 <#import dress as d>
+<#-- Whether the figure of the visit has bars of this look. -->
+<#function drawn look><#return page.visit.rows?filter(row -> row.bars?filter(bar -> bar.look == look)?has_content)?has_content></#function>
 <@d.page title=page.title css=page.css published=page.published!{}>
 <@d.navigation links=page.links previous=page.previous! next=page.next! />
 <@d.head>
@@ -19,7 +21,7 @@
 </@d.head>
 <#if page.visit??>
 <@d.day visit=page.visit shots=page.taken />
-<@d.key>Black: taking the picture. Outlined: setting up. Dashes: walking. Dots: waiting. Tint: hours of its light. Curve: EV at ISO 100<#if page.visit.place??> at ${page.visit.place}</#if>, band: any sky.</@d.key>
+<@d.key>Black: taking the picture. Outlined: setting up.<#if drawn("walk")> Dashes: walking.</#if><#if drawn("wait")> Dots: waiting.</#if><#if drawn("window")> Tint: hours of its light.</#if> <#if page.visit.light.expected?has_content>Curve<#else>Band</#if>: EV at ISO 100<#if page.visit.place??> at ${page.visit.place}</#if><#if page.visit.light.expected?has_content>, band: any sky<#else> under any sky</#if>.</@d.key>
 </#if>
 <#if page.notTaken?has_content><@d.p><@d.b>Not taken:</@d.b> <#list page.notTaken as shot>${shot.number} ${shot.name}<#sep>, </#list>.</@d.p></#if>
 <@d.sentences list=page.findings?filter(finding -> finding.warning) />
