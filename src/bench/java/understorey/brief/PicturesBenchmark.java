@@ -23,6 +23,7 @@ import understorey.kit.SmallestBag;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
 import understorey.plan.Trip;
+import understorey.visit.ExpectedSky;
 import understorey.weather.Weather;
 
 /**
@@ -50,7 +51,7 @@ public class PicturesBenchmark {
             lights.add(day.get(row));
         }
         ZonedDateTime then = lights.get(0).time();
-        weather = Weather.at(then, trip.forecast(), trip.sky());
+        weather = new ExpectedSky(trip).weather(then);
     }
 
     @Benchmark

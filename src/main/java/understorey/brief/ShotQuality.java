@@ -85,6 +85,6 @@ final class ShotQuality implements Quality {
     }
 
     private int step(ZonedDateTime time) {
-        return (int) Math.floorDiv(Duration.between(start, time).toSeconds(), STEP_SECONDS);
+        return (int) Math.floorDiv(time.toEpochSecond() - start.toEpochSecond(), STEP_SECONDS);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import understorey.light.Outlook.Grade;
 import understorey.plan.Shot;
 import understorey.visit.Day;
@@ -28,14 +29,15 @@ final class Tasks {
     /** The visit for some pictures, in the author's order. */
     static Visit visit(Day day, List<Candidate> candidates) {
         Hours hours = day.hours();
-        double[] daylight = daylight(hours, day.darkest());
+        List<ZonedDateTime> times = IntStream.range(0, steps(hours)).mapToObj(step -> hours.at(step * Task.STEP)).toList();
+        double[] daylight = daylight(times, day.darkest());
         List<String> mounted = candidates.stream().map(Candidate::mounted).toList();
         List<Task> tasks = new ArrayList<>();
         for (Candidate candidate : candidates) {
             Shot shot = candidate.shot();
             int pin = shot.start() == null ? Task.ANY : hours.minute(shot.start());
             tasks.add(new Task(day.walks().index(shot.spot()), candidate.minutes(), candidate.priority(), pin, before(candidates, tasks.size()),
-                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), value(hours, candidate, pin, daylight)));
+                    RunningOrder.SET_UP_MIN, mounted.indexOf(candidate.mounted()), value(hours, times, candidate, pin, daylight)));
         }
         return new Visit(hours.from(), hours.to(), 0, day.walks().times(), LENS_CHANGE, List.copyOf(tasks));
     }
@@ -44,12 +46,12 @@ final class Tasks {
      * The expected value of each start: graded under each sky that may come, then the mean. So light that may come counts as
      * what it would be, not as something between.
      */
-    private static double[] value(Hours hours, Candidate candidate, int pin, double[] daylight) {
+    private static double[] value(Hours hours, List<ZonedDateTime> times, Candidate candidate, int pin, double[] daylight) {
         double[] value = new double[pin == Task.ANY ? daylight.length : 1];
         boolean[] lit = new boolean[value.length];
         for (Quality sky : candidate.skies()) {
-            double[] light = means(hours, pin, candidate.minutes(), sky::at, Tasks::light);
-            double[] feasibility = means(hours, pin, candidate.minutes(), sky::feasibility, Tasks::rounded);
+            double[] light = means(hours, times, pin, candidate.minutes(), sky::at, Tasks::light);
+            double[] feasibility = means(hours, times, pin, candidate.minutes(), sky::feasibility, Tasks::rounded);
             for (int i = 0; i < value.length; i++) {
                 lit[i] |= pin != Task.ANY || light[i] > 0 || daylight[i] > 0 || candidate.priority() == Task.MUST;
                 double quality = pin == Task.ANY && light[i] == 0 ? daylight[i] : light[i];
@@ -63,8 +65,9 @@ final class Tasks {
     }
 
     /** Means over the picture: of each start of the day, or of the fixed one. */
-    private static double[] means(Hours hours, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of, DoubleUnaryOperator rounding) {
-        double[] means = pin == Task.ANY ? overDay(hours, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
+    private static double[] means(Hours hours, List<ZonedDateTime> times, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of,
+                                  DoubleUnaryOperator rounding) {
+        double[] means = pin == Task.ANY ? overDay(hours, times, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
         return Arrays.stream(means).map(rounding).toArray();
     }
 
@@ -80,14 +83,14 @@ final class Tasks {
     }
 
     /** Mean from every step of the day on; 0 for steps too far from the visit to matter. */
-    private static double[] overDay(Hours hours, int minutes, ToDoubleFunction<ZonedDateTime> of) {
+    private static double[] overDay(Hours hours, List<ZonedDateTime> times, int minutes, ToDoubleFunction<ZonedDateTime> of) {
         int steps = (minutes + Task.STEP - 1) / Task.STEP;
-        double[] sums = new double[steps(hours) + 1];
+        double[] sums = new double[times.size() + 1];
         int first = (hours.from() - LeftOut.MOST_CHANGE) / Task.STEP;
         int last = (hours.to() + LeftOut.MOST_CHANGE) / Task.STEP;
         for (int i = 1; i < sums.length; i++) {
             boolean near = i > first && i <= last;
-            sums[i] = sums[i - 1] + (near ? of.applyAsDouble(hours.at((i - 1) * Task.STEP)) : 0);
+            sums[i] = sums[i - 1] + (near ? of.applyAsDouble(times.get(i - 1)) : 0);
         }
         double[] means = new double[sums.length - 1];
         for (int i = 0; i < means.length; i++) {
@@ -98,13 +101,8 @@ final class Tasks {
     }
 
     /** By step of the day: quality of a time without the light that a picture wishes for, 0 in the dark, where only a must is taken. */
-    private static double[] daylight(Hours hours, DayCurve curve) {
-        double[] daylight = new double[steps(hours)];
-        for (int i = 0; i < daylight.length; i++) {
-            ZonedDateTime time = hours.at(i * Task.STEP);
-            daylight[i] = curve.up(time) ? Task.SUN_IS_UP : curve.dim(time) ? 0 : Task.DUSK;
-        }
-        return daylight;
+    private static double[] daylight(List<ZonedDateTime> times, DayCurve curve) {
+        return times.stream().mapToDouble(time -> curve.up(time) ? Task.SUN_IS_UP : curve.dim(time) ? 0 : Task.DUSK).toArray();
     }
 
     private static int steps(Hours hours) {

@@ -1,13 +1,17 @@
 package understorey.visit;
 
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
+import understorey.weather.Forecast;
 import understorey.weather.Weather;
 
 /** The weather that the author expects: the forecast, or a word for the sky, or nothing. */
@@ -23,6 +27,8 @@ public final class ExpectedSky {
 
     private final Trip trip;
     private final boolean wind;
+    /** By the date that rows without one are of. */
+    private final Map<LocalDate, Forecast> forecasts = new HashMap<>();
 
     public ExpectedSky(Trip trip) {
         this.trip = trip;
@@ -30,7 +36,8 @@ public final class ExpectedSky {
     }
 
     public Weather weather(ZonedDateTime time) {
-        return Weather.at(time, trip.forecast(), trip.sky());
+        return forecasts.computeIfAbsent(time.toLocalDate(), date -> new Forecast(trip.forecast(), date, time.getZone()))
+                .weather(time, trip.sky());
     }
 
     /** Every full hour from before one time to after another; none without a forecast. */

@@ -1,7 +1,6 @@
 package understorey.weather;
 
 import java.time.Duration;
-import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +27,7 @@ record DawnAir(double spreadC, @Nullable Double windMs, @Nullable Double okta, @
 
     /** The air around sunrise; null if the forecast does not say how damp it is. */
     static @Nullable DawnAir of(ZonedDateTime sunrise, List<ForecastHour> forecast, @Nullable SkyWord sky) {
-        Gathering night = new Gathering(sunrise.toLocalDate(), forecast, sky);
+        Gathering night = new Gathering(new Forecast(forecast, sunrise.toLocalDate(), sunrise.getZone()), sky);
         for (ZonedDateTime time = sunrise.minus(NIGHT); !time.isAfter(sunrise); time = time.plus(STEP)) {
             night.look(time);
         }
@@ -55,8 +54,7 @@ record DawnAir(double spreadC, @Nullable Double windMs, @Nullable Double okta, @
     /** Sums over the moments at which the damp is known. */
     private static final class Gathering {
 
-        private final LocalDate day;
-        private final List<ForecastHour> forecast;
+        private final Forecast forecast;
         private final @Nullable SkyWord sky;
         private int moments;
         private double spreadC = Double.POSITIVE_INFINITY;
@@ -64,14 +62,13 @@ record DawnAir(double spreadC, @Nullable Double windMs, @Nullable Double okta, @
         private final Mean windMs = new Mean();
         private final Mean okta = new Mean();
 
-        Gathering(LocalDate day, List<ForecastHour> forecast, @Nullable SkyWord sky) {
-            this.day = day;
+        Gathering(Forecast forecast, @Nullable SkyWord sky) {
             this.forecast = forecast;
             this.sky = sky;
         }
 
         void look(ZonedDateTime time) {
-            Weather weather = Weather.at(time, day, forecast, sky);
+            Weather weather = forecast.weather(time, sky);
             Weather.Damp damp = weather.damp();
             if (damp == null) {
                 return;
@@ -80,7 +77,7 @@ record DawnAir(double spreadC, @Nullable Double windMs, @Nullable Double okta, @
             spreadC = Math.min(spreadC, damp.spreadC());
             windMs.take(weather.windMs());
             okta.take(weather.okta());
-            ForecastMoment aloft = new ForecastMoment(time, day, forecast);
+            ForecastMoment aloft = forecast.at(time);
             Double temperature850C = aloft.straight(Quantity.TEMPERATURE_850);
             Double wind850Ms = aloft.straight(Quantity.WIND_850);
             if (temperature850C != null && wind850Ms != null) {

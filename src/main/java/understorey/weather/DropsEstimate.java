@@ -24,8 +24,7 @@ final class DropsEstimate {
     /** Tolerance of limits for rounding errors of sums. */
     private static final double LAST_BIT = 1e-9;
 
-    private final LocalDate date;
-    private final List<ForecastHour> forecast;
+    private final Forecast forecast;
     private final @Nullable SkyWord sky;
     private final ZonedDateTime dayBegins;
     private final ZonedDateTime from;
@@ -45,21 +44,18 @@ final class DropsEstimate {
     private boolean byRule;
     private boolean windUnknown;
 
-    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
-        this.date = date;
-        this.forecast = forecast;
+    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> hours, @Nullable SkyWord sky) {
+        this.forecast = new Forecast(hours, date, zone);
         this.sky = sky;
         dayBegins = date.atStartOfDay(zone);
         wetUntil = dayBegins;
         ZonedDateTime dayEnds = date.plusDays(1).atStartOfDay(zone);
         long firstS = dayEnds.toEpochSecond();
         long lastS = date.minusDays(1).atStartOfDay(zone).toEpochSecond();
-        for (ForecastHour row : forecast) {
-            LocalDate of = row.date() == null ? date : row.date();
-            if (!of.isBefore(date.minusDays(1)) && !of.isAfter(date)) {
-                long second = ForecastMoment.second(row, date, zone);
-                firstS = Math.min(firstS, second);
-                lastS = Math.max(lastS, second + ForecastMoment.HOUR_S);
+        for (Forecast.Row row : forecast.rows()) {
+            if (!row.date().isBefore(date.minusDays(1)) && !row.date().isAfter(date)) {
+                firstS = Math.min(firstS, row.startS());
+                lastS = Math.max(lastS, row.endS());
             }
         }
         from = Instant.ofEpochSecond(firstS).atZone(zone);
@@ -72,9 +68,9 @@ final class DropsEstimate {
     Drops drops() {
         for (int step = 0; step < shares.length; step++) {
             ZonedDateTime begins = from.plusSeconds(step * Drops.STEP_S);
-            ForecastMoment moment = new ForecastMoment(begins.plusSeconds(Drops.STEP_S / 2), date, forecast);
-            if (moment.covered()) {
-                step(step, begins, Weather.at(begins.plusSeconds(Drops.STEP_S / 2), date, forecast, sky));
+            ZonedDateTime middle = begins.plusSeconds(Drops.STEP_S / 2);
+            if (forecast.at(middle).covered()) {
+                step(step, begins, forecast.weather(middle, sky));
             } else {
                 outlast(begins);
                 film.clear();

@@ -1,12 +1,11 @@
 package understorey.weather;
 
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
+import understorey.weather.Forecast.Row;
 
 /**
  * A forecast at one instant. A quantity is linear between two rows that give it; the last row holds for the hour that begins
@@ -42,42 +41,30 @@ final class ForecastMoment {
         }
     }
 
-    private final List<ForecastHour> rows;
-    private final LocalDate day;
-    private final ZoneId zone;
+    private final List<Row> rows;
     private final long nowS;
-    private final long today;
+    private final LocalDate yesterday;
+    private final LocalDate tomorrow;
     /** Rows that have begun. */
     private final int begun;
 
-    /**
-     * Finds the instant among rows in order of time.
-     *
-     * @param day the date of rows without one
-     */
-    ForecastMoment(ZonedDateTime time, LocalDate day, List<ForecastHour> rows) {
+    /** Finds the instant among rows in order of time. */
+    ForecastMoment(ZonedDateTime time, List<Row> rows) {
         this.rows = rows;
-        this.day = day;
-        zone = time.getZone();
         nowS = time.toEpochSecond();
-        today = time.toLocalDate().toEpochDay();
+        yesterday = time.toLocalDate().minusDays(1);
+        tomorrow = time.toLocalDate().plusDays(1);
         int from = 0;
         int to = rows.size();
         while (from < to) {
             int middle = (from + to) / 2;
-            if (second(rows.get(middle), day, zone) <= nowS) {
+            if (rows.get(middle).startS() <= nowS) {
                 from = middle + 1;
             } else {
                 to = middle;
             }
         }
         begun = from;
-    }
-
-    /** Start of a row, epoch seconds; of an hour that comes twice, the first one. */
-    static long second(ForecastHour row, LocalDate day, ZoneId zone) {
-        LocalDateTime local = LocalDateTime.of(row.date() == null ? day : row.date(), row.time());
-        return local.toEpochSecond(zone.getRules().getOffset(local));
     }
 
     /** True when the instant lies between two rows that join, or in the hour of one. */
@@ -87,7 +74,7 @@ final class ForecastMoment {
     }
 
     /** A row that gives a quantity, and its value. */
-    private record Given(ForecastHour row, double value) {
+    private record Given(Row row, double value) {
     }
 
     /** The quantity, linear between rows; null if it is unknown. */
@@ -95,8 +82,8 @@ final class ForecastMoment {
         Given before = before(quantity);
         Given after = after(quantity);
         if (before != null && after != null && joined(before.row, after.row)) {
-            long beganS = second(before.row, day, zone);
-            double share = (double) (nowS - beganS) / (second(after.row, day, zone) - beganS);
+            long beganS = before.row.startS();
+            double share = (double) (nowS - beganS) / (after.row.startS() - beganS);
             return before.value * (1 - share) + after.value * share;
         }
         return inItsHour(before);
@@ -122,7 +109,7 @@ final class ForecastMoment {
         if (before == null || after == null || inHourOf(before.row) || !joined(before.row, after.row)) {
             return inItsHour(before);
         }
-        boolean close = second(after.row, day, zone) - second(before.row, day, zone) <= RAIN_GOES_ON_S;
+        boolean close = after.row.startS() - before.row.startS() <= RAIN_GOES_ON_S;
         return close ? Math.min(before.value, after.value) : 0;
     }
 
@@ -132,8 +119,8 @@ final class ForecastMoment {
 
     /** The last row begun that gives the quantity, of this date or the one before; null if there is none. */
     private @Nullable Given before(Quantity quantity) {
-        for (int i = begun - 1; i >= 0 && epochDay(rows.get(i)) >= today - 1; i--) {
-            Double value = quantity.of(rows.get(i));
+        for (int i = begun - 1; i >= 0 && !rows.get(i).date().isBefore(yesterday); i--) {
+            Double value = quantity.of(rows.get(i).hour());
             if (value != null) {
                 return new Given(rows.get(i), value);
             }
@@ -143,8 +130,8 @@ final class ForecastMoment {
 
     /** The next row that gives the quantity, of this date or the one after; null if there is none. */
     private @Nullable Given after(Quantity quantity) {
-        for (int i = begun; i < rows.size() && epochDay(rows.get(i)) <= today + 1; i++) {
-            Double value = quantity.of(rows.get(i));
+        for (int i = begun; i < rows.size() && !rows.get(i).date().isAfter(tomorrow); i++) {
+            Double value = quantity.of(rows.get(i).hour());
             if (value != null) {
                 return new Given(rows.get(i), value);
             }
@@ -152,16 +139,12 @@ final class ForecastMoment {
         return null;
     }
 
-    private boolean joined(ForecastHour before, ForecastHour after) {
-        return epochDay(after) <= epochDay(before) + 1 && second(after, day, zone) > second(before, day, zone);
+    private static boolean joined(Row before, Row after) {
+        return !after.date().isAfter(before.date().plusDays(1)) && after.startS() > before.startS();
     }
 
-    private boolean inHourOf(ForecastHour row) {
-        return nowS < second(row, day, zone) + HOUR_S;
-    }
-
-    private long epochDay(ForecastHour row) {
-        return (row.date() == null ? day : row.date()).toEpochDay();
+    private boolean inHourOf(Row row) {
+        return nowS < row.endS();
     }
 
     private static @Nullable Double dewPointC(ForecastHour row) {

@@ -23,7 +23,7 @@ import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
-import understorey.weather.Weather;
+import understorey.weather.Forecast;
 
 /** A window of good or fair light is that at each of its minutes: flecks, clouds and the skyline change the light at once. */
 class LightWindowsTest {
@@ -38,7 +38,7 @@ class LightWindowsTest {
 
     private static LightDay day(double okta, double perHour) {
         return new LightDay(time -> Math.max(0, Math.min(8, okta + perHour * (time.toLocalTime().toSecondOfDay() / 3600.0 - 12))),
-                time -> Weather.at(time, List.of(), null), NO_MIST, Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
+                time -> new Forecast(List.of(), time.toLocalDate(), time.getZone()).weather(time, null), NO_MIST, Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
     }
 
     @Property(tries = 200)

@@ -82,7 +82,7 @@ class WeatherPropertiesTest {
         for (ZonedDateTime time = start().minusHours(3); time.isBefore(start().plusHours(27)); time = time.plusMinutes(7)) {
             assertTrue(drops.at(time) >= 0 && drops.at(time) <= 1, time.toString());
             assertTrue(mist.at(time) >= 0 && mist.at(time) <= 1, time.toString());
-            Weather weather = Weather.at(time, MAY_DAY, forecast, null);
+            Weather weather = new Forecast(forecast, MAY_DAY, ZONE).weather(time, null);
             assertTrue(weather.humidity() == null || weather.humidity() >= 0 && weather.humidity() <= 1);
             assertTrue(weather.damp() == null || weather.damp().spreadC() >= 0);
         }

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.scene.Drawing.Point;
@@ -62,9 +60,8 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
     }
 
     private static Place commonest(List<VisitFigure.Taken> taken) {
-        Map<Place, Long> counts = taken.stream().map(VisitFigure.Taken::place)
-                .collect(Collectors.groupingBy(place -> place, Collectors.counting()));
-        return taken.stream().map(VisitFigure.Taken::place).max(Comparator.comparingLong(counts::get)).orElseThrow();
+        return taken.stream().map(VisitFigure.Taken::place)
+                .max(Comparator.comparingLong(place -> taken.stream().filter(shot -> shot.place() == place).count())).orElseThrow();
     }
 
     private static List<Point> curve(List<LightAt> rows, VisitFigure.Scale scale, Ladder ladder, Function<LightAt, Double> ev) {
