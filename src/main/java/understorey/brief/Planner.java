@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.exposure.Settings;
@@ -102,11 +103,7 @@ public final class Planner {
     }
 
     private static List<CompanionBag> carried(List<Companion> companions, List<SmallestBag> bags) {
-        List<CompanionBag> carried = new ArrayList<>();
-        for (SmallestBag bag : bags) {
-            carried.add(CompanionBag.of(companions.get(carried.size()).name(), bag));
-        }
-        return List.copyOf(carried);
+        return IntStream.range(0, bags.size()).mapToObj(i -> CompanionBag.of(companions.get(i).name(), bags.get(i))).toList();
     }
 
     private static List<Packing.Use> uses(List<TimedShot> shots) {

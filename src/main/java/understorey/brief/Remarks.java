@@ -108,11 +108,8 @@ final class Remarks {
             findings.add(trip.hidesTheDay() ? new TripAdvice.ForecastWithheld() : new TripAdvice.SkyUnknown());
             return;
         }
-        for (TimedShot shot : shots) {
-            if (shot.time() != null && shot.weather().okta() == null) {
-                findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name()));
-            }
-        }
+        shots.stream().filter(shot -> shot.time() != null && shot.weather().okta() == null)
+                .forEach(shot -> findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name())));
     }
 
     /** On trees that are not described. */

@@ -67,11 +67,8 @@ final class Spoilers {
     }
 
     private void danger() {
-        for (Advice caution : brief.cautions()) {
-            if (caution.severity() == Advice.Severity.WARNING) {
-                add(DANGER, caution);
-            }
-        }
+        brief.cautions().stream().filter(caution -> caution.severity() == Advice.Severity.WARNING)
+                .forEach(caution -> add(DANGER, caution));
     }
 
     /** Gusts that are a little below those that the cautions warn of. */

@@ -2,9 +2,7 @@ package understorey.brief;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.exposure.Settings;
@@ -95,11 +93,7 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
 
     /** Taken in poor light, under the sky expected or under every sky without a forecast; false without a wish. */
     public boolean poorLight() {
-        boolean poor = time() != null && !wished.isEmpty();
-        for (Wished light : wished) {
-            poor &= light.outlook().grade() == Outlook.Grade.POOR;
-        }
-        return poor;
+        return time() != null && !wished.isEmpty() && wished.stream().allMatch(light -> light.outlook().grade() == Outlook.Grade.POOR);
     }
 
     /** What would help; nothing where the picture can be had as it was asked for. */
@@ -119,11 +113,7 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
         if (settings == null || skyKnown()) {
             return settings == null ? List.of() : settings.dimming();
         }
-        Set<Filter> dimming = new LinkedHashSet<>();
-        for (Other other : otherSkies) {
-            dimming.addAll(other.settings().dimming());
-        }
-        return List.copyOf(dimming);
+        return otherSkies.stream().flatMap(other -> other.settings().dimming().stream()).distinct().toList();
     }
 
     /** Lens and light together. */

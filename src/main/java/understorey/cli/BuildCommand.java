@@ -3,8 +3,6 @@ package understorey.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -83,17 +81,10 @@ final class BuildCommand implements Callable<Integer> {
     private int build(Plans read, Plans plans, @Nullable Address address, Publisher site) throws Refusal, IOException {
         SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates, address, site::stage);
         terminal.findingsOfPages(plans, made.findings());
-        for (Path trip : plans.faultyTrips()) {
-            terminal.say("not built: " + trip);
-        }
-        List<Trip> withheld = new ArrayList<>(read.trips());
-        withheld.removeAll(plans.trips());
-        for (Trip trip : withheld) {
-            terminal.say("not built, and its earlier pages are deleted: " + plans.file(trip));
-        }
-        for (Trip trip : made.failed()) {
-            terminal.say("not built: " + plans.file(trip));
-        }
+        plans.faultyTrips().forEach(trip -> terminal.say("not built: " + trip));
+        read.trips().stream().filter(trip -> !plans.trips().contains(trip))
+                .forEach(trip -> terminal.say("not built, and its earlier pages are deleted: " + plans.file(trip)));
+        made.failed().forEach(trip -> terminal.say("not built: " + plans.file(trip)));
         if (!made.whole()) {
             return 1;
         }
@@ -116,11 +107,8 @@ final class BuildCommand implements Callable<Integer> {
 
     private void warn(SiteBuild.Made made) {
         for (TripLine trip : made.trips()) {
-            for (String line : trip.findings()) {
-                if (line.startsWith("warning")) {
-                    terminal.say(trip.card().slug() + ": " + line);
-                }
-            }
+            trip.findings().stream().filter(line -> line.startsWith("warning"))
+                    .forEach(line -> terminal.say(trip.card().slug() + ": " + line));
         }
     }
 }

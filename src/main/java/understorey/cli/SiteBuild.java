@@ -239,12 +239,8 @@ final class SiteBuild {
     /** The folders of trips that this build makes no pages of, though a page of an earlier one may be there. */
     private Set<String> elsewhere(Plans plans) {
         Set<String> folders = new HashSet<>();
-        for (Trip trip : failed) {
-            folders.add(trip.slug());
-        }
-        for (Path trip : plans.faultyTrips()) {
-            folders.add(trip.getFileName().toString().replace(".yaml", ""));
-        }
+        failed.forEach(trip -> folders.add(trip.slug()));
+        plans.faultyTrips().forEach(trip -> folders.add(trip.getFileName().toString().replace(".yaml", "")));
         if (plans.only() != null) {
             folders.addAll(plans.names());
             folders.remove(plans.only());
@@ -257,13 +253,8 @@ final class SiteBuild {
         if (audience == Share.Audience.PRIVATE) {
             return plans.bags();
         }
-        List<Bag> carried = new ArrayList<>();
-        for (Bag bag : plans.bags()) {
-            if (trips.stream().anyMatch(trip -> Objects.equals(bag.slug(), trip.bag()))) {
-                carried.add(bag);
-            }
-        }
-        return carried;
+        return plans.bags().stream()
+                .filter(bag -> trips.stream().anyMatch(trip -> Objects.equals(bag.slug(), trip.bag()))).toList();
     }
 
     /** Sites that no trip goes to; a sensitive one shows itself to anyone only as it would to the public. */

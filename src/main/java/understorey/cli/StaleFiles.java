@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import understorey.plan.Bag;
 import understorey.plan.Share;
-import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 
@@ -36,12 +34,8 @@ final class StaleFiles implements BiPredicate<String, String> {
             String name = trip.getFileName().toString();
             faulty.add(name.substring(0, name.lastIndexOf('.')) + "/");
         }
-        for (Site site : plans.sites()) {
-            read.add("sites/" + site.slug() + ".html");
-        }
-        for (Bag bag : plans.bags()) {
-            read.add("gear/" + bag.slug() + ".html");
-        }
+        plans.sites().forEach(site -> read.add("sites/" + site.slug() + ".html"));
+        plans.bags().forEach(bag -> read.add("gear/" + bag.slug() + ".html"));
         for (Trip trip : failed) {
             faulty.add(trip.slug() + "/");
             read.remove("sites/" + trip.site().slug() + ".html");

@@ -67,9 +67,7 @@ final class Terminal {
     }
 
     private static void print(PrintStream stream, String text) {
-        for (String line : text.lines().toList()) {
-            stream.println(Visible.line(line));
-        }
+        text.lines().map(Visible::line).forEach(stream::println);
     }
 
     /** Prints findings in file order. */

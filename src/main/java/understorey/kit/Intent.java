@@ -60,10 +60,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
      * @param site whose spots may slope; null for level ground everywhere
      */
     public static List<Intent> of(List<Shot> shots, @Nullable Site site) {
-        boolean opened = false;
-        for (Shot shot : shots) {
-            opened |= shot.role() == Role.OPENING;
-        }
+        boolean opened = shots.stream().anyMatch(shot -> shot.role() == Role.OPENING);
         List<Intent> intents = new ArrayList<>();
         for (Shot shot : shots) {
             Spot spot = site == null ? null : site.spot(shot.spot());

@@ -69,12 +69,7 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
         if (Things.among(way.parts(), thing)) {
             return true;
         }
-        for (Holding holding : holdings(way)) {
-            if (holding.support() == thing) {
-                return true;
-            }
-        }
-        return false;
+        return holdings(way).stream().anyMatch(holding -> holding.support() == thing);
     }
 
     /** Everything that some way to keep the picture calls for; anything else would only weigh. */

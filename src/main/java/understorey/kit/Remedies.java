@@ -1,6 +1,7 @@
 package understorey.kit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -41,9 +42,7 @@ final class Remedies {
             return List.of(new HelpAdvice.NoCamera());
         }
         Remedies helps = new Remedies(best, tried, bag);
-        for (Shortfall shortfall : best.shortfalls()) {
-            helps.makeGood(shortfall);
-        }
+        best.shortfalls().forEach(helps::makeGood);
         return helps.helps;
     }
 
@@ -115,13 +114,9 @@ final class Remedies {
 
     /** The best lens with an attachment of the bag that needs less crop; null where there is none. */
     private @Nullable LensFit attached() {
-        LensFit least = null;
-        for (LensFit fit : tried) {
-            boolean closer = fit.camera().lens() == best.camera().lens() && fit.camera().attachment() != null
-                    && fit.cropTimes() * WORTH_ATTACHING < best.cropTimes();
-            least = closer && (least == null || fit.cropTimes() < least.cropTimes()) ? fit : least;
-        }
-        return least;
+        return tried.stream().filter(fit -> fit.camera().lens() == best.camera().lens() && fit.camera().attachment() != null
+                        && fit.cropTimes() * WORTH_ATTACHING < best.cropTimes())
+                .min(Comparator.comparingDouble(LensFit::cropTimes)).orElse(null);
     }
 
     /** A close-up lens in the bag that only its thread keeps off. */

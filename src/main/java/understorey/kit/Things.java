@@ -41,12 +41,7 @@ public final class Things {
 
     /** The first of some that is not among the things; null if all are. */
     static @Nullable Object firstNotAmong(List<?> things, List<?> some) {
-        for (Object one : some) {
-            if (!among(things, one)) {
-                return one;
-            }
-        }
-        return null;
+        return some.stream().filter(one -> !among(things, one)).findFirst().orElse(null);
     }
 
     /** Name of a thing. */

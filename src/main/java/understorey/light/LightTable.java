@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -32,11 +31,7 @@ public final class LightTable {
 
     /** The light at a place so near that sun and moon have the same position: 1 km is 0.01°. */
     public static List<LightAt> near(List<LightAt> rows, Standpoint place) {
-        List<LightAt> near = new ArrayList<>(rows.size());
-        for (LightAt row : rows) {
-            near.add(row.at(place));
-        }
-        return List.copyOf(near);
+        return rows.stream().map(row -> row.at(place)).toList();
     }
 
     /**
@@ -44,11 +39,7 @@ public final class LightTable {
      * rows.
      */
     public static List<LightAt> of(Position position, ZoneId zone, Standpoint place) {
-        List<LightAt> rows = new ArrayList<>();
-        for (SunAt sun : SunTrack.of(position, place.date(), zone, STEP)) {
-            rows.add(at(position, sun, place));
-        }
-        return List.copyOf(rows);
+        return SunTrack.of(position, place.date(), zone, STEP).stream().map(sun -> at(position, sun, place)).toList();
     }
 
     /** The light at an instant of a day from its rows, which are at even steps. */

@@ -14,7 +14,6 @@ import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.visit.Day;
 import understorey.visit.HeadTorchHours;
-import understorey.visit.WeatherHour;
 
 /** Picks the cautions that fit a trip, the most serious first. */
 public final class Cautions {
@@ -79,25 +78,16 @@ public final class Cautions {
 
     /** The first rain of the visit. */
     private static void rain(Day day, List<Advice> cautions) {
-        for (WeatherHour hour : day.sky().hours(day.hours().arrive(), day.hours().leave())) {
-            if (hour.time().isBefore(day.hours().leave()) && hour.wet()) {
-                cautions.add(new CautionAdvice.RainCover(hour.time()));
-                return;
-            }
-        }
+        day.sky().hours(day.hours().arrive(), day.hours().leave()).stream()
+                .filter(hour -> hour.time().isBefore(day.hours().leave()) && hour.wet()).findFirst()
+                .ifPresent(hour -> cautions.add(new CautionAdvice.RainCover(hour.time())));
     }
 
     /** Strongest gust of the day up to the end of the visit: branches can fall after the gust that broke them. */
     private static double gustMs(List<ForecastHour> forecast, ZonedDateTime leave) {
-        double gustMs = 0;
-        for (ForecastHour hour : forecast) {
-            boolean before = hour.time().isBefore(leave.toLocalTime())
-                    && (hour.date() == null || hour.date().equals(leave.toLocalDate()));
-            if (before) {
-                gustMs = Math.max(gustMs, Math.max(orCalm(hour.gustMs()), orCalm(hour.windMs())));
-            }
-        }
-        return gustMs;
+        return forecast.stream().filter(hour -> hour.time().isBefore(leave.toLocalTime())
+                        && (hour.date() == null || hour.date().equals(leave.toLocalDate())))
+                .mapToDouble(hour -> Math.max(orCalm(hour.gustMs()), orCalm(hour.windMs()))).max().orElse(0);
     }
 
     private static double orCalm(@Nullable Double speedMs) {

@@ -90,12 +90,10 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
 
     /** Adds a thing once; one support is enough for all heights. */
     private static void add(Advice help, List<Advice> missing) {
-        for (Advice had : missing) {
-            if (had.equals(help) || had instanceof HelpAdvice.HelpSupport && help instanceof HelpAdvice.HelpSupport) {
-                return;
-            }
+        if (missing.stream().noneMatch(had -> had.equals(help)
+                || had instanceof HelpAdvice.HelpSupport && help instanceof HelpAdvice.HelpSupport)) {
+            missing.add(help);
         }
-        missing.add(help);
     }
 
     /** Adds a remote release for the longest shutter speed on a support without one. */
@@ -130,14 +128,10 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
 
     /** Adds the remote release for pictures on a steady support, and the extras. */
     private static void others(Bag bag, List<Use> uses, Outdoors outdoors, List<Item> take, List<Item> leave) {
-        List<String> steady = new ArrayList<>();
-        for (Use use : uses) {
-            if (bag.remoteRelease() && use.fit().steady()) {
-                steady.add(use.fit().intent().shot().name());
-            }
-        }
+        List<String> steady = uses.stream().filter(use -> bag.remoteRelease() && use.fit().steady())
+                .map(use -> use.fit().intent().shot().name()).toList();
         if (!steady.isEmpty()) {
-            take.add(new Item("Remote release", List.copyOf(steady), null, null));
+            take.add(new Item("Remote release", steady, null, null));
         }
         for (Bag.Extra extra : bag.extras()) {
             Advice spare = spare(extra, outdoors);

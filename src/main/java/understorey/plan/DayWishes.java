@@ -27,12 +27,7 @@ public record DayWishes(List<DayOfWeek> weekdays, List<Stretch> avoid, @Nullable
 
     /** Whether a date is one to avoid. */
     public boolean avoids(LocalDate date) {
-        for (Stretch stretch : avoid) {
-            if (stretch.holds(date)) {
-                return true;
-            }
-        }
-        return false;
+        return avoid.stream().anyMatch(stretch -> stretch.holds(date));
     }
 
     /** Whether the weekday of a date is wanted. */

@@ -54,12 +54,7 @@ public record Site(String name, String slug, @Nullable String publicName, Positi
 
     /** Spot of that name; null if there is none. */
     public @Nullable Spot spot(@Nullable String spotName) {
-        for (Spot spot : spots) {
-            if (spot.name().equals(spotName)) {
-                return spot;
-            }
-        }
-        return null;
+        return spots.stream().filter(spot -> spot.name().equals(spotName)).findFirst().orElse(null);
     }
 
     /** Trees above a spot, or above the site itself if the spot is null. */

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -51,35 +52,27 @@ final class BagReader {
             cards.add(f.scalars().quantity(item, "an entry of 'cards'", Dimension.CARD_SIZE, 0.1, 100_000));
         }
         Integer batteries = f.whole("batteries", 0, 100);
-        List<Bag.Extra> extras = new ArrayList<>();
-        for (Fields extra : f.blocks("extras", "this extra")) {
-            String called = extra.require("name").text("name");
-            Double weight = weight(extra);
-            extra.done();
-            if (called != null) {
-                extras.add(new Bag.Extra(called, weight));
-            }
-        }
+        List<Bag.Extra> extras = f.each("extras", "this extra", BagReader::extra);
         f.done();
-        return findings.errors() > 0 || name == null ? null : new Bag(name, slug, List.copyOf(bodies), List.copyOf(lenses),
-                List.copyOf(supports), filters, Boolean.TRUE.equals(remote), List.copyOf(cards),
-                batteries == null ? 0 : batteries, List.copyOf(extras));
+        return findings.errors() > 0 || name == null ? null : new Bag(name, slug, bodies, List.copyOf(lenses),
+                supports, filters, Boolean.TRUE.equals(remote), List.copyOf(cards),
+                batteries == null ? 0 : batteries, extras);
+    }
+
+    private static Bag.@Nullable Extra extra(Fields f) {
+        String name = f.require("name").text("name");
+        Double weight = weight(f);
+        f.done();
+        return name == null ? null : new Bag.Extra(name, weight);
     }
 
     private List<Body> bodies(Fields f) {
         Names names = new Names("body");
-        List<Body> bodies = new ArrayList<>();
         List<Fields> blocks = f.blocks("bodies", "this body");
         if (f.has("bodies") && f.take("bodies") instanceof Node.Seq && blocks.isEmpty()) {
             f.refuse("bodies", "a bag needs at least one body", "list a camera under 'bodies'");
         }
-        for (Fields block : blocks) {
-            Body body = OpticsReader.body(block, names);
-            if (body != null) {
-                bodies.add(body);
-            }
-        }
-        return bodies;
+        return blocks.stream().map(block -> OpticsReader.body(block, names)).filter(Objects::nonNull).toList();
     }
 
     private List<Lens> lenses(Fields f, List<Body> bodies) {
@@ -102,8 +95,7 @@ final class BagReader {
 
     private static List<Support> supports(Fields f) {
         Names names = new Names("support");
-        List<Support> supports = new ArrayList<>();
-        for (Fields block : f.blocks("supports", "this support")) {
+        return f.each("supports", "this support", block -> {
             block.require("name", "kind");
             String name = names.claim(block, "name");
             Support.Kind kind = block.word("kind", Support.Kind.values());
@@ -115,11 +107,9 @@ final class BagReader {
             Double carries = block.quantity("carries", Dimension.MASS, 50, 200_000);
             Double weight = weight(block);
             block.done();
-            if (name != null && kind != null) {
-                supports.add(new Support(name, kind, lowest, highest, carries == null ? null : Double.valueOf(carries / 1000), weight));
-            }
-        }
-        return supports;
+            return name == null || kind == null ? null
+                    : new Support(name, kind, lowest, highest, carries == null ? null : Double.valueOf(carries / 1000), weight);
+        });
     }
 
     /** Grams; null when not given. */

@@ -10,8 +10,10 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.yaml.Fields;
+import understorey.yaml.Findings;
 import understorey.yaml.Node;
 import understorey.yaml.Suggestion;
+import understorey.yaml.TextFile;
 
 /**
  * Folder of a file, for the CSV files that it names.
@@ -51,17 +53,17 @@ record Beside(Path folder, String shown) {
         return path;
     }
 
+    /** Text of a CSV file, with findings that count as those of the file that names it; null if it cannot be read. */
+    @Nullable Findings open(Fields f, Path path) {
+        Findings opened = TextFile.open(path, shown + path.getFileName());
+        Findings findings = f.findings().of(opened.source());
+        opened.all().forEach(findings::take);
+        return opened.source().isRead() ? findings : null;
+    }
+
     private static boolean plain(String name) {
-        if (!name.endsWith(".csv") || name.startsWith(".")) {
-            return false;
-        }
-        for (int i = 0; i < name.length(); i++) {
-            char c = name.charAt(i);
-            if (c == '/' || c == '\\' || c == ':' || c < ' ') {
-                return false;
-            }
-        }
-        return true;
+        return name.endsWith(".csv") && !name.startsWith(".")
+                && name.chars().noneMatch(c -> c == '/' || c == '\\' || c == ':' || c < ' ');
     }
 
     private List<String> tables() {

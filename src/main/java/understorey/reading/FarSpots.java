@@ -58,12 +58,7 @@ final class FarSpots {
                 new Slip(new Position(of.latitude(), -of.longitude()), List.of("longitude")),
                 new Slip(new Position(-of.latitude(), of.longitude()), List.of("latitude")),
                 new Slip(new Position(-of.latitude(), -of.longitude()), List.of("latitude", "longitude")));
-        for (Slip slip : slips) {
-            if (together(slip.of(), at)) {
-                return slip;
-            }
-        }
-        return null;
+        return slips.stream().filter(slip -> together(slip.of(), at)).findFirst().orElse(null);
     }
 
     private static boolean together(Position a, Position b) {

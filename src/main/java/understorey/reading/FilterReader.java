@@ -1,6 +1,5 @@
 package understorey.reading;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Filter;
@@ -16,14 +15,8 @@ final class FilterReader {
 
     static List<Filter> all(Fields bag) {
         Names names = new Names("filter");
-        List<Filter> filters = new ArrayList<>();
-        for (Fields block : bag.blocks("filters", "this filter")) {
-            Filter filter = filter(block, names);
-            if (filter != null) {
-                filters.add(filter);
-            }
-        }
-        return bag.findings().errors() > 0 ? List.of() : List.copyOf(filters);
+        List<Filter> filters = bag.each("filters", "this filter", block -> filter(block, names));
+        return bag.findings().errors() > 0 ? List.of() : filters;
     }
 
     private static @Nullable Filter filter(Fields f, Names names) {
@@ -50,16 +43,12 @@ final class FilterReader {
     }
 
     private static String[] owed(Filter.Kind kind) {
-        switch (kind) {
-            case STEP_UP_RING:
-                return new String[] {"lens_thread", "filter_thread"};
-            case CLOSE_UP_LENS:
-                return new String[] {"thread", "dioptres"};
-            case EXTENSION_TUBE:
-                return new String[] {"length"};
-            default:
-                return new String[] {"thread", "loss"};
-        }
+        return switch (kind) {
+            case STEP_UP_RING -> new String[] {"lens_thread", "filter_thread"};
+            case CLOSE_UP_LENS -> new String[] {"thread", "dioptres"};
+            case EXTENSION_TUBE -> new String[] {"length"};
+            default -> new String[] {"thread", "loss"};
+        };
     }
 
     private static @Nullable Double thread(Fields f, String key) {

@@ -13,11 +13,9 @@ import understorey.plan.When;
 import understorey.yaml.Csv;
 import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Finding;
 import understorey.yaml.Findings;
 import understorey.yaml.Node;
 import understorey.yaml.Pos;
-import understorey.yaml.TextFile;
 
 /** Reads the forecast of a trip: rows in the trip itself, or a CSV file with the same column names. */
 final class ForecastReader {
@@ -41,8 +39,9 @@ final class ForecastReader {
         ForecastReader reader = new ForecastReader(when);
         if (trip.take("forecast") instanceof Node.Scalar) {
             Path path = beside.find(trip, "forecast");
-            if (path != null) {
-                reader.table(trip.findings(), path, beside.shown() + path.getFileName());
+            Findings table = path == null ? null : beside.open(trip, path);
+            if (table != null) {
+                reader.table(table);
             }
         } else {
             for (Fields row : trip.blocks("forecast", "this forecast row")) {
@@ -60,15 +59,7 @@ final class ForecastReader {
         return day != 0 ? day : one.time().compareTo(other.time());
     }
 
-    private void table(Findings trip, Path path, String shown) {
-        Findings opened = TextFile.open(path, shown);
-        Findings findings = trip.of(opened.source());
-        for (Finding finding : opened.all()) {
-            findings.take(finding);
-        }
-        if (!opened.source().isRead()) {
-            return;
-        }
+    private void table(Findings findings) {
         List<Node.Mapping> rows = Csv.rows(findings);
         if (rows.isEmpty() && findings.errors() == 0) {
             findings.warning(Pos.FILE, "this table has no rows", "add a row for each hour below the line of column names");

@@ -1,7 +1,7 @@
 package understorey.reading;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Body;
 import understorey.plan.Lens;
@@ -64,15 +64,9 @@ final class OpticsReader {
         Double raw = f.quantity("raw_size", Dimension.FILE_SIZE, 0.1, 10_000);
         Double frames = f.quantity("battery", Dimension.FRAMES, 1, 100_000);
         Double weight = BagReader.weight(f);
-        List<Lens> fixed = new ArrayList<>();
         Names fixedNames = new Names("lens");
         List<Fields> blocks = f.blocks("fixed_lenses", "this lens");
-        for (Fields block : blocks) {
-            Lens lens = fixedLens(block, fixedNames, sensor);
-            if (lens != null) {
-                fixed.add(lens);
-            }
-        }
+        List<Lens> fixed = blocks.stream().map(block -> fixedLens(block, fixedNames, sensor)).filter(Objects::nonNull).toList();
         if (builtIn && blocks.isEmpty()) {
             f.refuse("fixed_lenses", "'fixed_lenses' is empty",
                     "list its lenses, or give a 'mount'");
@@ -80,7 +74,7 @@ final class OpticsReader {
         f.done();
         return f.findings().errors() > 0 || name == null || pixels == null ? null : new Body(name, sensor, pixels, mount, baseIso, topIso,
                 stops == null ? 0 : stops, raw, frames == null ? null : Integer.valueOf((int) Math.rint(frames)),
-                weight, List.copyOf(fixed));
+                weight, fixed);
     }
 
     private static @Nullable Lens fixedLens(Fields f, Names names, @Nullable Sensor ofBody) {

@@ -92,13 +92,7 @@ final class PlaceReader {
         Foliage.Stage stage = f.word("stage", Foliage.Stage.values());
         var leafOut = f.date("leaf_out");
         Double index = f.number("plant_area_index", 0, 12);
-        int given = 0;
-        for (String key : List.of("stage", "leaf_out", "plant_area_index")) {
-            if (f.has(key) && ++given == 2) {
-                f.findings().error(f.atKey(key), "give only one of 'stage', 'leaf_out' and 'plant_area_index'",
-                        "delete the others");
-            }
-        }
+        f.oneOf("stage", "leaf_out", "plant_area_index");
         if (stage != null) {
             return stage;
         }
@@ -109,26 +103,16 @@ final class PlaceReader {
     }
 
     static @Nullable Slope slope(Fields spot) {
-        Fields f = spot.block("slope", "this slope");
-        if (f == null) {
-            return null;
-        }
-        f.require("angle", "faces");
-        Double angle = f.angle("angle", 0, STEEPEST_DEG);
-        Double faces = f.bearing("faces");
-        f.done();
-        return angle == null || faces == null ? null : new Slope(angle, faces);
+        return spot.in("slope", "this slope", f -> {
+            f.require("angle", "faces");
+            Double angle = f.angle("angle", 0, STEEPEST_DEG);
+            Double faces = f.bearing("faces");
+            return angle == null || faces == null ? null : new Slope(angle, faces);
+        });
     }
 
     /** Metres to the edge of the trees; null if the spot is not in a clearing. */
     static @Nullable Double clearing(Fields spot) {
-        Fields f = spot.block("clearing", "this clearing");
-        if (f == null) {
-            return null;
-        }
-        f.require("radius");
-        Double radius = f.quantity("radius", Dimension.LENGTH, 0.5, 2000);
-        f.done();
-        return radius;
+        return spot.in("clearing", "this clearing", f -> f.require("radius").quantity("radius", Dimension.LENGTH, 0.5, 2000));
     }
 }

@@ -2,6 +2,7 @@ package understorey.reading;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,9 @@ import understorey.yaml.TreeReader;
  * others are read too, since the pages of sites described in trips get their names from all of them.
  */
 public final class PlansReader {
+
+    private static final Comparator<Finding> BY_PLACE =
+            Comparator.comparing(Finding::file).thenComparing(Finding::line).thenComparing(Finding::column);
 
     private final PlanFolder folder;
     private final Library library;
@@ -71,8 +75,7 @@ public final class PlansReader {
         if (tripFiles.stream().noneMatch(this::isAsked)) {
             folder.complain(findings);
         }
-        List<Finding> sorted = new ArrayList<>(findings);
-        sorted.sort(PlansReader::byPlace);
+        List<Finding> sorted = findings.stream().sorted(BY_PLACE).toList();
         return new Plans(List.copyOf(trips), List.copyOf(sites), List.copyOf(bags), passed.shown(sorted),
                 passed.errors() + count(Finding.Level.ERROR), passed.warnings() + count(Finding.Level.WARNING),
                 List.copyOf(faulty), library.catalogue().all(), written, folder.path(),
@@ -88,22 +91,12 @@ public final class PlansReader {
     }
 
     private int count(Finding.Level level) {
-        int count = 0;
-        for (Finding finding : findings) {
-            count += finding.level() == level ? 1 : 0;
-        }
-        return count;
+        return (int) findings.stream().filter(finding -> finding.level() == level).count();
     }
 
     private void add(Findings found) {
         findings.addAll(found.all());
         passed.addAll(found.passed());
-    }
-
-    private static int byPlace(Finding one, Finding other) {
-        int file = one.file().compareTo(other.file());
-        int line = file != 0 ? file : Integer.compare(one.line(), other.line());
-        return line != 0 ? line : Integer.compare(one.column(), other.column());
     }
 
     private void site(PlanFolder.Entry file) {

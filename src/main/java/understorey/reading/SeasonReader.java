@@ -41,8 +41,7 @@ final class SeasonReader {
     }
 
     private static List<Season.Flowering> records(Fields season) {
-        List<Season.Flowering> records = new ArrayList<>();
-        for (Fields f : season.blocks("records", "this record")) {
+        return season.each("records", "this record", f -> {
             LocalDate first = f.date("first");
             LocalDate full = f.date("full");
             LocalDate over = f.date("over");
@@ -55,9 +54,8 @@ final class SeasonReader {
             if (!f.has("first") && !f.has("full") && !f.has("over")) {
                 f.findings().error(f.pos(), "this record has no date", "give 'first', 'full' or 'over'");
             }
-            records.add(new Season.Flowering(first, full, over));
-        }
-        return List.copyOf(records);
+            return new Season.Flowering(first, full, over);
+        });
     }
 
     private static void rising(Fields f, String earlierKey, @Nullable LocalDate earlier, String laterKey, @Nullable LocalDate later) {
@@ -67,16 +65,12 @@ final class SeasonReader {
     }
 
     private static List<Season.Sighting> seen(Fields season) {
-        List<Season.Sighting> seen = new ArrayList<>();
-        for (Fields f : season.blocks("seen", "this entry of 'seen'")) {
+        return season.each("seen", "this entry of 'seen'", f -> {
             f.require("date", "stage");
             LocalDate date = f.date("date");
             Season.Stage stage = f.word("stage", Season.Stage.values());
             f.done();
-            if (date != null && stage != null) {
-                seen.add(new Season.Sighting(date, stage));
-            }
-        }
-        return List.copyOf(seen);
+            return date == null || stage == null ? null : new Season.Sighting(date, stage);
+        });
     }
 }

@@ -2,8 +2,8 @@ package understorey.reading;
 
 import java.time.Duration;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.CameraSettings;
@@ -66,9 +66,9 @@ final class ShotReader {
         String spot = site.spots() == null ? f.text("spot") : site.spots().pointed(f, "spot");
         Viewpoint viewpoint = viewpoint(f);
         Orientation orientation = f.word("orientation", Orientation.values());
-        Sharp sharp = sharp(f.block("sharp"));
+        Sharp sharp = f.in("sharp", ShotReader::sharp);
         Double focal = f.quantity("focal_equivalent", Dimension.SMALL_LENGTH, 4, 3000);
-        Frame frame = frame(f.block("frame", "this frame"));
+        Frame frame = f.in("frame", "this frame", ShotReader::frame);
         Double facing = f.bearing("facing");
         List<LightWish> light = f.words("light", LightWish.values());
         Boolean polariser = f.yesNo("polariser");
@@ -81,7 +81,7 @@ final class ShotReader {
         LocalTime start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
-        Compose compose = compose(f.block("compose"));
+        Compose compose = f.in("compose", ShotReader::compose);
         ChosenCamera chosen = ChosenCameraReader.read(f, bag);
         CameraSettings settings = settings(f);
         f.done();
@@ -117,26 +117,15 @@ final class ShotReader {
         return degrees == null || !up ? degrees : Double.valueOf(0 - degrees);
     }
 
-    private static @Nullable Compose compose(@Nullable Fields f) {
-        if (f == null) {
-            return null;
-        }
-        Compose compose = new Compose(f.text("foreground"), f.text("middle"), f.text("background"), f.text("lead_in"), keepOut(f));
-        f.done();
-        return compose;
+    private static Compose compose(Fields f) {
+        return new Compose(f.text("foreground"), f.text("middle"), f.text("background"), f.text("lead_in"), keepOut(f));
     }
 
     /** Several things, or one without brackets. */
     private static List<String> keepOut(Fields f) {
         Node node = f.take("keep_out");
-        List<String> things = new ArrayList<>();
-        for (Node item : node instanceof Node.Scalar ? List.of(node) : f.items("keep_out")) {
-            String thing = f.scalars().text(item, "each entry of 'keep_out'");
-            if (thing != null) {
-                things.add(thing);
-            }
-        }
-        return List.copyOf(things);
+        List<Node> items = node instanceof Node.Scalar ? List.of(node) : f.items("keep_out");
+        return items.stream().map(item -> f.scalars().text(item, "each entry of 'keep_out'")).filter(Objects::nonNull).toList();
     }
 
     /** Viewpoint: a word, or a camera height. */
@@ -155,10 +144,7 @@ final class ShotReader {
         return height == null ? null : new Viewpoint.Height(height);
     }
 
-    private static @Nullable Sharp sharp(@Nullable Fields f) {
-        if (f == null) {
-            return null;
-        }
+    private static @Nullable Sharp sharp(Fields f) {
         boolean range = f.has("near") || f.has("far");
         Double depth = f.quantity("depth", Dimension.LENGTH, 0.0001, 1000);
         if (f.has("depth") == range) {
@@ -170,7 +156,6 @@ final class ShotReader {
         }
         Double near = f.quantity("near", Dimension.LENGTH, 0.001, 100_000);
         Double far = far(f);
-        f.done();
         if (near != null && far != null) {
             if (near >= far) {
                 f.refuse("far", "'far' must be farther than 'near'",
@@ -189,22 +174,12 @@ final class ShotReader {
         return f.scalars().quantity(node, "'far'", Dimension.LENGTH, 0.001, 1_000_000);
     }
 
-    private static @Nullable Frame frame(@Nullable Fields f) {
-        if (f == null) {
-            return null;
-        }
+    private static Frame frame(Fields f) {
         Double width = f.quantity("width", Dimension.LENGTH, 0.001, 10_000);
         Double height = f.quantity("height", Dimension.LENGTH, 0.001, 10_000);
         Double fills = f.quantity("fills", Dimension.SHARE, 0.01, 1);
         Double distance = f.quantity("distance", Dimension.LENGTH, 0.001, 100_000);
-        f.done();
-        int given = 0;
-        for (String key : List.of("width", "height", "fills")) {
-            if (f.has(key) && ++given == 2) {
-                f.findings().error(f.atKey(key), "give only one of 'width', 'height' and 'fills'", "delete the others");
-            }
-        }
-        if (given == 0) {
+        if (f.oneOf("width", "height", "fills") == 0) {
             f.findings().error(f.pos(), "a frame needs one of 'width', 'height' and 'fills'", "for example {width: 3 m}");
         }
         return new Frame(width, height, fills, distance);

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Canopy;
 import understorey.plan.Edge;
@@ -27,7 +28,7 @@ final class SpotReader {
     private final FarSpots far;
     private final Names names = new Names("spot",
             "this site has no spots: add 'spots:', with '- name: Gate' below it");
-    private final List<Spot> spots = new ArrayList<>();
+    private final List<Spot> spots;
     private final List<Walk> walks = new ArrayList<>();
 
     /**
@@ -38,23 +39,16 @@ final class SpotReader {
         this.far = new FarSpots(site, of);
         int before = site.findings().errors();
         List<Fields> blocks = site.blocks("spots", "this spot");
-        for (Fields block : blocks) {
-            Spot spot = spot(block);
-            if (spot != null) {
-                spots.add(spot);
-            }
-        }
+        this.spots = blocks.stream().map(this::spot).filter(Objects::nonNull).toList();
         far.report();
         if (site.findings().errors() > before && !(site.take("spots") instanceof Node.Seq list && list.items().size() == blocks.size())) {
             names.doubt();
         }
-        for (Fields block : site.blocks("walks", "this walk")) {
-            walk(block);
-        }
+        site.blocks("walks", "this walk").forEach(this::walk);
     }
 
     List<Spot> spots() {
-        return List.copyOf(spots);
+        return spots;
     }
 
     List<Walk> walks() {
@@ -123,14 +117,13 @@ final class SpotReader {
     }
 
     @Nullable Opening opening() {
-        Fields f = site.block("opening");
-        if (f == null) {
-            return null;
-        }
+        return site.in("opening", SpotReader::opening);
+    }
+
+    private static @Nullable Opening opening(Fields f) {
         f.require("from", "to");
         LocalTime from = f.clock("from");
         LocalTime to = f.clock("to");
-        f.done();
         if (from != null && to != null && !from.isBefore(to)) {
             f.refuse("to", "'to' must be after 'from'", "check both times");
         }
@@ -138,12 +131,6 @@ final class SpotReader {
     }
 
     @Nullable Parking parking() {
-        Fields f = site.block("parking");
-        if (f == null) {
-            return null;
-        }
-        Parking parking = new Parking(names.pointed(f, "spot"), f.clock("closes"), f.text("fee"));
-        f.done();
-        return parking;
+        return site.in("parking", f -> new Parking(names.pointed(f, "spot"), f.clock("closes"), f.text("fee")));
     }
 }

@@ -22,11 +22,11 @@ final class SubjectReader {
         String key = f.text("key");
         String scientific = f.text("scientific_name");
         Months months = months(f);
-        Subject.Stems stems = stems(f.block("stems"));
-        Heights height = height(f.block("height"));
+        Subject.Stems stems = f.in("stems", SubjectReader::stems);
+        Heights height = f.in("height", SubjectReader::height);
         Double width = f.quantity("flower_width", Dimension.SMALL_LENGTH, 0.5, 1000);
         Integer open = f.whole("flowers_open", 1, 10_000);
-        Subject.AreaIndex index = areaIndex(f.block("flower_area_index"));
+        Subject.AreaIndex index = f.in("flower_area_index", SubjectReader::areaIndex);
         Subject.Reflectance reflectance = f.word("reflectance", Subject.Reflectance.values());
         String colour = f.text("colour");
         String habitat = f.prose("habitat");
@@ -37,7 +37,7 @@ final class SubjectReader {
             return null;
         }
         return new Subject(key == null ? Slug.of(name) : key, name, scientific, null, hemisphere == Hemisphere.SOUTH,
-                months.first(), months.last(), null, stems, height.low(), height.high(), width, open, index, reflectance, colour,
+                months.first(), months.last(), null, stems, height == null ? null : height.low(), height == null ? null : height.high(), width, open, index, reflectance, colour,
                 habitat, care, null, null);
     }
 
@@ -63,15 +63,11 @@ final class SubjectReader {
         return new Months(null, null);
     }
 
-    private static Subject.@Nullable Stems stems(@Nullable Fields f) {
-        if (f == null) {
-            return null;
-        }
+    private static Subject.@Nullable Stems stems(Fields f) {
         f.require("sparse", "typical", "thick");
         Double sparse = f.quantity("sparse", Dimension.DENSITY, 0, 10_000);
         Double typical = f.quantity("typical", Dimension.DENSITY, 0, 10_000);
         Double thick = f.quantity("thick", Dimension.DENSITY, 0, 10_000);
-        f.done();
         if (sparse == null || typical == null || thick == null) {
             return null;
         }
@@ -85,28 +81,20 @@ final class SubjectReader {
     private record Heights(@Nullable Double low, @Nullable Double high) {
     }
 
-    private static Heights height(@Nullable Fields f) {
-        if (f == null) {
-            return new Heights(null, null);
-        }
+    private static Heights height(Fields f) {
         f.require("low", "high");
         Double low = f.quantity("low", Dimension.LENGTH, 0.005, 50);
         Double high = f.quantity("high", Dimension.LENGTH, 0.005, 50);
-        f.done();
         if (low != null && high != null && low > high) {
             f.refuse("high", "'high' is below 'low'", "swap them");
         }
         return new Heights(low, high);
     }
 
-    private static Subject.@Nullable AreaIndex areaIndex(@Nullable Fields f) {
-        if (f == null) {
-            return null;
-        }
+    private static Subject.@Nullable AreaIndex areaIndex(Fields f) {
         f.require("typical", "thick");
         Double typical = f.number("typical", 0, 10);
         Double thick = f.number("thick", 0, 10);
-        f.done();
         if (typical == null || thick == null) {
             return null;
         }

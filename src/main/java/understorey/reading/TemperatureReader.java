@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,14 +15,12 @@ import understorey.plan.Temperatures;
 import understorey.yaml.Csv;
 import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Finding;
 import understorey.yaml.Findings;
 import understorey.yaml.Names;
 import understorey.yaml.Node;
 import understorey.yaml.Numeral;
 import understorey.yaml.Pos;
 import understorey.yaml.Quantity;
-import understorey.yaml.TextFile;
 
 /**
  * Reads the daily temperatures of a site from a CSV file: a column {@code date}, and {@code mean} or {@code min} and {@code max}.
@@ -45,12 +44,8 @@ final class TemperatureReader {
         if (path == null) {
             return null;
         }
-        Findings opened = TextFile.open(path, beside.shown() + path.getFileName());
-        Findings findings = season.findings().of(opened.source());
-        for (Finding finding : opened.all()) {
-            findings.take(finding);
-        }
-        return opened.source().isRead() ? new TemperatureReader(findings).table(path.getFileName().toString()) : null;
+        Findings findings = beside.open(season, path);
+        return findings == null ? null : new TemperatureReader(findings).table(path.getFileName().toString());
     }
 
     private Temperatures table(String name) {
@@ -61,29 +56,16 @@ final class TemperatureReader {
         if (rows.isEmpty()) {
             findings.warning(Pos.FILE, "this table has no rows", "add a row for each day below the line of column names");
         }
-        for (Node.Mapping row : rows) {
-            row(row);
-        }
+        rows.forEach(this::row);
         gaps();
-        List<Temperatures.Day> days = new ArrayList<>(means.size());
-        for (Map.Entry<LocalDate, Double> mean : means.entrySet()) {
-            days.add(new Temperatures.Day(mean.getKey(), mean.getValue()));
-        }
-        return new Temperatures(name, List.copyOf(days));
+        return new Temperatures(name, means.entrySet().stream()
+                .map(mean -> new Temperatures.Day(mean.getKey(), mean.getValue())).toList());
     }
 
     /** Whether the first line names the needed columns; reported once, not for each of thousands of rows. */
     private boolean headed() {
-        String text = findings.source().text();
-        int end = 0;
-        while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
-            end++;
-        }
-        String header = text.substring(0, end);
-        List<String> names = new ArrayList<>();
-        for (String name : header.split(",", -1)) {
-            names.add(withoutUnit(name.strip().replace("\"", "")));
-        }
+        String header = findings.source().text().lines().findFirst().orElse("");
+        List<String> names = Arrays.stream(header.split(",", -1)).map(name -> withoutUnit(name.strip().replace("\"", ""))).toList();
         boolean degrees = names.contains("mean") || names.contains("min") && names.contains("max");
         if (header.isBlank() || names.contains("date") && degrees) {
             return true;
@@ -127,17 +109,8 @@ final class TemperatureReader {
 
     /** Column of that name with a unit after it; the plain name if there is none. */
     private String column(Node.Mapping row, String plain) {
-        for (String name : row.entries().keySet()) {
-            String bare = columns.get(name);
-            if (bare == null) {
-                bare = withoutUnit(name);
-                columns.put(name, bare);
-            }
-            if (plain.equals(bare)) {
-                return name;
-            }
-        }
-        return plain;
+        return row.entries().keySet().stream()
+                .filter(name -> plain.equals(columns.computeIfAbsent(name, TemperatureReader::withoutUnit))).findFirst().orElse(plain);
     }
 
     /** {@code mean} for {@code Mean (°C)}; the name itself if it has no unit. */

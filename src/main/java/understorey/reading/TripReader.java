@@ -1,7 +1,6 @@
 package understorey.reading;
 
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
@@ -59,12 +58,12 @@ final class TripReader {
         ZoneCheck.clock(f, "leave", leave, when, site);
         Bag gear = library.bag(f, "gear");
         List<Companion> companions = companions();
-        Contact contact = contact();
+        Contact contact = f.in("contact", "this contact", TripReader::contact);
         SkyWord sky = f.word("sky", SkyWord.values());
         List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
         String story = f.prose("story");
         List<Shot> shots = ShotsReader.read(f, site, gear, when, arrive, leave);
-        Share share = share();
+        Share share = f.in("share", TripReader::share);
         f.done();
         Site place = site.site();
         boolean faulty = f.findings().errors() > 0 || companions.size() < f.items("companions").size();
@@ -74,38 +73,23 @@ final class TripReader {
 
     private List<Companion> companions() {
         Names names = new Names("companion");
-        List<Companion> companions = new ArrayList<>();
-        for (Fields block : f.blocks("companions", "this companion")) {
+        return f.each("companions", "this companion", block -> {
             block.require("name", "gear");
             String name = names.claim(block, "name");
             Bag gear = library.bag(block, "gear");
             block.done();
-            if (name != null && gear != null) {
-                companions.add(new Companion(name, gear));
-            }
-        }
-        return List.copyOf(companions);
+            return name == null || gear == null ? null : new Companion(name, gear);
+        });
     }
 
-    private @Nullable Contact contact() {
-        Fields block = f.block("contact", "this contact");
-        if (block == null) {
-            return null;
-        }
-        String tell = block.require("tell").text("tell");
-        LocalTime backBy = block.clock("back_by");
-        block.done();
+    private static @Nullable Contact contact(Fields f) {
+        String tell = f.require("tell").text("tell");
+        LocalTime backBy = f.clock("back_by");
         return tell == null ? null : new Contact(tell, backBy);
     }
 
-    private @Nullable Share share() {
-        Fields block = f.block("share");
-        if (block == null) {
-            return null;
-        }
-        Share share = new Share(block.word("audience", Share.Audience.values()),
-                block.word("position", Share.Precision.values()), block.texts("reviewed"));
-        block.done();
-        return share;
+    private static Share share(Fields f) {
+        return new Share(f.word("audience", Share.Audience.values()), f.word("position", Share.Precision.values()),
+                f.texts("reviewed"));
     }
 }

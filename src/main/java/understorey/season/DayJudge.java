@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
@@ -44,21 +45,15 @@ final class DayJudge {
         this.trip = trip;
         this.windows = windows;
         this.places = new DayLights.Places(trip);
-        Duration sum = Duration.ZERO;
-        for (Shot shot : trip.shots()) {
-            sum = sum.plus(shot.duration() == null ? SHOT : shot.duration());
-        }
-        this.wanted = sum;
+        this.wanted = trip.shots().stream().map(shot -> shot.duration() == null ? SHOT : shot.duration())
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     RankedDay day(LocalDate date) {
         List<Advice> reasons = new ArrayList<>();
         Interval hours = Hours.of(trip, date).usable();
         DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
-        List<RankedDay.Promise> promises = new ArrayList<>();
-        for (Shot shot : trip.shots()) {
-            promises.add(promise(shot, date, lights));
-        }
+        List<RankedDay.Promise> promises = trip.shots().stream().map(shot -> promise(shot, date, lights)).toList();
         double value = 0;
         double light = 0;
         double flower = 0;
@@ -76,10 +71,10 @@ final class DayJudge {
         flowers(date, reasons);
         boolean wants = wishes(date, reasons);
         double share = hours(hours, reasons) * (lights == null ? 1 : weather(lights, reasons));
-        promises.sort(Comparator.comparing((RankedDay.Promise promise) -> -promise.value() * promise.priority()));
+        List<RankedDay.Promise> most = promises.stream()
+                .sorted(Comparator.comparing(promise -> -promise.value() * promise.priority())).limit(MOST_PROMISES).toList();
         return new RankedDay(date, 0, value / weights * share, known == 0 ? null : Double.valueOf(flower / known),
-                light / weights, hours, wants, List.copyOf(promises.subList(0, Math.min(MOST_PROMISES, promises.size()))),
-                List.copyOf(reasons));
+                light / weights, hours, wants, most, List.copyOf(reasons));
     }
 
     private RankedDay.Promise promise(Shot shot, LocalDate date, @Nullable DayLights lights) {
@@ -94,14 +89,8 @@ final class DayJudge {
 
     /** Adds the advice on the flowers of the first picture with a known season. */
     private void flowers(LocalDate date, List<Advice> reasons) {
-        for (Shot shot : trip.shots()) {
-            FloweringWindow window = DayRanking.window(windows, shot.subject(), date);
-            if (window != null) {
-                reasons.add(flowers(window, date));
-                return;
-            }
-        }
-        reasons.add(new DayAdvice.DayFlowersUnknown());
+        reasons.add(trip.shots().stream().map(shot -> DayRanking.window(windows, shot.subject(), date)).filter(Objects::nonNull)
+                .findFirst().map(window -> flowers(window, date)).orElseGet(DayAdvice.DayFlowersUnknown::new));
     }
 
     private static Advice flowers(FloweringWindow window, LocalDate date) {

@@ -70,13 +70,11 @@ final class DayLights {
     }
 
     private Mist mist(LocalDate date) {
-        for (Shot shot : trip.shots()) {
-            if (shot.light().contains(LightWish.MIST)) {
-                SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
-                return Mist.atDawn(sun, null, trip.forecast(), trip.sky());
-            }
+        if (trip.shots().stream().noneMatch(shot -> shot.light().contains(LightWish.MIST))) {
+            return NO_MIST;
         }
-        return NO_MIST;
+        SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
+        return Mist.atDawn(sun, null, trip.forecast(), trip.sky());
     }
 
     List<Weather> weather() {

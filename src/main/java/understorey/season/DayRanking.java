@@ -34,11 +34,7 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
             }
         }
         DayJudge judge = new DayJudge(trip, windows);
-        List<RankedDay> days = new ArrayList<>();
-        for (LocalDate date : dates) {
-            days.add(judge.day(date));
-        }
-        return ranked(windows, days);
+        return ranked(windows, dates.stream().map(judge::day).toList());
     }
 
     /** The windows of a trip's subjects nearest to a day. */
@@ -61,12 +57,8 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
 
     /** The window of a subject that a day belongs to; null if there is none. */
     static @Nullable FloweringWindow window(List<FloweringWindow> windows, Subject subject, LocalDate date) {
-        for (FloweringWindow window : windows) {
-            if (window.subject().key().equals(subject.key()) && window.covers(date)) {
-                return window;
-            }
-        }
-        return null;
+        return windows.stream().filter(window -> window.subject().key().equals(subject.key()) && window.covers(date))
+                .findFirst().orElse(null);
     }
 
     /**
@@ -74,13 +66,8 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
      * flowers and date. If every wanted day is hopeless, a wanted day is still the best.
      */
     private static DayRanking ranked(List<FloweringWindow> windows, List<RankedDay> days) {
-        double most = 0;
-        boolean hope = false;
-        for (RankedDay day : days) {
-            most = Math.max(most, day.score());
-            hope |= day.wanted() && !day.hopeless();
-        }
-        boolean flowersFirst = hope;
+        double most = days.stream().mapToDouble(RankedDay::score).max().orElse(0);
+        boolean flowersFirst = days.stream().anyMatch(day -> day.wanted() && !day.hopeless());
         double step = most == 0 ? 1 : most / STEPS;
         List<RankedDay> order = new ArrayList<>(days);
         order.sort(Comparator.comparing((RankedDay day) -> flowersFirst && day.hopeless())
@@ -93,11 +80,9 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         if (!best.wanted()) {
             findings.add(new DayAdvice.NoDayWanted(best.date()));
         }
-        List<RankedDay> ranked = new ArrayList<>();
-        for (RankedDay day : days) {
-            ranked.add(day.ranked(order.indexOf(day) + 1, day == best ? tied(order, step) : day.reasons()));
-        }
-        return new DayRanking(List.copyOf(windows), List.copyOf(ranked), best.date(), List.copyOf(findings));
+        List<RankedDay> ranked = days.stream()
+                .map(day -> day.ranked(order.indexOf(day) + 1, day == best ? tied(order, step) : day.reasons())).toList();
+        return new DayRanking(List.copyOf(windows), ranked, best.date(), List.copyOf(findings));
     }
 
     /** The best day's reasons, with one more if the next day is as good. */
@@ -117,11 +102,6 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
 
     /** The result of a day; null if it is not among the days. */
     public @Nullable RankedDay day(LocalDate date) {
-        for (RankedDay day : days) {
-            if (day.date().equals(date)) {
-                return day;
-            }
-        }
-        return null;
+        return days.stream().filter(day -> day.date().equals(date)).findFirst().orElse(null);
     }
 }

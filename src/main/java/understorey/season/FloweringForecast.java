@@ -46,12 +46,8 @@ final class FloweringForecast {
     }
 
     private static @Nullable Season known(Site site, Subject subject) {
-        for (Season season : site.seasons()) {
-            if (season.subject().equals(subject.key())) {
-                return season;
-            }
-        }
-        return null;
+        return site.seasons().stream().filter(season -> season.subject().equals(subject.key())).findFirst()
+                .orElse(null);
     }
 
     /** The window; null if nothing is known about the subject's season. */

@@ -1,7 +1,6 @@
 package understorey.season;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -81,11 +80,7 @@ record PastYears(SeasonScale scale, int[] seasons, double[] peakD, Course course
     }
 
     private static List<LocalDate> dates(List<Season.Flowering> records, Course course) {
-        List<LocalDate> dates = new ArrayList<>();
-        for (Season.Flowering record : records) {
-            dates.add(peak(record, course));
-        }
-        return dates;
+        return records.stream().map(record -> peak(record, course)).toList();
     }
 
     private static Course course(List<Season.Flowering> records) {

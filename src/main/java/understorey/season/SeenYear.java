@@ -49,13 +49,7 @@ public record SeenYear(String subject, List<Season.Flowering> records) {
     }
 
     private static @Nullable LocalDate day(List<Season.Sighting> seen, Season.Stage stage, boolean middle) {
-        List<LocalDate> days = new ArrayList<>();
-        for (Season.Sighting sighting : seen) {
-            if (sighting.stage() == stage) {
-                days.add(sighting.date());
-            }
-        }
-        days.sort(null);
+        List<LocalDate> days = seen.stream().filter(sighting -> sighting.stage() == stage).map(Season.Sighting::date).sorted().toList();
         return days.isEmpty() ? null : days.get(middle ? (days.size() - 1) / 2 : 0);
     }
 

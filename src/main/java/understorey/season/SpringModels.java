@@ -1,7 +1,9 @@
 package understorey.season;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,11 +65,7 @@ final class SpringModels {
 
     /** The best model; null if too few years have temperatures. */
     @Nullable Trial best() {
-        Trial best = null;
-        for (Trial trial : trials) {
-            best = best == null || trial.share() < best.share() ? trial : best;
-        }
-        return best;
+        return trials.stream().min(Comparator.comparingDouble(Trial::share)).orElse(null);
     }
 
     /** The most years with temperatures that any model found. */
@@ -102,11 +100,7 @@ final class SpringModels {
     }
 
     private double earliestSinceStart() {
-        double earliest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < past.n(); i++) {
-            earliest = Math.min(earliest, sinceStart(i));
-        }
-        return earliest;
+        return IntStream.range(0, past.n()).mapToDouble(this::sinceStart).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     private void window(int from, int to) {
@@ -151,10 +145,6 @@ final class SpringModels {
     }
 
     private static double[] column(List<double[]> rows, int column) {
-        double[] values = new double[rows.size()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = rows.get(i)[column];
-        }
-        return values;
+        return rows.stream().mapToDouble(row -> row[column]).toArray();
     }
 }

@@ -44,12 +44,7 @@ public record Story(List<Intent> sequence, List<Advice> gaps) {
     }
 
     private static boolean played(Role role, List<Intent> intents) {
-        for (Intent intent : intents) {
-            if (intent.role() == role) {
-                return true;
-            }
-        }
-        return false;
+        return intents.stream().anyMatch(intent -> intent.role() == role);
     }
 
     private static List<Integer> sequence(List<Intent> intents, List<Look> looks) {

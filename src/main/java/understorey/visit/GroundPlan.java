@@ -76,20 +76,11 @@ public record GroundPlan(List<Place> places, List<Way> ways) {
     }
 
     private static boolean joined(List<Way> ways, Place one, Place other) {
-        for (Way way : ways) {
-            if (way.from() == one && way.to() == other || way.from() == other && way.to() == one) {
-                return true;
-            }
-        }
-        return false;
+        return ways.stream()
+                .anyMatch(way -> way.from() == one && way.to() == other || way.from() == other && way.to() == one);
     }
 
     private static @Nullable Place place(List<Place> places, @Nullable String name) {
-        for (Place place : places) {
-            if (place.name().equals(name)) {
-                return place;
-            }
-        }
-        return null;
+        return places.stream().filter(place -> place.name().equals(name)).findFirst().orElse(null);
     }
 }

@@ -1,6 +1,6 @@
 package understorey.yaml;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -88,33 +88,17 @@ public enum Dimension {
 
     /** Unit of that name; null if it does not fit. Upper and lower case differ: MB is not mb. */
     public @Nullable Unit unit(String name) {
-        for (Unit unit : units) {
-            for (String known : unit.names()) {
-                if (known.equals(name)) {
-                    return unit;
-                }
-            }
-        }
-        return null;
+        return Arrays.stream(units).filter(unit -> List.of(unit.names()).contains(name)).findFirst().orElse(null);
     }
 
     /** True if any dimension has a unit of that name. */
     public static boolean anyHas(String name) {
-        for (Dimension dimension : values()) {
-            if (dimension.unit(name) != null) {
-                return true;
-            }
-        }
-        return false;
+        return Arrays.stream(values()).anyMatch(dimension -> dimension.unit(name) != null);
     }
 
     /** One name per unit. */
     public List<String> unitNames() {
-        List<String> names = new ArrayList<>();
-        for (Unit unit : units) {
-            names.add(unit.names()[0]);
-        }
-        return names;
+        return Arrays.stream(units).map(unit -> unit.names()[0]).toList();
     }
 
     /** A value in the base unit, for a sentence. */

@@ -2,10 +2,11 @@ package understorey.yaml;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -145,14 +146,8 @@ public final class Fields {
         Node value = take(key);
         String help = value instanceof Node.Scalar scalar
                 ? Suggestion.list(Words.of(constants), scalar.text()) : null;
-        LinkedHashSet<E> words = new LinkedHashSet<>();
-        for (Node item : items(key, value, help)) {
-            E word = scalars.word(item, named(key), constants);
-            if (word != null) {
-                words.add(word);
-            }
-        }
-        return List.copyOf(words);
+        return items(key, value, help).stream().map(item -> scalars.word(item, named(key), constants)).filter(Objects::nonNull)
+                .distinct().toList();
     }
 
     public @Nullable Boolean yesNo(String key) {
@@ -171,16 +166,6 @@ public final class Fields {
         return scalars;
     }
 
-    /** Keys and values under a key, named after that key; null if there are none. */
-    public @Nullable Fields block(String key) {
-        return block(key, named(key));
-    }
-
-    /** Keys and values under a key; null if there are none. */
-    public @Nullable Fields block(String key, String called) {
-        return block(take(key), named(key), called);
-    }
-
     /** A node as keys and values; null, with a finding, if it is something else. */
     public @Nullable Fields block(@Nullable Node value, String name, String called) {
         if (value instanceof Node.Mapping mapping) {
@@ -191,6 +176,22 @@ public final class Fields {
                     "write it as {key: value}, or as indented lines of 'key: value'");
         }
         return null;
+    }
+
+    /** What a reader makes of the keys and values under a key, all of which it must read; null if there are none. */
+    public <T> @Nullable T in(String key, Function<Fields, @Nullable T> reader) {
+        return in(key, named(key), reader);
+    }
+
+    /** What a reader makes of the keys and values under a key, all of which it must read; null if there are none. */
+    public <T> @Nullable T in(String key, String called, Function<Fields, @Nullable T> reader) {
+        Fields block = block(take(key), named(key), called);
+        if (block == null) {
+            return null;
+        }
+        T read = reader.apply(block);
+        block.done();
+        return read;
     }
 
     /** Values of the list under a key; empty if it is absent or no list. */
@@ -212,14 +213,13 @@ public final class Fields {
 
     /** Entries of the list under a key, each with keys and values. */
     public List<Fields> blocks(String key, String called) {
-        List<Fields> blocks = new ArrayList<>();
-        for (Node item : items(key, take(key), "begin each entry with '- '")) {
-            Fields block = block(item, "each entry of " + named(key), called);
-            if (block != null) {
-                blocks.add(block);
-            }
-        }
-        return blocks;
+        return items(key, take(key), "begin each entry with '- '").stream()
+                .map(item -> block(item, "each entry of " + named(key), called)).filter(Objects::nonNull).toList();
+    }
+
+    /** What a reader makes of each entry of the list under a key; entries that it cannot use are left out. */
+    public <T> List<T> each(String key, String called, Function<Fields, @Nullable T> reader) {
+        return blocks(key, called).stream().map(reader).filter(Objects::nonNull).toList();
     }
 
     /** Refuses a list of more entries than can be planned in a minute. */
@@ -233,16 +233,19 @@ public final class Fields {
         }
     }
 
+    /** How many of three keys are there; a second one is refused. */
+    public long oneOf(String one, String other, String third) {
+        List<String> given = Stream.of(one, other, third).filter(this::has).toList();
+        if (given.size() > 1) {
+            findings.error(atKey(given.get(1)), "give only one of " + named(one) + ", " + named(other) + " and " + named(third),
+                    "delete the others");
+        }
+        return given.size();
+    }
+
     /** Free texts of the list under a key: Markdown each. */
     public List<String> texts(String key) {
-        List<String> texts = new ArrayList<>();
-        for (Node item : items(key)) {
-            String text = scalars.prose(item, "each entry of " + named(key));
-            if (text != null) {
-                texts.add(text);
-            }
-        }
-        return List.copyOf(texts);
+        return items(key).stream().map(item -> scalars.prose(item, "each entry of " + named(key))).filter(Objects::nonNull).toList();
     }
 
     /** Reports each key that was not read, and each required key that is missing. */

@@ -1,12 +1,12 @@
 package understorey.yaml;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the known name that a mistyped one is meant to be. */
@@ -30,9 +30,7 @@ public final class Suggestion {
         if (known.isEmpty() || known.size() > LISTED) {
             return null;
         }
-        List<String> sorted = new ArrayList<>(known);
-        Collections.sort(sorted);
-        return intro + ": " + String.join(", ", sorted);
+        return intro + ": " + known.stream().sorted().collect(Collectors.joining(", "));
     }
 
     /** Like {@link #among}, for names that may be among other words, for example soft in "soft light". */
@@ -97,9 +95,7 @@ public final class Suggestion {
         int[] before = new int[b.length() + 1];
         int[] above = new int[b.length() + 1];
         int[] here = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            above[j] = j;
-        }
+        Arrays.setAll(above, j -> j);
         for (int i = 1; i <= a.length(); i++) {
             here[0] = i;
             for (int j = 1; j <= b.length(); j++) {

@@ -69,7 +69,7 @@ class FieldsTest {
     @Test
     void answersNothingForWhatIsAbsent() {
         Fields f = fields("name: A\n");
-        assertNull(f.block("sharp"));
+        assertNull(f.in("sharp", block -> block));
         assertTrue(f.items("light").isEmpty());
         assertTrue(f.texts("cautions").isEmpty());
         assertNull(f.clock("start"));
