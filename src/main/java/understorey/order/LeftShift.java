@@ -70,7 +70,7 @@ final class LeftShift {
             int ready = last == null ? visit.readyFirst(take.task())
                     : visit.ready(last.task(), take.task(), last.start() + visit.tasks().get(last.task()).minutes());
             Task task = visit.tasks().get(take.task());
-            int start = task.goodEnough(ready, take.start());
+            int start = task.goodEnough(ready, take.start(), last == null ? Task.AN_IDLE_MINUTE : Task.A_WAITING_MINUTE);
             early.add(new Schedule.Take(take.task(), start));
             worth += task.worth(start) - task.worth(take.start());
             home = visit.back(take.task(), start);

@@ -20,13 +20,15 @@ import understorey.visit.Hours;
  * it is spent neither setting up nor photographing. The time of being back is rounded up to a step; the minutes before a fixed
  * start are free. A later picture then moves into an earlier wait if the sum loses no more than the least gain times its priority.
  * Last, each picture in turn starts as early as it can without losing more worth than the price of waiting for its
- * best start. Its first possible start may lose the least gain times its priority.
+ * best start: the first picture at the price of an idle minute, later ones at that of a wait. Its first possible start may
+ * lose the least gain times its priority.
  *
  * @param from       first minute at the base, ready to walk
  * @param to         minute by which the walk is over
  * @param base       spot where the walk begins and ends; null where it begins at the first picture
  * @param grades     worth of a picture of priority 1 where each grade begins
  * @param idlePrice  of a minute, in worth
+ * @param waitPrice  of an hour between two pictures, in worth
  * @param leastGain  of a picture of priority 1 that can be seen, in worth
  * @param stepMin    between two starts
  * @param setUpMin   before each picture
@@ -35,8 +37,8 @@ import understorey.visit.Hours;
  * @param shots      in the author's order
  * @param travel     between all places with pictures, both ways
  */
-public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, double leastGain, int stepMin, int setUpMin, int changeMin,
-                         ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
+public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, double waitPrice,
+                         double leastGain, int stepMin, int setUpMin, int changeMin, ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
 
     private static final Map<Grade, Double> GRADES = Collections.unmodifiableMap(Arrays.stream(Grade.values()).collect(Collectors.toMap(
             grade -> grade, grade -> Task.graded(Math.max(grade.least(), Task.SUN_IS_UP)), (one, other) -> one, () -> new EnumMap<>(Grade.class))));
@@ -62,7 +64,7 @@ public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String 
         Hours hours = day.hours();
         List<Shot> shots = IntStream.range(0, candidates.size()).mapToObj(i -> shot(day, visit, i, candidates.get(i))).toList();
         return new OrderBasis(hours.at(visit.from()), hours.at(visit.to()),
-                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.LEAST_GAIN, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
+                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.WAIT_PRICE, Task.LEAST_GAIN, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
                 hours.at(Task.steps(visit.from()) * Task.STEP), shots, travel(day));
     }
 

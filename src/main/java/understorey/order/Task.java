@@ -37,6 +37,14 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     static final double IDLE_PRICE = 0.001;
     static final long AN_IDLE_MINUTE = Math.round(1000 * IDLE_PRICE) * A_THOUSANDTH;
 
+    /**
+     * Price of an hour of waiting between two pictures, in worth: 0.15. {@link LeftShift} asks it once the order is known:
+     * an hour at a tripod is too long for a gain that hardly shows, or for one sky of three. Before the first picture a wait costs
+     * no more than any idle minute, because it is a later arrival (common practice, no source).
+     */
+    static final double WAIT_PRICE = 0.15;
+    static final long A_WAITING_MINUTE = Math.round(1000 * WAIT_PRICE) * A_THOUSANDTH / 60;
+
     /** A picture of priority 1 that gains no more looks the same: common practice, no source. */
     static final double LEAST_GAIN = 0.02;
 
@@ -102,11 +110,13 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     /**
      * The earliest start from a minute on that does not lose more worth than the price of waiting for the planned one. The first
      * possible start may lose what cannot be seen: a wait is only for a gain that shows.
+     *
+     * @param aMinute price of a minute of this wait
      */
-    int goodEnough(int ready, int planned) {
+    int goodEnough(int ready, int planned, long aMinute) {
         int first = pinned() ? planned : firstStart(ready);
         int start = first;
-        while (worth(planned) - worth(start) > Math.max(start == first ? leastGain() : 0, (planned - start) * AN_IDLE_MINUTE)) {
+        while (worth(planned) - worth(start) > Math.max(start == first ? leastGain() : 0, (planned - start) * aMinute)) {
             start = firstStart(start + 1);
         }
         return start;

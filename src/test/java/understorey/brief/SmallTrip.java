@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
 import understorey.advice.Advice;
+import understorey.order.Leg;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.yaml.Finding;
@@ -27,6 +28,9 @@ final class SmallTrip {
               canopy: {trees: deciduous, stage: half-leaf, height: 18 m}
             date: 2027-05-08
             """;
+
+    /** The same wood with its edge to the west. */
+    static final String EDGE_TO_THE_WEST = WOOD.replace("country: GB\n", "country: GB\n  edges: [{bearing: WNW, distance: 40 m}]\n");
 
     static final String FULL_BAG = """
             gear:
@@ -77,5 +81,11 @@ final class SmallTrip {
     /** The clock at which a picture begins. */
     static LocalTime start(Brief brief, String shot) {
         return brief.shot(shot).time().from().toLocalTime();
+    }
+
+    /** Of all waits of the day, minutes. */
+    static long longestWaitMin(Brief brief) {
+        return brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT)
+                .mapToLong(Leg::minutes).max().orElse(0);
     }
 }

@@ -126,7 +126,7 @@ class ScheduleTest {
                     : visit.ready(last.task(), take.task(), last.start() + visit.tasks().get(last.task()).minutes());
             for (int start : task.starts(ready, planned.start() + task.minutes())) {
                 boolean enough = task.gradedWorth(planned.start()) - task.gradedWorth(start)
-                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, 0.001 * (planned.start() - start)) + 1e-9;
+                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, (last == null ? 0.001 : 0.0025) * (planned.start() - start)) + 1e-9;
                 assertTrue(start < take.start() ? !enough : start > take.start() || enough, task + " at " + start);
             }
             last = take;

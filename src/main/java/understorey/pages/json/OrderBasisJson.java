@@ -35,6 +35,7 @@ final class OrderBasisJson {
             data("objective", basis -> new VisitAdvice.OrderObjective()),
             data("grades", Measure.SHARE, OrderBasis::grades),
             data("wait_cost_per_min", Measure.SHARE, OrderBasis::idlePrice),
+            data("wait_between_cost_per_hour", Measure.SHARE, OrderBasis::waitPrice),
             data("least_gain", Measure.SHARE, OrderBasis::leastGain),
             data("arrive", OrderBasis::from),
             data("leave", OrderBasis::to),

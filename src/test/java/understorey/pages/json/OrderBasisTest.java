@@ -96,7 +96,8 @@ class OrderBasisTest {
                 step++;
             }
             int first = step;
-            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0, price() * (at - start(shot, step))) + 1e-9) {
+            double price = last < 0 ? price() : basis.get("wait_between_cost_per_hour").doubleValue() / 60;
+            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0, price * (at - start(shot, step))) + 1e-9) {
                 step++;
             }
             starts.add(start(shot, step));
