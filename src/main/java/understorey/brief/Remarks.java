@@ -147,7 +147,7 @@ final class Remarks {
         if (best == null || shot.verdict() == Verdict.CANNOT) {
             findings.add(best != null && best.verdict() != Verdict.CANNOT ? new TripAdvice.ShotCannotInLight(name)
                     : new TripAdvice.ShotCannot(name));
-        } else if (best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
+        } else if (shot.verdict() == Verdict.COMPROMISE && best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
         } else if (shot.verdict() == Verdict.COMPROMISE) {
             findings.add(new TripAdvice.ShotAtItsLimit(name));

@@ -119,6 +119,7 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
     /** Lens and light together. */
     public Verdict verdict() {
         LensFit best = fitted.fit().best();
-        return best == null || settings == null ? Verdict.CANNOT : best.verdict().and(settings.verdict());
+        return best == null || settings == null ? Verdict.CANNOT
+                : (settings.stack() == null ? best.verdict() : best.stacked()).and(settings.verdict());
     }
 }

@@ -38,6 +38,8 @@ import understorey.plan.Support;
  * @param tiltDeg       of the lens axis below the horizontal; negative looks up
  * @param filters       to put on, nearest the lens first
  * @param lossStops     light that the filters take
+ * @param verdict       for a single frame
+ * @param stacked       verdict for a focus stack, which holds any depth of field
  * @param penalty       in stops of shortfall; ranks lenses of one verdict
  * @param weakness      what costs the most of those stops
  * @param shortfalls    what helps are sought for, in the order of the reasons
@@ -45,8 +47,8 @@ import understorey.plan.Support;
 public record LensFit(Intent intent, Camera camera, double focalMm, double cropTimes, double distanceM,
                       double focusM, double magnification, double fNumberNeeded, double fNumberWidest,
                       double fNumberUseful, @Nullable Support support, double heightM, double tiltDeg,
-                      List<Filter> filters, double lossStops, boolean released, Verdict verdict, double penalty,
-                      Advice weakness, List<Advice> reasons, List<Shortfall> shortfalls) {
+                      List<Filter> filters, double lossStops, boolean released, Verdict verdict, Verdict stacked,
+                      double penalty, Advice weakness, List<Advice> reasons, List<Shortfall> shortfalls) {
 
     /** Cameras within this much shortfall serve a picture equally well, stops: common practice, no source. */
     static final double EQUAL_STOPS = 0.5;
@@ -101,8 +103,8 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     private LensFit because(List<Advice> why) {
         return new LensFit(intent, camera, focalMm, cropTimes, distanceM, focusM, magnification, fNumberNeeded,
-                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, verdict, penalty, weakness,
-                why, shortfalls);
+                fNumberWidest, fNumberUseful, support, heightM, tiltDeg, filters, lossStops, released, verdict, stacked, penalty,
+                weakness, why, shortfalls);
     }
 
     /** Everything that has to be carried for it. */

@@ -36,6 +36,7 @@ final class LensTrial {
     private final List<Advice> reasons = new ArrayList<>();
     private final List<Shortfall> shortfalls = new ArrayList<>();
     private Verdict verdict;
+    private Verdict stacked;
     private double penalty;
     private Craft.Point weakest;
 
@@ -46,6 +47,7 @@ final class LensTrial {
         this.intent = intent;
         this.framing = Framing.of(camera, intent);
         this.verdict = framing.verdict();
+        this.stacked = verdict;
         this.penalty = framing.penalty();
         this.weakest = framing.weakest();
         reasons.addAll(framing.reasons());
@@ -86,7 +88,7 @@ final class LensTrial {
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),
                 framing.distanceM(), focusMm / 1000, framing.magnification(), needed, widest, useful,
                 holding.support(), holding.heightM(), tilt.deg(holding.heightM()),
-                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, penalty, weakest.reason(),
+                polarising.filters(), polarising.lossStops(), bag.remoteRelease(), verdict, stacked, penalty, weakest.reason(),
                 List.copyOf(reasons), List.copyOf(shortfalls));
     }
 
@@ -147,8 +149,10 @@ final class LensTrial {
         boolean proposed = intent.assumed().contains("sharp");
         Advice reason = proposed ? new FitAdvice.DepthProposedShort(needed, useful)
                 : stackable ? new FitAdvice.DepthShort(needed, useful) : new FitAdvice.DepthFixed(useful, needed);
+        Verdict otherwise = stacked;
         count(stops / 2, proposed ? Verdict.FITS
                 : range && stops > HOPELESS_STOPS && !stackable ? Verdict.CANNOT : Verdict.COMPROMISE, reason);
+        stacked = stackable ? otherwise : stacked;
         reasons.add(reason);
         if (!proposed) {
             shortfalls.add(new Shortfall.TooDeep());
@@ -157,6 +161,7 @@ final class LensTrial {
 
     private void count(double stops, Verdict what, Advice reason) {
         verdict = verdict.and(what);
+        stacked = stacked.and(what);
         penalty += stops;
         weakest = stops > weakest.stops() ? new Craft.Point(stops, what, reason) : weakest;
     }

@@ -77,6 +77,17 @@ class CloseUpDecisionsTest {
         assertEquals(Verdict.FITS, head.verdict());
     }
 
+    /** A stack on legs is how a deep close-up is taken; in a breeze its frames do not line up. */
+    @Test
+    void takesADepthThatIsAskedWithAStackWhereTheAirIsStill() throws IOException {
+        String deep = LIFE_SIZE.replace("{width: 36 mm}", "{width: 36 mm}, sharp: {depth: 8 mm}");
+        TimedShot still = head(FULL_BAG, STILL, deep);
+        assertTrue(still.settings().stackFrames() > 1, still.settings().toString());
+        assertEquals(Verdict.FITS, still.verdict());
+        assertEquals(Verdict.COMPROMISE, head(FULL_BAG, BREEZE, deep).verdict());
+        assertEquals(Verdict.COMPROMISE, head(FULL_BAG, STILL, deep.replace("closing,", "closing, stack: no,")).verdict());
+    }
+
     @Test
     void advisesNoStackByHand() throws IOException {
         String byHand = FULL_BAG.replaceAll("(?s)  supports:\n.*?\n  filters:", "  filters:");
