@@ -22,6 +22,10 @@ public sealed interface LeftOutAdvice extends Advice {
     record NoTimeForMust(String shot, ZonedDateTime leave) implements Warning {
     }
 
+    /** No settings make it sharp in the light and wind of the visit. */
+    record NoSettingSucceeds(String shot) implements Warning {
+    }
+
     /** The visit has no light for this picture when there is time for it. */
     record VisitTooDark(String shot) implements Warning {
     }

@@ -109,11 +109,8 @@ final class OrderPlanner {
 
     /** True when a lens of any bag can do the picture. */
     private static boolean taken(FittedShot shot) {
-        return can(shot.fit().best()) || shot.companions().stream().anyMatch(companion -> can(companion.best()));
-    }
-
-    private static boolean can(@Nullable LensFit best) {
-        return best != null && best.verdict() != Verdict.CANNOT;
+        return shot.fit().possible() || shot.companions().stream().map(FittedShot.ForCompanion::best)
+                .anyMatch(best -> best != null && best.verdict() != Verdict.CANNOT);
     }
 
     /** What is on the support, by name; built-in lenses change by a touch. */

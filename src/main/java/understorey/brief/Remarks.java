@@ -144,9 +144,10 @@ final class Remarks {
     void shot(TimedShot shot) {
         LensFit best = shot.fit().best();
         String name = shot.intent().shot().name();
-        if (best == null || shot.verdict() == Verdict.CANNOT) {
-            findings.add(best != null && best.verdict() != Verdict.CANNOT ? new TripAdvice.ShotCannotInLight(name)
-                    : new TripAdvice.ShotCannot(name));
+        if (best == null || !shot.fit().possible()) {
+            findings.add(new TripAdvice.ShotCannot(name));
+        } else if (shot.verdict() == Verdict.CANNOT && shot.time() != null) {
+            findings.add(new TripAdvice.ShotCannotInLight(name));
         } else if (shot.verdict() == Verdict.COMPROMISE && best.verdict() == Verdict.COMPROMISE && best.objection() != null) {
             findings.add(new TripAdvice.ShotCompromise(name, best.objection()));
         } else if (shot.verdict() == Verdict.COMPROMISE) {

@@ -110,11 +110,11 @@ final class Spoilers {
 
     private void pictures() {
         int all = brief.timed().size();
-        PictureSet impossible = PictureSet.of(brief, shot -> shot.verdict() == Verdict.CANNOT);
+        PictureSet impossible = PictureSet.of(brief, Spoilers::impossible);
         if (!impossible.isEmpty()) {
             add(impossible.share(), new SpoilerAdvice.PicturesImpossible(impossible.numbers(), impossible.count(), all));
         }
-        PictureSet left = PictureSet.of(brief, shot -> shot.verdict() != Verdict.CANNOT && shot.time() == null);
+        PictureSet left = PictureSet.of(brief, shot -> shot.time() == null && !impossible(shot));
         if (!left.isEmpty()) {
             add(left.share(), new SpoilerAdvice.PicturesLeftOut(left.numbers(), left.count(), all));
         }
@@ -126,6 +126,11 @@ final class Spoilers {
         if (!dull.isEmpty()) {
             add(POOR_LIGHT * dull.share(), new SpoilerAdvice.LightPoor(dull.numbers(), dull.count(), all));
         }
+    }
+
+    /** With the bag at any time, or at the time that the author fixed. */
+    private static boolean impossible(TimedShot shot) {
+        return shot.verdict() == Verdict.CANNOT && (shot.time() != null || !shot.fit().possible());
     }
 
     /** Motion blur has a risk of its own. */

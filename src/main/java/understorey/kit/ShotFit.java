@@ -25,6 +25,12 @@ public record ShotFit(Intent intent, List<LensFit> tried, List<Advice> helps) {
         return new ShotFit(picture.intent(), List.copyOf(tried), List.copyOf(helps));
     }
 
+    /** True if a lens of the bag can take it in some light. */
+    public boolean possible() {
+        LensFit best = best();
+        return best != null && best.verdict() != Verdict.CANNOT;
+    }
+
     /** The lens to use; null if there is none. */
     public @Nullable LensFit best() {
         return tried.isEmpty() ? null : tried.get(0);

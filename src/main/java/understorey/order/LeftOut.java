@@ -84,11 +84,12 @@ final class LeftOut {
                 : new LeftOutAdvice.NoTimeLeft(name, hours.at(visit.to()));
     }
 
-    /** For want of light where it would fit in the dark, else for want of time. */
+    /** Because no setting succeeds, for want of light where it would fit in the dark, else for want of time. */
     private Advice notEvenAlone(int task) {
         Task picture = visit.only(List.of(task)).tasks().get(0);
         if (Fitting.allFit(visit.with(List.of(picture.inAnyLight())))) {
-            return new LeftOutAdvice.VisitTooDark(name(task));
+            return picture.noSetting(visit.from(), visit.to()) ? new LeftOutAdvice.NoSettingSucceeds(name(task))
+                    : new LeftOutAdvice.VisitTooDark(name(task));
         }
         return new LeftOutAdvice.LongerThanVisit(name(task), picture.minutes(), hours.at(visit.to()));
     }

@@ -14,7 +14,7 @@ import understorey.visit.Hours;
 
 /**
  * The visit minute by minute. Of all orders and starts on a grid of 5 minutes it takes the most must-have pictures, then those
- * worth most by light, settings and priority, less a price for idle minutes, then the most pictures (see {@link BranchAndBound}).
+ * worth most by light, settings and priority, less a price for idle minutes and moves, then the most pictures (see {@link BranchAndBound}).
  * A fixed time is kept to the minute, or the picture is left out.
  *
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in

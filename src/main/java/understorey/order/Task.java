@@ -15,7 +15,7 @@ import understorey.light.Outlook.Grade;
  * @param setUp    minutes to set up, once at the spot
  * @param lens     two pictures with different numbers have a change of lens between them
  * @param value    of a start, 0 to 1, see {@link #value(double, double)}: for a start at each step of the grid over the day,
- *                 {@link #TOO_DARK} where it is not to start; for a pin the one at the pin
+ *                 {@link #TOO_DARK} or {@link #NO_SETTING} where it is not to start; for a pin the one at the pin
  */
 record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, int setUp, int lens, double[] value) {
 
@@ -23,6 +23,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     static final int STEP = 5;
     static final int ANY = -1;
     static final double TOO_DARK = -1;
+    static final double NO_SETTING = -2;
     static final int MUST = 3;
 
     /** One must outweighs all light, and light outweighs the number of pictures. */
@@ -43,7 +44,16 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
      * no more than any idle minute, because it is a later arrival (common practice, no source).
      */
     static final double WAIT_PRICE = 0.15;
+    /** Minutes from which a wait is a break away from the tripod, which costs no more. */
+    static final int A_BREAK = 90;
     static final long A_WAITING_MINUTE = Math.round(1000 * WAIT_PRICE) * A_THOUSANDTH / 60;
+
+    /**
+     * Price of going to another spot for the next picture, in worth: 0.02, over the minutes of the walk. Packing up, walking and
+     * finding the stand again must gain what can be seen (common practice, no source).
+     */
+    static final double MOVE_PRICE = 0.02;
+    static final long A_MOVE = Math.round(1000 * MOVE_PRICE) * A_THOUSANDTH;
 
     /** A picture of priority 1 that gains no more looks the same: common practice, no source. */
     static final double LEAST_GAIN = 0.02;
@@ -62,7 +72,8 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     private static final double WITHIN_GOOD = 0.125;
 
     /** Share of its worth that a picture keeps at the bottom of each grade of feasibility, and what it gains within one. */
-    private static final double BLURRED = 0.65;
+    private static final double BLURRED = 0.4;
+    private static final double WITHIN_BLURRED = 0.25;
     private static final double COMPROMISED = 0.8;
     private static final double WITHIN = 0.05;
 
@@ -87,7 +98,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         int[] starts = new int[value.length];
         int count = 0;
         for (int step = (Math.max(0, from) + STEP - 1) / STEP; step < value.length && step * STEP + minutes <= to; step++) {
-            if (value[step] != TOO_DARK) {
+            if (value[step] >= 0) {
                 starts[count++] = step * STEP;
             }
         }
@@ -100,7 +111,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
             return pin >= ready ? pin : ANY;
         }
         for (int step = Math.floorDiv(ready + STEP - 1, STEP); step < value.length; step++) {
-            if (value[step] != TOO_DARK) {
+            if (value[step] >= 0) {
                 return step * STEP;
             }
         }
@@ -116,7 +127,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     int goodEnough(int ready, int planned, long aMinute) {
         int first = pinned() ? planned : firstStart(ready);
         int start = first;
-        while (worth(planned) - worth(start) > Math.max(start == first ? leastGain() : 0, (planned - start) * aMinute)) {
+        while (worth(planned) - worth(start) > Math.max(start == first ? leastGain() : 0, Math.min(planned - start, A_BREAK) * aMinute)) {
             start = firstStart(start + 1);
         }
         return start;
@@ -158,12 +169,12 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     }
 
     /**
-     * Share of its worth that a picture keeps if it can be taken so well, 0.65 to 1, never falling. Here too the step to the next
+     * Share of its worth that a picture keeps if it can be taken so well, 0.4 to 1, never falling. Here too the step to the next
      * grade counts most (common practice, no source).
      */
     private static double handled(double feasibility) {
         return switch (Grade.of(feasibility)) {
-            case POOR -> BLURRED + WITHIN * (feasibility / Grade.FAIR.least());
+            case POOR -> BLURRED + WITHIN_BLURRED * (feasibility / Grade.FAIR.least());
             case FAIR -> COMPROMISED + WITHIN * (feasibility - Grade.FAIR.least()) / (Grade.GOOD.least() - Grade.FAIR.least());
             case GOOD -> 1 - WITHIN * (1 - feasibility) / (1 - Grade.GOOD.least());
         };
@@ -171,6 +182,11 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
 
     Task shorterBy(int less) {
         return new Task(spot, minutes - less, priority, pin, after, setUp, lens, value);
+    }
+
+    /** True if there is light enough within the visit, and no setting that succeeds in it. */
+    boolean noSetting(int from, int to) {
+        return Arrays.stream(value, steps(from), Math.min(value.length, steps(to))).anyMatch(worth -> worth == NO_SETTING);
     }
 
     /** This picture without regard to light: it can also be taken in the dark. */

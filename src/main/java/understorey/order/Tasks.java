@@ -49,17 +49,19 @@ final class Tasks {
     private static double[] value(Hours hours, List<ZonedDateTime> times, Candidate candidate, int pin, double[] daylight) {
         double[] value = new double[pin == Task.ANY ? daylight.length : 1];
         boolean[] lit = new boolean[value.length];
+        boolean[] possible = new boolean[value.length];
         for (Quality sky : candidate.skies()) {
             double[] light = means(hours, times, pin, candidate.minutes(), sky::at, Tasks::light);
             double[] feasibility = means(hours, times, pin, candidate.minutes(), sky::feasibility, Tasks::rounded);
             for (int i = 0; i < value.length; i++) {
                 lit[i] |= pin != Task.ANY || light[i] > 0 || daylight[i] > 0 || candidate.priority() == Task.MUST;
+                possible[i] |= pin != Task.ANY || feasibility[i] > 0;
                 double quality = pin == Task.ANY && light[i] == 0 ? daylight[i] : light[i];
                 value[i] += Task.value(quality, feasibility[i]) / candidate.skies().size();
             }
         }
         for (int i = 0; i < value.length; i++) {
-            value[i] = lit[i] ? value[i] : Task.TOO_DARK;
+            value[i] = !lit[i] ? Task.TOO_DARK : possible[i] ? value[i] : Task.NO_SETTING;
         }
         return value;
     }

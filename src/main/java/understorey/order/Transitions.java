@@ -11,7 +11,7 @@ final class Transitions {
     final int[][] starts;
     /** By picture and start: its worth; the time before a fixed start is the author's and costs nothing. */
     final long[][] worth;
-    /** By picture and the next one: what the minutes of taking the one and setting up for the next would cost if idle. */
+    /** By picture and the next one: what the minutes of taking the one and setting up for the next would cost if idle, less the price of a move. */
     final long[][] busy;
     /** By picture: what the minutes of setting up for it would cost if idle. */
     final long[] setUp;
@@ -49,7 +49,9 @@ final class Transitions {
         for (int i = 0; i < size; i++) {
             for (int j = 0; j < size; j++) {
                 before[i][j] = i == j ? null : before(i, j);
-                busy[i][j] = (visit.tasks().get(i).minutes() + visit.tasks().get(j).setUp()) * Task.AN_IDLE_MINUTE;
+                Task one = visit.tasks().get(i);
+                Task next = visit.tasks().get(j);
+                busy[i][j] = (one.minutes() + next.setUp()) * Task.AN_IDLE_MINUTE - (one.spot() == next.spot() ? 0 : Task.A_MOVE);
             }
             setUp[i] = visit.tasks().get(i).setUp() * Task.AN_IDLE_MINUTE;
         }

@@ -4,7 +4,7 @@
  *
  * <p><b>Problem.</b> Pictures ({@code Task}) have a duration, a place, a worth for each start on a grid of five minutes, and
  * sometimes a fixed start or a picture that must come first. A plan starts and ends at the base within the hours of the visit.
- * Plans are compared by the number of musts, then by the sum of value × priority less the price of each idle minute, the
+ * Plans are compared by the number of musts, then by the sum of value × priority less the price of each idle minute and each move, the
  * number of pictures, the sum of priorities, and the time of being back.
  *
  * <p><b>Method.</b> Up to twelve pictures: dynamic programming over subsets, exact ({@code BranchAndBound}). More: a plan by

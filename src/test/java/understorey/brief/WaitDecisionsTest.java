@@ -8,6 +8,7 @@ import static understorey.brief.SmallTrip.EDGE_TO_THE_WEST;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.WOOD;
 import static understorey.brief.SmallTrip.forecast;
+import static understorey.brief.SmallTrip.has;
 import static understorey.brief.SmallTrip.longestWaitMin;
 import static understorey.brief.SmallTrip.planned;
 import static understorey.brief.SmallTrip.start;
@@ -21,10 +22,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import understorey.advice.LeftOutAdvice;
 import understorey.kit.Verdict;
 import understorey.order.Leg;
 
-/** For what a photographer waits at the tripod, and how long. All of it is common practice, no source. */
+/** For what a photographer waits or walks, and how long. All of it is common practice, no source. */
 class WaitDecisionsTest {
 
     private static final String WIND_DROPS_AT_EIGHT = """
@@ -115,5 +117,38 @@ class WaitDecisionsTest {
                 """);
         assertEquals(LocalTime.of(6, 10), start(brief, "Head"));
         assertNotNull(brief.shot("Carpet").time());
+    }
+
+    /** What no setting can hold is not on the way: the time goes to the others, and the bag to what is taken. */
+    @Test
+    void leavesOutWhatNoSettingHoldsInTheWind() throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("08:00", "12:00"),
+                forecast(7, 13, "temperature: 10 °C, wind: 9 m/s, gust: 13 m/s, cloud: 7, rain: 0 mm"), """
+                shots:
+                  - {name: Head, subject: ramsons, role: closing, frame: {width: 40 mm}, light: [soft]}
+                  - {name: Carpet, subject: ramsons, role: opening, viewpoint: standing, light: [soft]}
+                """);
+        assertEquals(List.of("Carpet"), brief.order().shooting().stream().map(Leg::shot).toList());
+        assertTrue(has(LeftOutAdvice.NoSettingSucceeds.class, brief.order().remarks()), brief.order().remarks().toString());
+        assertTrue(brief.packing().take().stream().noneMatch(item -> item.name().equals("Close-up prime")), brief.packing().toString());
+    }
+
+    /** Two pictures at the stump, two on the ride, and no light that tells them apart: two walks, not three. */
+    @Test
+    void goesToASpotOnceWhereTheLightGainsNothingByASecondWalk() throws IOException {
+        String spots = WOOD.replace("country: GB\n", """
+                country: GB
+                  spots: [{name: Stump}, {name: Ride}]
+                  walks: [{from: Stump, to: Ride, duration: 3 min}]
+                """);
+        Brief brief = planned(folder, spots, FULL_BAG, visit("10:00", "14:00"), "sky: overcast\n", """
+                shots:
+                  - {name: One, subject: ramsons, role: opening, spot: Stump, light: [soft]}
+                  - {name: Two, subject: ramsons, role: approach, spot: Ride, light: [soft], priority: 3}
+                  - {name: Three, subject: ramsons, role: detail, spot: Stump, light: [soft], priority: 1}
+                  - {name: Four, subject: ramsons, role: closing, spot: Ride, light: [soft]}
+                """);
+        assertEquals(4, brief.order().shooting().size());
+        assertTrue(brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WALK).count() <= 2, brief.order().legs().toString());
     }
 }

@@ -40,6 +40,7 @@ final class EveryOrder {
                     if (task.pinned() ? start == task.pin() : start % 5 == 0 && task.value()[start / 5] >= 0) {
                         go(taken | 1 << next, next, start + task.minutes(), mustsDone + (task.priority() == 3 ? 1 : 0),
                                 valueDone + Math.round(1000 * task.gradedWorth(start)) - (start - task.setUp() - now)
+                                        - (last < 0 || visit.tasks().get(last).spot() == task.spot() ? 0 : 20)
                                         + (task.pinned() ? (start - visit.from()) : 0), prioritiesDone + task.priority());
                     }
                 }

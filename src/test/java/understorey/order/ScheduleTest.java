@@ -61,7 +61,8 @@ class ScheduleTest {
             }
             assertTrue(done.add(take.task()), "once");
             worth += task.worth(take.start()) - Task.AN_IDLE_MINUTE * (take.start() - task.setUp() - end)
-                    + (task.pinned() ? Task.AN_IDLE_MINUTE * (take.start() - visit.from()) : 0);
+                    + (task.pinned() ? Task.AN_IDLE_MINUTE * (take.start() - visit.from()) : 0)
+                    - (last < 0 || visit.tasks().get(last).spot() == task.spot() ? 0 : 20 * Task.AN_IDLE_MINUTE);
             now = take.start() + task.minutes();
             last = take.task();
         }
@@ -126,7 +127,7 @@ class ScheduleTest {
                     : visit.ready(last.task(), take.task(), last.start() + visit.tasks().get(last.task()).minutes());
             for (int start : task.starts(ready, planned.start() + task.minutes())) {
                 boolean enough = task.gradedWorth(planned.start()) - task.gradedWorth(start)
-                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, (last == null ? 0.001 : 0.0025) * (planned.start() - start)) + 1e-9;
+                        <= Math.max(start == task.firstStart(ready) ? 0.02 * task.priority() : 0, (last == null ? 0.001 : 0.0025) * Math.min(90, planned.start() - start)) + 1e-9;
                 assertTrue(start < take.start() ? !enough : start > take.start() || enough, task + " at " + start);
             }
             last = take;

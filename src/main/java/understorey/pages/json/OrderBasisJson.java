@@ -36,6 +36,8 @@ final class OrderBasisJson {
             data("grades", Measure.SHARE, OrderBasis::grades),
             data("wait_cost_per_min", Measure.SHARE, OrderBasis::idlePrice),
             data("wait_between_cost_per_hour", Measure.SHARE, OrderBasis::waitPrice),
+            data("break_from_min", Measure.MINUTES, OrderBasis::breakMin),
+            data("move_cost", Measure.SHARE, OrderBasis::movePrice),
             data("least_gain", Measure.SHARE, OrderBasis::leastGain),
             data("arrive", OrderBasis::from),
             data("leave", OrderBasis::to),

@@ -97,7 +97,7 @@ class OrderBasisTest {
             }
             int first = step;
             double price = last < 0 ? price() : basis.get("wait_between_cost_per_hour").doubleValue() / 60;
-            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0, price * (at - start(shot, step))) + 1e-9) {
+            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0, price * Math.min(basis.get("break_from_min").intValue(), at - start(shot, step))) + 1e-9) {
                 step++;
             }
             starts.add(start(shot, step));
@@ -150,7 +150,11 @@ class OrderBasisTest {
         int start = start(next, step);
         int end = start + duration(next);
         return start < ready(last, now, next) || end > leave || worth.isNull() ? Double.NEGATIVE_INFINITY
-                : worth.doubleValue() + must(next) - price() * (start - setUp() - now - free(next)) + best(taken | 1 << next, next, end);
+                : worth.doubleValue() + must(next) - price() * (start - setUp() - now - free(next)) - move(last, next) + best(taken | 1 << next, next, end);
+    }
+
+    private double move(int last, int next) {
+        return last < 0 || spot(last).equals(spot(next)) ? 0 : basis.get("move_cost").doubleValue();
     }
 
     private int ready(int last, int now, int next) {
