@@ -53,10 +53,16 @@ public record Wishes(List<LightWish> wishes, @Nullable Double facingDeg, @Nullab
                 : Stream.concat(light, Stream.of(new OpenFlowers(closing).at(moment, wishes.contains(LightWish.TWILIGHT))));
     }
 
-    /** What decides each wish at a moment, the weakest first; what decides several of them is given once. */
+    /**
+     * What decides each wish at a moment, the weakest first; what decides several of them is given once. Where each wish alone is
+     * good and all together are not, what limits the weakest comes first.
+     */
     public List<Advice> because(Moment moment) {
-        return all(moment).sorted(Comparator.comparingDouble(Wish::value))
-                .<Advice>map(Wish::because).distinct().toList();
+        List<Wish> sorted = all(moment).sorted(Comparator.comparingDouble(Wish::value)).toList();
+        boolean together = Outlook.Grade.of(quality(moment)) != Outlook.Grade.GOOD
+                && sorted.stream().allMatch(wish -> Outlook.Grade.of(wish.value()) == Outlook.Grade.GOOD);
+        return Stream.concat(sorted.stream().limit(together ? 1 : 0).map(Wish::limits), sorted.stream().map(Wish::because))
+                .<Advice>map(why -> why).distinct().toList();
     }
 
     /** The wish that gains most from an earlier moment to a later one; null if none of them is spoilt earlier. */

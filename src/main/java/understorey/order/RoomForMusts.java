@@ -31,10 +31,10 @@ final class RoomForMusts {
         RoomForMusts offers = new RoomForMusts(hours, visit);
         List<Advice> reasons = new ArrayList<>();
         List<Advice> byLamp = new ArrayList<>();
-        if (room.earlier() != null) {
+        if (room.earlier() != null && offers.lightBy(musts, visit.from() - room.earlier())) {
             offers.arriving(room.earlier(), reasons, byLamp);
         }
-        if (room.later() != null) {
+        if (room.later() != null && offers.lightUntil(musts, visit.to() + room.later())) {
             offers.leaving(room.later(), reasons, byLamp);
         }
         if (room.shorter() != null && room.task() != null) {
@@ -42,6 +42,16 @@ final class RoomForMusts {
         }
         reasons.addAll(byLamp);
         return reasons.isEmpty() ? List.of(new RoomAdvice.NoRoom()) : reasons;
+    }
+
+    /** True if some must could start in daylight after that arrival: minutes in the dark gain nothing. */
+    private boolean lightBy(List<Integer> musts, int arrive) {
+        return musts.stream().anyMatch(must -> !visit.times().night(visit.between(arrive, visit.to()).readyFirst(must)));
+    }
+
+    /** True if some must could end in daylight before that leave. */
+    private boolean lightUntil(List<Integer> musts, int leave) {
+        return musts.stream().anyMatch(must -> !visit.times().night(visit.times().leaveBy(visit.tasks().get(must).spot(), visit.base(), leave) - SHORTEST));
     }
 
     private void arriving(int earlier, List<Advice> reasons, List<Advice> byLamp) {

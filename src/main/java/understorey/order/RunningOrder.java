@@ -17,13 +17,14 @@ import understorey.visit.Hours;
  * worth most by light, settings and priority, less a price for idle minutes and moves, then the most pictures (see {@link BranchAndBound}).
  * A fixed time is kept to the minute, or the picture is left out.
  *
+ * @param arriveBy        the latest arrival in time for the first picture, if that saves a long wait; else the arrival
  * @param leaveLastSpotBy the latest minute to turn back and still be off the site in time, and in time for the check-in
  * @param legs            in order of time, without gaps between the first and the last
  * @param remarks         on what does not fit; none for a day that turns out different
  * @param timeLeft        on time left over at the end; null where it is short, and for a day that turns out different
  * @param basis           null where it would give a place away that is spared, and for a day that turns out different
  */
-public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
+public record RunningOrder(ZonedDateTime arrive, ZonedDateTime arriveBy, ZonedDateTime leave, ZonedDateTime leaveLastSpotBy, List<Leg> legs,
                            List<Advice> remarks, @Nullable Advice timeLeft, @Nullable OrderBasis basis) {
 
     /** Minutes to set up and to find the frame: common practice, no source. */
@@ -41,13 +42,16 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         Legs.Walked walked = Legs.of(day, visit, schedule, order);
         List<Advice> remarks = new ArrayList<>(hours.remarks());
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
-        remarks.addAll(laterArrival(hours, visit, schedule));
+        int arriveBy = arriveBy(visit, schedule);
+        if (arriveBy > visit.from()) {
+            remarks.add(new VisitAdvice.CouldArriveLater(hours.at(schedule.takes().get(0).start()), arriveBy - hours.minute(hours.arrive()), hours.at(arriveBy)));
+        }
         boolean withheld = day.trip().precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
         remarks.addAll(withheld ? List.of(new VisitAdvice.WalksWithheld()) : walked.remarks());
         if (day.trip().site().parking() == null && !day.trip().sparesThePlace() && day.walks().spots().size() > 2) {
             remarks.add(new VisitAdvice.NoParking());
         }
-        return new RunningOrder(hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
+        return new RunningOrder(hours.arrive(), arriveBy > visit.from() ? hours.at(arriveBy) : hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
                 TimeLeft.of(day, visit, schedule, order), day.trip().sparesThePlace() ? null : OrderBasis.of(day, visit, order));
     }
 
@@ -56,7 +60,7 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         List<Candidate> order = Tasks.inOrder(candidates);
         Visit visit = Tasks.visit(day, order);
         Schedule schedule = planned(visit);
-        return new RunningOrder(day.hours().arrive(), day.hours().leave(), turnBack(day, visit, schedule),
+        return new RunningOrder(day.hours().arrive(), day.hours().arrive(), day.hours().leave(), turnBack(day, visit, schedule),
                 Legs.of(day, visit, schedule, order).legs(), List.of(), null, null);
     }
 
@@ -65,20 +69,17 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime leave, ZonedDateT
         return LeftShift.of(transitions, Schedule.best(transitions));
     }
 
-    /** Advice on the latest arrival in time for the first picture, if that saves a long wait. */
-    private static List<Advice> laterArrival(Hours hours, Visit visit, Schedule schedule) {
+    /** The latest arrival in time for the first picture, if that saves a long wait; else the first minute. */
+    private static int arriveBy(Visit visit, Schedule schedule) {
         if (schedule.takes().isEmpty()) {
-            return List.of();
+            return visit.from();
         }
         Schedule.Take first = schedule.takes().get(0);
         int arrive = first.start();
         while (arrive > visit.from() && visit.between(arrive, visit.to()).readyFirst(first.task()) > first.start()) {
             arrive--;
         }
-        if (arrive - visit.from() < LONG_WAIT) {
-            return List.of();
-        }
-        return List.of(new VisitAdvice.CouldArriveLater(hours.at(first.start()), arrive - hours.minute(hours.arrive()), hours.at(arrive)));
+        return arrive - visit.from() < LONG_WAIT ? visit.from() : arrive;
     }
 
     /** Latest minute to turn back, for gates, leave and check-in; a check-in too early to be kept sets no limit. */

@@ -16,8 +16,6 @@ import understorey.plan.SkyWord;
 /** Simulates the film of water on the flowers over a date, and over the part of the day before that the forecast covers. */
 final class DropsEstimate {
 
-    /** Spread at which dew forms on what the night cools; common practice, no source. */
-    private static final double DEW_SPREAD_C = 1;
     /** How long drops stay if the damp of the air is unknown; common practice, no source. */
     private static final double PLAIN_WINDOW_S = 2 * 3600;
     private static final double DAY_S = 86_400;
@@ -126,10 +124,11 @@ final class DropsEstimate {
      * needed, because the air comes so near its dew point only while the ground cools. Evening dew is there the next
      * morning too. In frost rime forms instead of drops.
      */
+    /** Leaves under a clear sky cool below the air: they are wet before there is mist. */
     private boolean dewForms(ZonedDateTime time, Weather weather) {
         Weather.Damp damp = weather.damp();
         return time.toLocalTime().isBefore(LocalTime.NOON)
-                && damp != null && damp.spreadC() <= DEW_SPREAD_C + LAST_BIT && damp.temperatureC() > 0
+                && damp != null && damp.spreadC() <= Mist.DAMP_C + LAST_BIT && damp.temperatureC() > 0
                 && weather.windMs() != null && weather.windMs() < Mist.CALM_BELOW_MS - LAST_BIT
                 && weather.okta() != null && weather.okta() <= Mist.CLEAR_OKTA + LAST_BIT;
     }

@@ -24,7 +24,7 @@ import understorey.sky.SunDay;
 public record Mist(@Nullable Likelihood likelihood, @Nullable Interval when, List<Advice> reasons) {
 
     /** FAA AC 00-6A: fog is to be anticipated at a spread of 5 °F and less. */
-    private static final double DAMP_C = 2.8;
+    static final double DAMP_C = 2.8;
     /** Common practice, no source. */
     private static final double NEARLY_DAMP_C = 5;
     /** Radiation fog needs less than about 5 mph (a university lecture, Arizona NATS 101). */

@@ -12,11 +12,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
 import understorey.advice.LightAdvice;
+import understorey.light.Outlook;
 import understorey.light.Outlook.Grade;
 import understorey.sky.Interval;
 
@@ -73,5 +75,21 @@ class RainDecisionsTest {
                 "shots: [{name: Carpet, subject: ramsons, role: opening, light: [" + wish + "]}]\n");
         assertEquals(Grade.POOR, brief.shot("Carpet").outlook().grade(), brief.shot("Carpet").outlook().toString());
         assertEquals(2, Samples.the(LightAdvice.RainFalls.class, brief.shot("Carpet").outlook().because()).amount(), 1e-9);
+    }
+
+    /** Drops that may have fallen and cloud that may break are each good enough; together they are fair, and one of them is named. */
+    @Test
+    void saysWhatMakesGoodLightFair() throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("10:10", "11:00"), """
+                forecast:
+                  - {time: "05:00", temperature: 9 °C, humidity: 97 %, wind: 2 m/s, gust: 4 m/s, cloud: 8, rain: 1.5 mm, rain_chance: 90 %}
+                  - {time: "09:00", temperature: 10 °C, humidity: 96 %, wind: 1 m/s, gust: 2 m/s, cloud: 8, rain: 0.5 mm, rain_chance: 70 %}
+                  - {time: "10:00", temperature: 11 °C, humidity: 92 %, wind: 1 m/s, gust: 2 m/s, cloud: 7, rain: 0 mm}
+                  - {time: "12:00", temperature: 13 °C, humidity: 80 %, wind: 1.5 m/s, gust: 3 m/s, cloud: 5, rain: 0 mm}
+                """, "shots: [{name: Drops, subject: ramsons, role: closing, light: [soft, after-rain]}]\n");
+        Outlook outlook = brief.shot("Drops").outlook();
+        assertEquals(Grade.FAIR, outlook.grade(), outlook.toString());
+        assertFalse(outlook.because().get(0) instanceof LightAdvice.DropsThere || outlook.because().get(0) instanceof LightAdvice.SoftUnderCloud,
+                outlook.because().toString());
     }
 }

@@ -56,7 +56,7 @@ class AlternativeTest {
     @Test
     void namesAPictureThatOneOfTheDaysLeavesOut() {
         RunningOrder none = plan(CLEAR);
-        RunningOrder empty = new RunningOrder(none.arrive(), none.leave(), none.leave(), List.of(), List.of(), null, null);
+        RunningOrder empty = new RunningOrder(none.arrive(), none.arrive(), none.leave(), none.leave(), List.of(), List.of(), null, null);
         Alternative dull = alternative(Alternative.Day.OVERCAST, none, empty, CLEAR);
         assertEquals(List.of("a", "b"), dull.changes().stream().map(Alternative.Change::shot).toList());
         assertNull(dull.changes().get(0).then());
@@ -84,6 +84,6 @@ class AlternativeTest {
             ZonedDateTime from = any.arrive().withHour((Integer) shotsAndHours[i + 1]);
             legs.add(new Leg(from, from.plusMinutes(15), Leg.What.SHOOT, "Bank", (String) shotsAndHours[i]));
         }
-        return new RunningOrder(any.arrive(), any.leave(), any.leave(), legs, List.of(), null, null);
+        return new RunningOrder(any.arrive(), any.arrive(), any.leave(), any.leave(), legs, List.of(), null, null);
     }
 }

@@ -107,15 +107,15 @@ class DropsTest {
                 WeatherAdvice.DropsWindUnknown.class), kinds(drops.reasons()));
     }
 
-    /** Spread of 1 °C: common practice, no source. Wind and cloud as for mist. */
+    /** Spread, wind and cloud as for mist. */
     @Test
     void findsDewInAClearStillDampNightAlone() {
-        assertEquals(1, dewAt("05:30", 6, 1, 2.1, 2));
-        assertEquals(Double.NaN, dewAt("05:30", 6, 1.1, 2.1, 2));
+        assertEquals(1, dewAt("05:30", 6, 2.8, 2.1, 2));
+        assertEquals(Double.NaN, dewAt("05:30", 6, 2.9, 2.1, 2));
         assertEquals(Double.NaN, dewAt("05:30", 6, 1, 2.2, 2));
         assertEquals(Double.NaN, dewAt("05:30", 6, 1, 2.1, 3));
-        assertEquals(Double.NaN, dewAt("05:30", -1, 1, 2.1, 2));
-        assertEquals(0, dewAt("11:00", 6, 1, 2.1, 2));
+        assertEquals(Double.NaN, dewAt("05:30", -3, 1, 2.1, 2));
+        assertEquals(0, dewAt("11:00", 6, 2.8, 2.1, 2));
         Drops evening = drops(rows(at("18:00").damp(6, 0).wind(1).cloud(0), at("22:00").damp(6, 0).wind(1).cloud(0)));
         assertEquals(Double.NaN, evening.at(clock("20:00")));
     }

@@ -17,12 +17,13 @@ import understorey.visit.HeadTorchHours;
 /**
  * When and where to go.
  *
+ * @param arriveBy early enough for the first picture; null where the arrival is not much too early
  * @param base    the car park's spot; null where none is known
  * @param torch   when the plan needs a head torch; null when it does not
  * @param leaveBy when to turn back at the latest
  * @param back    when the plan is back; null when no picture is taken
  */
-public record GoView(String arrive, @Nullable String base, @Nullable String torch, String leaveBy, @Nullable String back, List<Stop> stops) {
+public record GoView(String arrive, @Nullable String arriveBy, @Nullable String base, @Nullable String torch, String leaveBy, @Nullable String back, List<Stop> stops) {
 
     /**
      * A spot on the way.
@@ -35,7 +36,8 @@ public record GoView(String arrive, @Nullable String base, @Nullable String torc
     static GoView of(Brief brief) {
         Parking parking = brief.trip().site().parking();
         boolean taken = !brief.order().shooting().isEmpty();
-        return new GoView(Dates.clock(brief.order().arrive()), ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
+        boolean early = brief.order().arriveBy().isAfter(brief.order().arrive());
+        return new GoView(Dates.clock(brief.order().arrive()), early ? Dates.clock(brief.order().arriveBy()) : null, ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
                 Dates.clock(brief.order().leaveLastSpotBy()), taken ? Dates.clock(brief.order().back()) : null, stops(brief));
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,7 @@ import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.Outlook;
+import understorey.order.Leg;
 
 /**
  * What is said of a shot, what matters most first: what spoils it and what helps, its light, one reason for its settings,
@@ -33,6 +35,8 @@ final class SaidOfShot {
 
     private static final int MOST_OBJECTIONS = 2;
     private static final int MOST_LIGHT = 2;
+    /** A shorter wait passes with the setting up: common practice, no source. */
+    private static final int A_WAIT_MIN = 15;
 
     /** Reasons for settings with something to do before those that only explain. */
     private static final List<Class<? extends Advice>> SETTINGS = List.of(DepthAdvice.Stack.class, DepthAdvice.StackByRail.class,
@@ -65,6 +69,8 @@ final class SaidOfShot {
         List<Advice> spoils = Stream.concat(objections.stream(), direction.stream().filter(SaidOfShot::flares))
                 .distinct().limit(MOST_OBJECTIONS).toList();
         Set<Advice> order = new LinkedHashSet<>(spoils);
+        brief.order().legs().stream().filter(leg -> leg.what() == Leg.What.WAIT && leg.minutes() >= A_WAIT_MIN
+                        && shot.intent().shot().name().equals(leg.shot())).map(Leg::why).filter(Objects::nonNull).forEach(order::add);
         shot.helps().stream().limit(objections.isEmpty() ? 0 : 1).forEach(order::add);
         light(shot.outlook(), direction).stream().limit(spoils.isEmpty() ? MOST_LIGHT : 1).forEach(order::add);
         order.addAll(first(said, SETTINGS));
