@@ -139,13 +139,8 @@ ${window.chart.says}
 
 ${season.reports}
 </#if>
-<#if season.weeks?has_content>
-
-| Mon | Tue | Wed | Thu | Fri | Sat | Sun |
-|---|---|---|---|---|---|---|
-<#list season.weeks as week>
-|<#list week.days as cell> <#if cell.best>**</#if>${cell.day}<#if cell.best>**</#if><#if cell.chance??> ${cell.chance}</#if><#if cell.note??> ${cell.note}</#if> |</#list>
-</#list>
+<#if season.calendar.lines?has_content>
+<@table of=season.calendar />
 
 <#list season.best as day>
 ${day?counter}. **${day.date}**. <#list day.reasons as reason>${reason} </#list>Pictures: ${day.shots?join("; ")}.
@@ -180,7 +175,7 @@ ${of.caption}
 |<#list of.flat as head> ${head.text} |</#list>
 |<#list of.flat as head><#if head.figure>--:<#else>---</#if>|</#list>
 <#list of.lines as line>
-|<#list line.cells as cell> ${cell.text} |</#list>
+|<#list line.cells as cell> <#if cell.strong>**</#if>${cell.text?replace("\n", " ")}<#if cell.strong>**</#if> |</#list>
 </#list>
 </#if>
 </#macro>

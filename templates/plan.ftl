@@ -95,7 +95,7 @@
 <@d.appendix>
 <@d.h2 id="appendix">Appendix: the figures behind the plan</@d.h2>
 <@d.p>How they are calculated, and how far to trust them: <@d.a href="../methods.html">methods</@d.a>. ${page.basis}</@d.p>
-<#if page.season.windows?has_content || page.season.weeks?has_content>
+<#if page.season.windows?has_content || page.season.calendar.lines?has_content>
 <@d.season season=page.season />
 </#if>
 <@d.h3 id="light">Light and weather</@d.h3>

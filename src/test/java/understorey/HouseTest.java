@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import understorey.pages.json.Json;
 import understorey.pages.words.TemplateFault;
+import understorey.pages.words.Units;
 
 /** The arrows between the packages: a plan goes through the house once, front to back. */
 class HouseTest {
@@ -127,11 +128,11 @@ class HouseTest {
                         LIBRARIES_INSIDE_PAGES.getOrDefault(name, List.of()).toArray(String[]::new))))).check(CLASSES);
     }
 
-    /** The front of {@code pages}, and the two types that messages on the terminal need. */
+    /** The front of {@code pages}, the units that it shows, and the two types that messages on the terminal need. */
     @Test
     void entersPagesByItsFront() {
         noClasses().that().resideOutsideOfPackage(own("pages")).should().dependOnClassesThat(resideInAPackage("understorey.pages.(*)..")
-                .and(not(type(TemplateFault.class).or(type(Json.class))))).check(CLASSES);
+                .and(not(type(TemplateFault.class).or(type(Json.class)).or(type(Units.class))))).check(CLASSES);
     }
 
     @Test

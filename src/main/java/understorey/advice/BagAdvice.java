@@ -1,7 +1,10 @@
 package understorey.advice;
 
+import static understorey.advice.Measure.CELSIUS;
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
+
+
 
 /** Why something stays at home, and what the whole bag lacks. */
 public sealed interface BagAdvice extends Advice {
@@ -59,6 +62,6 @@ public sealed interface BagAdvice extends Advice {
     record HelpBatteries(@In(COUNT) int needed, @In(COUNT) int have) implements BagAdvice {
     }
 
-    record BatteriesCold(@In(COUNT) int needed, @In(COUNT) double celsius, @In(COUNT) int have) implements BagAdvice {
+    record BatteriesCold(@In(COUNT) int needed, @In(CELSIUS) double celsius, @In(COUNT) int have) implements BagAdvice {
     }
 }

@@ -5,6 +5,9 @@ import static understorey.advice.Measure.F_NUMBER;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.SHARE;
+import static understorey.advice.Measure.WHOLE_METRES;
+
+
 
 /** How the depth of field is held, and what becomes of the background. */
 public sealed interface DepthAdvice extends Advice {
@@ -53,13 +56,13 @@ public sealed interface DepthAdvice extends Advice {
             implements DepthAdvice {
     }
 
-    record BackgroundMelts(@In(SHARE) double near) implements DepthAdvice {
+    record BackgroundMelts(@In(WHOLE_METRES) double behind, @In(SHARE) double near) implements DepthAdvice {
     }
 
-    record BackgroundShows(@In(SHARE) double near, @In(F_NUMBER) double widest, @In(SHARE) double open) implements DepthAdvice {
+    record BackgroundShows(@In(WHOLE_METRES) double behind, @In(SHARE) double near, @In(F_NUMBER) double widest, @In(SHARE) double open) implements DepthAdvice {
     }
 
     /** The background shows although the lens is open all the way. */
-    record BackgroundShowsWideOpen(@In(SHARE) double near) implements DepthAdvice {
+    record BackgroundShowsWideOpen(@In(WHOLE_METRES) double behind, @In(SHARE) double near) implements DepthAdvice {
     }
 }

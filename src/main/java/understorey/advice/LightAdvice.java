@@ -4,10 +4,12 @@ import static understorey.advice.Measure.CELSIUS;
 import static understorey.advice.Measure.COMPASS;
 import static understorey.advice.Measure.DEGREES;
 import static understorey.advice.Measure.EV100;
-import static understorey.advice.Measure.MILLIMETRES;
 import static understorey.advice.Measure.OKTA;
+import static understorey.advice.Measure.RAIN;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.STOPS;
+
+
 
 /** Why the light at a time is what a picture wishes for, or what spoils it. */
 public sealed interface LightAdvice extends Advice {
@@ -138,7 +140,7 @@ public sealed interface LightAdvice extends Advice {
     }
 
     /** Rain in the hour of the picture, with its chance. */
-    record RainFalls(@In(MILLIMETRES) double amount, @In(SHARE) double chance) implements LightAdvice {
+    record RainFalls(@In(RAIN) double amount, @In(SHARE) double chance) implements LightAdvice {
     }
 
     /** Colours and focusing fade on the ground. */

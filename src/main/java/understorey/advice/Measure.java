@@ -4,10 +4,12 @@ package understorey.advice;
 public enum Measure {
     /** A name, a time or a sentence: its type decides how it is shown. */
     WORD,
-    /** Focal lengths and sensor sizes, mm. */
+    /** Focal lengths, threads and sensor sizes, mm, which no other set of units changes. */
     MILLIMETRES,
     /** Distances and heights, m. */
     METRES,
+    /** Heights of land and trees, and distances that are fixed, m, shown whole. */
+    WHOLE_METRES,
     /** Far limit of what is sharp, m; beyond 1 km it is shown as the horizon. */
     FAR_LIMIT,
     /** A distance on the ground in a straight line, m, as exact as a walk needs. */
@@ -44,15 +46,19 @@ public enum Measure {
     METRES_PER_SECOND,
     /** Wind at 10 m in the open, m/s, shown with its force in words; wind elsewhere is {@link #METRES_PER_SECOND}. */
     WIND,
-    /** A temperature or a difference of two, °C. */
+    /** A temperature, °C. */
     CELSIUS,
+    /** A difference of two temperatures, °C. */
+    CELSIUS_APART,
     /** Cloud cover, 0 to 8. */
     OKTA,
-    /** Rain in an hour, mm. */
+    /** Rain, mm. */
     RAIN,
     COUNT,
-    /** Things on a square metre. */
-    PER_SQUARE_METRE,
+    /** Height of plants, m, shown in whole centimetres. */
+    PLANT_HEIGHT,
+    /** Stems on a square metre. */
+    STEM_DENSITY,
     GRAMS,
     KILOGRAMS,
     GIGABYTES,

@@ -1,10 +1,12 @@
 package understorey.advice;
 
 import static understorey.advice.Measure.CELSIUS;
+import static understorey.advice.Measure.CELSIUS_APART;
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.DAYS;
 import static understorey.advice.Measure.DAYS_TO_TENTH;
 import static understorey.advice.Measure.DAY_OF_YEAR;
+import static understorey.advice.Measure.WHOLE_METRES;
 
 import java.time.LocalDate;
 import java.time.Month;
@@ -38,10 +40,10 @@ public sealed interface SeasonAdvice extends Advice {
     }
 
     /** Moved by latitude and height (bioclimatic law). */
-    record CatalogueLater(@In(DAYS) double days) implements SeasonAdvice {
+    record CatalogueLater(@In(DAYS) double days, @In(WHOLE_METRES) double climb) implements SeasonAdvice {
     }
 
-    record CatalogueEarlier(@In(DAYS) double days) implements SeasonAdvice {
+    record CatalogueEarlier(@In(DAYS) double days, @In(WHOLE_METRES) double climb) implements SeasonAdvice {
     }
 
     /** One or two years give no interval. */
@@ -85,11 +87,11 @@ public sealed interface SeasonAdvice extends Advice {
     record RestAsUsual() implements SeasonAdvice {
     }
 
-    record SpringEarlier(@In(CELSIUS) double warmth, @In(DAYS) double days, @In(DAYS) double least,
+    record SpringEarlier(@In(CELSIUS_APART) double warmth, @In(DAYS) double days, @In(DAYS) double least,
             @In(DAYS) double most) implements SeasonAdvice {
     }
 
-    record SpringLater(@In(CELSIUS) double warmth, @In(DAYS) double days, @In(DAYS) double least,
+    record SpringLater(@In(CELSIUS_APART) double warmth, @In(DAYS) double days, @In(DAYS) double least,
             @In(DAYS) double most) implements SeasonAdvice {
     }
 

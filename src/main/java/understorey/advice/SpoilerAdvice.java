@@ -3,8 +3,8 @@ package understorey.advice;
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.DAYS;
 import static understorey.advice.Measure.METRES_PER_SECOND;
-import static understorey.advice.Measure.MILLIMETRES;
 import static understorey.advice.Measure.MINUTES;
+import static understorey.advice.Measure.RAIN;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
 import static understorey.advice.Measure.STOPS;
@@ -51,14 +51,14 @@ public sealed interface SpoilerAdvice extends Advice {
     record NoWindForecast(@In(SHUTTER_SECONDS) double time, List<Integer> pictures) implements SpoilerAdvice {
     }
 
-    record RainPerhaps(@In(SHARE) double chance, @In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {
+    record RainPerhaps(@In(SHARE) double chance, @In(RAIN) double amount, ZonedDateTime time) implements SpoilerAdvice {
     }
 
     /** The forecast gives only the chance. */
     record RainOfAnyAmount(@In(SHARE) double chance, ZonedDateTime time) implements SpoilerAdvice {
     }
 
-    record RainForecast(@In(MILLIMETRES) double amount, ZonedDateTime time) implements SpoilerAdvice {
+    record RainForecast(@In(RAIN) double amount, ZonedDateTime time) implements SpoilerAdvice {
     }
 
     record MistMayFail(Enum<?> likelihood, List<Integer> pictures) implements SpoilerAdvice {

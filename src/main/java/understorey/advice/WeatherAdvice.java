@@ -1,6 +1,6 @@
 package understorey.advice;
 
-import static understorey.advice.Measure.CELSIUS;
+import static understorey.advice.Measure.CELSIUS_APART;
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.OKTA;
@@ -21,10 +21,10 @@ public sealed interface WeatherAdvice extends Advice {
     record MistByRule() implements WeatherAdvice {
     }
 
-    record MistAirDamp(@In(CELSIUS) double spread, @In(CELSIUS) double limit) implements WeatherAdvice {
+    record MistAirDamp(@In(CELSIUS_APART) double spread, @In(CELSIUS_APART) double limit) implements WeatherAdvice {
     }
 
-    record MistAirDry(@In(CELSIUS) double spread, @In(CELSIUS) double limit) implements WeatherAdvice {
+    record MistAirDry(@In(CELSIUS_APART) double spread, @In(CELSIUS_APART) double limit) implements WeatherAdvice {
     }
 
     record MistCalm(@In(WIND) double wind) implements WeatherAdvice {

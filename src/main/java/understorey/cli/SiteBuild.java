@@ -23,6 +23,7 @@ import understorey.pages.Sketch;
 import understorey.pages.TripLine;
 import understorey.pages.Visited;
 import understorey.pages.words.TemplateFault;
+import understorey.pages.words.Units;
 import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
@@ -103,7 +104,7 @@ final class SiteBuild {
      */
     Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address, Sink sink) {
         try {
-            SitePages site = SitePages.open(templates, address);
+            SitePages site = SitePages.open(templates, address, Units.METRIC);
             SharedPages shared = site.shared();
             List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
             if (!add(plans, due, neighbours(plans, due, audience), site, shared, sink)) {

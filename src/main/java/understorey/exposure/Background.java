@@ -13,7 +13,7 @@ import understorey.plan.Sharp;
  */
 public record Background(double near, double far) {
 
-    private static final double BEHIND_MM = 1000;
+    static final double BEHIND_M = 1;
     /** From three hundredths of the width on, stems and leaves behind lose their outlines: common practice, no source. */
     private static final double MELTS = 0.03;
 
@@ -23,7 +23,7 @@ public record Background(double near, double far) {
             return null;
         }
         double widthMm = fit.usedWidthMm();
-        return new Background(fit.blurDiscMm(fNumber, fit.focusM() * 1000 + BEHIND_MM) / widthMm,
+        return new Background(fit.blurDiscMm(fNumber, (fit.focusM() + BEHIND_M) * 1000) / widthMm,
                 fit.blurDiscMm(fNumber, Double.POSITIVE_INFINITY) / widthMm);
     }
 

@@ -52,11 +52,11 @@ final class Depth {
         double open = fit.fNumberWidest();
         Background wideOpen = Background.of(fit, open);
         if (background.melts()) {
-            reasons.add(new DepthAdvice.BackgroundMelts(background.near()));
+            reasons.add(new DepthAdvice.BackgroundMelts(Background.BEHIND_M, background.near()));
         } else if (fNumber > StopScale.nextFNumberUp(open) && wideOpen != null && wideOpen.differsFrom(background)) {
-            reasons.add(new DepthAdvice.BackgroundShows(background.near(), open, wideOpen.near()));
+            reasons.add(new DepthAdvice.BackgroundShows(Background.BEHIND_M, background.near(), open, wideOpen.near()));
         } else {
-            reasons.add(new DepthAdvice.BackgroundShowsWideOpen(background.near()));
+            reasons.add(new DepthAdvice.BackgroundShowsWideOpen(Background.BEHIND_M, background.near()));
         }
     }
 }

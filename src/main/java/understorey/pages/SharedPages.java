@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
 import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
 import understorey.pages.html.Published;
@@ -20,6 +21,7 @@ import understorey.pages.html.SubjectLine;
 import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.TemplateFault;
 import understorey.pages.words.Words;
 import understorey.plan.Bag;
@@ -46,17 +48,35 @@ public final class SharedPages {
     public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Link> trips, List<Link> companions) {
     }
 
-    /** The built-in subjects. */
-    public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
+    /**
+     * The built-in subjects.
+     *
+     * @param density unit of how many stems there are
+     */
+    public record SubjectsPage(TemplateHTMLOutputModel css, String density, List<SubjectLine> subjects) {
     }
 
-    /** How the figures are calculated. */
-    public record MethodsPage(TemplateHTMLOutputModel css) {
+    /**
+     * How the figures are calculated.
+     *
+     * @param warm  temperature below which a battery holds less
+     * @param colder by how much it holds a tenth less
+     * @param rain  in an hour of a rainy day
+     * @param climb that delays flowering by four days
+     */
+    public record MethodsPage(TemplateHTMLOutputModel css, String warm, String colder, String rain, String climb) {
+
+        static MethodsPage of(TemplateHTMLOutputModel css, Sentences sentences) {
+            String degrees = "\u00a0" + sentences.units().unit(Measure.CELSIUS);
+            return new MethodsPage(css, sentences.units().plain(20, Measure.CELSIUS) + degrees, sentences.units().plain(10, Measure.CELSIUS_APART) + degrees, sentences.of(1.0, Measure.RAIN),
+                    sentences.of(122.0, Measure.WHOLE_METRES));
+        }
     }
 
     private final Templates templates;
     private final TemplateHTMLOutputModel css;
     private final Prose prose;
+    private final Sentences sentences;
     private final @Nullable Address address;
     private final List<TripLine> trips = new ArrayList<>();
     /** The trips with a plate, as far as they are known, and their opening sketches. */
@@ -64,10 +84,11 @@ public final class SharedPages {
     /** One page a name: where trips show a site to several audiences, the page is the most public one. */
     private final Map<String, Visited> places = new TreeMap<>();
 
-    SharedPages(Templates templates, TemplateHTMLOutputModel css, Prose prose, @Nullable Address address) {
+    SharedPages(Templates templates, TemplateHTMLOutputModel css, Prose prose, Sentences sentences, @Nullable Address address) {
         this.templates = templates;
         this.css = css;
         this.prose = prose;
+        this.sentences = sentences;
         this.address = address;
     }
 
@@ -111,10 +132,10 @@ public final class SharedPages {
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
                 IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), published()))));
-        pages.add(new Page("methods.html", templates.fill("methods.ftlh", new MethodsPage(css))));
+        pages.add(new Page("methods.html", templates.fill("methods.ftlh", MethodsPage.of(css, sentences))));
         pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",
-                templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects)))));
+                templates.fill("subjects.ftlh", new SubjectsPage(css, sentences.units().unit(Measure.STEM_DENSITY), SubjectLine.of(subjects, sentences.units())))));
         return pages;
     }
 
@@ -130,19 +151,19 @@ public final class SharedPages {
     private List<PlacePage> places(List<Site> idleSites) {
         List<PlacePage> pages = new ArrayList<>();
         places.forEach((slug, shown) -> pages.add(new PlacePage(css,
-                PlaceView.of(shown.site(), shown.precision(), shown.spared(), prose), shown.light(), shown.date(), shown.seasons(),
+                PlaceView.of(shown.site(), shown.precision(), shown.spared(), prose, sentences), shown.light(), shown.date(), shown.seasons(),
                 links(trip -> trip.site().equals(slug), TripLine.Card::flowers))));
         for (Site site : idleSites) {
             if (!places.containsKey(site.slug())) {
                 pages.add(new PlacePage(css, PlaceView.of(site, site.sensitive() ? Share.Precision.COARSE : Share.Precision.EXACT,
-                        site.sensitive(), prose), List.of(), null, List.of(), List.of()));
+                        site.sensitive(), prose, sentences), List.of(), null, List.of(), List.of()));
             }
         }
         return pages;
     }
 
     private BagPage bag(Bag bag, String slug) {
-        return new BagPage(css, BagView.of(bag), links(trip -> slug.equals(trip.bag()), card -> card.weight() + " of it"),
+        return new BagPage(css, BagView.of(bag, sentences), links(trip -> slug.equals(trip.bag()), card -> card.weight() + " of it"),
                 links(trip -> trip.companions().stream().anyMatch(companion -> slug.equals(companion.text())), TripLine.Card::site));
     }
 

@@ -19,6 +19,7 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.TemplateFault;
+import understorey.pages.words.Units;
 import understorey.scene.Scene;
 
 /**
@@ -47,13 +48,13 @@ public final class SitePages {
     private final TemplateHTMLOutputModel sharedCss;
     private final TemplateHTMLOutputModel sheetCss;
 
-    private SitePages(@Nullable Path folder, @Nullable Address address) {
+    private SitePages(@Nullable Path folder, @Nullable Address address, Units units) {
         this.address = address;
         templates = new Templates(folder);
         for (String page : List.of("plan.html.ftl", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
-        sentences = Sentences.of(templates::text);
+        sentences = Sentences.of(templates::text, units);
         String style = style("style.css") + style("marks.css");
         preview = address == null ? null : new PreviewImage(style);
         css = Templates.html(style + style("plan.css"));
@@ -71,10 +72,11 @@ public final class SitePages {
      *
      * @param templates folder of the user's own; null for the built-in ones
      * @param address   of the site; null for pages that tell no other site about themselves
+     * @param units     that readers see
      * @throws TemplateFault when one cannot be read
      */
-    public static SitePages open(@Nullable Path templates, @Nullable Address address) {
-        return new SitePages(templates, address);
+    public static SitePages open(@Nullable Path templates, @Nullable Address address, Units units) {
+        return new SitePages(templates, address, units);
     }
 
     /**
@@ -84,7 +86,7 @@ public final class SitePages {
      */
     public TripPages trip(Brief brief, Neighbours neighbours) {
         String folder = brief.trip().slug() + "/";
-        TripLine line = TripLine.of(brief, findings(brief));
+        TripLine line = TripLine.of(brief, findings(brief), sentences);
         PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(neighbours.before(brief.trip()),
                 neighbours.after(brief.trip()), address == null ? null : address.plan(line.card())));
         List<Page> pages = new ArrayList<>(List.of(
@@ -115,7 +117,7 @@ public final class SitePages {
 
     /** For the pages that trips share, of no trip yet. */
     public SharedPages shared() {
-        return new SharedPages(templates, sharedCss, prose, address);
+        return new SharedPages(templates, sharedCss, prose, sentences, address);
     }
 
     /** What the plan of a trip found, warnings first, each with its level before it. */

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.advice.Measure;
 import understorey.advice.TripAdvice;
 import understorey.brief.Brief;
 import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
@@ -53,7 +55,7 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
     public record Flower(String key, String name, boolean builtIn, YearStrip.@Nullable Window window, double errorD, double chance) {
     }
 
-    static TripLine of(Brief brief, List<String> findings) {
+    static TripLine of(Brief brief, List<String> findings, Sentences sentences) {
         Trip trip = brief.trip();
         List<Row> companions = new ArrayList<>();
         trip.companions().forEach(companion -> {
@@ -62,13 +64,13 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
                 companions.add(new Row(companion.name(), slug));
             }
         });
-        return new TripLine(card(brief), brief.date(), trip.series(), trip.site().slug(), trip.gear().slug(), List.copyOf(companions),
+        return new TripLine(card(brief, sentences), brief.date(), trip.series(), trip.site().slug(), trip.gear().slug(), List.copyOf(companions),
                 trip.shots().stream().map(shot -> shot.subject()).distinct().map(subject -> flower(brief, subject)).toList(), findings);
     }
 
-    private static Card card(Brief brief) {
+    private static Card card(Brief brief, Sentences sentences) {
         Trip trip = brief.trip();
-        String weight = Words.weight(brief.packing().weightG());
+        String weight = sentences.of(brief.packing().weightG(), Measure.GRAMS);
         return new Card(trip.slug(), trip.title(), date(brief), Dates.shortDay(trip, brief.date()), trip.site().name(), flowers(brief),
                 better(brief), Dates.clock(brief.order().arrive()) + "–" + Dates.clock(brief.order().leave()),
                 Words.count(brief.timed().size(), "picture"), trip.gear().name() + ", " + weight, weight, !trip.hidesTheDay());

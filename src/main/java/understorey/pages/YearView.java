@@ -6,9 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Measure;
 import understorey.pages.words.Dates;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.scene.chart.YearStrip;
 
@@ -81,7 +79,7 @@ public record YearView(List<MonthName> months, List<Line> lines, @Nullable Strin
         TripLine.Flower flower = row.get(0).flower();
         String site = row.get(0).line().card().site();
         return new Line(Words.capital(flower.name()), site + (flower.window() == null ? ", dates unknown"
-                : ", ±" + Units.METRIC.of(flower.errorD(), Measure.DAYS)), drawn.bars(), drawn.uprights().stream().map(YearView::mark).toList(), says(row, site));
+                : ", ±" + Words.days(flower.errorD())), drawn.bars(), drawn.uprights().stream().map(YearView::mark).toList(), says(row, site));
     }
 
     private static Mark mark(YearStrip.Upright upright) {

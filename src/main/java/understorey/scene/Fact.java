@@ -217,13 +217,13 @@ public sealed interface Fact {
     record GroundReachesHorizon(@In(Measure.SHARE) double share) implements Fact {
     }
 
-    record TrunksApart(@In(Measure.COUNT) double metres) implements Fact {
+    record TrunksApart(@In(Measure.WHOLE_METRES) double metres) implements Fact {
     }
 
     record SunPlacedInFrame(@In(Measure.SHARE) double left, @In(Measure.SHARE) double top) implements Fact {
     }
 
-    record StemDensity(@In(Measure.PER_SQUARE_METRE) double stems) implements Fact {
+    record StemDensity(@In(Measure.STEM_DENSITY) double stems) implements Fact {
     }
 
     record Flowers(Fact density) implements Fact {

@@ -85,9 +85,9 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
     private static List<Advice> reasons(SeasonAdvice.Method method, double later) {
         List<Advice> reasons = new ArrayList<>(List.of(method));
         if (later >= LEAST_D) {
-            reasons.add(new SeasonAdvice.CatalogueLater(later));
+            reasons.add(new SeasonAdvice.CatalogueLater(later, HEIGHT_M));
         } else if (later <= -LEAST_D) {
-            reasons.add(new SeasonAdvice.CatalogueEarlier(-later));
+            reasons.add(new SeasonAdvice.CatalogueEarlier(-later, HEIGHT_M));
         }
         return List.copyOf(reasons);
     }

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
+import understorey.pages.words.Units;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Canopy;
@@ -219,9 +220,9 @@ public class SitePagesTest {
         if (pages == null) {
             List<Page> all = new ArrayList<>();
             for (Brief brief : Briefs.all()) {
-                all.addAll(Briefs.pages(SitePages.open(null, null), List.of(brief), List.of(), List.of(), List.of()));
+                all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(brief), List.of(), List.of(), List.of()));
             }
-            all.addAll(Briefs.pages(SitePages.open(null, null), List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
+            all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
             pages = List.copyOf(all);
         }
         return pages;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.kit.Verdict;
 import understorey.packing.CompanionBag;
@@ -14,9 +15,7 @@ import understorey.pages.tables.Row;
 import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
 import understorey.pages.tables.VisitColumns;
-import understorey.pages.tables.Wording;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 
 /**
@@ -32,10 +31,9 @@ public record KitView(List<String> take, TableView taken, TableView leave, List<
     static KitView of(Brief brief, Sentences sentences) {
         Packing packing = brief.packing();
         List<String> names = packing.take().stream().map(Packing.Item::name).toList();
-        Wording wording = new Wording(Units.METRIC, sentences);
-        return new KitView(names, new Table<>(VisitColumns.take(brief), packing.take()).view("", wording),
-                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", wording),
-                sentences.of(packing.missing()), companions(brief), Words.weight(packing.weightG()),
+        return new KitView(names, new Table<>(VisitColumns.take(brief), packing.take()).view("", sentences),
+                new Table<>(VisitColumns.LEAVE, packing.leave()).view("", sentences),
+                sentences.of(packing.missing()), companions(brief, sentences), sentences.of(packing.weightG(), Measure.GRAMS),
                 brief.timed().stream().allMatch(shot -> shot.verdict() == Verdict.CANNOT) ? "this bag cannot do these pictures"
                         : String.join(", ", names),
                 packing.unweighed() == 0 ? null : String.valueOf(packing.unweighed()),
@@ -44,12 +42,12 @@ public record KitView(List<String> take, TableView taken, TableView leave, List<
     }
 
     /** What each companion carries, in one line. */
-    private static List<Row> companions(Brief brief) {
+    private static List<Row> companions(Brief brief, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         for (CompanionBag bag : brief.companionBags()) {
             String things = bag.take().stream().map(item -> item.name() + " (" + pictures(item, brief) + ")").collect(Collectors.joining(", "));
             rows.add(new Row(bag.name(), things.isEmpty() ? "nothing in that bag can do these pictures"
-                    : things + "; " + Words.weight(bag.weightG()) + " in total"));
+                    : things + "; " + sentences.of(bag.weightG(), Measure.GRAMS) + " in total"));
         }
         return rows;
     }

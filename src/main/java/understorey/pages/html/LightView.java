@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.light.LightAt;
 import understorey.pages.tables.Facts;
@@ -11,10 +12,8 @@ import understorey.pages.tables.LightColumns;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
-import understorey.pages.tables.Wording;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.sky.SunDay;
 
@@ -29,6 +28,8 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
 
     private static final Duration SHORT_VISIT = Duration.ofHours(3);
     private static final int QUARTER_MIN = 15;
+    /** Height of forecast winds, m: the standard of the World Meteorological Organization. */
+    private static final double WIND_M = 10;
 
     private static final String CAPTION = "Light on level ground at the site, EV at ISO\u00a0100, during the visit. Shadow: length ÷ height. "
             + "Sunlit: share of the ground in sun. K: clear sky. The whole day is in plan.json.";
@@ -43,16 +44,15 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
      * @param sunlit  when it does, by place
      */
     static LightView of(Brief brief, String horizon, String sunlit, Sentences sentences) {
-        Wording wording = new Wording(Units.METRIC, sentences);
         SunDay sun = brief.day().sun();
-        List<Row> moon = new ArrayList<>(new Facts<>(LightColumns.MOON, brief.day().moon()).rows(wording));
+        List<Row> moon = new ArrayList<>(new Facts<>(LightColumns.MOON, brief.day().moon()).rows(sentences));
         moon.add(new Row("Moonlight", moonlight(brief.day().light())));
-        List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(wording));
+        List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(sentences));
         rows.add(new Row("Sun above " + horizon, sunlit));
         return new LightView(rows, moon,
-                new Table<>(LightColumns.FORECAST, brief.weather()).view("Forecast (interpolated between its hours); wind at 10\u00a0m", wording),
+                new Table<>(LightColumns.FORECAST, brief.weather()).view("Forecast (interpolated between its hours); wind at " + sentences.of(WIND_M, Measure.WHOLE_METRES), sentences),
                 sentences.of(brief.day().drops().reasons()),
-                new Table<>(LightColumns.day(horizon.equals("the skyline") ? "skyline" : "horizon"), visit(brief)).view(CAPTION, wording));
+                new Table<>(LightColumns.day(horizon.equals("the skyline") ? "skyline" : "horizon"), visit(brief)).view(CAPTION, sentences));
     }
 
     /** The brightest moonlit hour of a night under a clear sky. */

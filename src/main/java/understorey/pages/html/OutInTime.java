@@ -3,11 +3,9 @@ package understorey.pages.html;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.pages.tables.Row;
 import understorey.pages.words.Dates;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
@@ -49,7 +47,7 @@ final class OutInTime {
     }
 
     private static String minutes(long minutes) {
-        return Units.METRIC.of(minutes, Measure.MINUTES);
+        return Words.minutes(minutes);
     }
 
     private static String headTorch(HeadTorchHours hours, ZonedDateTime back) {

@@ -4,7 +4,6 @@ import static understorey.pages.words.Words.ifKnown;
 import static understorey.pages.words.Words.orDash;
 
 import freemarker.core.TemplateHTMLOutputModel;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,12 +12,12 @@ import understorey.advice.Measure;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Column;
 import understorey.pages.tables.Row;
+import understorey.pages.tables.SeasonColumns;
 import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
-import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
-import understorey.pages.words.Units;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
@@ -33,37 +32,34 @@ import understorey.plan.Walk;
  * A site in words, as its audience may see it.
  *
  * @param facts    where, how high, under which trees, when open
- * @param records  past flowering: subject, first, full, over
+ * @param records  past flowering
  * @param cautions of the site's own, as HTML and as written
  */
 public record PlaceView(String name, String slug, List<Row> facts, TableView spots, TableView walks,
-                        List<Flowered> records, @Nullable String access,
+                        TableView records, @Nullable String access,
                         @Nullable TemplateHTMLOutputModel accessHtml, @Nullable String reports,
                         @Nullable String notes, @Nullable TemplateHTMLOutputModel notesHtml, List<TemplateHTMLOutputModel> cautionsHtml,
                         List<String> cautions) {
 
     private static final List<Column<Walk>> WALKS = List.of(
-            Column.text("Walk", Measure.WORD, (walk, wording) -> walk.from() + " – " + walk.to()),
-            Column.text("Time", Measure.MINUTES, (walk, wording) -> wording.of(walk.duration().toMinutes(), Measure.MINUTES)));
-
-    public record Flowered(String subject, String first, String full, String over) {
-    }
+            Column.text("Walk", Measure.WORD, (walk, sentences) -> walk.from() + " – " + walk.to()),
+            Column.text("Time", Measure.MINUTES, (walk, sentences) -> sentences.of(walk.duration().toMinutes(), Measure.MINUTES)));
 
     /**
      * A site as its audience may see it.
      *
      * @param spared a public page of a sensitive site
      */
-    public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose) {
+    public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose, Sentences sentences) {
         List<TemplateHTMLOutputModel> cautions = site.cautions().stream().map(prose::html).filter(Objects::nonNull)
                 .map(Templates::html).toList();
-        Wording wording = new Wording(Units.METRIC);
-        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared), new Table<>(spots(site), spared ? List.of() : site.spots()).view("Spots", wording),
-                new Table<>(WALKS, site.walks()).view("Walks with a given time", wording), spared ? List.of() : records(site), site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
+        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared, sentences), new Table<>(spots(site), spared ? List.of() : site.spots()).view("Spots", sentences),
+                new Table<>(WALKS, site.walks()).view("Walks with a given time", sentences), new Table<>(SeasonColumns.RECORDS, spared ? List.of() : SeasonColumns.Year.of(site)).view("Past flowering", sentences),
+                site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
                 site.notes(), ifKnown(prose.html(site.notes()), Templates::html), cautions, site.cautions());
     }
 
-    private static List<Row> facts(Site site, Share.Precision precision, boolean spared) {
+    private static List<Row> facts(Site site, Share.Precision precision, boolean spared, Sentences sentences) {
         List<Row> facts = new ArrayList<>();
         switch (precision) {
             case EXACT -> facts.add(new Row("Position", position(site.position())));
@@ -73,10 +69,10 @@ public record PlaceView(String name, String slug, List<Row> facts, TableView spo
             case HIDDEN -> facts.add(new Row("Position", "hidden, to protect the site"));
         }
         if (site.elevationM() != null) {
-            facts.add(new Row("Elevation", Words.number(site.elevationM(), 0) + " m"));
+            facts.add(new Row("Elevation", sentences.of(site.elevationM(), Measure.WHOLE_METRES)));
         }
         facts.add(new Row("Time zone", site.zone().getId()));
-        facts.add(new Row("Trees", trees(site.canopyAt(null)) + (site.canopy() == null ? " (default)" : "")));
+        facts.add(new Row("Trees", trees(site.canopyAt(null), sentences) + (site.canopy() == null ? " (default)" : "")));
         if (spared) {
             boolean hidden = precision == Share.Precision.HIDDEN;
             facts.add(new Row("Not shown", "skyline, slopes, walks, opening hours and parking, to protect the site"));
@@ -96,44 +92,34 @@ public record PlaceView(String name, String slug, List<Row> facts, TableView spo
 
     private static List<Column<Spot>> spots(Site site) {
         return List.of(
-                Column.text("Spot", Measure.WORD, (spot, wording) -> spot.name()),
-                Column.text("Position", Measure.WORD, (spot, wording) -> orDash(spot.at(), PlaceView::position)),
-                Column.text("Trees", Measure.WORD, (spot, wording) -> trees(site.canopyAt(spot))),
+                Column.text("Spot", Measure.WORD, (spot, sentences) -> spot.name()),
+                Column.text("Position", Measure.WORD, (spot, sentences) -> orDash(spot.at(), PlaceView::position)),
+                Column.text("Trees", Measure.WORD, (spot, sentences) -> trees(site.canopyAt(spot), sentences)),
                 Column.text("Ground", Measure.WORD, PlaceView::ground));
     }
 
-    private static String ground(Spot spot, Wording wording) {
+    private static String ground(Spot spot, Sentences sentences) {
         List<String> ground = new ArrayList<>();
         if (spot.slope() != null) {
-            ground.add(wording.of(spot.slope().angleDeg(), Measure.DEGREES) + " slope facing " + wording.of(spot.slope().facesDeg(), Measure.COMPASS));
+            ground.add(sentences.of(spot.slope().angleDeg(), Measure.DEGREES) + " slope facing " + sentences.of(spot.slope().facesDeg(), Measure.COMPASS));
         }
         if (spot.clearingRadiusM() != null) {
-            ground.add("clearing, trees " + wording.of(spot.clearingRadiusM(), Measure.METRES) + " away");
+            ground.add("clearing, trees " + sentences.of(spot.clearingRadiusM(), Measure.METRES) + " away");
         }
         return ground.isEmpty() ? "level" : String.join("; ", ground);
     }
 
-    private static List<Flowered> records(Site site) {
-        return site.seasons().stream().flatMap(season -> season.records().stream().map(year -> new Flowered(season.subject().replace('-', ' '),
-                orDash(year.first(), PlaceView::date), orDash(year.full(), PlaceView::date),
-                orDash(year.over(), PlaceView::date)))).toList();
-    }
-
-    private static String date(LocalDate date) {
-        return Dates.dayMonth(date) + " " + date.getYear();
-    }
-
-    static String trees(Canopy canopy) {
+    static String trees(Canopy canopy, Sentences sentences) {
         if (canopy.isNone()) {
             return "open ground";
         }
         String kind = canopy.trees() == null ? "trees" : Words.word(canopy.trees()) + " trees";
-        String height = canopy.heightM() == null ? "" : ", " + Words.number(canopy.heightM(), 0) + " m tall";
+        String height = canopy.heightM() == null ? "" : ", " + sentences.of(canopy.heightM(), Measure.WHOLE_METRES) + " tall";
         String leaves = "in full leaf (default)";
         if (canopy.foliage() instanceof Foliage.Stage stage) {
             leaves = stage == Foliage.Stage.LEAFLESS ? "leafless" : "at " + Words.word(stage).replace(' ', '-');
         } else if (canopy.foliage() instanceof Foliage.LeafOut out) {
-            leaves = "leaves open from " + date(out.budBurst());
+            leaves = "leaves open from " + Dates.dayAndYear(out.budBurst());
         } else if (canopy.foliage() instanceof Foliage.Growing growing) {
             leaves = Words.word(growing.from()).replace(' ', '-') + " to " + Words.word(growing.to()).replace(' ', '-') + " (assumed)";
         } else if (canopy.foliage() instanceof Foliage.Index index) {

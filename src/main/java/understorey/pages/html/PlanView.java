@@ -87,7 +87,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                 LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, shots, taken, notTaken,
                 VisitView.of(brief, sentences), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
-                KitView.of(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose),
+                KitView.of(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose, sentences),
                 sentences.of(brief.cautions()), contact(trip), findings(brief, sentences),
                 SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }

@@ -11,6 +11,8 @@ import understorey.brief.Brief;
 import understorey.brief.SeasonBrief;
 import understorey.light.Outlook;
 import understorey.pages.tables.Row;
+import understorey.pages.tables.SeasonColumns;
+import understorey.pages.tables.TableView;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
@@ -22,34 +24,20 @@ import understorey.season.RankedDay;
  * When to go, in words.
  *
  * @param windows of the subjects whose season is known
- * @param weeks   of the days compared; empty where the author chose the day
+ * @param calendar of the days compared; without lines where the author chose the day
  * @param best    the most promising of them, the best first
  * @param monthAlone the day is not told
  * @param reports where to ask for the state of the flowers, and when; null without an address
  */
-public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best, boolean monthAlone, @Nullable String reports) {
+public record SeasonView(List<Window> windows, TableView calendar, List<Day> best, boolean monthAlone, @Nullable String reports) {
 
+    private static final String CALENDAR = "Chance of full flower by day, with the best three; days you do not want are in brackets";
     private static final int MOST_DAYS = 5;
     /** An estimate less sure than this is asked about earlier. */
     private static final double UNSURE_D = 7;
 
     /** One subject's window. */
     public record Window(String subject, List<Row> rows, List<String> reasons, Drawn chart) {
-    }
-
-    /** A week of the calendar, Monday to Sunday. */
-    public record Week(List<Cell> days) {
-    }
-
-    /**
-     * A day of the calendar.
-     *
-     * @param day    of the month, with the month's name where it begins, in brackets where the author does not want it; empty
-     *               for a day that was not compared
-     * @param chance of full flower; null if unknown
-     * @param note   its place among the first three; null for others
-     */
-    public record Cell(String day, @Nullable String chance, @Nullable String note, boolean best, boolean unwanted) {
     }
 
     /** One of the most promising days. */
@@ -65,7 +53,7 @@ public record SeasonView(List<Window> windows, List<Week> weeks, List<Day> best,
                     Drawn.of(season.charts().get(i), "season" + (i + 1), sentences)));
         }
         List<RankedDay> days = season.ranking() == null ? List.of() : season.ranking().days();
-        return new SeasonView(windows, SeasonCalendar.weeks(days), best(days, brief.assumed().contains("sky"), sentences),
+        return new SeasonView(windows, SeasonColumns.calendar(days).view(CALENDAR, sentences), best(days, brief.assumed().contains("sky"), sentences),
                 brief.trip().hidesTheDay(), reports(brief));
     }
 

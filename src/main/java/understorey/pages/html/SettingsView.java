@@ -7,6 +7,7 @@ import understorey.brief.TimedShot;
 import understorey.exposure.Lull;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
 
@@ -23,7 +24,7 @@ public record SettingsView(String aperture, String shutter, String iso, String l
                            @Nullable String bracket, @Nullable String stack) {
 
     /** Null for a picture that no camera takes. */
-    static @Nullable SettingsView of(TimedShot shot) {
+    static @Nullable SettingsView of(TimedShot shot, Sentences sentences) {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         if (fit == null || settings == null) {
@@ -36,7 +37,7 @@ public record SettingsView(String aperture, String shutter, String iso, String l
         return new SettingsView(aperture, shutter, iso, line(aperture, shutter, iso) + (shot.skyKnown() ? "" : ", depending on the sky"),
                 lull == null ? null : line(Words.fNumber(lull.fNumber()), Words.shutter(lull.shutterS()), String.valueOf(lull.iso())),
                 settings.lessStops() == 0 ? null : Words.stops(settings.lessStops()),
-                ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops"), FocusWords.stack(fit, settings));
+                ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops"), FocusWords.stack(fit, settings, sentences));
     }
 
     private static String line(String aperture, String shutter, String iso) {

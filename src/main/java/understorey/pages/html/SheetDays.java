@@ -2,41 +2,32 @@ package understorey.pages.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
+import understorey.pages.tables.Column;
+import understorey.pages.tables.Table;
+import understorey.pages.tables.TableView;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 
-/**
- * When each picture starts if the day differs.
- *
- * @param days overcast, wet, windy or clear, each of the cells of a row in this order
- */
-public record SheetDays(List<String> days, List<Line> rows) {
+/** When each picture starts if the day differs. */
+final class SheetDays {
 
-    /** One picture; a dash for a day without it. */
-    public record Line(int number, List<Cell> starts) {
+    private static final String CAPTION = "Start of each picture if the day differs; bold: not as planned";
+
+    private SheetDays() {
     }
 
-    /** A start; {@code differs} if the plan has another, or none. */
-    public record Cell(String at, boolean differs) {
-    }
-
-    /** Null if no other day has other starts. */
-    static @Nullable SheetDays of(List<OrderView.Other> all, List<OrderView.Start> planned) {
+    /** A picture a row, a day a column; without lines if no other day has other starts. */
+    static TableView of(List<OrderView.Other> all, List<OrderView.Start> planned, Sentences sentences) {
         List<OrderView.Other> others = all.stream().filter(other -> !other.order().equals(planned)).toList();
-        if (others.isEmpty()) {
-            return null;
-        }
-        List<Line> rows = new ArrayList<>();
+        List<Column<Integer>> columns = new ArrayList<>();
+        columns.add(Column.text("Picture", Measure.WORD, (number, wording) -> String.valueOf(number)));
+        others.forEach(other -> columns.add(Column.<Integer>text(Words.capital(other.day()), Measure.WORD, (number, wording) -> at(other.order(), number))
+                .strongIf(number -> !at(other.order(), number).equals(at(planned, number)))));
         List<Integer> numbers = Stream.concat(planned.stream(), others.stream().flatMap(other -> other.order().stream()))
                 .map(OrderView.Start::number).distinct().toList();
-        for (int number : numbers) {
-            String plan = at(planned, number);
-            rows.add(new Line(number, others.stream().map(other -> at(other.order(), number))
-                    .map(at -> new Cell(at, !Objects.equals(at, plan))).toList()));
-        }
-        return new SheetDays(others.stream().map(OrderView.Other::day).map(Words::capital).toList(), rows);
+        return new Table<>(columns, others.isEmpty() ? List.of() : numbers).view(CAPTION, sentences);
     }
 
     private static String at(List<OrderView.Start> order, int number) {

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.LeftOutAdvice;
 import understorey.advice.TripAdvice;
@@ -16,6 +15,7 @@ import understorey.brief.TimedShot;
 import understorey.order.Leg;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
+import understorey.pages.tables.TableView;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
@@ -30,18 +30,18 @@ import understorey.visit.Safety;
  * @param shared  what all pictures have in common
  * @param shots   in the order in which they are taken
  * @param leftOut a sentence with the reason for each picture that is not taken
- * @param days    the starts if the day differs; null if no other day has other ones
+ * @param days    the starts if the day differs; without lines if no other day has other ones
  * @param home    times to keep on the way back, and who knows
  */
 public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan, SheetRail rail, List<String> shared, List<SheetShot> shots,
-                        List<String> leftOut, @Nullable SheetDays days, String leaveBy, List<Row> home, List<String> cautions) {
+                        List<String> leftOut, TableView days, String leaveBy, List<Row> home, List<String> cautions) {
 
     public static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         List<TimedShot> taken = brief.order().shooting().stream().map(leg -> brief.shot(leg.shot())).toList();
         List<String> shared = SheetShot.shared(taken);
-        List<SheetShot> shots = taken.stream().map(shot -> SheetShot.of(brief, shot, plan.shots().get(shot.number() - 1), shared)).toList();
+        List<SheetShot> shots = taken.stream().map(shot -> SheetShot.of(brief, shot, plan.shots().get(shot.number() - 1), shared, sentences)).toList();
         return new SheetPage(css, "", plan, SheetRail.of(brief, sentences), shared, shots, leftOut(brief, sentences),
-                SheetDays.of(plan.order().others(), brief.order().shooting().stream().map(leg -> start(leg, brief)).toList()),
+                SheetDays.of(plan.order().others(), brief.order().shooting().stream().map(leg -> start(leg, brief)).toList(), sentences),
                 Dates.clock(brief.order().leaveLastSpotBy()), home(brief), SheetCautions.of(brief, plan.place().cautions(), sentences))
                 .filled(prose);
     }
@@ -50,7 +50,7 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
     private SheetPage filled(Prose prose) {
         List<String> sentences = Stream.concat(leftOut.stream(), cautions.stream()).toList();
         for (SheetRoom.Size size : SheetRoom.Size.values()) {
-            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, plan.kit().take(), days == null ? 0 : days.rows().size(), sentences);
+            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, plan.kit().take(), days.lines().size(), sentences);
             List<SheetText> texts = shots.stream().map(shot -> shot.text(room, prose)).toList();
             boolean fits = SheetText.fill(texts, room.shotsMm());
             if (size == SheetRoom.Size.SMALL || fits && (size == SheetRoom.Size.MIDDLE || texts.stream().allMatch(SheetText::whole))) {

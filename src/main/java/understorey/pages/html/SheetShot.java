@@ -22,8 +22,8 @@ import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 
 /**
@@ -47,13 +47,13 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
      *
      * @param shared what all pictures have in common, and the sheet says once
      */
-    static SheetShot of(Brief brief, TimedShot shot, ShotView view, List<String> shared) {
+    static SheetShot of(Brief brief, TimedShot shot, ShotView view, List<String> shared, Sentences sentences) {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         List<Leg> legs = before(brief.order().legs(), view.name());
         Leg shoot = legs.get(legs.size() - 1);
         return new SheetShot(view, Dates.clock(shoot.from()), Dates.clock(shoot.to()), walk(brief, legs), pause(legs),
-                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared), SheetLight.of(shot), SheetLight.lull(shot), null, null);
+                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences), SheetLight.of(shot), SheetLight.lull(shot), null, null);
     }
 
     private static @Nullable String verdict(TimedShot shot) {
@@ -127,7 +127,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         }
         String from = start ? ifKnown(brief.trip().site().parking(), parking -> parking.spot()) : all.get(first - 1).spot();
         boolean dark = brief.day().headTorch().neededBetween(walk.from(), walk.to());
-        return Units.METRIC.of(walk.minutes(), Measure.MINUTES) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
+        return Words.minutes(walk.minutes()) + " from " + Words.place(brief.trip().site(), from) + (dark ? ", head torch" : "");
     }
 
     /** The reason in the fewest words: the start beside it says until when. */
@@ -144,10 +144,10 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
                 : why instanceof WaitAdvice.WaitForDay ? " for daylight"
                 : why instanceof WaitAdvice.WaitForMoreLight more ? " for " + Words.stops(more.stops()) + " more light"
                 : why instanceof WaitAdvice.WaitForEasierSettings ? " for better settings" : " for better light";
-        return "wait " + Units.METRIC.of(wait.minutes(), Measure.MINUTES) + reason;
+        return "wait " + Words.minutes(wait.minutes()) + reason;
     }
 
-    private static List<Row> setUp(ShotView view, LensFit fit, Settings settings, List<String> shared) {
+    private static List<Row> setUp(ShotView view, LensFit fit, Settings settings, List<String> shared, Sentences sentences) {
         List<Row> rows = new ArrayList<>();
         String body = fit.camera().body().name();
         String camera = shared.contains(body) ? fit.camera().name().substring(body.length() + 2) : fit.camera().name();
@@ -155,10 +155,10 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         Double facing = fit.intent().shot().facingDeg();
         rows.add(new Row(camera + (zooms ? " at" : ""), zooms ? Words.millimetres(fit.focalMm()) : ""));
         add(rows, "with", FocusWords.filters(fit, settings));
-        rows.add(new Row((fit.support() == null ? "hand-held" : fit.support().name()) + ", lens at", Words.metres(fit.heightM())));
+        rows.add(new Row((fit.support() == null ? "hand-held" : fit.support().name()) + ", lens at", sentences.of(fit.heightM(), Measure.METRES)));
         rows.add(new Row(facing == null ? "" : "facing", (facing == null ? "" : Words.compass(facing) + ", ") + ShotView.tilt(fit)));
-        add(rows, "focus", Words.metres(fit.focusFromSensorM()));
-        add(rows, "sharp", FocusWords.sharp(fit, settings));
+        add(rows, "focus", sentences.of(fit.focusFromSensorM(), Measure.METRES));
+        add(rows, "sharp", FocusWords.sharp(fit, settings, sentences));
         SettingsView worded = view.settings();
         add(rows, "stack", ifKnown(worded, SettingsView::stack));
         add(rows, "", ifKnown(ifKnown(worded, SettingsView::bias), bias -> bias + " below the meter"));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.brief.FittedShot;
 import understorey.brief.PlannedShot;
@@ -20,12 +21,10 @@ import understorey.pages.tables.LensColumns;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.SettingsColumns;
 import understorey.pages.tables.TableView;
-import understorey.pages.tables.Wording;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.LensWords;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Shot;
 
@@ -60,7 +59,6 @@ public record ShotView(int number, String name, String role, String rank, String
 
     static ShotView of(Brief brief, PlannedShot planned, Sentences sentences, Prose prose, Glyphs page) {
         TimedShot shot = planned.timed();
-        Wording wording = new Wording(Units.METRIC, sentences);
         Intent intent = shot.intent();
         Shot written = intent.shot();
         LensFit fit = shot.fit().best();
@@ -71,20 +69,20 @@ public record ShotView(int number, String name, String role, String rank, String
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
                 intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have",
                 Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span), Words.word(shot.verdict()),
-                fit == null || settings == null ? List.of() : facts(shot, fit, settings), ifKnown(fit, LensWords::cameraAndFocal),
-                ifKnown(fit, ShotView::support), SettingsView.of(shot), SketchView.of(planned, sentences, page),
+                fit == null || settings == null ? List.of() : facts(shot, fit, settings, sentences), ifKnown(fit, LensWords::cameraAndFocal),
+                ifKnown(fit, of -> support(of, sentences)), SettingsView.of(shot, sentences), SketchView.of(planned, sentences, page),
                 Drawn.ifAny(planned.sideView(), "side" + shot.number(), sentences), Drawn.ifAny(planned.cover(), "cover" + shot.number(), sentences),
                 ShotLightView.of(shot, sentences), said.subList(0, Math.min(MOST_SENTENCES, said.size())), rest,
                 ComposeWords.of(written.compose()), trouble(brief.composition(shot), sentences),
-                SettingsColumns.ifTheLightDiffers(shot).view("", wording),
-                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", wording),
-                companions(shot, sentences), ShotDefaults.of(intent, fit),
+                SettingsColumns.ifTheLightDiffers(shot).view("", sentences),
+                LensColumns.tried(shot).view("Every lens in the bag for this picture (light and wind not counted)", sentences),
+                companions(shot, sentences), ShotDefaults.of(intent, fit, sentences),
                 written.notes(), ifKnown(prose.html(written.notes()), Templates::html),
                 written.otherwise(), ifKnown(prose.html(written.otherwise()), Templates::html));
     }
 
-    private static String support(LensFit fit) {
-        return (fit.support() == null ? "hand-held" : fit.support().name()) + ", lens " + Words.metres(fit.heightM()) + " high";
+    private static String support(LensFit fit, Sentences sentences) {
+        return (fit.support() == null ? "hand-held" : fit.support().name()) + ", lens " + sentences.of(fit.heightM(), Measure.METRES) + " high";
     }
 
     private static @Nullable String trouble(List<Advice> look, Sentences sentences) {
@@ -92,7 +90,7 @@ public record ShotView(int number, String name, String role, String rank, String
         return trouble.isEmpty() ? null : PlanView.leads(trouble).get(0);
     }
 
-    private static List<Row> facts(TimedShot shot, LensFit fit, Settings settings) {
+    private static List<Row> facts(TimedShot shot, LensFit fit, Settings settings, Sentences sentences) {
         List<Row> facts = new ArrayList<>();
         String focal = Words.millimetres(fit.focalMm());
         String equivalent = Words.millimetres(fit.equivalentMm());
@@ -102,11 +100,11 @@ public record ShotView(int number, String name, String role, String rank, String
         if (filters != null) {
             facts.add(new Row("Filter", filters));
         }
-        facts.add(new Row("Support", support(fit)));
+        facts.add(new Row("Support", support(fit, sentences)));
         Double facing = shot.intent().shot().facingDeg();
         facts.add(new Row("Aim", (facing == null ? "" : Words.compass(facing) + " (" + Words.bearing(facing) + "), ") + tilt(fit)));
-        facts.add(new Row("Frame", Words.metres(fit.frameWidthM()) + " × " + Words.metres(fit.frameHeightM()) + " at " + Words.metres(fit.distanceM())));
-        facts.add(new Row("Focus", Words.metres(fit.focusFromSensorM()) + ", sharp " + FocusWords.sharp(fit, settings)));
+        facts.add(new Row("Frame", sentences.of(fit.frameWidthM(), Measure.METRES) + " × " + sentences.of(fit.frameHeightM(), Measure.METRES) + " at " + sentences.of(fit.distanceM(), Measure.METRES)));
+        facts.add(new Row("Focus", sentences.of(fit.focusFromSensorM(), Measure.METRES) + ", sharp " + FocusWords.sharp(fit, settings, sentences)));
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Scale", Words.number(fit.magnification(), 2) + "×"));
         }
@@ -120,7 +118,7 @@ public record ShotView(int number, String name, String role, String rank, String
         for (FittedShot.ForCompanion companion : shot.fitted().companions()) {
             LensFit best = companion.best();
             rows.add(new Row(companion.name(), best == null ? "no camera"
-                    : LensWords.cameraAndFocal(best) + " from " + Words.metres(best.distanceM())
+                    : LensWords.cameraAndFocal(best) + " from " + sentences.of(best.distanceM(), Measure.METRES)
                     + " (" + Words.word(best.verdict()) + ")"
                     + (best.objection() == null ? "" : ". " + sentences.of(best.objection()))));
         }

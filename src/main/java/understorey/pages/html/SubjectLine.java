@@ -7,6 +7,8 @@ import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import understorey.advice.Measure;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;
 
@@ -21,17 +23,17 @@ public record SubjectLine(String key, String name, String scientificName, String
                           String sure) {
 
     /** By name. */
-    public static List<SubjectLine> of(List<Subject> subjects) {
-        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(SubjectLine::of).toList();
+    public static List<SubjectLine> of(List<Subject> subjects, Units units) {
+        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(subject -> of(subject, units)).toList();
     }
 
-    private static SubjectLine of(Subject subject) {
+    private static SubjectLine of(Subject subject, Units units) {
         return new SubjectLine(subject.key(), subject.name(), orDash(subject.scientificName(), identity()),
                 orDash(subject.monthFirst(), SubjectLine::month) + " to " + orDash(subject.monthLast(), SubjectLine::month),
                 orDash(subject.monthsReference(), identity()),
-                orDash(subject.stemsPerM2(), stems -> figure(stems.sparse()) + ", " + figure(stems.typical()) + ", " + figure(stems.thick())),
-                orDash(subject.heightLowM(), SubjectLine::centimetres) + "–" + orDash(subject.heightHighM(), SubjectLine::centimetres) + "\u00a0cm",
-                orDash(subject.flowerWidthMm(), Words::millimetres) + ", " + subject.flowersOpen() + " open",
+                orDash(subject.stemsPerM2(), stems -> units.plain(stems.sparse(), Measure.STEM_DENSITY) + ", " + units.plain(stems.typical(), Measure.STEM_DENSITY) + ", " + units.plain(stems.thick(), Measure.STEM_DENSITY)),
+                orDash(subject.heightLowM(), low -> units.plain(low, Measure.PLANT_HEIGHT)) + "–" + orDash(subject.heightHighM(), high -> units.of(high, Measure.PLANT_HEIGHT)),
+                orDash(subject.flowerWidthMm(), mm -> units.of(mm / 1000, Measure.METRES)) + ", " + subject.flowersOpen() + " open",
                 orDash(subject.flowerAreaIndex(), index -> Words.number(index.typical(), 2) + "–" + Words.number(index.thick(), 2)),
                 subject.colour() + " (exposure: treat as " + orDash(subject.reflectance(), Words::word).replace(' ', '-') + ")",
                 orDash(subject.habitat(), identity()), orDash(subject.care(), identity()), orDash(subject.marks(), SubjectLine::sure));
@@ -41,17 +43,9 @@ public record SubjectLine(String key, String name, String scientificName, String
         return Words.name(Month.of(month));
     }
 
-    private static String centimetres(double metres) {
-        return Words.number(metres * 100, 0);
-    }
-
     /** A mark, and one in brackets that holds for a part of the figures: {@code M (thick D)}. */
     static String worded(String mark) {
         return mark.replace("C2", "second-hand").replace("C", "confirmed").replace("D", "derived").replace("M", "unsourced");
-    }
-
-    private static String figure(double perM2) {
-        return Words.plain(Words.number(perM2, 1));
     }
 
     private static String sure(Subject.Marks marks) {

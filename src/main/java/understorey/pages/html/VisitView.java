@@ -10,10 +10,12 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.order.Leg;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
+import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.scene.Fact;
 import understorey.scene.Wording;
@@ -83,7 +85,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
                 figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT).collect(Collectors.joining()),
                 LightPaths.of(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
                         .map(hour -> new Tick(Words.width(figure.at(hour)), Dates.clock(hour))).toList(),
-                figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours),
+                figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours, sentences.units()),
                 brief.places().size() == 1 ? null : figure.light().place().name(brief.trip().site()), figure.says());
     }
 
@@ -160,14 +162,14 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         return "--d:" + screen + ";--m:" + phone + ";--p:" + paper;
     }
 
-    private static List<WeatherRow> weather(Brief brief, VisitFigure figure, List<ZonedDateTime> hours) {
+    private static List<WeatherRow> weather(Brief brief, VisitFigure figure, List<ZonedDateTime> hours, Units units) {
         List<WeatherHour> shown = brief.weather().stream().filter(hour -> hours.contains(hour.time())).toList();
         List<WeatherRow> rows = new ArrayList<>();
-        add("°C", "air", shown, figure, hour -> ifKnown(hour.weather().temperatureC(), Words::tenths), rows);
-        add("m/s", "wind", shown, figure, hour -> ifKnown(hour.weather().windMs(), Words::tenths), rows);
+        add(units.unit(Measure.CELSIUS), "air", shown, figure, hour -> ifKnown(hour.weather().temperatureC(), air -> units.plain(air, Measure.CELSIUS)), rows);
+        add(units.unit(Measure.METRES_PER_SECOND), "wind", shown, figure, hour -> ifKnown(hour.weather().windMs(), wind -> units.plain(wind, Measure.METRES_PER_SECOND)), rows);
         add("okta", "cloud", shown, figure, hour -> ifKnown(hour.weather().okta(), okta -> Words.number(okta, 1)), rows);
         if (shown.stream().anyMatch(WeatherHour::wet)) {
-            add("mm", "rain", shown, figure, hour -> ifKnown(hour.weather().rainMm(), rain -> Words.number(rain, 1)), rows);
+            add(units.unit(Measure.RAIN), "rain", shown, figure, hour -> ifKnown(hour.weather().rainMm(), rain -> units.plain(rain, Measure.RAIN)), rows);
         }
         return rows;
     }

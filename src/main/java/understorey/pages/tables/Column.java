@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 
 /**
@@ -20,24 +22,25 @@ import understorey.pages.words.Words;
  * @param measure of the value, or of each value of a list
  * @param value   of a row; null where it has none
  * @param text    for readers where it is more than the value; null where the value says it all
+ * @param strong  which rows stand out
  */
 public record Column<R>(@Nullable String key, @Nullable String group, @Nullable String head, Measure measure,
-                        Function<R, @Nullable Object> value, @Nullable BiFunction<R, Wording, String> text) {
+                        Function<R, @Nullable Object> value, @Nullable BiFunction<R, Sentences, String> text, Predicate<R> strong) {
 
     /** A quantity for readers and programs. */
     public static <R> Column<R> of(String key, String head, Measure measure, Function<R, @Nullable Object> value) {
-        return new Column<>(key, null, head, measure, value, null);
+        return new Column<>(key, null, head, measure, value, null, row -> false);
     }
 
     /** The same, with words for readers that say more than the value. */
     public static <R> Column<R> of(String key, String head, Measure measure, Function<R, @Nullable Object> value,
-                                   BiFunction<R, Wording, String> text) {
-        return new Column<>(key, null, head, measure, value, text);
+                                   BiFunction<R, Sentences, String> text) {
+        return new Column<>(key, null, head, measure, value, text, row -> false);
     }
 
     /** A quantity for programs alone. */
     public static <R> Column<R> data(String key, Measure measure, Function<R, @Nullable Object> value) {
-        return new Column<>(key, null, null, measure, value, null);
+        return new Column<>(key, null, null, measure, value, null, row -> false);
     }
 
     /** Words, times and parts for programs alone. */
@@ -46,13 +49,18 @@ public record Column<R>(@Nullable String key, @Nullable String group, @Nullable 
     }
 
     /** Text for readers alone. */
-    public static <R> Column<R> text(String head, Measure measure, BiFunction<R, Wording, String> text) {
-        return new Column<>(null, null, head, measure, row -> null, text);
+    public static <R> Column<R> text(String head, Measure measure, BiFunction<R, Sentences, String> text) {
+        return new Column<>(null, null, head, measure, row -> null, text, row -> false);
+    }
+
+    /** The same, with the rows that stand out. */
+    public Column<R> strongIf(Predicate<R> row) {
+        return new Column<>(key, group, head, measure, value, text, row);
     }
 
     /** Columns with a head over their heads. */
     public static <R> List<Column<R>> under(String group, List<Column<R>> columns) {
-        return columns.stream().map(column -> new Column<>(column.key, group, column.head, column.measure, column.value, column.text)).toList();
+        return columns.stream().map(column -> new Column<>(column.key, group, column.head, column.measure, column.value, column.text, column.strong)).toList();
     }
 
     /** The head of a column that pages show. */
@@ -61,7 +69,7 @@ public record Column<R>(@Nullable String key, @Nullable String group, @Nullable 
     }
 
     /** The words of a row; empty where there is nothing to say. */
-    String shown(R row, Wording wording) {
+    String shown(R row, Sentences wording) {
         return text == null ? wording.of(value.apply(row), measure) : text.apply(row, wording);
     }
 
@@ -69,7 +77,7 @@ public record Column<R>(@Nullable String key, @Nullable String group, @Nullable 
     public static <R, P> List<Column<R>> part(List<Column<P>> columns, Function<R, @Nullable P> part) {
         return columns.stream().map(column -> new Column<R>(column.key, column.group, column.head, column.measure,
                 row -> ifKnown(part.apply(row), column.value), column.text == null ? null
-                        : (row, wording) -> Words.orDash(part.apply(row), of -> column.shown(of, wording)))).toList();
+                        : (row, wording) -> Words.orDash(part.apply(row), of -> column.shown(of, wording)), row -> false)).toList();
     }
 
     /** For programs, columns of lists: each value of a row is the list of the values of its parts. */

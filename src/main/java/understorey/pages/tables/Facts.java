@@ -2,6 +2,7 @@ package understorey.pages.tables;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import understorey.pages.words.Sentences;
 
 /** Named facts about one thing, or figures about it for programs: a table of one row, read from top to bottom. */
 public record Facts<R>(List<Column<R>> columns, R of) {
@@ -17,7 +18,7 @@ public record Facts<R>(List<Column<R>> columns, R of) {
     }
 
     /** For readers, without facts that have no words. */
-    public List<Row> rows(Wording wording) {
+    public List<Row> rows(Sentences wording) {
         return columns.stream().filter(column -> column.head() != null)
                 .map(column -> new Row(column.name(), column.shown(of, wording))).filter(row -> !row.text().isEmpty()).toList();
     }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.light.LightAt;
 import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
@@ -108,7 +109,7 @@ public final class LightColumns {
                         data("plant_area_index", Measure.RATIO, LightAt::plantAreaIndex)));
     }
 
-    private static String shadow(LightAt light, Wording wording) {
+    private static String shadow(LightAt light, Sentences wording) {
         Double shadow = light.shadowPerHeight();
         return wording.of(shadow == null || shadow > LONGEST_SHADOW ? null : shadow, Measure.RATIO);
     }
@@ -119,7 +120,7 @@ public final class LightColumns {
                 Dates.clock(morning.apply(sun)) + ", " + Dates.clock(evening.apply(sun)));
     }
 
-    private static String rain(Weather weather, Wording wording) {
+    private static String rain(Weather weather, Sentences wording) {
         if (weather.rainMm() == null) {
             return Words.NONE;
         }

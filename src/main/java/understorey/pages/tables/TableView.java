@@ -23,7 +23,8 @@ public record TableView(String caption, List<Head> groups, List<Head> heads, Lis
     public record Line(List<Cell> cells) {
     }
 
-    public record Cell(String text, boolean figure) {
+    /** A cell; lines of its text are apart by a line break. */
+    public record Cell(String text, boolean figure, boolean strong) {
     }
 
     static TableView of(String caption, List<Column<?>> columns, List<Line> lines) {

@@ -45,6 +45,11 @@ public final class Dates {
         return trip.hidesTheDay() ? "mid " + Words.name(date.getMonth()) : dayMonth(date);
     }
 
+    /** {@code 8 May 2026}; a dash for none. */
+    public static String dayAndYear(@Nullable LocalDate date) {
+        return date == null ? Words.NONE : dayMonth(date) + " " + date.getYear();
+    }
+
     private static String month(LocalDate date) {
         return Words.name(date.getMonth()) + " " + date.getYear();
     }

@@ -39,13 +39,13 @@ public final class Figures {
             case ALTITUDE -> decimals(value, 2);
             case BEARING, COMPASS -> belowCircle(decimals(value, 2));
             case PHASE -> belowCircle(decimals(value, 1));
-            case DEGREES, EV100, EV100_NUMBER, METRES_PER_SECOND, WIND, CELSIUS, OKTA, RAIN, GIGABYTES, DAYS, DAYS_TO_TENTH -> decimals(value, 1);
+            case DEGREES, EV100, EV100_NUMBER, METRES_PER_SECOND, WIND, CELSIUS, CELSIUS_APART, OKTA, RAIN, GIGABYTES, DAYS, DAYS_TO_TENTH -> decimals(value, 1);
             case STOPS -> decimals(value, 2);
             case SHARE -> decimals(value, 3);
             case MAGNIFICATION -> decimals(value, 4);
-            case METRES, FAR_LIMIT, WALK_METRES -> metres(value);
+            case METRES, WHOLE_METRES, PLANT_HEIGHT, FAR_LIMIT, WALK_METRES -> metres(value);
             case MILLIMETRES, SHUTTER_SECONDS -> significant(value, 4);
-            case RATIO, TIMES, F_NUMBER, MEGAPIXELS, DIOPTRES, PER_SQUARE_METRE, KILOGRAMS -> significant(value, 3);
+            case RATIO, TIMES, F_NUMBER, MEGAPIXELS, DIOPTRES, STEM_DENSITY, KILOGRAMS -> significant(value, 3);
             case ISO, KELVIN, COUNT, GRAMS, MINUTES -> decimals(value, 0);
             case WORD, DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
         };

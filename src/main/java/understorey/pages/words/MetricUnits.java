@@ -7,54 +7,47 @@ import understorey.weather.Beaufort;
 final class MetricUnits implements Units {
 
     @Override
-    public String of(double value, Measure measure) {
+    public String figure(double value, Measure measure) {
         return switch (measure) {
-            case MILLIMETRES -> Words.millimetres(value);
-            case METRES -> Words.metres(value);
-            case FAR_LIMIT -> Words.farLimit(value);
+            case METRES -> metres(value);
+            case WHOLE_METRES -> Words.number(value, 0) + " m";
             case WALK_METRES -> walk(value);
-            case F_NUMBER -> Words.fNumber(value);
-            case SHUTTER_SECONDS -> Words.shutter(value);
-            case ISO -> "ISO " + Words.number(value, 0);
-            case STOPS -> Words.stops(value);
-            case MEGAPIXELS -> Words.tenths(value) + " Mpx";
-            case DIOPTRES -> Words.number(value, 1) + " dpt";
-            case TIMES -> (value < 1.1 ? Words.number(value, 2) : Words.tenths(value)) + "×";
-            case RATIO -> Words.tenths(value);
-            case MAGNIFICATION -> Words.number(value, 2) + "×";
-            case SHARE -> Words.percent(value);
-            case EV100 -> "EV " + Words.number(value, 1);
-            case EV100_NUMBER -> Words.ev(value);
-            case DEGREES, ALTITUDE, PHASE -> Words.degrees(value);
-            case BEARING -> Words.bearing(value);
-            case COMPASS -> Words.compass(value);
-            case KELVIN -> Words.number(value, 0) + " K";
-            case METRES_PER_SECOND -> Words.number(value, 1) + " m/s";
+            case METRES_PER_SECOND, CELSIUS, CELSIUS_APART -> Words.number(value, 1) + " " + unit(measure);
             case WIND -> wind(value);
-            case CELSIUS -> Words.number(value, 1) + " °C";
-            case OKTA -> Words.plain(Words.number(value, 1)) + " okta";
-            case RAIN -> Words.number(value, 1) + " mm";
-            case COUNT -> Words.number(value, 0);
-            case PER_SQUARE_METRE -> value < 0.05 ? "under 0.1" : value == Math.rint(value) ? Words.number(value, 0) : Words.tenths(value);
-            case GRAMS -> Words.weight(value);
+            case GRAMS -> value < 995 ? Words.number(value, 0) + " g" : Words.number(value / 1000, 1) + " kg";
             case KILOGRAMS -> Words.number(value, 1) + " kg";
-            case GIGABYTES -> Words.number(value, 1) + " GB";
-            case MINUTES -> minutes(Math.round(value));
-            case DAYS -> days(value);
-            case DAYS_TO_TENTH -> Words.number(value, 1) + " days";
-            case WORD, DAY_OF_YEAR -> throw new IllegalArgumentException(measure + " is not a number");
+            default -> plain(value, measure) + " " + unit(measure);
         };
     }
 
-    /** From an hour on in hours and what is left. */
-    private static String minutes(long minutes) {
-        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
+    @Override
+    public String unit(Measure measure) {
+        return switch (measure) {
+            case METRES_PER_SECOND -> "m/s";
+            case CELSIUS, CELSIUS_APART -> "°C";
+            case RAIN -> "mm";
+            case PLANT_HEIGHT -> "cm";
+            case STEM_DENSITY -> "stems per m²";
+            default -> throw new IllegalArgumentException(measure + " has more than one unit");
+        };
     }
 
-    /** Whole days: {@code 1 day}, {@code 12 days}. */
-    private static String days(double days) {
-        String whole = Words.number(days, 0);
-        return whole + (whole.equals("1") ? " day" : " days");
+    @Override
+    public String plain(double value, Measure measure) {
+        return switch (measure) {
+            case RAIN -> Words.number(value, 1);
+            case PLANT_HEIGHT -> Words.number(value * 100, 0);
+            case STEM_DENSITY -> value < 0.05 ? "under 0.1" : value == Math.rint(value) ? Words.number(value, 0) : Words.tenths(value);
+            default -> Words.tenths(value);
+        };
+    }
+
+    /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */
+    private static String metres(double m) {
+        if (Math.abs(m) < 0.0995) {
+            return Words.millimetres(m * 1000);
+        }
+        return Math.abs(m) < 0.995 ? Words.number(m * 100, 0) + " cm" : Words.tenths(m) + " m";
     }
 
     /** To ten metres, short ways to one, long ones to a hundred. */

@@ -14,9 +14,10 @@ import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
 import understorey.scene.Fact;
+import understorey.sky.Interval;
 
 /**
- * The words for advice and for what drawings say. Three files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
+ * The words for advice, for what drawings say and for figures in the units of the reader. Three files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
  * replaced by the component of that name, worded.
  */
 public final class Sentences {
@@ -69,19 +70,21 @@ public final class Sentences {
     private static final Pattern WITHIN = Pattern.compile("(?<=.)(?=[A-Z])");
 
     private final Map<String, Line> lines;
+    private final Units units;
 
-    private Sentences(Map<String, Line> lines) {
+    private Sentences(Map<String, Line> lines, Units units) {
         this.lines = lines;
+        this.units = units;
     }
 
     /** Those of the templates, whose texts are found by the names of their files. */
-    public static Sentences of(UnaryOperator<String> templates) {
-        return read(FILES.stream().map(templates).toList());
+    public static Sentences of(UnaryOperator<String> templates, Units units) {
+        return read(FILES.stream().map(templates).toList(), units);
     }
 
     /** Those that the program comes with, without the template library, which would take a tenth of a second to load. */
     public static Sentences builtIn() {
-        return of(BuiltInTemplates::text);
+        return of(BuiltInTemplates::text, Units.METRIC);
     }
 
     /** The sentences of a text, in order; of an empty one itself. */
@@ -89,17 +92,12 @@ public final class Sentences {
         return List.of(BETWEEN.split(text));
     }
 
-    /** No sentences, for pages without advice. */
-    public static Sentences none() {
-        return new Sentences(Map.of());
-    }
-
     /**
      * Reads lines of {@code kind = sentence}; empty lines and lines that begin with {@code #} say nothing.
      *
      * @param texts one a file, of the pictures, of the day and of the drawings; the latter may be left out
      */
-    static Sentences read(List<String> texts) {
+    static Sentences read(List<String> texts, Units units) {
         Map<String, Line> lines = new LinkedHashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             int number = 0;
@@ -111,7 +109,7 @@ public final class Sentences {
                 }
             }
         }
-        return new Sentences(lines);
+        return new Sentences(lines, units);
     }
 
     /** The name of a fact without figures: {@code LOW_SUN} is {@code low-sun}. */
@@ -150,6 +148,17 @@ public final class Sentences {
         return worded(fact);
     }
 
+    /** A figure, a time or a name: a dash for none, a sentence for advice. */
+    public String of(@Nullable Object value, Measure measure) {
+        return value == null ? Words.NONE : value instanceof Advice advice ? of(advice)
+                : value instanceof Interval span ? Dates.span(span) : units.of(value, measure);
+    }
+
+    /** The units that these sentences are in. */
+    public Units units() {
+        return units;
+    }
+
     /** One pass over the line: a name of the author's that holds braces is shown as it is. */
     private String worded(Object told) {
         Shape shape = told instanceof Enum<?> word ? new Shape(key(word), Map.of()) : SHAPES.get(told.getClass());
@@ -172,7 +181,7 @@ public final class Sentences {
                 }
                 Object value = part.of(told);
                 sentence.append(text, done, open).append(value instanceof Advice || value instanceof Fact ? worded(value)
-                        : Units.METRIC.of(value, part.measure()));
+                        : units.of(value, part.measure()));
                 done = close + 1;
             }
             open = text.indexOf('{', open + 1);

@@ -17,8 +17,6 @@ import understorey.plan.Site;
 public final class Words {
 
     public static final String NONE = "—";
-    /** A point farther away than this is as sharp as the horizon. */
-    private static final double FAR_M = 1000;
 
     private Words() {
     }
@@ -67,24 +65,9 @@ public final class Words {
         return capital(word(constant));
     }
 
+    /** Focal lengths and filter threads, which every photographer has in millimetres. */
     public static String millimetres(double mm) {
         return tenths(mm) + " mm";
-    }
-
-    /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */
-    public static String metres(double m) {
-        if (Double.isInfinite(m)) {
-            return "the horizon";
-        }
-        if (Math.abs(m) < 0.0995) {
-            return millimetres(m * 1000);
-        }
-        return Math.abs(m) < 0.995 ? number(m * 100, 0) + " cm" : tenths(m) + " m";
-    }
-
-    /** The far limit of what is sharp. */
-    public static String farLimit(double m) {
-        return metres(m > FAR_M ? Double.POSITIVE_INFINITY : m);
     }
 
     /** As cameras mark it: one decimal below 10 where there is one. */
@@ -117,6 +100,17 @@ public final class Words {
                 + (one ? " stop" : " stops");
     }
 
+    /** From an hour on in hours and what is left. */
+    public static String minutes(long minutes) {
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes(minutes % 60));
+    }
+
+    /** Whole days: {@code 1 day}, {@code 12 days}. */
+    public static String days(double days) {
+        String whole = number(days, 0);
+        return whole + (whole.equals("1") ? " day" : " days");
+    }
+
     /** A share of a width or a height as style sheets write it: {@code 12.50%}. */
     public static String width(double share) {
         return number(share * 100, 2) + "%";
@@ -129,10 +123,6 @@ public final class Words {
     /** As {@link #percent}, for a narrow cell. */
     public static String percentInCell(double share) {
         return percent(share).replace("under ", "<");
-    }
-
-    public static String weight(double grams) {
-        return grams < 995 ? number(grams, 0) + " g" : number(grams / 1000, 1) + " kg";
     }
 
     /** A dash where there is no such light. */

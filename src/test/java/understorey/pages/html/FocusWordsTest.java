@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Glass;
 import understorey.Places;
 import understorey.Samples;
+import understorey.advice.Measure;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Metering;
@@ -33,13 +34,13 @@ import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Glyphs;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Words;
 import understorey.plan.Bag;
 import understorey.plan.Lens;
 import understorey.plan.Trip;
 
 class FocusWordsTest {
 
+    private static final Sentences SENTENCES = Sentences.builtIn();
     private static final Bag MACRO_BAG = with(bag(fullFrame(24), MACRO), LEGS);
     private static final Samples.Picture DEEP = picture("Deep").wide(0.072).deep(0.02);
 
@@ -55,10 +56,10 @@ class FocusWordsTest {
     void tellsFramesAndStepOfACloseUp() {
         LensFit fit = fit(DEEP, MACRO_BAG);
         Settings settings = in(fit, 0.04);
-        assertTrue(FocusWords.stack(fit, settings).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"), FocusWords.stack(fit, settings));
-        assertEquals("20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings));
+        assertTrue(FocusWords.stack(fit, settings, SENTENCES).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"), FocusWords.stack(fit, settings, SENTENCES));
+        assertEquals("20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings, SENTENCES));
         LensFit lifeSize = fit(picture("Deep").wide(0.036).deep(0.01), MACRO_BAG);
-        assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.04)).contains(" frames on a rail, "));
+        assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.04), SENTENCES).contains(" frames on a rail, "));
     }
 
     /** In a gust there is one frame, and what is told sharp is what that one holds. */
@@ -66,10 +67,10 @@ class FocusWordsTest {
     void tellsOfOneFrameWhatOneFrameHolds() {
         LensFit fit = fit(DEEP, MACRO_BAG);
         Settings gusty = in(fit, 1.0);
-        assertNull(FocusWords.stack(fit, gusty));
+        assertNull(FocusWords.stack(fit, gusty, SENTENCES));
         double heldM = fit.depthOfField(gusty.fNumber(), fit.focusM() * 1000).depthMm() / 1000;
         assertTrue(heldM < 0.01);
-        assertEquals(Words.metres(heldM), FocusWords.sharp(fit, gusty));
+        assertEquals(SENTENCES.of(heldM, Measure.METRES), FocusWords.sharp(fit, gusty, SENTENCES));
     }
 
     /** A lens marks its distances from the sensor. */
@@ -77,10 +78,10 @@ class FocusWordsTest {
     void tellsFromWhereToWhereTheFocusOfAViewGoes() {
         LensFit fit = fit(picture("View").equivalent(135).sharp(10, 60), with(bag(fullFrame(24), Samples.prime(135)), LEGS));
         Settings settings = in(fit, 0.1);
-        assertEquals(settings.stackFrames() + " frames, focus " + Words.metres(fit.fromSensorM(settings.stack().firstM())) + " to "
-                + Words.metres(fit.fromSensorM(settings.stack().lastM())), FocusWords.stack(fit, settings));
+        assertEquals(settings.stackFrames() + " frames, focus " + SENTENCES.of(fit.fromSensorM(settings.stack().firstM()), Measure.METRES) + " to "
+                + SENTENCES.of(fit.fromSensorM(settings.stack().lastM()), Measure.METRES), FocusWords.stack(fit, settings, SENTENCES));
         assertTrue(fit.fromSensorM(settings.stack().firstM()) > settings.stack().firstM() + 0.1);
-        assertTrue(FocusWords.sharp(fit, settings).endsWith(" in " + settings.stackFrames() + " frames"));
+        assertTrue(FocusWords.sharp(fit, settings, SENTENCES).endsWith(" in " + settings.stackFrames() + " frames"));
     }
 
     @Test

@@ -28,10 +28,8 @@ import understorey.pages.svg.Glyphs;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.SettingsColumns;
 import understorey.pages.tables.Tables;
-import understorey.pages.tables.Wording;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
-import understorey.pages.words.Units;
 import understorey.pages.words.Words;
 import understorey.plan.Trip;
 
@@ -45,7 +43,7 @@ class OtherLightTest {
             for (TimedShot shot : brief.timed()) {
                 List<TimedShot.Other> others = new ArrayList<>(shot.otherSkies());
                 others.addAll(shot.otherHours());
-                List<Map<String, String>> told = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", new Wording(Units.METRIC)));
+                List<Map<String, String>> told = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", Sentences.builtIn()));
                 for (int i = 0; i < told.size(); i++) {
                     Settings settings = others.get(i).settings();
                     String problem = SettingsWords.problem(settings);
@@ -76,7 +74,7 @@ class OtherLightTest {
         int together = 0;
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
-                List<Map<String, String>> table = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", new Wording(Units.METRIC)));
+                List<Map<String, String>> table = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", Sentences.builtIn()));
                 for (int i = 0; i < shot.otherSkies().size(); i++) {
                     String light = table.get(i).get("Light");
                     boolean shade = light.equals("clear, in the shade");

@@ -16,6 +16,7 @@ import understorey.brief.Brief;
 import understorey.pages.Briefs;
 import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
+import understorey.pages.tables.TableView;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
@@ -50,14 +51,13 @@ class SheetPageTest {
         int same = 0;
         int differ = 0;
         for (Brief brief : Briefs.all()) {
-            SheetDays days = sheet(brief).days();
-            for (SheetDays.Line row : days == null ? List.<SheetDays.Line>of() : days.rows()) {
-                Interval planned = brief.order().timeOf(brief.timed().get(row.number() - 1).intent().shot().name());
-                assertEquals(days.days().size(), row.starts().size());
-                for (SheetDays.Cell start : row.starts()) {
-                    assertEquals(!start.at().equals(planned == null ? "—" : Dates.clock(planned.from())), start.differs());
-                    same += start.differs() ? 0 : 1;
-                    differ += start.differs() ? 1 : 0;
+            for (TableView.Line row : sheet(brief).days().lines()) {
+                int number = Integer.parseInt(row.cells().get(0).text());
+                Interval planned = brief.order().timeOf(brief.timed().get(number - 1).intent().shot().name());
+                for (TableView.Cell start : row.cells().subList(1, row.cells().size())) {
+                    assertEquals(!start.text().equals(planned == null ? "—" : Dates.clock(planned.from())), start.strong());
+                    same += start.strong() ? 0 : 1;
+                    differ += start.strong() ? 1 : 0;
                 }
             }
         }

@@ -15,24 +15,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
+import understorey.kit.CameraFigures;
 import understorey.pages.Briefs;
 import understorey.pages.html.PlaceView;
+import understorey.pages.html.PlanView;
+import understorey.pages.html.SheetPage;
 import understorey.pages.json.Json;
 import understorey.pages.markdown.Prose;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
-import understorey.pages.words.Units;
 import understorey.plan.Share;
 
 /** Head and cell of a column come from one declaration, whichever dress it wears. */
 class DeclaredTablesTest {
 
-    private static final Wording WORDING = new Wording(Units.METRIC, Sentences.builtIn());
+    private static final Sentences WORDING = Sentences.builtIn();
     private static final Pattern HEAD = Pattern.compile("<th[^>]* scope=\"col\"");
     private static final Pattern CELL = Pattern.compile("<t[hd]");
     private static final Pattern BAR = Pattern.compile("(?<!\\\\)\\|");
@@ -102,6 +105,27 @@ class DeclaredTablesTest {
     }
 
     @Test
+    void templatesHaveNoTableButTheMacros() throws IOException {
+        List<String> tables = new ArrayList<>();
+        try (Stream<Path> files = Files.list(Path.of("templates"))) {
+            for (Path file : files.filter(file -> !file.toString().endsWith(".css")).sorted().toList()) {
+                Files.readAllLines(file).stream().filter(line -> line.contains("<table") || line.startsWith("|"))
+                        .forEach(line -> tables.add(file.getFileName() + " " + line.strip()));
+            }
+        }
+        assertEquals(List.of("html.ftlh", "markdown.ftl", "markdown.ftl", "markdown.ftl"), tables.stream().map(line -> line.split(" ")[0]).toList(), tables.toString());
+    }
+
+    @Test
+    void rowsThatStandOutAreBoldInBothDresses() throws IOException {
+        List<Column<String>> columns = List.of(Column.of("name", "Name", Measure.WORD, name -> name),
+                Column.<String>text("Chance", Measure.WORD, (name, wording) -> "88 %\nbest").strongIf("b"::equals));
+        TableView table = new Table<>(columns, List.of("a", "b")).view("", WORDING);
+        assertTrue(templates().fill("table.ftlh", new Shown(table)).contains("<td class=\"t\">88 %<br>best</td></tr>\n<tr><th scope=\"row\">b</th><td class=\"t\"><b>88 %<br>best</b></td>"));
+        assertTrue(templates().fill("markdown-table.ftl", new Shown(table)).contains("| a | 88 % best |\n| b | **88 % best** |"));
+    }
+
+    @Test
     void aColumnWithoutWordsInAnyRowIsNotShown() {
         List<Column<String>> columns = List.of(Column.of("name", "Name", Measure.WORD, name -> name),
                 Column.text("Remark", Measure.WORD, (name, wording) -> name.equals("b") ? "late" : ""));
@@ -127,6 +151,10 @@ class DeclaredTablesTest {
         tables.put("steps", new Table<>(VisitColumns.steps(brief), brief.order().legs()));
         tables.put("take", new Table<>(VisitColumns.take(brief), brief.packing().take()));
         tables.put("leave", new Table<>(VisitColumns.LEAVE, brief.packing().leave()));
+        tables.put("calendar", SeasonColumns.calendar(brief.season().ranking() == null ? List.of() : brief.season().ranking().days()));
+        tables.put("records", new Table<>(SeasonColumns.RECORDS, SeasonColumns.Year.of(brief.trip().site())));
+        tables.put("cameras", new Table<>(BagColumns.CAMERAS, CameraFigures.of(brief.trip().gear())));
+        tables.put("others", new Table<>(BagColumns.OTHERS, BagColumns.Other.of(brief.trip().gear())));
         tables.put("days", new Table<>(SeasonColumns.DAYS, brief.season().ranking() == null ? List.of() : brief.season().ranking().days()));
         for (TimedShot shot : brief.timed()) {
             tables.put("other light " + shot.number(), SettingsColumns.ifTheLightDiffers(shot));
@@ -140,9 +168,11 @@ class DeclaredTablesTest {
         List<TableView> views = new ArrayList<>();
         tables(brief).entrySet().stream().filter(entry -> entry.getValue().columns().stream().anyMatch(column -> column.head() != null))
                 .forEach(entry -> views.add(entry.getValue().view(entry.getKey(), WORDING)));
-        PlaceView place = PlaceView.of(brief.trip().site(), Share.Precision.EXACT, false, new Prose());
+        PlaceView place = PlaceView.of(brief.trip().site(), Share.Precision.EXACT, false, new Prose(), Sentences.builtIn());
         views.add(place.spots());
         views.add(place.walks());
+        views.add(SheetPage.of(brief, PlanView.of(brief, Templates.html(""), WORDING, new Prose(), new PlanView.Around(null, null, null)),
+                Templates.html(""), WORDING, new Prose()).days());
         return views;
     }
 

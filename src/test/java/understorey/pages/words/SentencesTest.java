@@ -29,7 +29,7 @@ class SentencesTest {
 
     @Test
     void noReasonOfAnyBriefShowsABraceOrBeginsSmall() {
-        Sentences sentences = Sentences.read(texts);
+        Sentences sentences = Sentences.read(texts, Units.METRIC);
         Set<Class<?>> seen = new HashSet<>();
         for (Brief brief : Briefs.all()) {
             for (Advice reason : reasons(brief)) {
@@ -56,12 +56,12 @@ class SentencesTest {
     void tellsOneReasonWithinAnother() {
         Advice reason = new TripAdvice.ShotCompromise("The floor", new HelpAdvice.NoCamera());
         assertEquals("“The floor” is a compromise: no body in the bag has a lens that fits.",
-                Sentences.read(texts).of(reason));
+                Sentences.read(texts, Units.METRIC).of(reason));
     }
 
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
-        Sentences sentences = Sentences.read(texts);
+        Sentences sentences = Sentences.read(texts, Units.METRIC);
         assertEquals("No support in the bag suits this picture: hand-held.",
                 sentences.of(new SupportAdvice.NoSupport()));
         assertEquals("f/8 gives the depth of field this picture needs.", sentences.of(new ApertureAdvice.ApertureForDepth(8)));
@@ -69,14 +69,14 @@ class SentencesTest {
 
     @Test
     void showsANameWithBracesOrDollarsAsItIs() {
-        String sentence = Sentences.read(List.of("shot-compromise = “{shot}”: {why}\nno-camera = none."))
+        String sentence = Sentences.read(List.of("shot-compromise = “{shot}”: {why}\nno-camera = none."), Units.METRIC)
                 .of(new TripAdvice.ShotCompromise("{why} $1 \\ b", new HelpAdvice.NoCamera()));
         assertEquals("“{why} $1 \\ b”: none.", sentence);
     }
 
     @Test
     void pointsAtTheLineThatAsksForAnUnknownFigure() {
-        Sentences sentences = Sentences.read(List.of("", "# own words\n\nno-camera = no {lens} at all."));
+        Sentences sentences = Sentences.read(List.of("", "# own words\n\nno-camera = no {lens} at all."), Units.METRIC);
         TemplateFault fault = assertThrows(TemplateFault.class, () -> sentences.of(new HelpAdvice.NoCamera()));
         assertEquals("templates/sentences-day.txt:3:1: error: 'no-camera' has no figure {lens}", fault.plain());
         TemplateFault missing = assertThrows(TemplateFault.class, () -> sentences.of(new SupportAdvice.NoSupport()));

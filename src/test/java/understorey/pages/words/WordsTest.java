@@ -90,20 +90,20 @@ class WordsTest {
 
     @Test
     void givesDistancesTheUnitThatFits() {
-        assertEquals("4.6 mm", spaced(Words.metres(0.0046)));
-        assertEquals("46 mm", spaced(Words.metres(0.046)));
-        assertEquals("10 mm", spaced(Words.metres(0.00996)));
-        assertEquals("99 mm", spaced(Words.metres(0.0994)));
-        assertEquals("10 cm", spaced(Words.metres(0.0995)));
-        assertEquals("46 cm", spaced(Words.metres(0.46)));
-        assertEquals("99 cm", spaced(Words.metres(0.9949)));
-        assertEquals("1.0 m", spaced(Words.metres(0.995)));
-        assertEquals("9.9 m", spaced(Words.metres(9.94)));
-        assertEquals("10 m", spaced(Words.metres(9.95)));
-        assertEquals("40 m", spaced(Words.metres(40.4)));
-        assertEquals("−50 cm", spaced(Words.metres(-0.5)));
-        assertEquals("−2.0 m", spaced(Words.metres(-2)));
-        assertEquals("the horizon", Words.metres(Double.POSITIVE_INFINITY));
+        assertEquals("4.6 mm", spaced(Units.METRIC.of(0.0046, Measure.METRES)));
+        assertEquals("46 mm", spaced(Units.METRIC.of(0.046, Measure.METRES)));
+        assertEquals("10 mm", spaced(Units.METRIC.of(0.00996, Measure.METRES)));
+        assertEquals("99 mm", spaced(Units.METRIC.of(0.0994, Measure.METRES)));
+        assertEquals("10 cm", spaced(Units.METRIC.of(0.0995, Measure.METRES)));
+        assertEquals("46 cm", spaced(Units.METRIC.of(0.46, Measure.METRES)));
+        assertEquals("99 cm", spaced(Units.METRIC.of(0.9949, Measure.METRES)));
+        assertEquals("1.0 m", spaced(Units.METRIC.of(0.995, Measure.METRES)));
+        assertEquals("9.9 m", spaced(Units.METRIC.of(9.94, Measure.METRES)));
+        assertEquals("10 m", spaced(Units.METRIC.of(9.95, Measure.METRES)));
+        assertEquals("40 m", spaced(Units.METRIC.of(40.4, Measure.METRES)));
+        assertEquals("−50 cm", spaced(Units.METRIC.of(-0.5, Measure.METRES)));
+        assertEquals("−2.0 m", spaced(Units.METRIC.of(-2, Measure.METRES)));
+        assertEquals("the horizon", Units.METRIC.of(Double.POSITIVE_INFINITY, Measure.METRES));
     }
 
     @Property
@@ -140,10 +140,10 @@ class WordsTest {
 
     @Test
     void weighsInGramsUpToAKilogram() {
-        assertEquals("25 g", spaced(Words.weight(25)));
-        assertEquals("994 g", spaced(Words.weight(994)));
-        assertEquals("1.0 kg", spaced(Words.weight(995)));
-        assertEquals("1.4 kg", spaced(Words.weight(1350)));
+        assertEquals("25 g", spaced(Units.METRIC.of(25, Measure.GRAMS)));
+        assertEquals("994 g", spaced(Units.METRIC.of(994, Measure.GRAMS)));
+        assertEquals("1.0 kg", spaced(Units.METRIC.of(995, Measure.GRAMS)));
+        assertEquals("1.4 kg", spaced(Units.METRIC.of(1350, Measure.GRAMS)));
     }
 
     @Test
