@@ -7,7 +7,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A tree of maps, lists, numbers, truths and texts as it is written: two spaces, line feeds. What fits on a line is on one, and so is every
+ * A tree of maps, lists, numbers, truths and texts as it is written: one space a level, line feeds, and no space between the items of a list. What fits on a line is on one, and so is every
  * list of figures, times and words, because a change in a column is then a change of one line.
  */
 final class JsonText {
@@ -39,7 +39,7 @@ final class JsonText {
                     newLine(separator, depth + 1);
                     String key = quoted(member.getKey()) + ": ";
                     text.append(key);
-                    write(member.getValue(), depth + 1, 2 * depth + 2 + key.length());
+                    write(member.getValue(), depth + 1, depth + 1 + key.length());
                     separator = ",";
                 }
                 newLine("", depth);
@@ -59,11 +59,11 @@ final class JsonText {
         for (Object item : list) {
             boolean brief = !needsLines(item);
             if (together && brief) {
-                text.append(", ");
+                text.append(",");
             } else {
                 newLine(separator, depth + 1);
             }
-            write(item, depth + 1, 2 * depth + 2);
+            write(item, depth + 1, depth + 1);
             together = brief;
             separator = ",";
         }
@@ -72,7 +72,7 @@ final class JsonText {
     }
 
     private void newLine(String before, int depth) {
-        text.append(before).append('\n').append("  ".repeat(depth));
+        text.append(before).append('\n').append(" ".repeat(depth));
     }
 
     /** False as soon as the text is longer than that. */
@@ -94,7 +94,7 @@ final class JsonText {
                 if (!onOneLine(item, end)) {
                     return false;
                 }
-                separator = ", ";
+                separator = ",";
             }
             text.append(list.isEmpty() ? "[]" : "]");
         } else if (tree instanceof BigDecimal number) {

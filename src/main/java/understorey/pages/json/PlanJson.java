@@ -142,6 +142,7 @@ public final class PlanJson {
         return Column.all(List.of(
                 data("spots", Place::spots),
                 data("tree_top_deg", Measure.DEGREES, place -> place.stand().canopy().treeTopDeg()),
+                data("plant_area_index", Measure.RATIO, place -> place.stand().canopy().plantAreaIndex()),
                 data("sunlit", Place::sunlit),
                 data("over_trees", place -> place.overTrees() == null ? List.of() : place.overTrees()),
                 data("mist", place -> place.mist().likelihood()),

@@ -105,8 +105,7 @@ public final class LightColumns {
                 FLOOR,
                 List.of(Column.of("colour_temperature_k", "K", Measure.KELVIN, LightAt::colourTemperatureK, (light, wording) ->
                                 light.sun().altitudeDeg() > LOWEST_COLOUR_DEG ? wording.of(light.colourTemperatureK(), Measure.COUNT) : Words.NONE),
-                        data("moon_ev100", Measure.EV100, LightAt::moonEv),
-                        data("plant_area_index", Measure.RATIO, LightAt::plantAreaIndex)));
+                        data("moon_ev100", Measure.EV100, LightAt::moonEv)));
     }
 
     private static String shadow(LightAt light, Sentences wording) {

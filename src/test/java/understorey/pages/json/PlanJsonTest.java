@@ -45,6 +45,7 @@ class PlanJsonTest {
         at(brief.day().sun().civilDusk(), json.at("/sun/civil_dusk"));
         at(brief.day().sun().lowSunEvening().to(), json.at("/sun/low_sun_evening/to"));
         at(brief.day().places().get(0).sunlit().get(0).from(), json.at("/places/sunlit/0/0/from"));
+        near(brief.day().places().get(0).light().get(0).plantAreaIndex(), json.at("/places/plant_area_index/0"), 0.005);
         at(brief.order().leaveLastSpotBy(), json.at("/trip/leave_last_spot_by"));
         JsonNode rows = Tables.rows(json.get("light"));
         assertEquals(brief.day().light().size(), rows.size());
@@ -188,7 +189,7 @@ class PlanJsonTest {
     }
 
     @Test
-    void writesTwoSpacesLineFeedsAndTheSameBytesAnywhere() {
+    void writesOneSpaceALevelLineFeedsAndTheSameBytesAnywhere() {
         Trip trip = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
         String here = PlanJson.of(Trips.brief(trip), Sentences.builtIn()::of);
         Locale locale = Locale.getDefault();
@@ -201,7 +202,7 @@ class PlanJsonTest {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
         }
-        assertTrue(here.startsWith("{\n  \"$schema\": \"../plan.schema.json\",\n  \"format\": \"understorey-plan/2\",\n  \"trip\": {\n    \"title\": "));
+        assertTrue(here.startsWith("{\n \"$schema\": \"../plan.schema.json\",\n \"format\": \"understorey-plan/2\",\n \"trip\": {\n  \"title\": "));
         assertTrue(here.endsWith("\n}\n"));
         assertFalse(here.contains("\r"));
         assertTrue(here.contains("über Moos: 木漏れ日 🌿"));

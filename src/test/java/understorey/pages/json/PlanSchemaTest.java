@@ -26,7 +26,7 @@ import understorey.pages.words.Sentences;
 class PlanSchemaTest {
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final int LARGEST = 100_000;
+    private static final int LARGEST = 90_000;
 
     @Test
     void holdsForEveryPlanOfTheDemoAndForEveryKindOfTrip() throws IOException {
