@@ -85,6 +85,16 @@ class PaperIT {
         for (Paper paper : Paper.values()) {
             assertEquals(sides, sides(paper), paper.name());
         }
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+        double narrowest = ((Number) page.evaluate("() => Math.min(...[...document.querySelectorAll('.frame svg.sketch')].map(s => s.getBoundingClientRect().width))")).doubleValue();
+        assertTrue(narrowest / PX_PER_MM > 39, narrowest / PX_PER_MM + " mm");
+        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(null));
+        for (String shot : sheet.split("<li>\n<p class=\"when\">")) {
+            if (shot.contains("class=\"when\"") || shot.contains("<h3>")) {
+                boolean whole = shot.contains("Keep the fallen ash out of the frame.") && shot.contains("go tighter.");
+                assertEquals(!whole, shot.contains("More in the plan."), shot);
+            }
+        }
     }
 
     /** The sheet of a full trip with so many pictures, each with notes, a composition and another plan. */

@@ -18,16 +18,15 @@ final class SheetDays {
     private SheetDays() {
     }
 
-    /** A picture a row, a day a column; without lines if no other day has other starts. */
+    /** A day a row, a picture a column; without lines if no other day has other starts. */
     static TableView of(List<OrderView.Other> all, List<OrderView.Start> planned, Sentences sentences) {
         List<OrderView.Other> others = all.stream().filter(other -> !other.order().equals(planned)).toList();
-        List<Column<Integer>> columns = new ArrayList<>();
-        columns.add(Column.text("Picture", Measure.WORD, (number, wording) -> String.valueOf(number)));
-        others.forEach(other -> columns.add(Column.<Integer>text(Words.capital(other.day()), Measure.WORD, (number, wording) -> at(other.order(), number))
-                .strongIf(number -> !at(other.order(), number).equals(at(planned, number)))));
-        List<Integer> numbers = Stream.concat(planned.stream(), others.stream().flatMap(other -> other.order().stream()))
-                .map(OrderView.Start::number).distinct().toList();
-        return new Table<>(columns, others.isEmpty() ? List.of() : numbers).view(CAPTION, sentences);
+        List<Column<OrderView.Other>> columns = new ArrayList<>();
+        columns.add(Column.text("If the day is", Measure.WORD, (other, wording) -> other.day()));
+        Stream.concat(planned.stream(), others.stream().flatMap(other -> other.order().stream())).map(OrderView.Start::number).distinct()
+                .forEach(number -> columns.add(Column.<OrderView.Other>text(String.valueOf(number), Measure.WORD, (other, wording) -> at(other.order(), number))
+                        .strongIf(other -> !at(other.order(), number).equals(at(planned, number)))));
+        return new Table<>(columns, others).view(CAPTION, sentences);
     }
 
     private static String at(List<OrderView.Start> order, int number) {

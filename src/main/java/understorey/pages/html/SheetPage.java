@@ -6,7 +6,6 @@ import freemarker.core.TemplateHTMLOutputModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import understorey.advice.Advice;
 import understorey.advice.LeftOutAdvice;
 import understorey.advice.TripAdvice;
@@ -48,17 +47,16 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
 
     /** As large as fits with all of the author's words, else with as many as there is room for. */
     private SheetPage filled(Prose prose) {
-        List<String> sentences = Stream.concat(leftOut.stream(), cautions.stream()).toList();
         for (SheetRoom.Size size : SheetRoom.Size.values()) {
-            SheetRoom room = SheetRoom.of(size, shots.size(), plan.title(), plan.date() + ", " + plan.place().name(), rail, plan.kit().take(), days.lines().size(), sentences);
+            SheetRoom room = SheetRoom.of(size, this);
             List<SheetText> texts = shots.stream().map(shot -> shot.text(room, prose)).toList();
             boolean fits = SheetText.fill(texts, room.shotsMm());
-            if (size == SheetRoom.Size.SMALL || fits && (size == SheetRoom.Size.MIDDLE || texts.stream().allMatch(SheetText::whole))) {
+            if (size == SheetRoom.Size.DENSE || fits && texts.stream().allMatch(SheetText::whole)) {
                 List<SheetShot> worded = IntStream.range(0, shots.size()).mapToObj(i -> shots.get(i).with(texts.get(i))).toList();
                 return new SheetPage(css, Words.word(size), plan, rail, shared, worded, leftOut, days, leaveBy, home, cautions);
             }
         }
-        throw new IllegalStateException("the small size is for any number of pictures");
+        throw new IllegalStateException("the dense size is for any number of pictures");
     }
 
     private static OrderView.Start start(Leg leg, Brief brief) {

@@ -1,6 +1,6 @@
 package understorey.pages.html;
 
-import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The room for pictures on the field sheet, so that six fit on one side of US Letter, the shorter of the two papers.
@@ -10,13 +10,13 @@ import java.util.List;
  */
 record SheetRoom(Size size, double shotsMm) {
 
-    /** How large pictures are printed. */
+    /** How large pictures are printed; sketches are 40 mm wide or more. */
     enum Size {
         /** Larger type and sketches. */
         LARGE(1.12, 38.5, 52, 14),
         MIDDLE(1, 28.9, 68, 14),
-        /** Smaller sketches, where there is no room for others. */
-        SMALL(1, 25.2, 68, 17);
+        /** The name beside the settings where it fits there. */
+        DENSE(1, 27.9, 71, 16);
 
         private final double type;
         private final double leastMm;
@@ -44,29 +44,37 @@ record SheetRoom(Size size, double shotsMm) {
     private static final int SHOTS_A_SIDE = 6;
     /** Title, hours and blocks of the rail, the line above the pictures, and the rules between. */
     private static final double TOP_MM = 25;
-    /** Home with three lines for notes. */
-    private static final double HOME_MM = 41;
-    private static final double HEADING_MM = 5;
+    /** The line of when to be home, and the rules around it. */
+    private static final double HOME_MM = 9;
+    /** Three lines for notes. */
+    private static final double NOTES_MM = 17;
     private static final double ROW_MM = 4.7;
     private static final double LINE_MM = 4.1;
     private static final int PAGE_LETTERS = 114;
-    /** A name that is longer takes two lines in the list of the bag. */
-    private static final int BAG_LETTERS = 14;
+    /** Of the bag's heading, and of the box and the space of each thing in it. */
+    private static final int BAG_LETTERS = 16;
+    private static final int BOX_LETTERS = 5;
     /** Name, settings and rule of a picture. */
     private static final double HEAD_MM = 13.2;
+    /** Its name in a line of its own. */
+    private static final double NAME_MM = 4.9;
+    /** Letters of settings and name that share a line: those of the settings are a sixth wider. */
+    private static final int HEAD_LETTERS = 52;
     /** Time and rule of a picture. */
     private static final double TIME_MM = 7.4;
     /** Letters of title, day and place that fit on one line: those of the title are twice as wide. */
     private static final int TITLE_LETTERS = 104;
 
     /** The room beside all else that the sheet says. */
-    static SheetRoom of(Size size, int shots, String title, String dayAndPlace, SheetRail rail, List<String> bag, int dayRows, List<String> sentences) {
+    static SheetRoom of(Size size, SheetPage page) {
+        int shots = page.shots().size();
         int sides = Math.max(1, (shots + SHOTS_A_SIDE - 1) / SHOTS_A_SIDE);
-        int bagRows = (bag.stream().mapToInt(name -> name.length() > BAG_LETTERS ? 2 : 1).sum() + 1) / 2;
-        double below = Math.max(HOME_MM, HEADING_MM + ROW_MM * Math.max(bagRows, dayRows + 1));
-        int letters = sentences.stream().mapToInt(text -> text.length() + 4).sum();
-        double titleLines = 2 * title.length() + dayAndPlace.length() > TITLE_LETTERS ? 1 : 0;
-        double around = TOP_MM + (titleLines + rail.rows() + 0.5 + letters / (double) PAGE_LETTERS) * LINE_MM + below;
+        int bag = page.plan().kit().take().stream().mapToInt(thing -> thing.length() + BOX_LETTERS).sum() + BAG_LETTERS;
+        double days = page.days().lines().isEmpty() ? 0 : ROW_MM * (page.days().lines().size() + 1);
+        double below = Math.ceil(bag / (double) PAGE_LETTERS) * ROW_MM + HOME_MM + (shots > SHOTS_A_SIDE ? days + NOTES_MM : Math.max(days, NOTES_MM));
+        int letters = Stream.concat(page.leftOut().stream(), page.cautions().stream()).mapToInt(text -> text.length() + 4).sum();
+        double titleLines = 2 * page.plan().title().length() + page.plan().date().length() + page.plan().place().name().length() > TITLE_LETTERS ? 1 : 0;
+        double around = TOP_MM + (titleLines + page.rail().rows() + 0.5 + letters / (double) PAGE_LETTERS) * LINE_MM + below;
         // A picture is not broken, so it leaves the foot of a full side empty.
         return new SheetRoom(size, sides * SIDE_MM - (sides - 1) * size.leastMm - size.type * around);
     }
@@ -77,8 +85,9 @@ record SheetRoom(Size size, double shotsMm) {
     }
 
     /** The height of a picture with so many lines below its settings. */
-    double heightMm(int lines, String spot, String walkAndWait) {
+    double heightMm(int lines, String name, String settings, String spot, String walkAndWait) {
         int whenLines = (spot.length() + size.whenLetters - 1) / size.whenLetters + (walkAndWait.length() + size.whenLetters - 1) / size.whenLetters;
-        return Math.max(size.leastMm, size.type * Math.max(HEAD_MM + lines * LINE_MM, TIME_MM + whenLines * LINE_MM));
+        double head = size == Size.DENSE && name.length() + 7 * settings.length() / 6 <= HEAD_LETTERS ? HEAD_MM - NAME_MM : HEAD_MM;
+        return Math.max(size.leastMm, size.type * Math.max(head + lines * LINE_MM, TIME_MM + whenLines * LINE_MM));
     }
 }

@@ -37,10 +37,11 @@ import understorey.pages.words.Words;
  * @param lull    what changes in a lull; null if nothing does
  * @param note    the author's, as escaped text; null for none
  * @param planB   the author's, as escaped text; null for none
+ * @param more    whether some of these words are on the plan alone
  */
 public record SheetShot(ShotView view, String from, String to, @Nullable String walk, @Nullable String pause, @Nullable String verdict,
                         List<Row> setUp, List<Row> lights, @Nullable String lull, @Nullable TemplateHTMLOutputModel note,
-                        @Nullable TemplateHTMLOutputModel planB) {
+                        @Nullable TemplateHTMLOutputModel planB, boolean more) {
 
     /**
      * A picture, still without the author's words.
@@ -53,7 +54,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         List<Leg> legs = before(brief.order().legs(), view.name());
         Leg shoot = legs.get(legs.size() - 1);
         return new SheetShot(view, Dates.clock(shoot.from()), Dates.clock(shoot.to()), walk(brief, legs), pause(legs),
-                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences), SheetLight.of(shot), SheetLight.lull(shot), null, null);
+                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences), SheetLight.of(shot), SheetLight.lull(shot), null, null, false);
     }
 
     private static @Nullable String verdict(TimedShot shot) {
@@ -65,13 +66,14 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
     SheetText text(SheetRoom room, Prose prose) {
         int fixed = room.lines(letters(setUp)) + room.lines(letters(lights) + (lull == null ? 0 : lull.length() + 12));
         String way = Stream.of(walk, pause).filter(Objects::nonNull).collect(Collectors.joining(", "));
-        return new SheetText(view.otherwise(), note(view), words -> room.heightMm(fixed + room.lines(words), view.spot(), way), prose);
+        String settings = Stream.of(ifKnown(view.settings(), SettingsView::line), verdict).filter(Objects::nonNull).collect(Collectors.joining(" "));
+        return new SheetText(view.otherwise(), note(view), words -> room.heightMm(fixed + room.lines(words), view.name(), settings, view.spot(), way), prose);
     }
 
     /** With what is shown of them. */
     SheetShot with(SheetText text) {
         return new SheetShot(view, from, to, walk, pause, verdict, setUp, lights, lull, ifKnown(text.note(), Templates::html),
-                ifKnown(text.planB(), Templates::html));
+                ifKnown(text.planB(), Templates::html), !text.whole());
     }
 
     private static int letters(List<Row> rows) {

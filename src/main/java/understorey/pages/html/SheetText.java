@@ -11,6 +11,8 @@ import understorey.pages.words.Sentences;
 final class SheetText {
 
     private static final String MORE = " …";
+    /** Letters of the mark for what is left out. */
+    private static final int MARK_LETTERS = 20;
 
     private final List<Part> parts;
     private final IntToDoubleFunction height;
@@ -52,12 +54,13 @@ final class SheetText {
     }
 
     /**
-     * Shows one more sentence a text and picture in turn, until all are shown or the room is full.
+     * Shows one more sentence a text and picture in turn, until all are shown or the room is full. Words that need no more height are shown
+     * in any case.
      *
      * @return false where there is no room for the pictures even without a sentence
      */
     static boolean fill(List<SheetText> texts, double roomMm) {
-        boolean fits = fits(texts, roomMm);
+        double room = Math.max(roomMm, heightMm(texts));
         List<Part> open = new ArrayList<>();
         for (int part = 0; part < 2; part++) {
             for (SheetText text : texts) {
@@ -65,19 +68,23 @@ final class SheetText {
             }
         }
         open.removeIf(Part::whole);
-        while (fits && !open.isEmpty()) {
+        while (!open.isEmpty()) {
             for (Part part : open) {
                 part.shown++;
-                part.closed = !fits(texts, roomMm);
+                part.closed = heightMm(texts) > room;
                 part.shown -= part.closed ? 1 : 0;
             }
             open.removeIf(part -> part.closed || part.whole());
         }
-        return fits;
+        return room == roomMm;
     }
 
-    private static boolean fits(List<SheetText> texts, double roomMm) {
-        return texts.stream().mapToDouble(text -> text.height.applyAsDouble(text.parts.stream().mapToInt(Part::length).sum())).sum() <= roomMm;
+    private static double heightMm(List<SheetText> texts) {
+        return texts.stream().mapToDouble(text -> text.height.applyAsDouble(text.letters())).sum();
+    }
+
+    private int letters() {
+        return parts.stream().mapToInt(Part::length).sum() + (whole() ? 0 : MARK_LETTERS);
     }
 
     /** True when every sentence is shown. */

@@ -41,14 +41,19 @@ class SheetTextTest {
     @Test
     void sharesTheRoomAmongPictures() {
         String sentence = "This sentence is as long as a line, or very nearly so, at least.";
-        List<SheetText> texts = List.of(text(null, sentence + " " + sentence, 3), text(null, sentence, 3));
-        assertTrue(SheetText.fill(texts, 8));
+        List<SheetText> texts = List.of(text(null, sentence + " " + sentence + " " + sentence, 3), text(null, sentence, 3));
+        assertTrue(SheetText.fill(texts, 9));
         assertEquals(sentence + " …", texts.get(0).note());
         assertEquals(sentence, texts.get(1).note());
     }
 
+    /** The mark for what is left out takes a line too, so a short sentence in its place costs nothing. */
     @Test
-    void saysWhereEvenThePicturesDoNotFit() {
-        assertFalse(SheetText.fill(List.of(text("Go home.", null, 20)), 19));
+    void showsWordsThatNeedNoMoreHeightEvenWhereThePicturesDoNotFit() {
+        SheetText text = text("Go home.", "This note is far too long for the little room that is left beside the mark for what is not shown.", 20);
+        assertFalse(SheetText.fill(List.of(text), 19));
+        assertEquals("Go home.", text.planB());
+        assertNull(text.note());
+        assertFalse(text.whole());
     }
 }
