@@ -70,6 +70,9 @@ public enum Measure {
     /** A {@link java.time.LocalDate}, shown without its year. */
     DAY_OF_YEAR;
 
+    /** A point farther away, m, is as sharp as the horizon. */
+    public static final double FAR_M = 1000;
+
     /** True for a figure, which a table aligns right; words, directions and winds with their force are read from the left. */
     public boolean isFigure() {
         return switch (this) {

@@ -94,6 +94,9 @@ public sealed interface Fact {
     record BehindTrees(@In(Measure.DEGREES) double tops) implements Fact {
     }
 
+    record LooksTowards(Fact picture, @In(Measure.BEARING) double bearing, @In(Measure.DEGREES) double width) implements Fact {
+    }
+
     record LooksLeft(Fact picture) implements Fact {
     }
 

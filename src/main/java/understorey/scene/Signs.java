@@ -3,6 +3,7 @@ package understorey.scene;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
@@ -56,15 +57,22 @@ public final class Signs {
         signs.add(new Sign(x, words));
     }
 
+    /** In the order that lets the fewest lines run through words: from the edges to the middle, or from one edge to the other. */
     private List<Hung> hung() {
         double middle = (left + right) / 2;
-        List<Sign> order = new ArrayList<>(signs);
-        order.sort(Comparator.comparingDouble(sign -> sign.x() <= middle ? sign.x() : 2 * right - sign.x()));
+        Comparator<Sign> fromTheLeft = Comparator.comparingDouble(Sign::x);
+        return Stream.of(Comparator.<Sign>comparingDouble(sign -> sign.x() <= middle ? sign.x() : 2 * right - sign.x()), fromTheLeft, fromTheLeft.reversed())
+                .map(this::inOrder).min(Comparator.comparingLong(Signs::crossings)).orElseThrow();
+    }
+
+    private List<Hung> inOrder(Comparator<Sign> order) {
         List<Hung> hung = new ArrayList<>();
-        for (Sign sign : order) {
-            hung.add(placed(sign, sign.x() <= middle, hung));
-        }
+        signs.stream().sorted(order).forEach(sign -> hung.add(placed(sign, sign.x() <= (left + right) / 2, hung)));
         return hung;
+    }
+
+    private static long crossings(List<Hung> hung) {
+        return hung.stream().mapToLong(one -> hung.stream().filter(one::crossedBy).count()).sum();
     }
 
     private Hung placed(Sign sign, boolean toTheRight, List<Hung> others) {

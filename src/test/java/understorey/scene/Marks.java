@@ -35,6 +35,10 @@ public final class Marks {
         return ends;
     }
 
+    public static List<Drawing.Area> areas(Drawing drawing, String style) {
+        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Area area && area.style().equals(style)).map(Drawing.Area.class::cast).toList();
+    }
+
     public static List<Drawing.Line> lines(Drawing drawing, String style) {
         return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Line && mark.style().equals(style))
                 .map(Drawing.Line.class::cast).toList();

@@ -20,9 +20,6 @@ public interface Units {
 
     Units METRIC = new MetricUnits();
 
-    /** A point farther away than this is as sharp as the horizon. */
-    double FAR_M = 1000;
-
     /** A length, weight, temperature, speed, amount of rain or density with its unit, rounded to what it is good for. */
     String figure(double value, Measure measure);
 
@@ -37,7 +34,7 @@ public interface Units {
         return switch (measure) {
             case MILLIMETRES -> Words.millimetres(value);
             case METRES -> Double.isInfinite(value) ? "the horizon" : figure(value, measure);
-            case FAR_LIMIT -> of(value > FAR_M ? Double.POSITIVE_INFINITY : value, Measure.METRES);
+            case FAR_LIMIT -> of(value > Measure.FAR_M ? Double.POSITIVE_INFINITY : value, Measure.METRES);
             case F_NUMBER -> Words.fNumber(value);
             case SHUTTER_SECONDS -> Words.shutter(value);
             case ISO -> "ISO " + Words.number(value, 0);

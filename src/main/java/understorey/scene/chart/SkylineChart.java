@@ -83,7 +83,7 @@ public final class SkylineChart {
         path.hours(marks);
         double below = bearings();
         double height = below + brackets(fields, below) * LANE + 4;
-        return new Drawing(Panorama.WIDTH, height, title, words.of(says()), List.copyOf(marks));
+        return new Drawing(Panorama.WIDTH, height, title, words.of(says(fields)), List.copyOf(marks));
     }
 
     private void grid() {
@@ -230,7 +230,19 @@ public final class SkylineChart {
         return skyline.isLevel() ? Fact.Word.LEVEL_HORIZON : Fact.Word.SKYLINE;
     }
 
-    private Fact says() {
+    /** Where the sun is seen, then what each picture looks at. */
+    private Fact says(List<Field> fields) {
+        Fact says = sunlit();
+        for (Field field : fields) {
+            Double facingDeg = field.facingDeg();
+            if (facingDeg != null) {
+                says = new Fact.Next(says, new Fact.LooksTowards(new Fact.NumberedPicture(field.number(), field.name()), facingDeg, field.widthDeg()));
+            }
+        }
+        return says;
+    }
+
+    private Fact sunlit() {
         SunPath.Seen land = path.seen(true);
         if (land == null) {
             return skyline.isLevel() ? Fact.Word.BELOW_LEVEL_HORIZON_ALL_DAY : Fact.Word.BEHIND_SKYLINE_ALL_DAY;

@@ -2,6 +2,7 @@ package understorey.scene.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.advice.Measure;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Anchor;
 import understorey.scene.Drawing.Area;
@@ -21,7 +22,8 @@ import understorey.scene.Wording;
 /**
  * A picture from the side, one scale for both axes: the lens over the ground with its axis and field, the plant that
  * it is framed for, and the stretch of ground that is sharp. What is sharp beyond one and a half times the distance
- * framed, or so, runs out of the drawing with an arrow. Close up the ground is drawn level.
+ * framed, or so, runs out of the drawing: two strokes break the scale before a limit that lies farther off, an arrow leads to the
+ * horizon. Close up the ground is drawn level.
  */
 public final class SideView {
 
@@ -36,6 +38,8 @@ public final class SideView {
     private static final double NARROW_PX = 14;
     private static final double BAR_PX = 5;
     private static final double BELOW_PX = 34;
+    /** From the end of the ground to the break of its scale. */
+    private static final double BREAK_PX = 24;
 
     private final Setup setup;
     private final Wording words;
@@ -184,10 +188,19 @@ public final class SideView {
         double rightY = y(to, 0);
         marks.add(new Area("sharp-ground", List.of(new Point(left, leftY), new Point(left, leftY + BAR_PX),
                 new Point(right, rightY + BAR_PX), new Point(right, rightY))));
-        if (farM > groundToM) {
+        if (farM > groundToM && setup.sharpToM() > Measure.FAR_M) {
             marks.add(new Area("sharp-ground", List.of(new Point(right - 1, rightY - 4), new Point(right + 11, rightY + BAR_PX / 2),
                     new Point(right - 1, rightY + BAR_PX + 4))));
+        } else if (farM > groundToM) {
+            scaleBreak(right - BREAK_PX, y((right - BREAK_PX - FOOT_X) / scale, 0) + BAR_PX / 2);
         }
+    }
+
+    /** The ground and its sharp stretch are cut, and each end has a stroke. */
+    private void scaleBreak(double x, double y) {
+        List<Point> cut = List.of(new Point(x - 1, y + 8), new Point(x + 3, y - 8), new Point(x + 9, y - 8), new Point(x + 5, y + 8));
+        marks.add(new Area("scale-break", cut));
+        marks.add(new Hatch("ground-line", List.of(cut.get(0), cut.get(1), cut.get(3), cut.get(2))));
     }
 
     private void plant() {
@@ -195,7 +208,7 @@ public final class SideView {
         double headY = y(plantAtM, plantM);
         marks.add(new Line("plant", List.of(new Point(x, y(plantAtM, 0)), new Point(x, headY))));
         marks.add(new Dot("plant-head", new Point(x, headY), Math.max(3.5, Math.min(40, setup.headM() / 2 * scale))));
-        String high = words.of(new Fact.PlantHeight(Lettering.shortened(setup.subject().name(), 170), plantM));
+        String high = words.of(new Fact.PlantHeight(Lettering.shortened(setup.subject().name(), 210), plantM));
         double half = Lettering.width(high) / 2;
         double at = Math.max(half + 4, Math.min(WIDTH - half - 4, x));
         marks.add(new Label("words", Anchor.MIDDLE, new Point(at, Math.max(levelY, y(plantAtM, 0)) + 26), high));

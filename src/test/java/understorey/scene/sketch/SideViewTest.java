@@ -63,6 +63,30 @@ class SideViewTest {
         assertEquals(aheadM * pxPerM, plant.get(0).x() - upright.get(0).x(), 0.3);
     }
 
+    /** Sharp to 20 m and framed for 6 m at the most: the far limit is not on the scale. Without depth beyond the frame there is no break. */
+    @Test
+    void breaksTheScaleWhereTheFarLimitLiesBeyondIt() {
+        Drawing far = SideView.of(setup(1.5, 50, 20, 0)).drawing(DrawingWords.BUILT_IN);
+        assertEquals(1, Marks.areas(far, "scale-break").size());
+        double end = Marks.areas(far, "sharp-ground").get(0).points().stream().mapToDouble(Point::x).max().orElseThrow();
+        assertTrue(Marks.areas(far, "scale-break").get(0).points().stream().allMatch(point -> point.x() < end && point.x() > end - 30));
+        Setup close = Setups.inTheWood(Samples.picture("Head").from(new Viewpoint.Height(0.4)).wide(0.1).deep(0.01), 0);
+        assertTrue(Marks.areas(SideView.of(close).drawing(DrawingWords.BUILT_IN), "scale-break").isEmpty());
+    }
+
+    @Test
+    void noLineOfASignRunsThroughWords() {
+        for (double slopeDeg : new double[] {-10, 0, 15}) {
+            Drawing drawing = SideView.of(setup(0.15, 20, -1, slopeDeg)).drawing(DrawingWords.BUILT_IN);
+            List<Point> ends = Marks.strokes(drawing, "event");
+            for (int i = 1; i < ends.size(); i += 2) {
+                double x = ends.get(i).x();
+                double top = ends.get(i - 1).y();
+                assertTrue(Marks.words(drawing).stream().noneMatch(word -> word.left() < x && x < word.right() && word.top() > top && word.bottom() < 70), drawing.toString());
+            }
+        }
+    }
+
     @Test
     void saysEachFigureWithItsUnit() {
         String says = SideView.of(setup(1.5, 50, 20, 0)).drawing(DrawingWords.BUILT_IN).says();

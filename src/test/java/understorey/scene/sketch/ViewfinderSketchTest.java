@@ -138,10 +138,10 @@ class ViewfinderSketchTest {
         assertTrue(unknown.contains("Flowers: unknown density"), unknown);
         assertFalse(unknown.contains("stems per m²"), unknown);
         Setup carpet = Setups.inTheWood(floor(1.5, 50, 10).of(SubjectCatalogue.builtIn().find("ramsons")), 0);
-        assertTrue(ViewfinderSketch.of(carpet, 0.3).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 0.3 stems per m²"));
-        assertTrue(ViewfinderSketch.of(carpet, 0.01).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: under 0.1 stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.3).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 0.3\u00a0stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet, 0.01).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: under 0.1\u00a0stems per m²"));
         assertFalse(ViewfinderSketch.of(carpet, 0).drawing(DrawingWords.BUILT_IN).says().contains("Flowers"));
-        assertTrue(ViewfinderSketch.of(carpet).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 100 stems per m²"));
+        assertTrue(ViewfinderSketch.of(carpet).drawing(DrawingWords.BUILT_IN).says().contains("Flowers: 100\u00a0stems per m²"));
     }
 
     @Test
