@@ -8,6 +8,7 @@ import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
+import understorey.plan.LightWish;
 import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.scene.Scene;
@@ -19,7 +20,9 @@ import understorey.scene.sketch.Air;
 import understorey.scene.sketch.DistanceScale;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.Stage;
 import understorey.scene.sketch.ViewfinderSketch;
+import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.GroundPlan;
@@ -33,14 +36,18 @@ final class Drawings {
     /** Share of the ground in sun from which shadows are drawn, and the most cloud: our choice, by eye. */
     private static final double SUNLIT_SHARE = 0.02;
     private static final double SUNLIT_OKTA = 4;
+    /** Share of the drops left from which they are drawn: our choice, by eye. */
+    private static final double DROPS_LEFT = 0.2;
 
     private final Day day;
     private final Site site;
     private final RunningOrder order;
     private final List<TimedShot> shots;
+    private final SeasonBrief season;
 
-    Drawings(Day day, RunningOrder order, List<TimedShot> shots) {
+    Drawings(Day day, SeasonBrief season, RunningOrder order, List<TimedShot> shots) {
         this.day = day;
+        this.season = season;
         this.site = day.trip().site();
         this.order = order;
         this.shots = shots;
@@ -61,9 +68,21 @@ final class Drawings {
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
-                light.aboveSkyline() ? light.sun() : null, air(shot));
+                light.aboveSkyline() ? light.sun() : null, air(shot), stage(shot));
         return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), DistanceScale.of(setup),
                 shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
+    }
+
+    /** On the day of the plan; full flower where the season is unknown and where the day is not told. */
+    private Stage stage(TimedShot shot) {
+        FloweringWindow window = season.window(shot.intent().shot().subject());
+        return window == null || day.trip().hidesTheDay() ? Stage.FULL : Stage.of(window.ripeness(season.date()));
+    }
+
+    /** Drops that are wished for are expected where nothing is known of rain. */
+    private boolean drops(TimedShot shot) {
+        double left = day.drops().at(shot.light().sun().time());
+        return Double.isNaN(left) ? shot.intent().shot().light().contains(LightWish.AFTER_RAIN) : left >= DROPS_LEFT;
     }
 
     /** Mist counts when it is likely at the start, sun when it reaches a part of the ground under at most half a sky of cloud. */
@@ -72,7 +91,7 @@ final class Drawings {
         Double okta = day.sky().okta(light.sun().time());
         Mist mist = day.places().get(0).mist();
         return new Air(mist.likelihood() == Likelihood.HIGH && mist.when() != null && mist.when().contains(light.sun().time()),
-                light.aboveSkyline() && light.fleckShare() >= SUNLIT_SHARE && okta != null && okta <= SUNLIT_OKTA);
+                light.aboveSkyline() && light.fleckShare() >= SUNLIT_SHARE && okta != null && okta <= SUNLIT_OKTA, drops(shot));
     }
 
     List<SpotLight> places() {

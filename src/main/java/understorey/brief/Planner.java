@@ -71,7 +71,7 @@ public final class Planner {
                 Outdoors.of(day));
         List<Advice> findings = clock.round(findings(day, wood, season, timed, order, safety, story));
 
-        Drawings drawings = new Drawings(day, order, timed);
+        Drawings drawings = new Drawings(day, season, order, timed);
         List<WeatherHour> weather = day.sky().hours(day.hours().arrive(), day.hours().leave());
         List<VisitFigure.Event> events = VisitEvents.of(day, order, weather);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,

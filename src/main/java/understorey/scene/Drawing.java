@@ -81,8 +81,9 @@ public record Drawing(double width, double height, String title, String says, Li
      * Marks that share a palette.
      *
      * @param own colour of the subject, {@code #rrggbb}
+     * @param dim the same away from the light
      */
-    public record Palette(String style, String own, List<Mark> marks) implements Mark {
+    public record Palette(String style, String own, String dim, List<Mark> marks) implements Mark {
     }
 
     /** Words, placed. */

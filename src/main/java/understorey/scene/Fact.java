@@ -20,7 +20,7 @@ public sealed interface Fact {
         BEHIND_SKYLINE_ALL_DAY, CIVIL_DAWN, CIVIL_DUSK, HEAD_TORCH_OFF, HEAD_TORCH_ON, SUNRISE, SUNSET,
         SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE, CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH,
         SPOTS_NORTH_UP, NORTH, NO_WALK, LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, TONE_IS_COVER, MIST_DRAWN,
-        SHADOWS_DRAWN
+        SHADOWS_DRAWN, DROPS_DRAWN, CHOSEN_OPEN, ALL_IN_BUD, ALL_FADED
     }
 
     /** Two sentences. */
@@ -236,6 +236,13 @@ public sealed interface Fact {
     }
 
     record SomeHeadsDrawnTo(@In(Measure.SHARE) double share, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    /** Of a stand that is not in full flower yet, or no longer. */
+    record StillInBud(@In(Measure.SHARE) double share) implements Fact {
+    }
+
+    record AlreadyFaded(@In(Measure.SHARE) double share) implements Fact {
     }
 
     record FocusAt(@In(Measure.METRES) double distance) implements Fact {

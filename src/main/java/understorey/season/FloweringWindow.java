@@ -100,6 +100,12 @@ public record FloweringWindow(Subject subject, Expected first, Expected peak, Ex
         return covers(date) ? fullOn(chances, course, seen, scale.day(season, date), date) : 0;
     }
 
+    /** Share of the heads not open yet (negative) or over (positive) on a day, as seen then or else as the likeliest peak has it. */
+    public double ripeness(LocalDate date) {
+        return seen.stream().filter(sighting -> sighting.date().equals(date)).map(sighting -> course.ripeness(sighting.stage())).findFirst()
+                .orElseGet(() -> course.ripeness(scale.day(season, date) - scale.day(season, peak.day())));
+    }
+
     /**
      * Chance of full flower on a day. After a sighting in full flower only the end is open, and before one only the beginning,
      * unless the sightings contradict each other.

@@ -17,6 +17,7 @@ final class PaintedMarks {
     private final Map<String, String> glyphs = new HashMap<>();
     private Drawing.@Nullable Palette palette;
     private int defined;
+    private String stamped = "";
 
     PaintedMarks(double width, String id, Glyphs page, StringBuilder svg) {
         this.width = width;
@@ -26,10 +27,14 @@ final class PaintedMarks {
     }
 
     void mark(Drawing.Mark mark) {
+        if (!(mark instanceof Drawing.Stamps)) {
+            end();
+        }
         if (mark instanceof Drawing.Palette painted) {
             palette = painted;
-            svg.append("<g class=\"").append(painted.style()).append("\" style=\"--own:").append(painted.own()).append("\">\n");
+            svg.append("<g class=\"").append(painted.style()).append("\" style=\"--own:").append(painted.own()).append(";--dim:").append(painted.dim()).append("\">\n");
             painted.marks().forEach(this::mark);
+            end();
             palette = null;
             svg.append("</g>\n");
         } else if (mark instanceof Drawing.Glyph glyph) {
@@ -59,14 +64,28 @@ final class PaintedMarks {
         }
     }
 
+    /** Those of one glyph that follow each other are a group. */
     private void stamps(Drawing.Stamps stamps) {
-        stroke("stamps", stamps.width());
-        if (stamps.strength() < 1) {
-            svg.append(" opacity=\"").append(hundredths(stamps.strength())).append('"');
+        if (!stamps.style().equals(stamped)) {
+            end();
+            stamped = stamps.style();
+            svg.append("<g class=\"stamps\" style=\"marker:url(#").append(glyphs.get(stamped)).append(")\">\n");
         }
-        svg.append(" style=\"marker:url(#").append(glyphs.get(stamps.style())).append(")\" d=\"");
+        svg.append("<path stroke-width=\"").append(Svg.px(stamps.width()));
+        if (stamps.strength() < 1) {
+            svg.append("\" opacity=\"").append(hundredths(stamps.strength()));
+        }
+        svg.append("\" d=\"");
         Svg.steps(stamps.at(), svg);
         svg.append("\"/>\n");
+    }
+
+    /** After the last mark. */
+    void end() {
+        if (!stamped.isEmpty()) {
+            svg.append("</g>\n");
+            stamped = "";
+        }
     }
 
     private void spots(Drawing.Spots spots) {
@@ -87,6 +106,7 @@ final class PaintedMarks {
         svg.append("<marker id=\"").append(own)
                 .append("\" viewBox=\"-5 -5 10 10\" markerWidth=\"1\" markerHeight=\"1\" overflow=\"visible\">\n");
         glyph.marks().forEach(this::mark);
+        end();
         svg.append("</marker>\n");
     }
 

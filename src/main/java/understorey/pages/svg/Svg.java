@@ -58,6 +58,7 @@ public final class Svg {
     private static void marks(Drawing drawing, String id, Glyphs page, StringBuilder svg) {
         PaintedMarks painted = new PaintedMarks(drawing.width(), id, page, svg);
         drawing.marks().forEach(painted::mark);
+        painted.end();
     }
 
     static void mark(Drawing.Mark mark, StringBuilder svg) {

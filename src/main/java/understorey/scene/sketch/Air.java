@@ -5,9 +5,10 @@ package understorey.scene.sketch;
  *
  * @param mist   true when mist is likely
  * @param sunlit true when the sun reaches the ground
+ * @param drops  true when drops on the flowers are expected
  */
-public record Air(boolean mist, boolean sunlit) {
+public record Air(boolean mist, boolean sunlit, boolean drops) {
 
-    /** Neither mist nor direct sun. */
-    public static final Air CLEAR = new Air(false, false);
+    /** Neither mist nor direct sun nor drops. */
+    public static final Air CLEAR = new Air(false, false, false);
 }

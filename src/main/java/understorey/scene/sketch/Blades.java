@@ -17,11 +17,13 @@ import understorey.scene.Seed;
  */
 final class Blades {
 
-    private static final int MOST_BLADES = 84;
+    private static final int MOST_BLADES = 66;
     private static final int LEAST_IN_STRIP = 4;
-    private static final int MOST_STEMS = 60;
+    private static final int MOST_STEMS = 44;
     private static final double STEM_PX = 9;
     private static final double STRIP = 0.12;
+    /** Stems lean aside by up to half this share of their height: by eye. */
+    private static final double LEAN = 0.3;
     private static final List<String> TONES = List.of("leaf-dark", "leaf-shade", "leaf-light");
 
     private record Blade(double depthM, int tone, List<Point> outline) {
@@ -128,7 +130,8 @@ final class Blades {
             if (head.px() < STEM_PX || number >= MOST_STEMS) {
                 break;
             }
-            double[] foot = at(head.rightM() * 0.99, head.aheadM(), 0);
+            double leanM = LEAN * (seed.share(number, 80) - 0.5) * (setup.lowM() + setup.highM());
+            double[] foot = at(head.rightM() + leanM, head.aheadM(), 0);
             double footY = Math.min(foot[1], perspective.height + 8);
             double footX = head.x() + (foot[0] - head.x()) * (footY - head.y()) / Math.max(1, foot[1] - head.y());
             double bend = (seed.share(number, 79) - 0.5) * 0.12 * (footY - head.y());

@@ -1,7 +1,9 @@
 package understorey.scene.sketch;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.optics.FlowerLayer;
@@ -11,23 +13,28 @@ import understorey.scene.Drawing.Glyph;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Drawing.Spots;
-import understorey.scene.Seed;
 
 /**
  * How the heads of one picture look by their size in the frame: as spots where they are smaller than {@value #DOTS_PX} px,
- * as clusters of dots up to {@value #PETALS_PX} px, petal by petal beyond. Each look has the petal area that the flower
- * area index gives a stem, so that any number of them has the tone that is stated.
+ * as clusters of dots up to {@value #PETALS_PX} px, petal by petal beyond, seen from one of a few angles. Each look has the
+ * petal area that the flower area index gives a stem, so that any number of them has the tone that is stated.
  */
 final class Bloom {
 
     static final double DOTS_PX = 3.4;
     static final double PETALS_PX = 11;
     private static final double UNKNOWN_SHARE = 0.3;
-    private static final int MOST_FLORETS = 9;
+    /** Of the flowers of a head, how many are drawn in a view, and the most petals of a head. */
+    private static final double PART = 0.65;
+    private static final double MOST_PETALS = 40;
     private static final double SMALLER = 0.8;
     private static final double LARGER = 1.25;
     private static final int DOTS = 6;
+    private static final List<String> TONES = List.of("leaf-light", "withered", "petal-dim", "petal");
     private static final double GOLDEN = 2.39996;
+
+    /** What a head is. */
+    enum State { OPEN, BUD, FADED }
 
     /** A look: its glyph, how much wider it is than the head, and how many of the stems bear one. */
     record Look(Motif motif, double times, double share) {
@@ -36,40 +43,44 @@ final class Bloom {
     /** Petal area of a head as a camera sees it, share of the square of its width. */
     private final double petalShare;
     private final double headM;
+    private final double part;
     private final FlowerHead head;
-    private final Floret.View view;
-    private final int flowers;
+    private final Subject subject;
     private final double dotWidth;
-    private final Look petals;
+    private final Map<Motif, Look> petals = new EnumMap<>(Motif.class);
     private final Look dots;
 
-    Bloom(Setup setup, double aboveDeg, Seed seed) {
-        Subject subject = setup.subject();
+    Bloom(Setup setup) {
+        subject = setup.subject();
         Subject.AreaIndex index = subject.flowerAreaIndex();
         headM = setup.headM();
         petalShare = index == null || !setup.stemsKnown() ? UNKNOWN_SHARE
                 : FlowerLayer.SPHERICAL * index.typical() / setup.stemsPerM2() / (headM * headM);
-        head = FlowerHead.of(subject, MOST_FLORETS, seed);
-        view = Floret.View.of(0, 0, 1, aboveDeg);
-        flowers = head.florets().size();
+        FlowerHead whole = FlowerHead.of(subject, 1, Stage.FULL);
+        part = Math.min(PART, MOST_PETALS / whole.florets().stream().mapToInt(floret -> floret.blossom().petals()).sum());
+        head = FlowerHead.of(subject, part, Stage.FULL);
         dotWidth = Math.max(1.3, Math.min(4, FlowerHead.WIDTH * Math.sqrt(4 / Math.PI * petalShare / dots().size())));
-        petals = look(Motif.PETALS, PetalArea.of(head.florets().stream().flatMap(floret -> floret.petals(view).stream()).toList())
-                / (FlowerHead.WIDTH * FlowerHead.WIDTH));
-        dots = flowers == 1 ? petals
-                : look(Motif.DOTS, dots().size() * Math.PI / 4 * dotWidth * dotWidth / (FlowerHead.WIDTH * FlowerHead.WIDTH));
+        dots = look(Motif.DOTS, dots().size() * Math.PI / 4 * dotWidth * dotWidth);
     }
 
     private Look look(Motif motif, double area) {
-        double times = Math.max(SMALLER, Math.min(LARGER, Math.sqrt(petalShare / area)));
-        return new Look(motif, times, petalShare / (area * times * times));
+        double share = area / (FlowerHead.WIDTH * FlowerHead.WIDTH);
+        double times = Math.max(SMALLER, Math.min(LARGER, Math.sqrt(petalShare / share)));
+        return new Look(motif, times, petalShare / (share * times * times));
     }
 
-    /** The look of a head so wide, px; null for a spot. */
-    @Nullable Look at(double px) {
-        return px < DOTS_PX ? null : px < PETALS_PX ? dots : petals;
+    /** The look of an open head so wide, px, from so far above the level; null for a spot. */
+    @Nullable Look at(double px, double aboveDeg) {
+        return px < DOTS_PX ? null : px < PETALS_PX && head.florets().size() > 1 ? dots
+                : petals.computeIfAbsent(Motif.from(aboveDeg), motif -> look(motif, PetalArea.of(seen(head, view(motif)).stream()
+                .filter(petal -> petal.tone().startsWith(TONES.get(TONES.size() - 1))).map(Floret.Petal::outline).toList())));
     }
 
-    /** Petal area that a camera sees of so many stems, square metres. */
+    private static Floret.View view(Motif motif) {
+        return Floret.View.of(0, 0, 1, motif.aboveDeg);
+    }
+
+    /** Petal area that a camera sees of so many open stems, square metres. */
     double seenM2(double stems) {
         return petalShare * headM * headM * stems;
     }
@@ -79,46 +90,60 @@ final class Bloom {
         return px * Math.sqrt(4 / Math.PI * petalShare);
     }
 
-    /** Least share of the heads that a look draws, so that its tone is right. */
+    /** Least share of the open heads that a look draws, so that its tone is right. */
     double drawnShare() {
-        return Math.min(1, Math.min(petals.share(), dots.share()));
+        return Math.min(1, Math.min(dots.share(), petals.values().stream().mapToDouble(Look::share).min().orElse(1)));
     }
 
     /** The glyphs that are needed. */
     List<Mark> glyphs(Set<Motif> motifs) {
         return motifs.stream().map(motif -> (Mark) new Glyph(motif.id, switch (motif) {
-            case PETALS -> petalMarks();
+            case DOT -> List.of(new Spots("petal-dot", FlowerHead.WIDTH, List.of(new Point(0, 0))));
             case DOTS -> List.of(new Spots("petal-dot", dotWidth, dots()));
-            default -> List.of(new Spots("petal-dot", FlowerHead.WIDTH, List.of(new Point(0, 0))));
+            case BUD -> marks(FlowerHead.of(subject, part, new Stage(1, 0)), motif);
+            case FADED -> marks(FlowerHead.of(subject, part, new Stage(0, 1)), motif);
+            default -> marks(head, motif);
         })).toList();
     }
 
-    private List<Mark> petalMarks() {
-        List<List<Point>> outlines = new ArrayList<>();
-        List<Point> eyes = new ArrayList<>();
-        for (Floret floret : head.florets()) {
-            outlines.addAll(floret.petals(view));
-            if (floret.cut().petals > 0 && floret.cut() != Floret.Cut.HANGING && view.near(floret.axis()) > 0.2) {
-                eyes.add(view.point(floret.at()));
+    private static List<Floret.Petal> seen(FlowerHead head, Floret.View view) {
+        return head.rearFirst(view).stream().flatMap(floret -> floret.petals(view, true).stream()).toList();
+    }
+
+    /** As few marks as there are tones: those of the rear first. */
+    private static List<Mark> marks(FlowerHead head, Motif motif) {
+        Floret.View view = view(motif);
+        List<Mark> marks = new ArrayList<>();
+        if (head.florets().size() > 1) {
+            List<List<Point>> stems = new ArrayList<>(List.of(head.stem().stream().map(view::point).toList()));
+            if (motif == Motif.BUD) {
+                head.florets().forEach(floret -> stems.add(floret.stalk(view)));
             }
+            marks.add(new Curves("stem", 0.4, stems));
         }
-        List<Mark> marks = new ArrayList<>(List.of(new Curves("petal", 0, outlines)));
+        List<Floret.Petal> petals = seen(head, view);
+        for (String tone : TONES) {
+            Trunks.curves(tone, petals.stream().filter(petal -> petal.tone().equals(tone)).map(Floret.Petal::outline).toList(), 0, marks);
+        }
+        List<Point> eyes = head.florets().stream().filter(floret -> floret.blossom().eye() > 0 && view.near(floret.axis()) > 0.2 && !floret.faded())
+                .map(floret -> view.point(floret.at().plus(0.1 * floret.size(), floret.axis()))).toList();
         if (!eyes.isEmpty()) {
-            marks.add(new Spots("eye", head.florets().get(0).cut() == Floret.Cut.RAY ? 3 : flowers == 1 ? 2 : 0.8, eyes));
+            Floret first = head.florets().get(0);
+            marks.add(new Spots("eye", Math.max(0.6, 0.9 * first.blossom().eye() * first.size()), eyes));
         }
         return marks;
     }
 
-    /** A dome of dots, or as many dots as there are flowers on a spike. */
+    /** A dome of dots, or as many dots as there are flowers. */
     private List<Point> dots() {
+        Floret.View view = view(Motif.DOTS);
         List<Point> dots = new ArrayList<>();
-        if (head.stalks()) {
-            for (int i = 0; i < DOTS; i++) {
-                double far = 3.7 * Math.sqrt((i + 0.5) / DOTS);
-                dots.add(new Point(far * Math.cos(i * GOLDEN), far * Math.sin(i * GOLDEN) * 0.75));
-            }
-        } else {
+        if (head.florets().size() > 1) {
             head.florets().forEach(floret -> dots.add(view.point(floret.at().plus(0.6 * floret.size(), floret.axis()))));
+        }
+        for (int i = 0; dots.size() < DOTS; i++) {
+            double far = 3.7 * Math.sqrt((i + 0.5) / DOTS);
+            dots.add(new Point(far * Math.cos(i * GOLDEN), far * Math.sin(i * GOLDEN) * 0.75));
         }
         return dots;
     }

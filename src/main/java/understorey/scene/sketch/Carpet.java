@@ -22,7 +22,9 @@ import understorey.scene.Seed;
 final class Carpet {
 
     private static final double STRIP = 0.05;
-    private static final double STEP = 1.15;
+    /** Between the sizes that are told apart. */
+    private static final double STEP = 1.2;
+    private static final double SPOT_STEP = 1.35;
     /** A head that is blurred by less than this share of its width keeps its shape. */
     private static final double KEEPS_SHAPE = 0.22;
     private static final double LEAST_STRENGTH = 0.06;
@@ -30,12 +32,14 @@ final class Carpet {
     /** A flower before the lens that would veil more of the frame than this is moved aside. */
     private static final double VEIL = 0.2;
     /** Strengths are told apart in steps of this. */
-    private static final double FADE = 0.72;
+    private static final double FADE = 0.55;
     private static final double DISSOLVED = 1.5;
     private static final int STRIPS = 400;
+    /** Narrower buds and faded heads are not seen. */
+    private static final double UNOPENED_PX = 6;
 
-    /** One head in the frame. */
-    record Head(double x, double y, double px, double depthM, double rightM, double aheadM) {
+    /** One head in the frame, seen from so far above the level. */
+    record Head(double x, double y, double px, double depthM, double rightM, double aheadM, double aboveDeg, Bloom.State state) {
     }
 
     private record Group(Motif motif, double width, double strength, double depthM, List<Point> at) {
@@ -98,7 +102,7 @@ final class Carpet {
 
     private void strip(int strip, double ahead, double thick, double depth, double stemsPerM2) {
         double px = setup.headM() * perspective.pxPerM(depth);
-        Bloom.Look look = bloom.at(px);
+        Bloom.Look look = look(px, depth, aboveDeg(ahead, (setup.lowM() + setup.highM()) / 2));
         double wide = 2 * perspective.halfWidthM(depth) + setup.headM();
         double number = stemsPerM2 * wide * thick * (look == null ? 1 : look.share());
         int whole = (int) (number + seed.share(strip, 21));
@@ -107,11 +111,20 @@ final class Carpet {
             double right = (seed.share(index, 22) - 0.5) * wide;
             double at = ahead + seed.share(index, 23) * thick;
             double above = setup.lowM() + seed.share(index, 24) * (setup.highM() - setup.lowM());
-            place(right, at, above);
+            place(right, at, above, state(seed.share(index, 25)));
         }
     }
 
-    private void place(double right, double ahead, double above) {
+    private Bloom.State state(double share) {
+        Stage stage = setup.stage();
+        return share < stage.open() ? Bloom.State.OPEN : share < stage.open() + stage.buds() ? Bloom.State.BUD : Bloom.State.FADED;
+    }
+
+    private double aboveDeg(double ahead, double above) {
+        return Math.toDegrees(Math.atan2(perspective.belowLensM(ahead, above), Math.max(0.05, ahead)));
+    }
+
+    private void place(double right, double ahead, double above, Bloom.State state) {
         double depth = perspective.depthM(ahead, above);
         if (depth < leastDepthM) {
             return;
@@ -121,10 +134,12 @@ final class Carpet {
         double x = perspective.x(right, depth);
         double y = perspective.y(ahead, above, depth);
         if (depth < setup.fit().focusM() && px + blur > VEIL * perspective.width
-                || !perspective.inFrame(x, y, drawnPx(px, depth) / 2) || trunks.hides(x, y, depth) || besideSubject(x, depth)) {
+                || !perspective.inFrame(x, y, drawnPx(px, depth, aboveDeg(ahead, above)) / 2) || trunks.hides(x, y, depth) || besideSubject(x, depth)) {
             return;
         }
-        heads.add(new Head(x, y, px, depth, right, ahead));
+        if (state == Bloom.State.OPEN || px > UNOPENED_PX && blur < KEEPS_SHAPE * px) {
+            heads.add(new Head(x, y, px, depth, right, ahead, aboveDeg(ahead, above), state));
+        }
     }
 
     private boolean besideSubject(double x, double depth) {
@@ -137,13 +152,13 @@ final class Carpet {
     }
 
     /** Null for a spot. */
-    private Bloom.@Nullable Look look(double px, double depth) {
-        return blurPx(depth) > KEEPS_SHAPE * px ? null : bloom.at(px);
+    private Bloom.@Nullable Look look(double px, double depth, double aboveDeg) {
+        return blurPx(depth) > KEEPS_SHAPE * px ? null : bloom.at(px, aboveDeg);
     }
 
     /** Width of a head as it is drawn. */
-    private double drawnPx(double px, double depth) {
-        Bloom.Look look = look(px, depth);
+    private double drawnPx(double px, double depth, double aboveDeg) {
+        Bloom.Look look = look(px, depth, aboveDeg);
         return look == null ? Math.max(LEAST_PX, bloom.spot(px) + blurPx(depth)) : px * look.times();
     }
 
@@ -151,15 +166,19 @@ final class Carpet {
     List<Mark> marks() {
         Map<Integer, Group> groups = new TreeMap<>();
         for (Head head : heads) {
-            Bloom.Look look = look(head.px(), head.depthM());
-            double spot = drawnPx(head.px(), head.depthM());
-            int step = (int) Math.round(Math.log(spot) / Math.log(STEP));
-            double width = Math.pow(STEP, step);
+            Bloom.Look look = look(head.px(), head.depthM(), head.aboveDeg());
+            double spot = drawnPx(head.px(), head.depthM(), head.aboveDeg());
+            double apart = look == null ? SPOT_STEP : STEP;
+            int step = (int) Math.round(Math.log(spot) / Math.log(apart));
+            double width = Math.pow(apart, step);
             double strength = look == null ? Math.min(1, Math.pow(bloom.spot(head.px()) / width, 2)) : 1;
             int fade = (int) Math.round(Math.log(Math.max(LEAST_STRENGTH, strength)) / Math.log(FADE));
-            Motif motif = look != null ? look.motif() : Motif.DOT;
-            int key = ((step + 100) * 2 + (look == null ? 0 : 1)) * 32 + fade;
-            groups.computeIfAbsent(key, any -> new Group(motif, width, Math.pow(FADE, fade),
+            Motif motif = switch (head.state()) {
+                case BUD -> Motif.BUD;
+                case FADED -> Motif.FADED;
+                case OPEN -> look == null ? Motif.DOT : look.motif();
+            };
+            groups.computeIfAbsent(((step + 100) * 16 + motif.ordinal()) * 32 + fade, any -> new Group(motif, width, Math.pow(FADE, fade),
                     head.depthM(), new ArrayList<>()))
                     .at().add(new Point(Math.round(head.x()), Math.round(head.y())));
         }
@@ -172,7 +191,7 @@ final class Carpet {
 
     /** Faint ones in layers, so that they add up where they lie over each other. */
     private static void stamps(Group group, List<Mark> marks) {
-        int layers = group.strength() > 0.7 ? 1 : group.strength() > 0.3 ? 2 : 3;
+        int layers = group.strength() > 0.7 ? 1 : 2;
         for (int layer = 0; layer < layers; layer++) {
             int from = layer * group.at().size() / layers;
             int to = (layer + 1) * group.at().size() / layers;

@@ -3,22 +3,31 @@ package understorey.scene.sketch;
 import java.util.ArrayList;
 import java.util.List;
 import understorey.plan.FieldGuide;
+import understorey.plan.Subject;
 import understorey.scene.Drawing.Curves;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Drawing.Spots;
 import understorey.scene.Seed;
 
-/** The plant that a close picture is framed for: its head petal by petal, as high as it grows or as it is not cut off. */
+/**
+ * The plant that a close picture is framed for: its head petal by petal from the side that the camera sees, as high as it
+ * grows or as it is not cut off. Of a stand that is not in full flower, the head has buds or faded flowers.
+ */
 final class CloseUp {
 
-    private static final int MOST_FLORETS = 14;
-    private static final double FOLDS_PX = 110;
+    /** Wider heads have edges and veins. */
+    private static final double VEINS_PX = 110;
+    private static final String EDGED = "-edged";
+    private static final int MOST_DROPS = 14;
+    /** Share of open flowers from which one is found easily: our choice. */
+    private static final double SOME = 0.2;
 
     private final Setup setup;
     private final Perspective perspective;
     private final Seed seed;
     private final double px;
+    private final List<Mark> marks = new ArrayList<>();
 
     CloseUp(Setup setup, Perspective perspective, Seed seed) {
         this.setup = setup;
@@ -38,71 +47,103 @@ final class CloseUp {
         double x = perspective.width / 2;
         double footDepth = Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, 0));
         double footY = perspective.y(ahead, Math.min(0, above - setup.lowM()), footDepth);
-        double aboveDeg = Math.max(-30, Math.min(70, setup.fit().tiltDeg()));
-        FieldGuide guide = setup.subject().guide();
-        if (guide != null && guide.form() == FieldGuide.Form.CAP) {
+        if (fungus(setup)) {
             return Toadstool.marks(x, whole, px, Math.min(footY, perspective.height + 20), seed);
         }
-        FlowerHead head = FlowerHead.of(setup.subject(), MOST_FLORETS, seed);
-        Floret.View view = Floret.View.of(x, whole, px / FlowerHead.WIDTH, aboveDeg);
-        List<Mark> marks = new ArrayList<>();
-        stem(head, view, x, Math.min(footY, perspective.height + 60), marks);
-        head.florets().forEach(floret -> floret(floret, view, head, marks));
+        FlowerHead head = FlowerHead.of(setup.subject(), 1, chosen(setup) ? Stage.FULL : setup.stage());
+        Floret.View view = Floret.View.of(x, whole, larger() * px / FlowerHead.WIDTH, Math.max(-60, Math.min(75, setup.fit().tiltDeg())));
+        leaves(head, view);
+        stem(head, view, Math.min(footY, perspective.height + 60));
+        head.rearFirst(view).forEach(floret -> floret(floret, view));
+        if (setup.air().drops()) {
+            drops(head, view);
+        }
         return marks;
     }
 
-    private void stem(FlowerHead head, Floret.View view, double x, double footY, List<Mark> marks) {
-        List<List<Point>> stem = new ArrayList<>();
-        Point top = view.point(head.arch().isEmpty() ? new Floret.Vector(0, -1.2, 0) : head.arch().get(0));
-        stem.add(List.of(new Point(x + 0.05 * (footY - top.y()), footY), new Point(top.x() + 0.01 * (footY - top.y()), (top.y() + footY) / 2), top));
-        if (!head.arch().isEmpty()) {
-            stem.add(head.arch().stream().map(view::point).toList());
+    static boolean fungus(Setup setup) {
+        FieldGuide guide = setup.subject().guide();
+        return guide != null && guide.form() == FieldGuide.Form.CAP;
+    }
+
+    /** True when an open flower is framed among others that are not, as a photographer does while there are some. */
+    static boolean chosen(Setup setup) {
+        Integer flowers = setup.subject().flowersOpen();
+        double open = setup.stage().open();
+        return (flowers == null || flowers == 1) && open < 1 && open >= SOME;
+    }
+
+    /** Where the frame holds one flower, the others of its head lie beyond its edges. */
+    private double larger() {
+        Subject subject = setup.subject();
+        return setup.partOfHead() && subject.flowersOpen() != null ? Math.sqrt(subject.flowersOpen()) : 1;
+    }
+
+    private void leaves(FlowerHead head, Floret.View view) {
+        Petals petals = new Petals(px > VEINS_PX ? EDGED : "", marks);
+        head.leaves().forEach(leaf -> petals.add(leaf.petals(view, false)));
+        petals.end();
+    }
+
+    private void stem(FlowerHead head, Floret.View view, double footY) {
+        List<List<Point>> stem = new ArrayList<>(List.of(head.stem().stream().map(view::point).toList()));
+        Point top = stem.get(0).get(0);
+        if (footY > top.y()) {
+            stem.add(List.of(top, new Point(top.x() + 0.01 * (footY - top.y()), (top.y() + footY) / 2), new Point(top.x() + 0.06 * (footY - top.y()), footY)));
         }
         marks.add(new Curves("stem", Math.max(1.5, 0.034 * px), stem));
-        if (head.stalks()) {
-            marks.add(new Curves("stem", Math.max(0.8, 0.014 * px), head.florets().stream().map(floret -> stalk(floret, view, top)).toList()));
+        if (head.florets().size() > 1) {
+            marks.add(new Curves("stem", Math.max(0.8, 0.014 * px), head.florets().stream().map(floret -> floret.stalk(view)).toList()));
         }
     }
 
-    private static List<Point> stalk(Floret floret, Floret.View view, Point from) {
-        Point to = view.point(floret.at());
-        return List.of(from, new Point(from.x() + 0.6 * (to.x() - from.x()), from.y() + 0.4 * (to.y() - from.y())), to);
-    }
-
-    private void floret(Floret floret, Floret.View view, FlowerHead head, List<Mark> marks) {
-        boolean rear = floret.at().z() < -0.2 * FlowerHead.WIDTH / 2 && head.florets().size() > 4;
-        List<List<Point>> petals = floret.petals(view);
-        if (floret.cut().petals <= 6 && px > FOLDS_PX && !rear && head.florets().size() == 1) {
-            petals.forEach(petal -> marks.add(new Curves("petal-edged", 0, List.of(petal))));
-        } else {
-            marks.add(new Curves(rear ? "petal-rear" : "petal-edged", 0, petals));
+    private void floret(Floret floret, Floret.View view) {
+        Petals petals = new Petals(px > VEINS_PX ? EDGED : "", marks);
+        List<Floret.Petal> seen = floret.petals(view, false);
+        petals.add(seen);
+        petals.end();
+        boolean open = view.near(floret.axis()) > -0.1 && !floret.faded();
+        if (floret.blossom().veins() && px > VEINS_PX && open) {
+            marks.add(new Curves("fold", 0, seen.stream().filter(petal -> petal.tone().equals("petal")).map(Floret.Petal::vein).toList()));
         }
-        if (px > FOLDS_PX && !rear) {
-            marks.add(new Curves("fold", 0, floret.folds(view)));
-        }
-        if (floret.cut().petals > 0 && floret.cut() != Floret.Cut.HANGING && view.near(floret.axis()) > -0.1) {
-            eye(floret, view, head.florets().size() == 1, marks);
-        }
-    }
-
-    /** The middle of a flower: an eye, and stamens round it. */
-    private void eye(Floret floret, Floret.View view, boolean single, List<Mark> marks) {
-        Point middle = view.point(floret.at());
         double radius = floret.size() * view.scale();
-        boolean rays = floret.cut() == Floret.Cut.RAY;
-        if (px > FOLDS_PX && !rays) {
-            List<Point> stamens = new ArrayList<>();
-            int number = single ? 16 : 6;
-            for (int i = 0; i < number; i++) {
-                double angle = 2 * Math.PI * (i + 0.5) / number + floret.turn();
-                double far = radius * (single && i % 2 == 0 ? 0.18 : 0.3);
-                stamens.add(new Point(middle.x() + far * Math.cos(angle), middle.y() + far * 0.75 * Math.sin(angle) - 0.1 * radius));
-            }
-            marks.add(new Spots("stamen", Math.max(1, 0.07 * radius), stamens));
+        List<Point> stamens = floret.about(floret.blossom().stamens(), view);
+        if (px > VEINS_PX && !stamens.isEmpty() && !floret.faded() && (open || floret.blossom().stamens()[2] > 0.6)) {
+            marks.add(new Spots("stamen", Math.max(1, 0.075 * radius), stamens));
         }
-        marks.add(new Spots("eye", (rays ? 0.6 : single ? 0.3 : 0.2) * radius, List.of(middle)));
-        if (rays) {
-            marks.add(new Spots("eye-dark", 0.3 * radius, List.of(middle)));
+        if (open && view.near(floret.axis()) > 0.15) {
+            middle(floret, view, radius);
         }
+    }
+
+    private void middle(Floret floret, Floret.View view, double radius) {
+        Point middle = view.point(floret.at().plus(0.08 * floret.size(), floret.axis()));
+        Blossom blossom = floret.blossom();
+        if (blossom.eye() > 0) {
+            marks.add(new Spots("eye", blossom.eye() * radius, List.of(middle)));
+        }
+        if (blossom.disc() > 0) {
+            marks.add(new Spots("eye-dark", blossom.disc() * radius, List.of(middle)));
+        }
+        if (blossom.specks().length > 0) {
+            marks.add(new Spots("eye-dark", Math.max(1, 0.09 * radius), floret.about(blossom.specks(), view)));
+        }
+    }
+
+    /** Drops hang from the lowest points of petals, nearest ones first. */
+    private void drops(FlowerHead head, Floret.View view) {
+        List<Point> drops = new ArrayList<>();
+        List<Point> lights = new ArrayList<>();
+        double wide = Math.max(4, Math.min(14, 0.055 * px));
+        List<Floret.Petal> petals = head.florets().stream().flatMap(floret -> floret.petals(view, false).stream()).toList();
+        int step = Math.max(1, petals.size() / MOST_DROPS);
+        for (int i = (int) (seed.share(1, 57) * step); i < petals.size(); i += step) {
+            List<Point> outline = petals.get(i).outline();
+            Point lowest = outline.stream().reduce((one, other) -> outline.indexOf(other) % 2 == 0 && other.y() > one.y() ? other : one).orElseThrow();
+            drops.add(new Point(lowest.x(), lowest.y() + 0.25 * wide));
+            lights.add(new Point(lowest.x() - 0.18 * wide, lowest.y() + 0.08 * wide));
+        }
+        marks.add(new Spots("drop", wide, drops));
+        marks.add(new Spots("drop-light", 0.4 * wide, lights));
     }
 }

@@ -71,7 +71,7 @@ final class FarCarpet {
         fromM = near.farFromM();
         meanM = (setup.lowM() + setup.highM()) / 2;
         petalsPx2 = new double[(int) (perspective.height / ROW_PX) + 1];
-        near.heads().forEach(head -> count(head.y(), 0, Math.PI / 4 * bloom.spot(head.px()) * bloom.spot(head.px())));
+        near.heads().stream().filter(head -> head.state() == Bloom.State.OPEN).forEach(head -> count(head.y(), 0, Math.PI / 4 * bloom.spot(head.px()) * bloom.spot(head.px())));
     }
 
     /** Notes petals in the rows that they fall in. */

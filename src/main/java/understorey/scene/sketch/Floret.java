@@ -1,51 +1,27 @@
 package understorey.scene.sketch;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import understorey.scene.Drawing.Point;
 
 /**
- * One flower of a head, in space: to the right, up, and towards the camera along the level, in parts of the head.
+ * One flower of a head, in space, in parts of the head.
  *
- * @param at   its middle; of a bell, where it hangs
- * @param axis direction in which it opens, of length 1
- * @param size radius of an open flower, length of a bell
- * @param turn of its petals round the axis, radians
+ * @param at     its base
+ * @param axis   direction in which it opens, of length 1
+ * @param size   its radius
+ * @param turn   of its petals round the axis, radians
+ * @param from   where its stalk leaves the stem
+ * @param faded  whether it is over, brown and with gaps
  */
-record Floret(Vector at, Vector axis, double size, double turn, Cut cut) {
+record Floret(Blossom blossom, Vector at, Vector axis, double size, double turn, Vector from, boolean faded) {
 
-    /** How the petals of a flower are cut: their number, half their width as an angle, how far they cup, round or pointed. */
-    enum Cut {
-        STAR(6, 0.5, 0.3, false), OVAL(6, 0.6, 0.22, true), CUP(5, 0.82, 0.5, true), RAY(13, 0.26, 0.18, false),
-        CROSS(4, 0.7, 0.2, true), HANGING(6, 0.75, 1.5, false), BELL(0, 0.46, 0, true), LIP(0, 0.3, 0, true);
+    /** A tube whose mouth is turned farther away shows no inside. */
+    private static final double MOUTH = 0.3;
 
-        final int petals;
-        final double width;
-        final double lift;
-        final boolean round;
-
-        Cut(int petals, double width, double lift, boolean round) {
-            this.petals = petals;
-            this.width = width;
-            this.lift = lift;
-            this.round = round;
-        }
-    }
-
-    record Vector(double x, double y, double z) {
-
-        Vector plus(double times, Vector other) {
-            return new Vector(x + times * other.x, y + times * other.y, z + times * other.z);
-        }
-
-        Vector unit() {
-            double length = Math.sqrt(x * x + y * y + z * z);
-            return new Vector(x / length, y / length, z / length);
-        }
-
-        Vector cross(Vector other) {
-            return new Vector(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
-        }
+    /** A petal as a camera sees it: its tone, its outline, the line along its middle, how near it is, and whether its inside is seen. */
+    record Petal(String tone, List<Point> outline, List<Point> vein, double near, boolean inside) {
     }
 
     /** Where a head is on the page, how large a part of it is, and from how far above the level the camera looks at it. */
@@ -65,75 +41,74 @@ record Floret(Vector at, Vector axis, double size, double turn, Cut cut) {
         }
     }
 
-    /** Closed outlines of its petals. */
-    List<List<Point>> petals(View view) {
-        if (cut.petals == 0) {
-            return bell(view);
-        }
-        List<List<Point>> petals = new ArrayList<>();
-        for (int i = 0; i < cut.petals; i++) {
-            double angle = turn + 2 * Math.PI * i / cut.petals;
-            List<Point> petal = new ArrayList<>(List.of(view.point(at)));
-            if (cut.round) {
-                petal.add(on(view, 0.5, angle - 1.1 * cut.width, 0.3));
-                petal.add(on(view, 0.88, angle - 0.5 * cut.width, 0.8));
-                petal.add(on(view, 1.12, angle, 1));
-                petal.add(on(view, 0.88, angle + 0.5 * cut.width, 0.8));
-                petal.add(on(view, 0.5, angle + 1.1 * cut.width, 0.3));
-            } else {
-                petal.add(on(view, 0.66, angle - cut.width, 0.6));
-                petal.add(on(view, 1, angle, 1));
-                petal.add(on(view, 0.66, angle + cut.width, 0.6));
+    /** Rear ones first; with fewer points where it is coarse. */
+    List<Petal> petals(View view, boolean coarse) {
+        List<Petal> petals = new ArrayList<>();
+        for (Blossom.Ring ring : blossom.rings()) {
+            for (int i = 0; i < ring.count(); i++) {
+                if (!faded || ring.green() || i % 3 != 1) {
+                    petals.add(petal(coarse ? ring.coarse() : ring.rows(), ring.green(), ring.turn() + turn + 2 * Math.PI * i / ring.count(), view));
+                }
             }
-            petal.add(petal.get(0));
-            petals.add(petal);
         }
+        petals.removeIf(petal -> blossom.tube() && petal.inside() && view.near(axis) <= MOUTH);
+        petals.sort(Comparator.comparingDouble(Petal::near));
         return petals;
     }
 
-    /** Lines along the middle of its petals. */
-    List<List<Point>> folds(View view) {
-        List<List<Point>> folds = new ArrayList<>();
-        for (int i = 0; i < cut.petals; i++) {
-            double angle = turn + 2 * Math.PI * i / cut.petals;
-            folds.add(List.of(on(view, 0.25, angle, 0.25), on(view, 0.55, angle, 0.5), on(view, 0.8, angle, 0.8)));
-        }
-        if (cut.petals == 0) {
-            Vector end = at.plus(0.85 * size, axis);
-            folds.add(List.of(view.point(at.plus(0.15 * size, axis)), view.point(at.plus(0.5 * size, axis)), view.point(end)));
-        }
-        return folds;
+    List<Point> stalk(View view) {
+        Vector bend = from.plus(0.7, at.plus(-1, from)).plus(0.25 * size, new Vector(0, 1, 0));
+        return List.of(view.point(from), view.point(bend), view.point(at));
     }
 
-    private Point on(View view, double share, double angle, double lifted) {
-        Vector right = (Math.abs(axis.y()) < 0.9 ? new Vector(0, 1, 0) : new Vector(1, 0, 0)).cross(axis).unit();
-        Vector up = axis.cross(right);
-        return view.point(at.plus(share * size * Math.cos(angle), right).plus(share * size * Math.sin(angle), up)
-                .plus(lifted * cut.lift * size, axis));
-    }
-
-    /** A bell or a lipped tube from the side: its body, and the lobes that turn out at its mouth. */
-    private List<List<Point>> bell(View view) {
-        Point foot = view.point(at);
-        Point mouth = view.point(at.plus(size, axis));
-        double dx = mouth.x() - foot.x();
-        double dy = mouth.y() - foot.y();
-        double length = Math.max(1e-6, Math.hypot(dx, dy));
-        double wide = cut.width * size * view.scale() / length;
-        List<Point> body = List.of(foot, side(foot, dx, dy, 0.18, wide * 1.25), side(foot, dx, dy, 0.62, wide * 0.8),
-                side(foot, dx, dy, 0.85, wide * 0.72), side(foot, dx, dy, 1, wide * 1.3), side(foot, dx, dy, 0.98, wide * 0.5),
-                side(foot, dx, dy, 1.1, 0), side(foot, dx, dy, 0.98, -wide * 0.5), side(foot, dx, dy, 1, -wide * 1.3),
-                side(foot, dx, dy, 0.85, -wide * 0.72), side(foot, dx, dy, 0.62, -wide * 0.8), side(foot, dx, dy, 0.18, -wide * 1.25),
-                foot);
-        if (cut == Cut.BELL) {
-            return List.of(body);
+    private Petal petal(double[][] rows, boolean green, double angle, View view) {
+        Vector up = upwards();
+        Vector right = up.cross(axis);
+        Vector out = up.times(Math.cos(angle)).plus(Math.sin(angle), right);
+        Vector aside = up.times(-Math.sin(angle)).plus(Math.cos(angle), right);
+        List<Point> left = new ArrayList<>();
+        List<Point> back = new ArrayList<>();
+        for (double[] row : rows) {
+            Vector middle = on(out, row);
+            left.add(view.point(middle.plus(row[2] * size, aside)));
+            if (row[2] > 0) {
+                back.add(0, view.point(middle.plus(-row[2] * size, aside)));
+            }
         }
-        double down = wide * (dx < 0 ? -1 : 1);
-        return List.of(body, List.of(side(foot, dx, dy, 0.85, 0), side(foot, dx, dy, 1.35, down * 0.4), side(foot, dx, dy, 1.3, down * 2.6),
-                side(foot, dx, dy, 0.9, down * 2.2), side(foot, dx, dy, 0.85, 0)));
+        left.addAll(back);
+        double[] first = rows[0];
+        double[] half = rows[rows.length / 2];
+        double bend = faded ? -1 : 1;
+        boolean inside = view.near(out.times((first[1] - half[1]) * bend).plus(half[0] - first[0], axis)) > 0;
+        String tone = green ? "leaf-light" : faded ? "withered" : inside == blossom.tube() ? "petal-dim" : "petal";
+        double near = view.near(on(out, half));
+        return new Petal(tone, Outline.smooth(left, rows[rows.length - 1][2] > 0 ? -1 : rows.length - 1),
+                List.of(view.point(on(out, first)), view.point(on(out, half)), view.point(on(out, rows[rows.length - 1]))), near, inside && !green);
     }
 
-    private static Point side(Point foot, double dx, double dy, double along, double aside) {
-        return new Point(foot.x() + along * dx - aside * dy, foot.y() + along * dy + aside * dx);
+    /** Faded petals hang back and shrink. */
+    private Vector on(Vector out, double[] row) {
+        double wide = faded ? 0.75 * row[0] : row[0];
+        double along = faded && !blossom.tube() ? -0.5 * row[1] - 0.35 * row[0] : row[1];
+        return at.plus(wide * size, out).plus(along * size, axis);
+    }
+
+    /** Across the axis, as far upwards as that goes. */
+    private Vector upwards() {
+        Vector towards = Math.abs(axis.y()) < 0.95 ? new Vector(0, 1, 0) : new Vector(0, 0, 1);
+        return towards.plus(-towards.dot(axis), axis).unit();
+    }
+
+    /** Points about the axis, as many, so far from it and so far along. */
+    List<Point> about(double[] ring, View view) {
+        Vector up = upwards();
+        Vector right = up.cross(axis);
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; ring.length > 0 && i < ring[0]; i++) {
+            double angle = turn + 0.3 + 2 * Math.PI * i / ring[0];
+            double far = ring[1] * (ring[0] > 9 && i % 2 == 0 ? 0.6 : 1) * size;
+            points.add(view.point(at.plus(far * Math.cos(angle), up).plus(far * Math.sin(angle), right).plus(ring[2] * size, axis)));
+        }
+        return points;
     }
 }

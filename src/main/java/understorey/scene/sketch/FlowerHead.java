@@ -3,120 +3,124 @@ package understorey.scene.sketch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import understorey.plan.FieldGuide;
 import understorey.plan.Subject;
 import understorey.scene.Seed;
-import understorey.scene.sketch.Floret.Cut;
-import understorey.scene.sketch.Floret.Vector;
+import understorey.scene.sketch.Parts.Word;
 
 /**
- * How the flowers of a head are arranged, {@value #WIDTH} parts wide about its middle: spread over a half globe, hung along
- * an arch, up a spike, or a single one. Shapes are drawn by eye.
+ * How the flowers of a head are arranged, {@value #WIDTH} parts wide about its middle, after {@code flowers.txt}.
  *
- * @param florets the rear ones first, for a camera a little above
- * @param arch    the stem above its straight part, from below: point, control point, end and so on
- * @param stalks  from where the flowers of an umbel part to each flower
+ * @param florets in the order in which they open
+ * @param stem    from below: point, control point, end and so on
+ * @param leaves  rings of leaves on the stem
  */
-record FlowerHead(List<Floret> florets, List<Vector> arch, boolean stalks) {
+record FlowerHead(List<Floret> florets, List<Vector> stem, List<Floret> leaves) {
 
     static final double WIDTH = 10;
-    private static final double R = WIDTH / 2;
     private static final double GOLDEN = 2.39996;
-    private static final Comparator<Floret> REAR_FIRST = Comparator.comparingDouble(floret -> floret.at().z() + floret.axis().z());
+    private static final Vector UP = new Vector(0, 1, 0);
+    /** Buds and faded flowers are smaller. */
+    private static final double BUD = 0.62;
+    /** The same in each sketch, so that a page defines a head once. */
+    private static final Seed SEED = new Seed(7);
 
-    /** The head of a subject with no more flowers than that. */
-    static FlowerHead of(Subject subject, int most, Seed seed) {
+    /** The head of a subject at a stage, with so much of its flowers drawn, and larger. */
+    static FlowerHead of(Subject subject, double part, Stage stage) {
         FieldGuide guide = subject.guide();
         Integer open = subject.flowersOpen();
-        int flowers = Math.max(1, Math.min(most, open == null ? 1 : open));
-        FieldGuide.Form form = guide == null ? flowers > 1 ? FieldGuide.Form.UMBEL : FieldGuide.Form.STAR : guide.form();
-        return switch (form) {
-            case UMBEL -> umbel(flowers, guide != null && guide.second() == FieldGuide.Form.TUBE, seed);
-            case STAR -> flowers > 1 ? cluster(flowers, Cut.OVAL, seed) : single(Cut.OVAL, seed);
-            case CUP, CAP -> single(Cut.CUP, seed);
-            case DAISY -> single(Cut.RAY, seed);
-            case NODDING -> nodding();
-            case BELL, TUBE -> flowers > 1 ? arched(flowers, form == FieldGuide.Form.TUBE) : nodding();
-            case SPIKE, CATKIN -> spike(Math.max(flowers, Math.min(most, 7)), guide == null || guide.second() == null ? form : guide.second(), seed);
-            case LIPPED -> flowers > 1 ? spike(flowers, form, seed) : violet();
-        };
+        FieldGuide.Form form = guide != null ? guide.form() : open != null && open > 1 ? FieldGuide.Form.UMBEL : FieldGuide.Form.STAR;
+        Parts own = Flora.BUILT_IN.head(subject.key());
+        return new Builder(own != null ? own : Objects.requireNonNull(Flora.BUILT_IN.head(form.name())), part, stage).head();
     }
 
-    private static FlowerHead single(Cut cut, Seed seed) {
-        Vector axis = new Vector(0.3 * (seed.share(1, 51) - 0.5), 0.8, 0.55).unit();
-        return new FlowerHead(List.of(new Floret(new Vector(0, -0.6, 0), axis, R, seed.share(1, 52), cut)), List.of(), false);
+    /** Rear ones first, for a camera. */
+    List<Floret> rearFirst(Floret.View view) {
+        return florets.stream().sorted(Comparator.comparingDouble(floret -> view.near(floret.at().plus(0.5 * floret.size(), floret.axis())))).toList();
     }
 
-    private static FlowerHead umbel(int flowers, boolean trumpets, Seed seed) {
-        List<Floret> florets = new ArrayList<>();
-        for (int i = 0; i < flowers; i++) {
-            double up = Math.max(-0.25, 1 - (i + 0.5) / flowers * 1.05);
+    private record Builder(Parts parts, double part, Stage stage) {
+
+        FlowerHead head() {
+            boolean dome = parts.has(Word.DOME);
+            List<String> words = parts.all(dome ? Word.DOME : parts.has(Word.ALONG) ? Word.ALONG : Word.ONE).get(0);
+            double[] runs = parts.figures(Word.STEM, 0.4, -9, 0.2, -5, 0, 0);
+            List<Vector> stem = new ArrayList<>();
+            for (int i = 0; i < runs.length; i += 2) {
+                stem.add(new Vector(runs[i], runs[i + 1], 0));
+            }
+            int written = words.size() > 1 ? Integer.parseInt(words.get(1)) : 1;
+            int number = Math.max(1, (int) Math.round(part * written));
+            double larger = Math.pow((double) written / number, 0.3);
+            List<Floret> florets = new ArrayList<>();
+            Blossom blossom = Flora.BUILT_IN.blossom(words.get(0));
+            for (int i = 0; i < number; i++) {
+                florets.add(dome ? domed(blossom, i, number, larger) : along(blossom, stem, i, number, larger));
+            }
+            if (dome) {
+                stem = List.of(new Vector(0.4, -9, 0), new Vector(0.2, -5, 0), new Vector(0, -2.4, 0));
+            }
+            return new FlowerHead(List.copyOf(florets), stem, parts.all(Word.LEAF).stream().map(Builder::leaf).toList());
+        }
+
+        private static Floret leaf(List<String> part) {
+            Vector at = new Vector(0.3, Double.parseDouble(part.get(1)), 0);
+            return new Floret(Flora.BUILT_IN.blossom(part.get(0)), at, new Vector(0.05, 1, 0.1).unit(), Double.parseDouble(part.get(2)), 0.4, at, false);
+        }
+
+        private Floret domed(Blossom blossom, int i, int number, double larger) {
+            double up = 1 - (i + 0.5) / number * 1.15;
             double around = Math.sqrt(1 - up * up);
             Vector out = new Vector(around * Math.cos(i * GOLDEN + 0.6), up, around * Math.sin(i * GOLDEN + 0.6));
-            florets.add(trumpets ? new Floret(out.plus(-0.8, out), out, R * 0.8, 0, Cut.BELL)
-                    : new Floret(new Vector(0, -1.5, 0).plus(R * 0.62, out), out, R * (flowers > 9 ? 0.42 : 0.5), seed.share(i, 53), Cut.STAR));
+            Vector from = new Vector(0, -2.4, 0);
+            Vector at = new Vector(0, -1.4, 0).plus(parts.figures(Word.STALK, 3)[0], out);
+            return at(blossom, at, out, parts.figures(Word.SIZE, 2)[0] * larger, i, number, from);
         }
-        florets.sort(REAR_FIRST);
-        return new FlowerHead(florets, List.of(), true);
-    }
 
-    private static FlowerHead cluster(int flowers, Cut cut, Seed seed) {
-        List<Floret> florets = new ArrayList<>();
-        double size = R / Math.sqrt(Math.max(1, flowers * 0.7));
-        for (int i = 0; i < flowers; i++) {
-            double far = (R - size * 0.8) * Math.sqrt((i + 0.35) / flowers);
-            Vector out = new Vector(far * Math.cos(i * GOLDEN), far * Math.sin(i * GOLDEN) * 0.8, 0.4 * (seed.share(i, 54) - 0.5));
-            florets.add(new Floret(out, new Vector(out.x() / R * 0.5, 0.55, 0.8).unit(), size, seed.share(i, 55), cut));
+        private Floret along(Blossom blossom, List<Vector> stem, int i, int number, double larger) {
+            double share = number == 1 ? 1 : (double) i / (number - 1);
+            double[] at = parts.figures(Word.AT, 1, 1);
+            double[] pitch = ends(Word.PITCH, 50);
+            double[] size = ends(Word.SIZE, 5);
+            double[] stalk = ends(Word.STALK, 0);
+            Word spread = parts.all(Word.SPREAD).stream().map(words -> Word.of(words.get(0))).findFirst().orElse(Word.ONE);
+            double turn = switch (spread) {
+                case ROUND -> i * GOLDEN + 0.4;
+                case SIDE -> Math.toRadians(32 + 96 * (i % 2) + 40 * (SEED.share(i, 52) - 0.5));
+                case SPIRE -> Math.toRadians(new double[] {20, 158, 84}[i % 3] + 24 * (SEED.share(i, 52) - 0.5));
+                case TWO -> i % 2 == 0 ? 0.5 : Math.PI - 0.5;
+                default -> 1.25;
+            };
+            Vector from = on(stem, at[0] + share * (at[1] - at[0]));
+            Vector axis = Vector.towards(turn, Math.toRadians(pitch[0] + share * (pitch[1] - pitch[0])));
+            Vector out = Vector.towards(turn, 0.35).times(0.8).plus(0.2, axis).unit();
+            Vector base = from.plus(stalk[0] + share * (stalk[1] - stalk[0]), out);
+            return at(blossom, base, axis, (size[0] + share * (size[1] - size[0])) * larger, i, number, from);
         }
-        florets.sort(REAR_FIRST);
-        return new FlowerHead(florets, List.of(), true);
-    }
 
-    /** One flower that hangs from the end of an arch. */
-    private static FlowerHead nodding() {
-        Vector end = new Vector(1.2, 4.6, 0);
-        return new FlowerHead(List.of(new Floret(end, new Vector(0.22, -1, 0.12).unit(), R * 0.92, 0.3, Cut.HANGING)),
-                List.of(new Vector(-2.4, -4, 0), new Vector(-1.8, 6.8, 0), end), false);
-    }
-
-    /** Bells along one side of an arch. */
-    private static FlowerHead arched(int flowers, boolean long_) {
-        List<Floret> florets = new ArrayList<>();
-        int bells = Math.min(flowers, 7);
-        double size = (long_ ? 12 : 9.5) / Math.sqrt(bells + 2);
-        for (int i = 0; i < bells; i++) {
-            double along = (i + 0.5) / bells;
-            Vector at = new Vector(-2.6 + 6.4 * along, 1.2 + 8.6 * along - 7.2 * along * along, i % 2 == 0 ? 0.8 : -0.6);
-            florets.add(new Floret(at, new Vector(i % 2 == 0 ? 0.35 : -0.75 + along, -1, 0.15).unit(), size * (1.1 - 0.25 * along), 0, Cut.BELL));
+        private double[] ends(Word name, double otherwise) {
+            double[] ends = parts.figures(name, otherwise);
+            return ends.length > 1 ? ends : new double[] {ends[0], ends[0]};
         }
-        florets.sort(REAR_FIRST);
-        return new FlowerHead(florets, List.of(new Vector(-2.6, -5, 0), new Vector(-2.8, 5.6, 0), new Vector(0.6, 5, 0),
-                new Vector(2.8, 4.6, 0), new Vector(3.9, 2.6, 0)), false);
-    }
 
-    /** Flowers round an upright, smaller towards its tip. */
-    private static FlowerHead spike(int flowers, FieldGuide.Form second, Seed seed) {
-        boolean bells = second == FieldGuide.Form.TUBE || second == FieldGuide.Form.BELL || second == FieldGuide.Form.LIPPED;
-        Cut cut = second == FieldGuide.Form.LIPPED ? Cut.LIP : bells ? Cut.BELL : Cut.CROSS;
-        List<Floret> florets = new ArrayList<>();
-        double size = (bells ? 9 : 6.2) / Math.sqrt(flowers + 1.0);
-        for (int i = 0; i < flowers; i++) {
-            double along = (i + 0.3) / flowers;
-            double turn = i * GOLDEN;
-            double small = 1.15 - 0.65 * along;
-            Vector out = new Vector(Math.cos(turn), bells ? -0.45 : 0.1, 0.35 + 0.65 * Math.sin(turn)).unit();
-            florets.add(new Floret(new Vector(0, -6.5 + 14.5 * along, 0).plus(bells ? 0.3 : size * small * 0.9, out), out, size * small,
-                    seed.share(i, 56), cut));
+        /** As far as it is: the first to open are the first to fade, the last ones are always buds. */
+        private Floret at(Blossom blossom, Vector at, Vector axis, double size, int i, int number, Vector from) {
+            double turn = number == 1 || blossom.tube() ? 0 : SEED.share(i, 53);
+            double buds = number == 1 ? stage.buds() : Math.max(stage.buds(), part * parts.figures(Word.BUDS, 0)[0] / number * (1 - stage.faded()));
+            double order = (i + 0.5) / number;
+            if (order > 1 - buds) {
+                return new Floret(Flora.BUILT_IN.blossom(Motif.BUD.id), at, axis, BUD * size, 0, from, false);
+            }
+            return new Floret(blossom, at, order < stage.faded() ? axis.plus(-0.5, UP).unit() : axis, size, turn, from, order < stage.faded());
         }
-        florets.sort(REAR_FIRST);
-        return new FlowerHead(florets, List.of(new Vector(0, -7, 0), new Vector(0, 2, 0), new Vector(0.2, 9, 0)), false);
-    }
 
-    /** Two petals up, two aside and a broad one below. */
-    private static FlowerHead violet() {
-        List<Floret> florets = new ArrayList<>();
-        Vector front = new Vector(0.1, 0.15, 1).unit();
-        florets.add(new Floret(new Vector(0, 0, 0), front, R * 0.95, 0.35, Cut.CUP));
-        return new FlowerHead(florets, List.of(new Vector(-1, -5, -1), new Vector(-1.4, 1.5, -1), new Vector(0, 0.6, 0)), false);
+        /** At a share of a run of curves. */
+        private static Vector on(List<Vector> run, double share) {
+            int curves = run.size() / 2;
+            int curve = Math.min(curves - 1, (int) (share * curves));
+            double t = share * curves - curve;
+            return run.get(2 * curve).times((1 - t) * (1 - t)).plus(2 * t * (1 - t), run.get(2 * curve + 1)).plus(t * t, run.get(2 * curve + 2));
+        }
     }
 }

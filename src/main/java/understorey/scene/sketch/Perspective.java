@@ -42,7 +42,8 @@ final class Perspective {
                 setup.fit().heightM() + aheadM * Math.tan(Math.toRadians(setup.riseDeg())), tiltDeg, setup.riseDeg());
     }
 
-    private double belowLensM(double aheadM, double aboveM) {
+    /** How far below the lens something on the ground ends, metres. */
+    double belowLensM(double aheadM, double aboveM) {
         return heightM - aheadM * rise - aboveM;
     }
 

@@ -20,6 +20,7 @@ record PetalTint(int rgb, boolean deep) {
     private static final double LEAST = 0.38;
     /** Saturation from which a colour is vivid: our choice, by eye. */
     private static final double VIVID = 0.7;
+    private static final double DIM = 0.86;
     private static final int WHITE = 0xF4F4EE;
     private static final int BITS = 0x1000000;
 
@@ -75,6 +76,15 @@ record PetalTint(int rgb, boolean deep) {
 
     /** As {@code #rrggbb}. */
     String hex() {
+        return hex(rgb);
+    }
+
+    /** The side of a petal that is turned away from the light. */
+    String dimHex() {
+        return hex(mixed(rgb, DIM, 0));
+    }
+
+    private static String hex(int rgb) {
         return '#' + Integer.toHexString(BITS | rgb).substring(1);
     }
 }

@@ -25,13 +25,16 @@ import understorey.sky.SunAt;
  */
 public final class ViewfinderSketch {
 
+    /** A camera that is no higher, in heights of the flowers, is among them. */
+    private static final double LOW = 1.6;
     private static final double SUN_PX = 8;
     private static final double TICK_PX = 7;
     private static final double ALMOST_ALL = 0.93;
-    private static final int MOST_HEADS = 760;
-    private static final int MOST_HEADS_CLOSE = 230;
+    private static final int MOST_HEADS = 600;
+    private static final int MOST_HEADS_LOW = 420;
+    private static final int MOST_HEADS_CLOSE = 150;
     private static final int MOST_TUFTS = 170;
-    private static final int MOST_TUFTS_CLOSE = 110;
+    private static final int MOST_TUFTS_CLOSE = 80;
 
     private final Setup setup;
     private final double stemsPerM2;
@@ -49,8 +52,9 @@ public final class ViewfinderSketch {
         seed = new Seed(setup.fit().intent().shot().name().hashCode());
         tint = PetalTint.of(setup.subject());
         trunks = new Trunks(setup, perspective, seed);
-        bloom = new Bloom(setup, aboveDeg(), seed);
-        carpet = new Carpet(setup, stemsPerM2, perspective, trunks, bloom, seed, setup.close() ? MOST_HEADS_CLOSE : MOST_HEADS);
+        bloom = new Bloom(setup);
+        carpet = new Carpet(setup, stemsPerM2, perspective, trunks, bloom, seed,
+                setup.close() ? MOST_HEADS_CLOSE : perspective.aboveM() < LOW * setup.highM() ? MOST_HEADS_LOW : MOST_HEADS);
     }
 
     /** At the density of a good stand. */
@@ -62,20 +66,13 @@ public final class ViewfinderSketch {
         return words -> new ViewfinderSketch(setup, stemsPerM2).drawing(words);
     }
 
-    /** From how far above the level the camera looks at the heads in its middle, degrees. */
-    private double aboveDeg() {
-        double down = perspective.aboveM() - (setup.lowM() + setup.highM()) / 2;
-        double deg = Math.toDegrees(Math.atan2(down, Math.max(0.1, perspective.aheadOnAxisM(setup.fit().distanceM()))));
-        return Math.max(-10, Math.min(60, deg));
-    }
-
     private Drawing drawing(Wording words) {
         List<Mark> marks = new ArrayList<>();
         double horizonY = groundY();
         Projection.Place sun = sun();
         marks.addAll(new Backdrop(setup, perspective, seed, horizonY).marks(sun));
         if (!setup.closest()) {
-            marks.addAll(new FarCarpet(setup, stemsPerM2, perspective, bloom, seed, carpet).marks());
+            marks.addAll(new FarCarpet(setup, stemsPerM2 * setup.stage().open(), perspective, bloom, seed, carpet).marks());
         }
         marks.addAll(trunks.marks());
         if (!setup.closest()) {
@@ -93,7 +90,7 @@ public final class ViewfinderSketch {
         marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
         return new Drawing(perspective.width, perspective.height,
                 words.of(new Fact.FrameOf(setup.fit().intent().shot().name())), words.of(says(horizonY, sun)),
-                List.of(new Drawing.Palette(tint.deep() ? "deep" : "airy", tint.hex(), List.copyOf(marks))));
+                List.of(new Drawing.Palette(tint.deep() ? "deep" : "airy", tint.hex(), tint.dimHex(), List.copyOf(marks))));
     }
 
     /** Where the ground ends: in a wood among the trunks, in the open where it vanishes. */
@@ -151,6 +148,7 @@ public final class ViewfinderSketch {
         if (setup.subject().flowerAreaIndex() != null && !setup.close() && perspective.aboveM() > setup.highM()) {
             says.add(Fact.Word.TONE_IS_COVER);
         }
+        stage(says);
         if (setup.air().mist() && !setup.close()) {
             says.add(Fact.Word.MIST_DRAWN);
         }
@@ -158,6 +156,22 @@ public final class ViewfinderSketch {
             says.add(Fact.Word.SHADOWS_DRAWN);
         }
         return Fact.text(says);
+    }
+
+    /** What of the stage and of drops is drawn. */
+    private void stage(List<Fact> says) {
+        Stage stage = setup.stage();
+        if (stage.buds() > 0) {
+            says.add(stage.open() > 0 ? new Fact.StillInBud(stage.buds()) : Fact.Word.ALL_IN_BUD);
+        } else if (stage.faded() > 0) {
+            says.add(stage.open() > 0 ? new Fact.AlreadyFaded(stage.faded()) : Fact.Word.ALL_FADED);
+        }
+        if (setup.close() && CloseUp.chosen(setup)) {
+            says.add(Fact.Word.CHOSEN_OPEN);
+        }
+        if (setup.close() && setup.air().drops() && !CloseUp.fungus(setup)) {
+            says.add(Fact.Word.DROPS_DRAWN);
+        }
     }
 
     private Fact ground(double share) {

@@ -109,7 +109,7 @@ class SvgTest {
 
     @Test
     void paintedMarksBecomeGradientsMarkersAndShortPaths() throws Exception {
-        Drawing drawing = new Drawing(40, 30, "t", "s.", List.of(new Drawing.Palette("p", "#f0e0d0", List.of(
+        Drawing drawing = new Drawing(40, 30, "t", "s.", List.of(new Drawing.Palette("p", "#f0e0d0", "#c0b0a0", List.of(
                 new Drawing.Wash("w", 0, 20, List.of(new Drawing.Stop(0, 0.25), new Drawing.Stop(1, 1))),
                 new Drawing.Glow("g", new Point(5, 6), 12),
                 new Drawing.Glyph("star", List.of(new Drawing.Spots("d", 3, List.of(new Point(0, 0), new Point(1, -2))))),
@@ -117,7 +117,9 @@ class SvgTest {
                 new Drawing.Curves("c", 2, List.of(List.of(new Point(1, 1), new Point(2, 4), new Point(5, 5), new Point(7, 5), new Point(6, 2)),
                         List.of(new Point(0, 0), new Point(-1, 1), new Point(3, 3))))))));
         Element svg = parsed(Svg.of(drawing, "x"));
-        assertEquals("--own:#f0e0d0", only(svg, "g").getAttribute("style"));
+        NodeList groups = svg.getElementsByTagName("g");
+        assertEquals("--own:#f0e0d0;--dim:#c0b0a0", ((Element) groups.item(0)).getAttribute("style"));
+        assertEquals("marker:url(#x-star)", ((Element) groups.item(1)).getAttribute("style"));
         assertEquals("url(#x-g1)", only(svg, "rect").getAttribute("fill"));
         assertEquals("x-g1", only(svg, "linearGradient").getAttribute("id"));
         assertEquals("x-g2", only(svg, "radialGradient").getAttribute("id"));
@@ -127,7 +129,7 @@ class SvgTest {
         assertEquals("M0 0h0m1-2h0", ((Element) paths.item(0)).getAttribute("d"));
         Element stamps = (Element) paths.item(1);
         assertEquals("M10 10l-2 3 1-1", stamps.getAttribute("d"));
-        assertEquals("7.5 .4 marker:url(#x-star)", stamps.getAttribute("stroke-width") + " " + stamps.getAttribute("opacity") + " " + stamps.getAttribute("style"));
+        assertEquals("7.5 .4", stamps.getAttribute("stroke-width") + " " + stamps.getAttribute("opacity"));
         assertEquals("M1 1q1 3 4 4 2 0 1-3m-6-2q-1 1 3 3", ((Element) paths.item(2)).getAttribute("d"));
     }
 

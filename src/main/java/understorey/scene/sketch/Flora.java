@@ -1,0 +1,48 @@
+package understorey.scene.sketch;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** The flowers of {@code flowers.txt}, as they are drawn. */
+final class Flora {
+
+    static final Flora BUILT_IN = new Flora();
+
+    private final Map<String, Blossom> blossoms = new HashMap<>();
+    private final Map<String, Parts> heads = new HashMap<>();
+
+    private Flora() {
+        text().lines().filter(line -> !line.startsWith("#")).forEach(line -> {
+            String[] sides = line.split(" = ");
+            String[] named = sides[0].split(" ");
+            if (Parts.Word.of(named[0]) == Parts.Word.HEAD) {
+                heads.put(named[1], Parts.of(sides[1]));
+            } else {
+                blossoms.put(named[1], Blossom.of(Parts.of(sides[1])));
+            }
+        });
+    }
+
+    private static String text() {
+        try (InputStream in = Objects.requireNonNull(Flora.class.getResourceAsStream("flowers.txt"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unread) {
+            throw new UncheckedIOException(unread);
+        }
+    }
+
+    Blossom blossom(String name) {
+        return Objects.requireNonNull(blossoms.get(name), name);
+    }
+
+    /** Null where there is none of that name. */
+    @Nullable Parts head(String name) {
+        return heads.get(name);
+    }
+}
