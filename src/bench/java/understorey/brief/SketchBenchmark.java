@@ -18,6 +18,7 @@ import understorey.scene.sketch.Air;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.Stage;
+import understorey.scene.sketch.Surroundings;
 import understorey.scene.sketch.ViewfinderSketch;
 
 /** The drawings alone of six pictures, a sketch and a side view each: warm, one core. */
@@ -42,7 +43,7 @@ public class SketchBenchmark {
                 double distanceM = shot.fit().best().distanceM();
                 setups.add(new Setup(shot.fit().best(), F_NUMBER, 0.5 * distanceM, 2 * distanceM, null,
                         trip.site().canopyAt(trip.site().spot(shot.intent().shot().spot())), null, null,
-                        Air.CLEAR, Stage.FULL));
+                        Air.CLEAR, Stage.FULL, Surroundings.BARE));
             }
         }
     }

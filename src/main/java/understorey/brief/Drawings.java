@@ -6,8 +6,11 @@ import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
+import understorey.light.PlantArea;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
+import understorey.plan.Canopy;
+import understorey.plan.Foliage;
 import understorey.plan.LightWish;
 import understorey.plan.Site;
 import understorey.plan.Spot;
@@ -21,6 +24,7 @@ import understorey.scene.sketch.DistanceScale;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.SideView;
 import understorey.scene.sketch.Stage;
+import understorey.scene.sketch.Surroundings;
 import understorey.scene.sketch.ViewfinderSketch;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
@@ -68,7 +72,8 @@ final class Drawings {
         LightAt light = shot.light();
         Setup setup = new Setup(fit, settings.fNumber(), settings.sharpFromM(), settings.sharpToM(),
                 spot == null ? null : spot.slope(), site.canopyAt(spot), spot == null ? null : spot.clearingRadiusM(),
-                light.aboveSkyline() ? light.sun() : null, air(shot), stage(shot));
+                light.aboveSkyline() ? light.sun() : null, air(shot), stage(shot),
+                new Surroundings(leaves(site.canopyAt(spot)), shot.fitted().place().stand().skyline()));
         return new PlannedShot(shot, ViewfinderSketch.of(setup), SideView.of(setup), DistanceScale.of(setup),
                 shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
     }
@@ -77,6 +82,14 @@ final class Drawings {
     private Stage stage(TimedShot shot) {
         FloweringWindow window = season.window(shot.intent().shot().subject());
         return window == null || day.trip().hidesTheDay() ? Stage.FULL : Stage.of(window.ripeness(season.date()));
+    }
+
+    /** Share of full leaf on the day; evergreens are counted from nothing, others from their bare twigs. */
+    private double leaves(@Nullable Canopy canopy) {
+        double index = PlantArea.effectiveIndex(canopy, day.date());
+        double full = PlantArea.stageIndex(Foliage.Stage.FULL_LEAF);
+        double bare = canopy != null && canopy.trees() == Canopy.Trees.EVERGREEN ? 0 : PlantArea.stageIndex(Foliage.Stage.LEAFLESS);
+        return Math.max(0, Math.min(1, (index - bare) / (full - bare)));
     }
 
     /** Drops that are wished for are expected where nothing is known of rain. */

@@ -56,7 +56,8 @@ public final class PlantArea {
         return stageIndex(growing.from()) + share * (stageIndex(growing.to()) - stageIndex(growing.from()));
     }
 
-    private static double stageIndex(Foliage.Stage stage) {
+    /** Effective plant area index of a stage. */
+    public static double stageIndex(Foliage.Stage stage) {
         return switch (stage) {
             case LEAFLESS -> LEAFLESS;
             case BUD_BURST -> BUD_BURST;

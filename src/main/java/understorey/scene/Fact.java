@@ -20,7 +20,8 @@ public sealed interface Fact {
         BEHIND_SKYLINE_ALL_DAY, CIVIL_DAWN, CIVIL_DUSK, HEAD_TORCH_OFF, HEAD_TORCH_ON, SUNRISE, SUNSET,
         SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE, CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH,
         SPOTS_NORTH_UP, NORTH, NO_WALK, LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, TONE_IS_COVER, MIST_DRAWN,
-        SHADOWS_DRAWN, DROPS_DRAWN, CHOSEN_OPEN, ALL_IN_BUD, ALL_FADED
+        SHADOWS_DRAWN, DROPS_DRAWN, CHOSEN_OPEN, ALL_IN_BUD, ALL_FADED,
+        TREES_BARE, TREES_BREAK_BUD, TREES_HALF_IN_LEAF, TREES_IN_LEAF
     }
 
     /** Two sentences. */
@@ -236,6 +237,10 @@ public sealed interface Fact {
     }
 
     record SomeHeadsDrawnTo(@In(Measure.SHARE) double share, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    /** A usual tree above a flower. */
+    record TreesLike(String tree, String flower) implements Fact {
     }
 
     /** Of a stand that is not in full flower yet, or no longer. */

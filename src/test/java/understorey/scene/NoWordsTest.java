@@ -48,7 +48,7 @@ class NoWordsTest {
         Set<String> looks = Pattern.compile("svg \\.([a-z-]+)").matcher(Sources.read(Path.of("templates/marks.css"))).results()
                 .map(match -> match.group(1)).collect(Collectors.toCollection(TreeSet::new));
         looks.add("words");
-        looks.add("flowers.txt");
+        looks.add("plants.txt");
         List<String> words = new ArrayList<>();
         int seen = 0;
         for (Path file : classes()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.optics.FlowerLayer;
 import understorey.optics.Projection;
+import understorey.scene.Drawing.Area;
 import understorey.scene.Drawing.Box;
 import understorey.scene.Drawing.Curves;
 import understorey.scene.Drawing.Glow;
@@ -13,12 +14,20 @@ import understorey.scene.Drawing.Point;
 import understorey.scene.Drawing.Stop;
 import understorey.scene.Drawing.Wash;
 import understorey.scene.Seed;
+import understorey.sky.Skyline;
 
 /** What lies behind the carpet: sky and haze, the glow round the sun, the far wood, and the tone of the ground. */
 final class Backdrop {
 
-    private static final int FAR_TREES = 40;
-    private static final int MIDDLE_TREES = 22;
+    private static final int FAR_TREES = 26;
+    private static final int MIDDLE_TREES = 14;
+    private static final double FAR_TRUNK_M = 0.36;
+    /** Distance of the leaves that close a wood, metres. */
+    private static final double LEAVES_M = 45;
+    /** Share of full leaf from which far leaves are drawn, and up to which land shows through: our choice, by eye. */
+    private static final double LEAST_LEAVES = 0.1;
+    private static final double THIN_LEAVES = 0.35;
+    private static final int LAND_POINTS = 16;
     /** Distance over which air veils two thirds of what is behind it, metres: our choice, by eye; mist is nearer. */
     private static final double HAZE_M = 45;
     private static final double MIST_M = 22;
@@ -27,9 +36,11 @@ final class Backdrop {
     private final Setup setup;
     private final Perspective perspective;
     private final Seed seed;
+    private final Trunks trunks;
     private final double horizonY;
 
-    Backdrop(Setup setup, Perspective perspective, Seed seed, double horizonY) {
+    Backdrop(Setup setup, Perspective perspective, Seed seed, Trunks trunks, double horizonY) {
+        this.trunks = trunks;
         this.setup = setup;
         this.perspective = perspective;
         this.seed = seed;
@@ -49,6 +60,7 @@ final class Backdrop {
                 marks.add(new Glow("glow", new Point(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y())),
                         Math.round(perspective.width / 2)));
             }
+            land(marks);
             farWood(marks);
         }
         if (horizonY < perspective.height) {
@@ -74,8 +86,9 @@ final class Backdrop {
 
     private void farWood(List<Mark> marks) {
         if (setup.trees()) {
-            marks.add(new Curves("far-wood", 0, stems(FAR_TREES, 75, 130, 16)));
-            marks.add(new Curves("middle-wood", 0, stems(MIDDLE_TREES, FlowerLayer.FAR_M - 8, 75, 17)));
+            far("far-wood", FAR_TREES, 75, 130, 16, marks);
+            canopy(marks);
+            far("middle-wood", MIDDLE_TREES, FlowerLayer.FAR_M - 8, 75, 17, marks);
         }
         List<Point> brush = new ArrayList<>(List.of(new Point(0, Math.round(horizonY) + 2)));
         double x = 0;
@@ -86,6 +99,47 @@ final class Backdrop {
             x += wide;
         }
         marks.add(new Curves("brush", 0, List.of(brush)));
+    }
+
+    /** Trees of one width as far as they are in the middle, and no more of them than grow there. */
+    private void far(String style, int most, double fromM, double toM, int purpose, List<Mark> marks) {
+        double middleM = (fromM + toM) / 2;
+        double depth = Math.max(1, perspective.depthM(middleM, 0));
+        double number = 2.1 * perspective.halfWidthM(depth) * (toM - fromM) / (trunks.spacingM() * trunks.spacingM());
+        double width = Math.max(0.7, Math.min(9, FAR_TRUNK_M * perspective.pxPerM(depth)));
+        marks.add(new Curves(style, Math.round(2 * width) / 2.0, stems((int) Math.min(most, Math.max(3, number)), fromM, toM, purpose)));
+    }
+
+    /** Leaves of far trees close the wood towards its top. */
+    private void canopy(List<Mark> marks) {
+        double depth = perspective.depthM(LEAVES_M, 0);
+        double base = perspective.y(LEAVES_M, 0.35 * trunks.treesM(), Math.max(1, depth));
+        double leaves = setup.around().leaves();
+        if (leaves > LEAST_LEAVES && base > 4 && depth > 1) {
+            double foot = Math.min(horizonY, base);
+            marks.add(new Wash("canopy-wash", 0, foot, List.of(new Stop(0, 0.75 * leaves), new Stop(0.7, 0.5 * leaves), new Stop(1, 0))));
+        }
+    }
+
+    /** Land over the level horizon, where no leaves hide it. */
+    private void land(List<Mark> marks) {
+        Skyline skyline = setup.around().skyline();
+        Double facingDeg = setup.fit().intent().shot().facingDeg();
+        if (skyline == null || facingDeg == null || setup.trees() && setup.around().leaves() > THIN_LEAVES) {
+            return;
+        }
+        Projection projection = Projection.of(facingDeg, setup.fit().tiltDeg(), setup.fit().view());
+        double half = setup.fit().view().horizontalDeg() / 2;
+        List<Point> edge = new ArrayList<>(List.of(new Point(0, horizonY)));
+        for (int i = 0; i <= LAND_POINTS; i++) {
+            double bearing = facingDeg + (2.0 * i / LAND_POINTS - 1) * 1.1 * half;
+            Projection.Place place = projection.place(bearing, skyline.angleDeg(bearing));
+            if (place != null) {
+                edge.add(new Point(perspective.width / 2 * (1 + place.x()), Math.min(horizonY, perspective.height / 2 * (1 - place.y()))));
+            }
+        }
+        edge.add(new Point(perspective.width, horizonY));
+        marks.add(new Area("far-land", edge));
     }
 
     private List<List<Point>> stems(int number, double fromM, double toM, int purpose) {

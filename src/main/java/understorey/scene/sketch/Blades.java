@@ -33,8 +33,10 @@ final class Blades {
     private final Perspective perspective;
     private final Seed seed;
     private final double lengthM;
+    private final int most;
 
-    Blades(Setup setup, Perspective perspective, Seed seed) {
+    Blades(Setup setup, Perspective perspective, Seed seed, double share) {
+        most = (int) (share * MOST_BLADES);
         this.setup = setup;
         this.perspective = perspective;
         this.seed = seed;
@@ -61,7 +63,7 @@ final class Blades {
         List<Blade> blades = new ArrayList<>();
         double perM2 = 6 / (lengthM * lengthM);
         double ahead = Math.max(perspective.nearestAheadM(), setup.close() ? setup.sharpFromM() : 0.12);
-        for (int strip = 0; strip < 60 && blades.size() < MOST_BLADES; strip++) {
+        for (int strip = 0; strip < 60 && blades.size() < most; strip++) {
             double thick = STRIP * Math.max(0.15, perspective.distanceM(ahead, 0));
             double depth = perspective.depthM(ahead + thick / 2, lengthM / 2);
             if (depth > 0.12) {

@@ -25,8 +25,8 @@ final class Bloom {
     static final double PETALS_PX = 11;
     private static final double UNKNOWN_SHARE = 0.3;
     /** Of the flowers of a head, how many are drawn in a view, and the most petals of a head. */
-    private static final double PART = 0.65;
-    private static final double MOST_PETALS = 40;
+    private static final double PART = 0.6;
+    private static final double MOST_PETALS = 30;
     private static final double SMALLER = 0.8;
     private static final double LARGER = 1.25;
     private static final int DOTS = 6;
@@ -57,7 +57,7 @@ final class Bloom {
         petalShare = index == null || !setup.stemsKnown() ? UNKNOWN_SHARE
                 : FlowerLayer.SPHERICAL * index.typical() / setup.stemsPerM2() / (headM * headM);
         FlowerHead whole = FlowerHead.of(subject, 1, Stage.FULL);
-        part = Math.min(PART, MOST_PETALS / whole.florets().stream().mapToInt(floret -> floret.blossom().petals()).sum());
+        part = Math.min(PART, MOST_PETALS / whole.florets().stream().mapToDouble(floret -> floret.blossom().petals() / (floret.blossom().tube() ? 2.0 : 1)).sum());
         head = FlowerHead.of(subject, part, Stage.FULL);
         dotWidth = Math.max(1.3, Math.min(4, FlowerHead.WIDTH * Math.sqrt(4 / Math.PI * petalShare / dots().size())));
         dots = look(Motif.DOTS, dots().size() * Math.PI / 4 * dotWidth * dotWidth);

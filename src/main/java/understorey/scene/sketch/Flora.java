@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** The flowers of {@code flowers.txt}, as they are drawn. */
+/** The flowers and trees of {@code plants.txt}, as they are drawn. */
 final class Flora {
 
     static final Flora BUILT_IN = new Flora();
@@ -17,20 +20,22 @@ final class Flora {
     private final Map<String, Blossom> blossoms = new HashMap<>();
     private final Map<String, Parts> heads = new HashMap<>();
 
+    private final List<Bark.Tree> trees = new ArrayList<>();
+
     private Flora() {
         text().lines().filter(line -> !line.startsWith("#")).forEach(line -> {
             String[] sides = line.split(" = ");
             String[] named = sides[0].split(" ");
-            if (Parts.Word.of(named[0]) == Parts.Word.HEAD) {
-                heads.put(named[1], Parts.of(sides[1]));
-            } else {
-                blossoms.put(named[1], Blossom.of(Parts.of(sides[1])));
+            switch (Parts.Word.of(named[0])) {
+                case HEAD -> heads.put(named[1], Parts.of(sides[1]));
+                case TREE -> trees.add(new Bark.Tree(named[1], Bark.valueOf(sides[1].toUpperCase(Locale.ROOT))));
+                default -> blossoms.put(named[1], Blossom.of(Parts.of(sides[1])));
             }
         });
     }
 
     private static String text() {
-        try (InputStream in = Objects.requireNonNull(Flora.class.getResourceAsStream("flowers.txt"))) {
+        try (InputStream in = Objects.requireNonNull(Flora.class.getResourceAsStream("plants.txt"))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unread) {
             throw new UncheckedIOException(unread);
@@ -39,6 +44,10 @@ final class Flora {
 
     Blossom blossom(String name) {
         return Objects.requireNonNull(blossoms.get(name), name);
+    }
+
+    List<Bark.Tree> trees() {
+        return trees;
     }
 
     /** Null where there is none of that name. */

@@ -10,7 +10,7 @@ import understorey.scene.Seed;
 import understorey.scene.sketch.Parts.Word;
 
 /**
- * How the flowers of a head are arranged, {@value #WIDTH} parts wide about its middle, after {@code flowers.txt}.
+ * How the flowers of a head are arranged, {@value #WIDTH} parts wide about its middle, after {@code plants.txt}.
  *
  * @param florets in the order in which they open
  * @param stem    from below: point, control point, end and so on

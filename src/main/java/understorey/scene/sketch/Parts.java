@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** One line of {@code flowers.txt}: parts, each a word and figures or names; a word may come several times. */
+/** One line of {@code plants.txt}: parts, each a word and figures or names; a word may come several times. */
 record Parts(Map<Word, List<List<String>>> parts) {
 
     /** A word of that file, in small letters there. */
     enum Word {
-        BLOSSOM, HEAD, TUBE, VEINS, PETALS, LEAVES, STAMENS, SPECKS, EYE, DISC, ONE, DOME, ALONG, STEM, AT, SPREAD, ROUND, SIDE, SPIRE, TWO,
+        BLOSSOM, HEAD, TREE, TUBE, VEINS, PETALS, LEAVES, STAMENS, SPECKS, EYE, DISC, ONE, DOME, ALONG, STEM, AT, SPREAD, ROUND, SIDE, SPIRE, TWO,
         PITCH, SIZE, STALK, BUDS, BUD, LEAF;
 
         static Word of(String word) {

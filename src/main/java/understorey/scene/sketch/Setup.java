@@ -19,9 +19,11 @@ import understorey.sky.SunAt;
  * @param clearingRadiusM without trees; null under a closed canopy
  * @param sun             null when land hides it or it is down
  * @param stage           of the flowers
+ * @param around          trees and land behind
  */
 public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharpToM, @Nullable Slope slope,
-                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun, Air air, Stage stage) {
+                    @Nullable Canopy canopy, @Nullable Double clearingRadiusM, @Nullable SunAt sun, Air air, Stage stage,
+                    Surroundings around) {
 
     /** Where the catalogue does not know: common practice, no source. */
     private static final double UNKNOWN_HEAD_M = 0.04;

@@ -75,6 +75,12 @@ record Trunk(double footX, double footY, double half, double topX, double topY, 
         return List.of(on(footY - half, side), on((kink + topY) / 2, side), on(topY, side));
     }
 
+    /** A short bar across the bark, from one side to another. */
+    List<Point> bar(double share, double from, double to) {
+        double y = footY - share * (footY - topY);
+        return List.of(on(y, from), on(y + 0.12 * half, (from + to) / 2), on(y, to));
+    }
+
     /** A short line along the bark. */
     List<Point> crack(double side, double from, double length) {
         double low = footY - from * (footY - topY);

@@ -2,8 +2,9 @@ package understorey.scene.sketch;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import understorey.optics.FlowerLayer;
 import understorey.plan.Canopy;
 import understorey.scene.Drawing.Curves;
@@ -25,6 +26,9 @@ final class Trunks {
     private static final double HECTARE_M2 = 10_000;
     /** Trunks taper to their tops by this share. */
     private static final double TAPER = 0.75;
+    private static final int POLES = 5;
+    private static final double POLE_M = 0.1;
+    private static final double BARK_PX = 6;
     private static final double UNKNOWN_TOP_M = 20;
     /** No trunk is drawn right in front of the camera. */
     private static final double CLEAR_M = 5;
@@ -35,6 +39,10 @@ final class Trunks {
     private static final List<String> TONES = List.of("trunk-near", "trunk-nearer", "trunk-middle", "trunk-farther", "trunk-far");
     private static final List<String> THIN = List.of("pole-near", "pole-nearer", "pole-middle", "pole-farther", "pole-far");
 
+    private static final String BIRCH = "trunk-birch";
+    /** The tone over whose trunks the crowns are. */
+    private static final int CROWNED = 2;
+
     private final Setup setup;
     private final Perspective perspective;
     private final Seed seed;
@@ -44,11 +52,15 @@ final class Trunks {
     private final double[] depthAt;
     private final double[] footAt;
     private final List<Trunk> trunks = new ArrayList<>();
+    private final Bark.@Nullable Tree usual;
+    private final Crowns crowns;
 
     Trunks(Setup setup, Perspective perspective, Seed seed) {
         this.setup = setup;
         this.perspective = perspective;
         this.seed = seed;
+        usual = Bark.usual(setup);
+        crowns = new Crowns(setup, perspective, seed, treesM());
         light = SunOnTrunks.of(setup);
         shadows = new Shadows(setup, perspective);
         Canopy canopy = setup.canopy();
@@ -76,6 +88,19 @@ final class Trunks {
         return spacingM;
     }
 
+    Crowns crowns() {
+        return crowns;
+    }
+
+    /** The kind of tree that is drawn; null for no kind, and where no bark is seen. */
+    Bark.@Nullable Tree kind() {
+        return trunks.stream().anyMatch(trunk -> trunk.half() > BARK_PX) ? usual : null;
+    }
+
+    private Bark bark() {
+        return usual == null ? Bark.RIDGED : usual.bark();
+    }
+
     /** True when a trunk is before that place. */
     boolean hides(double x, double y, double depthM) {
         int column = (int) x;
@@ -86,22 +111,39 @@ final class Trunks {
         Double diameterM = setup.canopy() == null ? null : setup.canopy().stemDiameterM();
         double thin = diameterM == null ? THIN_M : 0.65 * diameterM;
         double thick = diameterM == null ? THICK_M : 1.35 * diameterM;
-        for (int row = 0; row * spacingM < FlowerLayer.FAR_M && trunks.size() < MOST; row++) {
+        for (int row = 0; row * spacingM < FlowerLayer.FAR_M; row++) {
             double edgeM = perspective.halfWidthM(Math.max(1, perspective.depthM((row + 1) * spacingM, 0))) + spacingM;
             int side = (int) Math.min(60, edgeM / spacingM);
             for (int column = -side; column <= side; column++) {
                 int index = row * 251 + column;
-                tree(index, (column + 0.9 * seed.share(index, 11) - 0.45) * spacingM, (row + 0.9 * seed.share(index, 12)) * spacingM,
-                        thin + (thick - thin) * seed.share(index, 13));
+                double right = (column + seed.share(index, 11) - 0.5) * spacingM;
+                double ahead = (row + seed.share(index, 12)) * spacingM;
+                if (bark() == Bark.COPPICE && index % 4 != 0) {
+                    stool(index, right, ahead);
+                } else {
+                    tree(index, right, ahead, thin + (thick - thin) * Math.pow(seed.share(index, 13), 1.5), 0.03);
+                }
             }
         }
-        Collections.reverse(trunks);
+        trunks.sort(Comparator.comparingDouble(Trunk::depthM).reversed());
     }
 
-    private void tree(int index, double rightM, double aheadM, double thickM) {
+    /** Poles of one stool lean apart. */
+    private void stool(int index, double rightM, double aheadM) {
+        for (int pole = 0; pole < POLES; pole++) {
+            int at = index * 7 + pole;
+            tree(at, rightM + 0.5 * (seed.share(at, 16) - 0.5), aheadM, POLE_M * (0.6 + 0.8 * seed.share(at, 17)), 0.16);
+        }
+    }
+
+    private void tree(int index, double rightM, double aheadM, double thickM, double leans) {
         double depth = perspective.depthM(aheadM, 0);
         double clearM = setup.clearingRadiusM() == null ? CLEAR_M : Math.max(CLEAR_M, setup.clearingRadiusM());
         if (depth < 1 || Math.hypot(rightM, aheadM) < clearM || setup.close() && depth < 2 * setup.fit().distanceM() + 2) {
+            return;
+        }
+        crowns.add(index, rightM, aheadM);
+        if (trunks.size() >= MOST) {
             return;
         }
         if (depth < PALER_M[1]) {
@@ -111,7 +153,7 @@ final class Trunks {
         double topDepth = perspective.depthM(aheadM, top);
         double footY = perspective.y(aheadM, 0, depth);
         double topY = perspective.y(aheadM, top, topDepth);
-        double leanM = 0.03 * top * (seed.share(index, 14) - 0.5) * 2;
+        double leanM = leans * top * (seed.share(index, 14) - 0.5) * 2;
         double half = thickM / 2 * perspective.pxPerM(depth);
         double halfTop = (1 - TAPER) * thickM / 2 * perspective.pxPerM(topDepth);
         double blur = setup.focus().blurShare(depth) * perspective.width;
@@ -131,7 +173,7 @@ final class Trunks {
         return topDepth >= depthM / 4 ? top : top * 0.75 * depthM / (depthM - topDepth);
     }
 
-    private double treesM() {
+    double treesM() {
         Double treesM = setup.canopy() == null ? null : setup.canopy().heightM();
         return treesM == null ? UNKNOWN_TOP_M : treesM;
     }
@@ -153,18 +195,24 @@ final class Trunks {
         return seen || trunk.footX() < 0 || trunk.footX() > perspective.width;
     }
 
-    /** Those of one tone after the other, the palest first. */
+    /** Those of one tone after the other, the palest first; crowns over the far ones. */
     List<Mark> marks() {
         List<Mark> marks = new ArrayList<>(shadows.marks());
         for (int tone = TONES.size() - 1; tone >= 0; tone--) {
             int wanted = tone;
             List<Trunk> alike = trunks.stream().filter(trunk -> tone(trunk.depthM()) == wanted).toList();
-            curves(TONES.get(tone), alike.stream().filter(trunk -> trunk.half() >= 2).map(trunk -> trunk.outline(0)).toList(), 0, marks);
+            boolean white = bark() == Bark.WHITE && tone < TONES.size() - 2;
+            int paler = bark() == Bark.SMOOTH && tone < CROWNED ? tone + 1 : tone;
+            curves(white ? BIRCH : TONES.get(paler), alike.stream().filter(trunk -> trunk.half() >= 2).map(trunk -> trunk.outline(0)).toList(), 0, marks);
             for (double width : alike.stream().filter(trunk -> trunk.half() < 2).map(Trunks::poleWidth).distinct().sorted().toList()) {
                 curves(THIN.get(tone), alike.stream().filter(trunk -> trunk.half() < 2 && poleWidth(trunk) == width)
                         .map(Trunk::middle).toList(), width, marks);
             }
-            light.marks(alike, tone, marks);
+            light.marks(alike, marks);
+            curves("bark", alike.stream().filter(trunk -> trunk.half() > BARK_PX).flatMap(trunk -> bark().lines(trunk).stream()).toList(), white ? 2 : 0, marks);
+            if (tone == CROWNED) {
+                marks.addAll(crowns.marks());
+            }
         }
         return marks;
     }

@@ -30,13 +30,20 @@ public final class ViewfinderSketch {
     private static final double SUN_PX = 8;
     private static final double TICK_PX = 7;
     private static final double ALMOST_ALL = 0.93;
-    private static final int MOST_HEADS = 600;
-    private static final int MOST_HEADS_LOW = 420;
+    private static final int MOST_HEADS = 560;
+    private static final int MOST_HEADS_LOW = 340;
     private static final int MOST_HEADS_CLOSE = 150;
     private static final int MOST_TUFTS = 170;
     private static final int MOST_TUFTS_CLOSE = 80;
 
+    /** A sketch that would need more in a page is drawn with fewer heads and leaves. */
+    private static final int MOST_BYTES = 21_800;
+    private static final double FEWER = 0.6;
+    private static final int BYTES_PER_MARK = 66;
+    private static final int BYTES_PER_POINT = 6;
+
     private final Setup setup;
+    private final double share;
     private final double stemsPerM2;
     private final Perspective perspective;
     private final PetalTint tint;
@@ -45,8 +52,10 @@ public final class ViewfinderSketch {
     private final Seed seed;
     private final Bloom bloom;
 
-    private ViewfinderSketch(Setup setup, double stemsPerM2) {
+    /** @param share of the most heads, tufts and leaves that are drawn one by one */
+    private ViewfinderSketch(Setup setup, double stemsPerM2, double share) {
         this.setup = setup;
+        this.share = share;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
         seed = new Seed(setup.fit().intent().shot().name().hashCode());
@@ -54,7 +63,7 @@ public final class ViewfinderSketch {
         trunks = new Trunks(setup, perspective, seed);
         bloom = new Bloom(setup);
         carpet = new Carpet(setup, stemsPerM2, perspective, trunks, bloom, seed,
-                setup.close() ? MOST_HEADS_CLOSE : perspective.aboveM() < LOW * setup.highM() ? MOST_HEADS_LOW : MOST_HEADS);
+                (int) (share * (setup.close() ? MOST_HEADS_CLOSE : perspective.aboveM() < LOW * setup.highM() ? MOST_HEADS_LOW : MOST_HEADS)));
     }
 
     /** At the density of a good stand. */
@@ -63,21 +72,33 @@ public final class ViewfinderSketch {
     }
 
     static Scene of(Setup setup, double stemsPerM2) {
-        return words -> new ViewfinderSketch(setup, stemsPerM2).drawing(words);
+        return words -> {
+            Drawing whole = new ViewfinderSketch(setup, stemsPerM2, 1).drawing(words);
+            return bytes(whole.marks()) < MOST_BYTES ? whole : new ViewfinderSketch(setup, stemsPerM2, FEWER).drawing(words);
+        };
+    }
+
+    /** About as many as the marks need in a page. */
+    private static int bytes(List<Mark> marks) {
+        return marks.stream().mapToInt(mark -> BYTES_PER_MARK + (mark instanceof Drawing.Palette palette ? bytes(palette.marks())
+                : mark instanceof Drawing.Glyph glyph ? bytes(glyph.marks())
+                : mark instanceof Drawing.Stamps stamps ? BYTES_PER_POINT * stamps.at().size()
+                : mark instanceof Drawing.Spots spots ? 2 * BYTES_PER_POINT * spots.at().size()
+                : mark instanceof Drawing.Curves curves ? BYTES_PER_POINT * curves.runs().stream().mapToInt(List::size).sum() : 0)).sum();
     }
 
     private Drawing drawing(Wording words) {
         List<Mark> marks = new ArrayList<>();
         double horizonY = groundY();
         Projection.Place sun = sun();
-        marks.addAll(new Backdrop(setup, perspective, seed, horizonY).marks(sun));
+        marks.addAll(new Backdrop(setup, perspective, seed, trunks, horizonY).marks(sun));
         if (!setup.closest()) {
             marks.addAll(new FarCarpet(setup, stemsPerM2 * setup.stage().open(), perspective, bloom, seed, carpet).marks());
         }
         marks.addAll(trunks.marks());
         if (!setup.closest()) {
-            marks.addAll(new Tufts(setup, perspective, trunks, seed, setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS).marks(setup.close() ? setup.sharpFromM() : 0));
-            marks.addAll(new Blades(setup, perspective, seed).marks(carpet.heads()));
+            marks.addAll(new Tufts(setup, perspective, trunks, seed, (int) (share * (setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS))).marks(setup.close() ? setup.sharpFromM() : 0));
+            marks.addAll(new Blades(setup, perspective, seed, share).marks(carpet.heads()));
         }
         marks.addAll(carpet.marks());
         if (setup.close()) {
@@ -134,6 +155,7 @@ public final class ViewfinderSketch {
         says.add(ground(1 - Math.max(0, Math.min(perspective.height, horizonY)) / perspective.height));
         if (!trunks.trunks().isEmpty()) {
             says.add(new Fact.TrunksApart(trunks.spacingM()));
+            wood(says);
         }
         if (sun != null) {
             says.add(new Fact.SunPlacedInFrame((1 + sun.x()) / 2, (1 - sun.y()) / 2));
@@ -156,6 +178,20 @@ public final class ViewfinderSketch {
             says.add(Fact.Word.SHADOWS_DRAWN);
         }
         return Fact.text(says);
+    }
+
+    private void wood(List<Fact> says) {
+        if (trunks.kind() != null) {
+            says.add(new Fact.TreesLike(trunks.kind().name(), setup.subject().name()));
+        }
+        if (trunks.crowns().seen()) {
+            says.add(switch (Crowns.stage(setup)) {
+                case LEAFLESS -> Fact.Word.TREES_BARE;
+                case BUD_BURST -> Fact.Word.TREES_BREAK_BUD;
+                case HALF_LEAF -> Fact.Word.TREES_HALF_IN_LEAF;
+                case FULL_LEAF -> Fact.Word.TREES_IN_LEAF;
+            });
+        }
     }
 
     /** What of the stage and of drops is drawn. */

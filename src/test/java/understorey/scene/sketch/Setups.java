@@ -35,7 +35,12 @@ public final class Setups {
     /** Sharp from half the distance framed to twice it; null where no lens takes it. */
     public static Setup of(Samples.Picture picture, Slope slope, Canopy canopy, SunAt sun) {
         LensFit fit = fit(picture);
-        return fit == null ? null : new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), slope, canopy, null, sun, Air.CLEAR, Stage.FULL);
+        return fit == null ? null : new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), slope, canopy, null, sun, Air.CLEAR, Stage.FULL, around(canopy));
+    }
+
+    /** Leaves by the stage in words. */
+    static Surroundings around(Canopy canopy) {
+        return new Surroundings(canopy != null && canopy.foliage() instanceof Foliage.Stage stage ? stage.ordinal() / 3.0 : 1, null);
     }
 
     public static Setup inTheWood(Samples.Picture picture, double slopeDeg) {

@@ -69,7 +69,7 @@ public final class SketchSheet {
                     Setup full = Setups.of(picture, null, Setups.WOOD, null);
                     if (full != null) {
                         stages.add(new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), null, full.canopy(), null, null,
-                                new Air(false, false, true), stage), key + " " + stage);
+                                new Air(false, false, true), stage, Surroundings.BARE), key + " " + stage);
                     }
                 }
             }

@@ -32,7 +32,7 @@ class StageTest {
 
     private static Setup setup(Samples.Picture picture, Stage stage, boolean drops) {
         Setup full = Setups.of(picture, null, null, null);
-        return new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), null, null, null, null, new Air(false, false, drops), stage);
+        return new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), null, null, null, null, new Air(false, false, drops), stage, Surroundings.BARE);
     }
 
     private static Drawing drawn(Setup setup) {
