@@ -56,6 +56,10 @@ public sealed interface ComposeAdvice extends Advice {
     record LookForLine() implements ComposeAdvice {
     }
 
+    /** A view from above. */
+    record KeepFeetOut() implements ComposeAdvice {
+    }
+
     /** A close-up. */
     record LookBehindFlower() implements ComposeAdvice {
     }

@@ -81,6 +81,10 @@ final class Composition {
     }
 
     private void view() {
+        if (fit.looksDown()) {
+            advice.add(new ComposeAdvice.KeepFeetOut());
+            return;
+        }
         GroundView ground = fit.ground(0);
         foreground(ground);
         sky();
@@ -156,12 +160,16 @@ final class Composition {
         }
     }
 
+    /** A frame that ends on the ground shows no rhythm of trunks. */
     private void trees() {
         Double heightM = site.canopyAt(site.spot(written().spot())).heightM();
         if (heightM == null || heightM <= fit.heightM()) {
             return;
         }
         double topDeg = fit.view().verticalDeg() / 2 - fit.tiltDeg();
+        if (topDeg < shot.intent().riseDeg()) {
+            return;
+        }
         double fromM = topDeg <= 0 ? Double.POSITIVE_INFINITY : (heightM - fit.heightM()) / Math.tan(Math.toRadians(topDeg));
         advice.add(fromM > FAR_TREES_M ? new ComposeAdvice.TrunksOnly() : new ComposeAdvice.TreesWholeFrom(heightM, fromM));
     }

@@ -11,6 +11,7 @@ import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Role;
 import understorey.plan.Sharp;
+import understorey.plan.Viewpoint;
 
 /**
  * Distance, focal length and crop at which one camera frames a picture.
@@ -31,11 +32,9 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
     /** 35 mm and 75 mm still show a carpet as 50 mm does; 24 mm and 100 mm do not: common practice, no source. */
-    private static final double NEAREST_OCTAVES = 0.6;
+    static final double NEAREST_OCTAVES = 0.6;
     /** 28 mm beats 20 mm for a way in, whatever it weighs; stops per octave: common practice, no source. */
-    private static final double PER_OCTAVE = 1.5;
-    /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
-    private static final double STANDING_OUT_OCTAVES = 1.1;
+    static final double PER_OCTAVE = 1.5;
     /** A difference that a picture does not show: common practice, no source. */
     private static final double NEAR_ENOUGH = 1.1;
     /** Putting something between body and lens costs time and light: common practice, no source. */
@@ -44,8 +43,6 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
     private static final double ROUNDING = 1.001;
     /** Two focal lengths within a fiftieth look alike: common practice, no source. */
     static final double SAME_FOCAL = 1.02;
-    /** For a plant that is to stand out from what grows behind it: common practice, no source. */
-    private static final double PLANT_EQUIVALENT_MM = 100;
     /** Number of steps after which the focal length no longer changes. */
     private static final int TURNS = 12;
 
@@ -93,7 +90,12 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             if (frame.distanceM() != null) {
                 return fromDistance(frame.distanceM() * 1000, wanted);
             }
-            Reach reach = Reach.of(camera, freeFocalMm(wanted));
+            SuitedFocal suited = new SuitedFocal(camera, intent, wanted);
+            double downMm = downMm(suited);
+            if (downMm < Double.POSITIVE_INFINITY) {
+                return fromDistance(downMm, wanted);
+            }
+            Reach reach = Reach.of(camera, freeFocalMm(suited));
             double crop = 1;
             if (wanted > reach.greatest()) {
                 crop = wanted / reach.greatest();
@@ -103,6 +105,22 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
             double distanceMm = focusable(reach, reach.distanceMm(used), Verdict.CANNOT);
             reasons.add(new FitAdvice.FramedFrom(reach.focalMm(), distanceMm / 1000));
             return done(reach, distanceMm, Math.max(used, reach.least()), crop);
+        }
+
+        /**
+         * How far below the lens the flowers are where the camera is tilted so far down that they decide the distance, mm;
+         * positive infinity where the lens decides, since a stance comes down to a lens that asks for less.
+         */
+        private double downMm(SuitedFocal suited) {
+            Overhead overhead = Overhead.of(intent);
+            if (overhead == null || intent.focalEquivalentMm() != null) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double downMm = 1000 * overhead.distanceM(Intent.nominalHeightM(intent.viewpoint()));
+            Reach free = Reach.of(camera, suited.focalMm());
+            boolean comesDown = !(intent.viewpoint() instanceof Viewpoint.Height)
+                    && free.distanceMm(Math.min(suited.magnification(), free.greatest())) <= downMm;
+            return comesDown ? Double.POSITIVE_INFINITY : downMm;
         }
 
         private Framing fromDistance(double askedMm, double wanted) {
@@ -234,34 +252,13 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                     : camera.sensor().upMm(intent.orientation()) / (Intent.heightM(frame, intent.shot().subject()) * 1000);
         }
 
-        private double freeFocalMm(double magnification) {
-            if (intent.focalEquivalentMm() != null) {
-                double wantedMm = intent.focalEquivalentMm() / camera.sensor().crop();
-                count(focalPoint(1, clamp(wantedMm), wantedMm));
-                return clamp(wantedMm);
+        private double freeFocalMm(SuitedFocal suited) {
+            Craft.Point point = suited.point();
+            count(point);
+            if (point.verdict() != Verdict.FITS) {
+                reasons.add(point.reason());
             }
-            boolean plant = intent.role() == Role.DETAIL || intent.role() == Role.CLOSING;
-            boolean closeUp = magnification * camera.sensor().crop() >= Reach.CLOSE_UP || camera.attachment() != null;
-            double proposedMm = (plant ? PLANT_EQUIVALENT_MM : Intent.viewEquivalentMm(intent.role(), intent.viewpoint()))
-                    / camera.sensor().crop();
-            double focalMm = closeUp ? lens.longestMm() : clamp(proposedMm);
-            double octavesShort = log2(proposedMm / focalMm);
-            if (!closeUp && octavesShort > (plant ? STANDING_OUT_OCTAVES : NEAREST_OCTAVES)) {
-                double crop = camera.sensor().crop();
-                against(Verdict.COMPROMISE, octavesShort, plant ? new FitAdvice.BackgroundWide(focalMm * crop, proposedMm * crop)
-                        : new FitAdvice.ProposedWider(focalMm * crop, proposedMm * crop));
-            } else if (!closeUp || octavesShort > 0) {
-                count(focalPoint(0.25, focalMm, proposedMm));
-            }
-            return focalMm;
-        }
-
-        /** A focal length that is off what suits the picture, at so many stops per octave. */
-        private Craft.Point focalPoint(double stops, double haveMm, double suitsMm) {
-            double crop = camera.sensor().crop();
-            return new Craft.Point(stops * Math.abs(log2(haveMm / suitsMm)), Verdict.FITS, haveMm < suitsMm
-                    ? new FitAdvice.ProposedWider(haveMm * crop, suitsMm * crop)
-                    : new FitAdvice.ProposedLonger(haveMm * crop, suitsMm * crop));
+            return suited.focalMm();
         }
 
         private double clamp(double focalMm) {

@@ -8,13 +8,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import understorey.optics.CircleOfConfusion;
-import understorey.optics.DepthOfField;
-import understorey.optics.Sharpness;
 import understorey.plan.Frame;
 import understorey.plan.Orientation;
 import understorey.plan.Role;
-import understorey.plan.Sensor;
 import understorey.plan.Sharp;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -42,12 +38,9 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     static final double GROUND_M = 0.15;
 
     private static final Duration DURATION = Duration.ofMinutes(15);
-    private static final double SMALL_STOP = 16;
-    private static final double FULL_FRAME_COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double FLOOR_EQUIVALENT_MM = 50;
     private static final double APPROACH_EQUIVALENT_MM = 28;
     private static final double LOW_EQUIVALENT_MM = 20;
-    private static final double CLOSE_UP_STOP = 11;
     private static final double DETAIL_FILLS = 0.5;
     /** Share of the frame's shorter side that one flower head takes, with a margin around it: common practice, no source. */
     public static final double HEAD_FILLS = 0.6;
@@ -73,7 +66,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static Intent of(Shot shot, Role otherwise, double riseDeg) {
         Set<String> assumed = new LinkedHashSet<>();
         Role role = or(shot.role(), otherwise, "role", assumed);
-        Viewpoint viewpoint = or(shot.viewpoint(), viewpoint(role, shot.subject()), "viewpoint", assumed);
+        Viewpoint viewpoint = or(shot.viewpoint(), viewpoint(role, shot, riseDeg), "viewpoint", assumed);
         Orientation orientation = or(shot.orientation(), Orientation.LANDSCAPE, "orientation", assumed);
         Frame frame = shot.frame();
         Double focal = shot.focalEquivalentMm();
@@ -92,7 +85,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         if (shot.tiltDeg() == null) {
             assumed.add("tilt");
         }
-        Sharp sharp = or(shot.sharp(), sharp(role, viewpoint, frame, focal, shot.subject(), orientation), "sharp", assumed);
+        Sharp sharp = or(shot.sharp(), new ProposedSharp(shot, viewpoint, orientation, riseDeg).of(role, frame, focal), "sharp", assumed);
         return new Intent(shot, role, viewpoint, orientation, sharp, focal, frame,
                 or(shot.polariser(), false, "polariser", assumed),
                 or(shot.duration(), DURATION, "duration", assumed),
@@ -121,13 +114,12 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         return written == null ? otherwise : written;
     }
 
-    private static Viewpoint viewpoint(Role role, Subject subject) {
-        return switch (role) {
+    private static Viewpoint viewpoint(Role role, Shot shot, double riseDeg) {
+        Double plantM = shot.subject().heightM();
+        return Overhead.isOverhead(shot, riseDeg) ? Viewpoint.Stance.STANDING : switch (role) {
             case OPENING, EXTRA -> Viewpoint.Stance.STANDING;
             case APPROACH -> Viewpoint.Stance.KNEELING;
-            case DETAIL, CLOSING -> subject.heightM() == null
-                    ? Viewpoint.Stance.GROUND
-                    : new Viewpoint.Height(subject.heightM());
+            case DETAIL, CLOSING -> plantM == null ? Viewpoint.Stance.GROUND : new Viewpoint.Height(plantM);
         };
     }
 
@@ -142,26 +134,6 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
                 : new Frame(head / HEAD_FILLS, null, null, null);
     }
 
-    /**
-     * A framed picture is sharp over a quarter of its width, but over no more than f/11 on full frame holds; a view from 1.6 times the camera's height (at
-     * least half a metre) to 40 m, on the way in to 15 m, but from no nearer than f/16 on full frame holds at that
-     * focal length (1/near = 2/H + 1/far). Common practice, no source.
-     */
-    private static Sharp sharp(Role role, Viewpoint viewpoint, @Nullable Frame frame, @Nullable Double focal, Subject subject,
-                               Orientation orientation) {
-        if (frame != null) {
-            double widthM = widthM(frame, subject, orientation);
-            double magnification = Sensor.FULL_FRAME.acrossMm(orientation) / (widthM * 1000);
-            return new Sharp.Depth(Math.min(widthM / 4,
-                    Sharpness.closeUpDepthMm(CLOSE_UP_STOP, FULL_FRAME_COC_MM, magnification) / 1000));
-        }
-        double farM = role == Role.APPROACH ? 15 : 40;
-        double hyperfocalM = DepthOfField.hyperfocalMm(Objects.requireNonNull(focal), SMALL_STOP, FULL_FRAME_COC_MM) / 1000;
-        double heldM = 1 / (2 / hyperfocalM + 1 / farM);
-        double nearM = Math.max(heldM, Math.max(0.5, 1.6 * nominalHeightM(viewpoint)));
-        return new Sharp.Range(nearM, Math.max(farM, 2 * nearM));
-    }
-
     static double nominalHeightM(Viewpoint viewpoint) {
         if (viewpoint instanceof Viewpoint.Height height) {
             return height.heightM();
@@ -171,12 +143,6 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
             case KNEELING -> KNEELING_M;
             case GROUND -> GROUND_M;
         };
-    }
-
-    /** Width of the picture at the subject on a 3:2 frame, metres; {@code LensTrial} uses the true sensor. */
-    private static double widthM(Frame frame, Subject subject, Orientation orientation) {
-        return frame.widthM() != null ? frame.widthM()
-                : heightM(frame, subject) * Sensor.FULL_FRAME.acrossMm(orientation) / Sensor.FULL_FRAME.upMm(orientation);
     }
 
     /** Height of the picture at the subject, metres, for a frame that is not given by its width. */

@@ -167,6 +167,11 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
                 && !ground(nearestFocusM()).showsGround(FlowerLayer.FAR_M);
     }
 
+    /** True for a camera tilted more than 45° to the ground, which alone is in the frame. */
+    public boolean looksDown() {
+        return tiltDeg + intent.riseDeg() > Math.max(Tilt.STEEPEST_DEG, view().verticalDeg() / 2);
+    }
+
     /** The ground in the frame, from a distance on that is in focus, metres. */
     public GroundView ground(double closestM) {
         return new GroundView(heightM, Math.max(-90, Math.min(90, tiltDeg)), intent.riseDeg(), view(), closestM);

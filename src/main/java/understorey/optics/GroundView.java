@@ -49,16 +49,16 @@ public record GroundView(double heightM, double tiltDeg, double slopeDeg, AngleO
 
     /** Depth along the lens axis of the nearest ground in the frame, metres; positive infinity where there is none. */
     public double nearestDepthM() {
-        double row = lowestRow();
-        return row < Math.min(topEdge(), vanishingRow()) ? distanceM(row) / Math.hypot(1, row) : Double.POSITIVE_INFINITY;
+        return nearestM() / Math.hypot(1, lowestRow());
     }
 
     /** Distance from the lens to the nearest ground in the middle of the frame, metres; positive infinity where there is none. */
     public double nearestM() {
-        return distanceAtDepthM(nearestDepthM());
+        double row = lowestRow();
+        return row < Math.min(topEdge(), vanishingRow()) ? distanceM(row) : Double.POSITIVE_INFINITY;
     }
 
-    /** Distance from the lens to the ground in the middle of the frame at a depth along the lens axis, metres. */
+    /** Distance from the lens to the ground in the middle of the frame at a depth along the lens axis, metres; not straight down. */
     public double distanceAtDepthM(double depthM) {
         double axis = Math.toRadians(axisDeg());
         return depthM * Math.hypot(1, (Math.sin(axis) - aboveM() / depthM) / Math.cos(axis));

@@ -1,0 +1,78 @@
+package understorey.kit;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import understorey.optics.AngleOfView;
+import understorey.optics.CircleOfConfusion;
+import understorey.optics.DepthOfField;
+import understorey.optics.Sharpness;
+import understorey.plan.Frame;
+import understorey.plan.Orientation;
+import understorey.plan.Role;
+import understorey.plan.Sensor;
+import understorey.plan.Sharp;
+import understorey.plan.Shot;
+import understorey.plan.Viewpoint;
+
+/** What is to be sharp in a picture whose author leaves it open, counted on full frame. Common practice, no source. */
+final class ProposedSharp {
+
+    private static final double SMALL_STOP = 16;
+    private static final double CLOSE_UP_STOP = 11;
+    private static final double COC_MM = CircleOfConfusion.mm(36, 24);
+    private static final double NEAREST_M = 0.5;
+    private static final double PER_HEIGHT = 1.6;
+
+    private final Shot shot;
+    private final Viewpoint viewpoint;
+    private final Orientation orientation;
+    private final double riseDeg;
+
+    ProposedSharp(Shot shot, Viewpoint viewpoint, Orientation orientation, double riseDeg) {
+        this.shot = shot;
+        this.viewpoint = viewpoint;
+        this.orientation = orientation;
+        this.riseDeg = riseDeg;
+    }
+
+    Sharp of(Role role, @Nullable Frame frame, @Nullable Double focalMm) {
+        return frame != null ? closeUp(frame) : view(role, Objects.requireNonNull(focalMm, "a frame or a focal length"));
+    }
+
+    /** A quarter of the width of a framed picture, but no more than f/11 holds. */
+    private Sharp closeUp(Frame frame) {
+        double widthM = widthM(frame);
+        double magnification = Sensor.FULL_FRAME.acrossMm(orientation) / (widthM * 1000);
+        return new Sharp.Depth(Math.min(widthM / 4, Sharpness.closeUpDepthMm(CLOSE_UP_STOP, COC_MM, magnification) / 1000));
+    }
+
+    /**
+     * From 1.6 times the camera's height (at least half a metre) to 40 m, on the way in to 15 m, but from no nearer than
+     * f/16 holds at that focal length (1/near = 2/H + 1/far).
+     */
+    private Sharp view(Role role, double focalMm) {
+        double farM = role == Role.APPROACH ? 15 : 40;
+        Overhead overhead = Overhead.of(shot, viewpoint, riseDeg);
+        if (overhead != null) {
+            return fromAbove(overhead, focalMm, farM);
+        }
+        double hyperfocalM = DepthOfField.hyperfocalMm(focalMm, SMALL_STOP, COC_MM) / 1000;
+        double heldM = 1 / (2 / hyperfocalM + 1 / farM);
+        double nearM = Math.max(heldM, Math.max(NEAREST_M, PER_HEIGHT * Intent.nominalHeightM(viewpoint)));
+        return new Sharp.Range(nearM, Math.max(farM, 2 * nearM));
+    }
+
+    /** From the heads on the bottom edge to the ground on the top edge. */
+    private Sharp fromAbove(Overhead overhead, double focalMm, double farM) {
+        double heightM = Intent.nominalHeightM(viewpoint);
+        double halfDeg = AngleOfView.of(focalMm, Sensor.FULL_FRAME.acrossMm(orientation), Sensor.FULL_FRAME.upMm(orientation)).verticalDeg() / 2;
+        double nearM = overhead.depthM(heightM, overhead.headsM(), -halfDeg);
+        return new Sharp.Range(nearM, Math.min(Math.max(farM, 2 * nearM), overhead.depthM(heightM, 0, halfDeg)));
+    }
+
+    /** Width of the picture at the subject on a 3:2 frame, metres; {@code LensTrial} uses the true sensor. */
+    private double widthM(Frame frame) {
+        return frame.widthM() != null ? frame.widthM() : Intent.heightM(frame, shot.subject())
+                * Sensor.FULL_FRAME.acrossMm(orientation) / Sensor.FULL_FRAME.upMm(orientation);
+    }
+}

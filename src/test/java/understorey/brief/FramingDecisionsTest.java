@@ -1,0 +1,175 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.brief.SmallTrip.FULL_BAG;
+import static understorey.brief.SmallTrip.PHONE;
+import static understorey.brief.SmallTrip.WOOD;
+import static understorey.brief.SmallTrip.has;
+import static understorey.brief.SmallTrip.planned;
+import static understorey.brief.SmallTrip.visit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import understorey.advice.Advice;
+import understorey.advice.ComposeAdvice;
+import understorey.kit.LensFit;
+import understorey.kit.Verdict;
+import understorey.packing.Packing;
+import understorey.plan.Sharp;
+
+/** Where an expert puts the camera, and where it points. All of it is common practice, no source. */
+class FramingDecisionsTest {
+
+    private static final String HOURS = visit("08:00", "12:00");
+    private static final String OVERCAST = "sky: overcast\n";
+
+    @TempDir
+    private Path folder;
+
+    private Brief brief(String bag, String shot) throws IOException {
+        return planned(folder, WOOD, bag, HOURS, OVERCAST, "shots: [{name: It, subject: bluebell, " + shot + "}]\n");
+    }
+
+    private TimedShot shot(String bag, String shot) throws IOException {
+        return brief(bag, shot).shot("It");
+    }
+
+    private static double headsM(TimedShot shot) {
+        return shot.intent().shot().subject().heightM();
+    }
+
+    @Nested
+    class FromAbove {
+
+        /** The flowers are right under the lens, however wide the frame is. */
+        @ParameterizedTest
+        @ValueSource(ints = {50, 60, 75, 89, 90})
+        void framesFromWhereTheCameraIsAboveTheFlowers(int deg) throws IOException {
+            TimedShot shot = shot(FULL_BAG, "role: detail, viewpoint: 1.5 m, frame: {width: 1.2 m}, tilt: " + deg);
+            LensFit fit = shot.fit().best();
+            assertEquals((1.5 - headsM(shot)) / Math.sin(Math.toRadians(deg)), fit.distanceM(), 0.01);
+            assertEquals(1.2, fit.frameWidthM(), 0.03);
+            assertEquals(Verdict.FITS, shot.verdict());
+        }
+
+        @Test
+        void keepsItsFocalLengthSharpFromTheHeadsToTheGround() throws IOException {
+            TimedShot shot = shot(FULL_BAG, "role: detail, viewpoint: standing, focal_equivalent: 28 mm, tilt: 90");
+            assertEquals(28, shot.fit().best().equivalentMm(), 0.5);
+            assertTrue(shot.settings().sharpFromM() <= 1.5 - headsM(shot), shot.settings().toString());
+            assertTrue(shot.settings().sharpToM() >= 1.5 && shot.settings().sharpToM() < 4, shot.settings().toString());
+            assertTrue(shot.settings().fNumber() <= 8, shot.settings().toString());
+        }
+
+        @Test
+        void bendsDownToOneHead() throws IOException {
+            TimedShot shot = shot(FULL_BAG, "role: closing, tilt: 90");
+            LensFit fit = shot.fit().best();
+            assertEquals("Close-up prime", fit.camera().lens().name());
+            assertEquals(headsM(shot) + fit.distanceM(), fit.heightM(), 0.01);
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"role: detail, frame: {width: 1.2 m}", "role: opening", "role: detail, focal_equivalent: 28 mm"})
+        void speaksOfNeitherForegroundNorTrunks(String picture) throws IOException {
+            Brief brief = brief(FULL_BAG, "viewpoint: standing, tilt: 90, " + picture);
+            List<Advice> advice = brief.composition(brief.shot("It"));
+            assertEquals(List.of(new ComposeAdvice.KeepFeetOut()), advice);
+        }
+    }
+
+    @Nested
+    class OnePlant {
+
+        private static final String STEM = """
+                shots:
+                  - {name: Carpet, subject: bluebell, role: opening}
+                  - {name: Stem, subject: bluebell, role: detail, viewpoint: ground, frame: {height: 50 cm}, orientation: portrait}
+                """;
+
+        private Brief stem(String bag) throws IOException {
+            return planned(folder, WOOD, bag, HOURS, OVERCAST, STEM);
+        }
+
+        private static List<String> carried(Brief brief) {
+            return brief.packing().take().stream().map(Packing.Item::name).toList();
+        }
+
+        /** What is behind the stem blurs with the focal length, and 600 g are no reason to see it. */
+        @Test
+        void carriesALongerLensThanTheCarpetNeeds() throws IOException {
+            Brief brief = stem(FULL_BAG);
+            assertTrue(brief.shot("Stem").fit().best().equivalentMm() >= 90, brief.shot("Stem").fit().best().camera().name());
+            assertTrue(carried(brief).containsAll(List.of("Short zoom", "Close-up prime")), carried(brief).toString());
+        }
+
+        @Test
+        void zoomsInOnAPlantThatIsToStandOut() throws IOException {
+            Brief brief = stem(FULL_BAG.replaceAll(" {4}- \\{name: Close.*\n", ""));
+            LensFit fit = brief.shot("Stem").fit().best();
+            assertEquals("Long zoom", fit.camera().lens().name());
+            assertTrue(fit.equivalentMm() >= 100 && fit.equivalentMm() <= 200, fit.equivalentMm() + " mm");
+        }
+
+        @Test
+        void takesAPlantWithTheOnlyZoomThereIs() throws IOException {
+            Brief brief = stem(FULL_BAG.replaceAll(" {4}- \\{name: (Close|Long|Wide).*\n", ""));
+            assertEquals(70, brief.shot("Stem").fit().best().equivalentMm(), 0.5);
+            assertEquals(Verdict.FITS, brief.shot("Stem").verdict());
+        }
+    }
+
+    @Nested
+    class FromTheGround {
+
+        /** Of the tangent of half the angle of view: 1 on the top edge. */
+        private double headRow(LensFit fit) {
+            double nearM = ((Sharp.Range) fit.intent().sharp()).nearM();
+            double upDeg = Math.toDegrees(Math.atan((fit.intent().shot().subject().heightM() - fit.heightM()) / nearM));
+            return Math.tan(Math.toRadians(upDeg + fit.tiltDeg())) / Math.tan(Math.toRadians(fit.view().verticalDeg() / 2));
+        }
+
+        /** A camera lower than the flowers looks up to them. */
+        @ParameterizedTest
+        @CsvSource({"ramsons, landscape", "bluebell, landscape", "bluebell, portrait", "wood-anemone, portrait"})
+        void keepsTheNearestSharpHeadInTheFrame(String subject, String orientation) throws IOException {
+            for (String bag : List.of(FULL_BAG, PHONE)) {
+                Brief brief = planned(folder, WOOD, bag, HOURS, OVERCAST, "shots: [{name: It, subject: " + subject
+                        + ", role: approach, viewpoint: ground, orientation: " + orientation + "}]\n");
+                LensFit fit = brief.shot("It").fit().best();
+                assertTrue(headRow(fit) <= 0.8 + 1e-9, headRow(fit) + " at " + fit.tiltDeg() + "° down");
+                assertTrue(fit.tiltDeg() >= -12, fit.tiltDeg() + "° down");
+            }
+        }
+
+        /** A flower of a metre does not fit; the ground it grows on still does. */
+        @Test
+        void keepsTheGroundUnderFlowersTooTallForTheFrame() throws IOException {
+            Brief brief = planned(folder, WOOD, FULL_BAG, HOURS, OVERCAST,
+                    "shots: [{name: It, subject: foxglove, role: approach, viewpoint: ground}]\n");
+            LensFit fit = brief.shot("It").fit().best();
+            assertTrue(fit.tiltDeg() < 0 && fit.tiltDeg() >= -12, fit.tiltDeg() + "° down");
+            assertTrue(fit.ground(0).showsGround(15));
+        }
+    }
+
+    /** Trunks stand in such a frame, but it shows no rhythm of them. */
+    @Test
+    void speaksOfNoTrunksWhereTheFrameEndsOnTheGround() throws IOException {
+        for (int deg : List.of(5, 20, 30, 40)) {
+            Brief brief = brief(FULL_BAG, "role: opening, tilt: " + deg);
+            List<Advice> advice = brief.composition(brief.shot("It"));
+            assertEquals(deg < 20, has(ComposeAdvice.TrunksOnly.class, advice) || has(ComposeAdvice.TreesWholeFrom.class, advice), advice.toString());
+            assertFalse(has(ComposeAdvice.KeepFeetOut.class, advice), advice.toString());
+        }
+    }
+}
