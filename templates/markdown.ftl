@@ -85,7 +85,7 @@ ${visit.says}
 - ${event.text}
 </#list>
 </#macro>
-<#macro besides settings><#if settings.lull??> · in a lull ${settings.lull}</#if><#if settings.bias??> · ${settings.bias} below the meter</#if><#if settings.bracket??> · bracket ${settings.bracket}</#if><#if settings.stack??> · ${settings.stack}</#if></#macro>
+<#macro besides settings><#if settings.lull??> · in a lull ${settings.lull}</#if><#if settings.bias??> · ${settings.bias}</#if><#if settings.bracket??> · bracket ${settings.bracket}</#if><#if settings.stack??> · ${settings.stack}</#if></#macro>
 <#macro shot shot>
 
 ## ${shot.number} ${shot.name}

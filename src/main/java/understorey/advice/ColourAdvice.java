@@ -6,7 +6,11 @@ import static understorey.advice.Measure.KELVIN;
 /** Where to begin with the white balance. */
 public sealed interface ColourAdvice extends Advice {
 
-    record WhiteBalanceSun(@In(KELVIN) int kelvin, @In(DEGREES) double altitude) implements ColourAdvice {
+    record WhiteBalanceSun(@In(KELVIN) int kelvin, @In(KELVIN) int light, @In(DEGREES) double altitude) implements ColourAdvice {
+    }
+
+    /** The sun is down. */
+    record WhiteBalanceTwilight(@In(KELVIN) int kelvin, @In(KELVIN) int light) implements ColourAdvice {
     }
 
     record WhiteBalanceSunAndShade(@In(KELVIN) int kelvin) implements ColourAdvice {

@@ -19,6 +19,10 @@ public sealed interface ToneAdvice extends Advice {
     record ExposeForFlecks(@In(STOPS) double contrast, @In(STOPS) double less) implements ToneAdvice {
     }
 
+    /** A meter makes mist mid-grey, and it is brighter. */
+    record ExposeForMist(@In(STOPS) double more) implements ToneAdvice {
+    }
+
     /** Settings are for the shade between flecks of sun. */
     record SmallFrameInShade(@In(STOPS) double stops) implements ToneAdvice {
     }

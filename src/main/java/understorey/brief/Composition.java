@@ -107,8 +107,11 @@ final class Composition {
                 ground.distanceAtDepthM(settings.sharpFromM())) : new ComposeAdvice.ForegroundSharp(ground.nearestM()));
     }
 
-    /** A bracket whose darkest frame holds the sky needs no word. */
+    /** A bracket whose darkest frame holds the sky needs no word, and mist veils the sky. */
     private void sky() {
+        if (settings.inMist()) {
+            return;
+        }
         double topRow = Math.tan(Math.toRadians(fit.view().verticalDeg() / 2));
         double skyRow = Math.tan(Math.toRadians(Math.min(89, fit.tiltDeg() + landDeg())));
         double share = Math.min(1, (topRow - skyRow) / (2 * topRow));

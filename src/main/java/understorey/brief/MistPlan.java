@@ -6,17 +6,16 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
+import understorey.exposure.Metering;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.sky.Interval;
-import understorey.weather.Likelihood;
 import understorey.weather.Mist;
 
 /** What mist changes for a picture, and what to do if the mist that it wishes for does not come: common practice, no source. */
 final class MistPlan {
 
-    /** A meter takes mist for mid-grey, and it is brighter. */
-    private static final double LEAST_STOPS = 2 / 3.0;
+    private static final double LIKELY = 0.5;
     private static final double MOST_STOPS = 1;
 
     private MistPlan() {
@@ -27,21 +26,29 @@ final class MistPlan {
         if (!wished(shot)) {
             return List.of();
         }
-        return mist.when() == null || !mist.when().contains(time) ? List.of(new WeatherAdvice.WithoutMist())
+        return mist.when() == null || !mist.when().contains(time) || likely(mist, time) ? List.of(new WeatherAdvice.WithoutMist())
                 : List.of(exposed(mist.when()), new WeatherAdvice.WithoutMist());
+    }
+
+    /** Whether the settings of a picture count on mist: it wishes for mist, and mist is likelier than not. */
+    static boolean countedOn(Shot shot, Mist mist, ZonedDateTime time) {
+        return wished(shot) && likely(mist, time);
+    }
+
+    private static boolean likely(Mist mist, ZonedDateTime time) {
+        return mist.at(time) >= LIKELY;
     }
 
     /** How to expose pictures that do not wish for mist, for all of them once; empty where none is taken while it is likely. */
     static List<Advice> ofAll(List<TimedShot> shots) {
-        return shots.stream().filter(shot -> !wished(shot.intent().shot())).map(MistPlan::likely).filter(Objects::nonNull)
+        return shots.stream().filter(shot -> !wished(shot.intent().shot())).map(MistPlan::during).filter(Objects::nonNull)
                 .<Advice>map(MistPlan::exposed).limit(1).toList();
     }
 
     /** The time of likely mist in which a picture is taken; null for none. */
-    private static @Nullable Interval likely(TimedShot shot) {
+    private static @Nullable Interval during(TimedShot shot) {
         Mist mist = shot.fitted().place().mist();
-        boolean likely = mist.likelihood() == Likelihood.HIGH || mist.likelihood() == Likelihood.MEDIUM;
-        return likely && shot.time() != null && mist.when() != null && mist.when().contains(shot.time().from()) ? mist.when() : null;
+        return shot.time() != null && likely(mist, shot.time().from()) ? mist.when() : null;
     }
 
     private static boolean wished(Shot shot) {
@@ -49,6 +56,6 @@ final class MistPlan {
     }
 
     private static Advice exposed(Interval mist) {
-        return new WeatherAdvice.InMist(LEAST_STOPS, MOST_STOPS, mist.to());
+        return new WeatherAdvice.InMist(Metering.IN_MIST_STOPS, MOST_STOPS, mist.to());
     }
 }

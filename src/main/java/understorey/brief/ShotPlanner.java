@@ -73,19 +73,27 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, sun, place.stand());
         Weather weather = sky.weather(middle);
         LensFit best = fitted.fit().best();
+        double okta = sky.plannedOkta(middle);
+        Metering metering = metering(shot, best, place, light, okta);
         Projection camera = fitted.camera();
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
-                MistPlan.of(shot, place.mist(), middle), weather.okta() == null ? null : whiteBalance(shot, best, light, weather.okta()),
+                MistPlan.of(shot, place.mist(), middle), weather.okta() == null ? null : whiteBalance(shot, metering, light, okta),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
-                best == null ? null : settings(best, light, sky.plannedOkta(middle), camera),
+                best == null ? null : settings(best, metering, light, okta, camera),
                 best == null ? List.of() : otherSkies(shot, best, light, camera),
                 best == null ? List.of() : otherHours(middle, shot, best, position, place, camera));
     }
 
+    private static Metering metering(Shot shot, @Nullable LensFit fit, Place place, LightAt light, double okta) {
+        return MistPlan.countedOn(shot, place.mist(), light.time()) ? Metering.inMist(light, okta) : Metering.of(fit, light, okta);
+    }
+
+    /** Without mist, which no other sky is sure to bring. */
     private List<TimedShot.Other> otherSkies(Shot shot, LensFit best, LightAt light, @Nullable Projection camera) {
-        return ExpectedSky.ANY.stream().map(word -> other(word, shot, best, light, word.okta(), camera)).toList();
+        return ExpectedSky.ANY.stream()
+                .map(word -> other(word, shot, best, Metering.of(best, light, word.okta()), light, word.okta(), camera)).toList();
     }
 
     private List<TimedShot.Other> otherHours(ZonedDateTime middle, Shot shot, LensFit best, Position position, Place place,
@@ -97,15 +105,14 @@ final class ShotPlanner {
                 .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 
-    /** For the light that a small frame meters; for a wide one for the sun if most of the ground is in it, or it wishes for flecks of it. */
-    private static WhiteBalance whiteBalance(Shot shot, @Nullable LensFit fit, LightAt light, double okta) {
+    /** For the light that a small frame meters; in mist for the sun; for a wide one for the sun if most of the ground is in it, or it wishes for flecks of it. */
+    private static WhiteBalance whiteBalance(Shot shot, Metering metering, LightAt light, double okta) {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();
         }
-        Metering metering = Metering.of(fit, light, okta);
         boolean wished = shot.light().stream().anyMatch(LightWish::needsSun) ? light.flecked() : light.mostlySunlit();
         WhiteBalance.Lit lit = metering.small() ? metering.part() == Metered.SUN ? WhiteBalance.Lit.SUN : WhiteBalance.Lit.SHADE
-                : wished ? WhiteBalance.Lit.SUN
+                : wished || metering.inMist() ? WhiteBalance.Lit.SUN
                 : metering.part() == Metered.SUN_AND_SHADE ? WhiteBalance.Lit.SUN_AND_SHADE : WhiteBalance.Lit.SHADE;
         return WhiteBalance.of(light.sun().altitudeDeg(), lit, okta, light.plantAreaIndex());
     }
@@ -116,17 +123,18 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
         double okta = sky.plannedOkta(time);
-        return other(weather.okta() == null ? ExpectedSky.MIDDLE : null, shot, fit, light, okta, camera);
+        return other(weather.okta() == null ? ExpectedSky.MIDDLE : null, shot, fit, metering(shot, fit, place, light, okta), light, okta, camera);
     }
 
-    private TimedShot.Other other(@Nullable SkyWord word, Shot shot, LensFit fit, LightAt light, double okta, @Nullable Projection camera) {
-        return new TimedShot.Other(word, light.time(), Metering.of(fit, light, okta).part(), settings(fit, light, okta, camera),
-                whiteBalance(shot, fit, light, okta));
+    private TimedShot.Other other(@Nullable SkyWord word, Shot shot, LensFit fit, Metering metering, LightAt light, double okta,
+                                  @Nullable Projection camera) {
+        return new TimedShot.Other(word, light.time(), metering.part(), settings(fit, metering, light, okta, camera),
+                whiteBalance(shot, metering, light, okta));
     }
 
-    private Settings settings(LensFit fit, LightAt light, double okta, @Nullable Projection camera) {
+    private Settings settings(LensFit fit, Metering metering, LightAt light, double okta, @Nullable Projection camera) {
         SunDirection sun = camera == null ? null : SunDirection.of(light.sun(), camera);
-        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, Metering.of(fit, light, okta), okta,
+        return Exposure.of(fit, Darkening.of(day.trip().gear(), fit), Conditions.of(light, metering, okta,
                 sky.nearestWind(light.time()), sun, fit.intent().shot().subject().heightM()));
     }
 

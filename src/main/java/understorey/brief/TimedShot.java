@@ -81,6 +81,11 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
         return intent().role() != Role.DETAIL && intent().role() != Role.CLOSING;
     }
 
+    /** True when the settings are for mist. */
+    public boolean countsOnMist() {
+        return settings != null && settings.inMist();
+    }
+
     /** True when the weather at its time is known. */
     public boolean skyKnown() {
         return weather.okta() != null;

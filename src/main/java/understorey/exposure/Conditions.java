@@ -43,11 +43,11 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
      */
     public static Conditions of(LightAt light, Metering metering, double okta, Weather weather, @Nullable SunDirection sun, @Nullable Double flowersM) {
         double ev100 = light.meteredEv(metering.part(), okta);
-        double contrast = metering.small() ? 0 : light.contrastStops(okta);
+        double contrast = metering.small() || metering.inMist() ? 0 : light.contrastStops(okta);
         double shade = Math.max(0, Math.min(contrast, ev100 - light.floor().shade()));
         Double sunEv = light.open().sun();
         boolean seen = sun != null && sun.where() == SunDirection.Where.IN_FRAME && okta < SUN_HIDDEN_OKTA
-                && light.floor().fleck() != null;
+                && !metering.inMist() && light.floor().fleck() != null;
         UnaryOperator<Double> atFlowers = windMs -> StemSway.windAtFlowersMs(windMs, light.place().canopy(), flowersM == null ? FLOWERS_M : flowersM);
         double meanMs = meanMs(weather);
         double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());

@@ -16,7 +16,7 @@ import understorey.plan.Filter;
  * @param dimming      neutral density filter to put on over what the lens has on, and the ring for it, nearest the
  *                     lens first; empty for none
  * @param lossStops    that filters and closeness take
- * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; 0 for none
+ * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; negative above it, for mist; 0 for none
  * @param bracketStops against the light metered, one frame each, the darkest first; {@code [0]} for a single frame
  * @param hyperfocalM  at this aperture
  * @param sharpFromM   nearest sharp point, from the lens; of all frames of a stack together
@@ -56,6 +56,11 @@ public record Settings(double ev100, double fNumber, double shutterS, int iso, L
     /** Frames focused one behind the other; 1 where no stack is taken. */
     public int stackFrames() {
         return stack == null ? 1 : stack.frames();
+    }
+
+    /** True when they count on mist. */
+    public boolean inMist() {
+        return lessStops < 0;
     }
 
     /** True when the shutter speed is so slow that no frame makes sense. */

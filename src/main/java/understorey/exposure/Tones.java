@@ -26,10 +26,13 @@ public final class Tones {
     }
 
     /**
-     * Stops to expose below the light metered, so that one frame holds the petals in flecks of sun too; 0 where they hold as
-     * metered, where a bracket holds them, for a phone, and for a picture of soft light, which waits for a cloud.
+     * Stops to expose below the light metered, so that one frame holds the petals in flecks of sun too, negative above it in mist; 0
+     * where they hold as metered, where a bracket holds them, for a phone, and for a picture of soft light, which waits for a cloud.
      */
     static double lessStops(LensFit fit, Conditions conditions) {
+        if (conditions.metering().inMist()) {
+            return -conditions.metering().moreStops();
+        }
         double less = Bracket.lessStops(above(conditions));
         boolean one = Bracket.stops(above(conditions), conditions.belowStops(), keepsRaw(fit)).size() == 1;
         boolean soft = fit.intent().shot().light().contains(LightWish.SOFT);
@@ -48,6 +51,9 @@ public final class Tones {
         if (metering.small()) {
             reasons.add(metering.part() == Metered.SUN ? new ToneAdvice.SmallFrameInSun(metering.besideStops())
                     : new ToneAdvice.SmallFrameInShade(metering.besideStops()));
+        }
+        if (metering.inMist()) {
+            reasons.add(new ToneAdvice.ExposeForMist(metering.moreStops()));
         }
         double above = above(conditions);
         if (conditions.sunStops() != null) {

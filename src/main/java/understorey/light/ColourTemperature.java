@@ -1,7 +1,7 @@
 package understorey.light;
 
 /**
- * Colour temperature of daylight by the sun's altitude, for setting a white balance. Published lists differ by
+ * Colour temperature of daylight by the sun's altitude. Published lists differ by
  * 20 % and more, so that only the order is firm: low sun, noon sun, overcast, blue sky.
  *
  * <p>Anchors: sunset 3000 K and sun at noon about 5000 K (Trilux lighting handbook), midday sun in summer 5100 to
@@ -32,9 +32,13 @@ public final class ColourTemperature {
     }
 
     private static int kelvin(double[][] clear, double altitudeDeg, double okta) {
+        return (int) Math.round(underCloud(between(clear, altitudeDeg), okta) / STEP_K) * STEP_K;
+    }
+
+    /** Drawn from that of a clear sky to the overcast's as cloud grows from 2 to 8 okta. */
+    static double underCloud(double clearK, double okta) {
         double share = Math.max(0, Math.min(1, (okta - CLEAR_OKTA) / (8 - CLEAR_OKTA)));
-        double kelvin = between(clear, altitudeDeg) * (1 - share) + OVERCAST_K * share;
-        return (int) Math.round(kelvin / STEP_K) * STEP_K;
+        return clearK * (1 - share) + OVERCAST_K * share;
     }
 
     private static double between(double[][] anchors, double altitudeDeg) {

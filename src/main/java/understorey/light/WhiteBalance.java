@@ -6,8 +6,8 @@ import understorey.advice.Advice;
 import understorey.advice.ColourAdvice;
 
 /**
- * A white balance to begin with. Published colour temperatures of one kind of light differ by 20 % and more, so it
- * is a start, not a result.
+ * A white balance to begin with. Daylight keeps the warmth of low sun and the blue of twilight, for which people come; only open
+ * shade, cloud and a green cast are corrected: common practice, no source.
  *
  * @param kelvin  in steps of 100
  * @param green   leaves cast their colour on the picture
@@ -20,6 +20,12 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
 
     private static final double STEP_K = 100;
     private static final int MOON_K = 4100;
+    /** Camera presets for daylight are 5200 to 5600 K: common practice, no source. */
+    private static final double DAYLIGHT_K = 5300;
+    /** Presets for shade are 7000 to 8000 K: common practice, no source. */
+    private static final double SHADE_K = 7500;
+    /** End of the golden hour, until which the colour of the shade is the light that is photographed: common practice, no source. */
+    private static final double GOLDEN_DEG = 6;
     /** WMO: up to 4 okta the sky is clear or scattered, 8 is overcast. */
     private static final double SCATTERED_OKTA = 4;
     private static final double OVERCAST_OKTA = 7.5;
@@ -27,10 +33,10 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
     private static final double GREEN_INDEX = 1;
 
     /**
-     * In the sun, which is a fleck of it under leaves, the colour of sunlight at its altitude; in the shade, and while
-     * the sun is down, that of shade; for both together the middle between the two in reciprocal kelvins, by which colours
-     * mix. All are drawn to the overcast's as cloud grows from 2 to 8 okta. Light under
-     * a plant area index above 1 has passed leaves or bounced off them, which keep back red and blue; a fleck has not.
+     * Daylight in the sun, which is a fleck of it under leaves, and while the sun is down. In the shade, from daylight at sunrise to
+     * the preset for shade at the end of the golden hour; for both together the middle between the two in reciprocal kelvins, by
+     * which colours mix. All are drawn to the overcast's as cloud grows from 2 to 8 okta. Light under a plant area index above 1 has
+     * passed leaves or bounced off them, which keep back red and blue; a fleck has not.
      *
      * @param altitudeDeg of the sun, true
      * @param lit         if no cloud hides the sun
@@ -38,8 +44,9 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
     public static WhiteBalance of(double altitudeDeg, Lit lit, double okta, double plantAreaIndex) {
         Lit by = altitudeDeg > 0 ? lit : Lit.SHADE;
         boolean sun = by == Lit.SUN;
-        double inSun = ColourTemperature.kelvin(altitudeDeg, okta);
-        double inShade = ColourTemperature.shadeKelvin(altitudeDeg, okta);
+        double shaded = Math.max(0, Math.min(1, altitudeDeg / GOLDEN_DEG));
+        double inSun = ColourTemperature.underCloud(DAYLIGHT_K, okta);
+        double inShade = ColourTemperature.underCloud(DAYLIGHT_K + shaded * (SHADE_K - DAYLIGHT_K), okta);
         double exact = switch (by) {
             case SUN -> inSun;
             case SHADE -> inShade;
@@ -67,8 +74,11 @@ public record WhiteBalance(int kelvin, boolean green, List<Advice> reasons) {
         if (okta > SCATTERED_OKTA) {
             return new ColourAdvice.WhiteBalanceBroken(kelvin);
         }
+        if (altitudeDeg <= 0) {
+            return new ColourAdvice.WhiteBalanceTwilight(kelvin, ColourTemperature.shadeKelvin(altitudeDeg, okta));
+        }
         return switch (lit) {
-            case SUN -> new ColourAdvice.WhiteBalanceSun(kelvin, altitudeDeg);
+            case SUN -> new ColourAdvice.WhiteBalanceSun(kelvin, ColourTemperature.kelvin(altitudeDeg, okta), altitudeDeg);
             case SHADE -> new ColourAdvice.WhiteBalanceShade(kelvin);
             case SUN_AND_SHADE -> new ColourAdvice.WhiteBalanceSunAndShade(kelvin);
         };

@@ -122,22 +122,6 @@ class LightDecisionsTest {
             assertEquals(Grade.GOOD, brief.shot("Head").outlook().grade());
         }
 
-        /** A meter makes mist mid-grey; and an expert knows what to do when the mist does not come. */
-        @Test
-        void saysHowToExposeInMistAndWhatToDoWithoutIt() throws IOException {
-            Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "08:00"), cloud(0, "3 °C"), """
-                    shots:
-                      - {name: Mist, subject: ramsons, role: opening, light: [mist]}
-                      - {name: Head, subject: ramsons, role: closing, light: [soft]}
-                    """);
-            TimedShot mist = brief.shot("Mist");
-            WeatherAdvice.InMist exposed = Samples.the(WeatherAdvice.InMist.class, mist.mist());
-            assertTrue(exposed.least() > 0.5 && exposed.most() <= 1, exposed.toString());
-            assertTrue(exposed.until().isAfter(mist.time().to()), exposed.toString());
-            assertTrue(has(WeatherAdvice.WithoutMist.class, mist.mist()), mist.mist().toString());
-            assertEquals(List.of(), brief.shot("Head").mist());
-        }
-
         /** It changes every picture that is taken in it, and needs saying once. */
         @Test
         void saysOnceHowToExposeInLikelyMist() throws IOException {

@@ -4,9 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import understorey.light.WhiteBalance.Lit;
 
 /** The lists disagree by 20 %, so order and ranges are held. */
 class ColourTemperatureTest {
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/reference/daylight-colour.csv")
+    void liesWithinThePublishedRange(String light, double altitudeDeg, Lit lit, double okta, int fromK, int toK) {
+        int kelvin = lit == Lit.SUN ? ColourTemperature.kelvin(altitudeDeg, okta) : ColourTemperature.shadeKelvin(altitudeDeg, okta);
+        assertEquals(Math.max(fromK, Math.min(toK, kelvin)), kelvin, 50, light);
+    }
 
     /** Trilux lighting handbook: sunset 3000 K; Provita glossary: midday sun 5100 to 5400 K; three lists: blue sky 9900 to 11 500 K. */
     @Test

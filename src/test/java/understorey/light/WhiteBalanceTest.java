@@ -10,35 +10,49 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
 import understorey.advice.ColourAdvice;
 import understorey.light.WhiteBalance.Lit;
 
 class WhiteBalanceTest {
 
+    /** Common practice, no source: daylight keeps the colours that low sun and twilight are photographed for. */
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/daylight-colour.csv")
-    void beginsWithinThePublishedRange(String light, double altitudeDeg, Lit lit, double okta, int fromK, int toK) {
-        int kelvin = WhiteBalance.of(altitudeDeg, lit, okta, 0).kelvin();
-        assertTrue(kelvin >= fromK && kelvin <= toK, light + ": " + kelvin);
+    @CsvSource({"60, SUN", "10, SUN", "0.2, SUN", "0.2, SHADE", "0.2, SUN_AND_SHADE", "-4, SHADE", "-4, SUN"})
+    void keepsTheColourOfLowSunAndTwilight(double altitudeDeg, Lit lit) {
+        int kelvin = WhiteBalance.of(altitudeDeg, lit, 0, 0).kelvin();
+        assertTrue(kelvin >= 5200 && kelvin <= 5600, kelvin + " K");
     }
 
-    /** The lists differ among themselves, and agree on this order only. */
+    /** Common practice, no source: camera presets are 5200 to 5600 K, 6000 to 6500 K and 7000 to 8000 K. */
     @Test
-    void keepsThePublishedOrder() {
-        int sunset = WhiteBalance.of(0.2, Lit.SUN, 0, 0).kelvin();
-        int noon = WhiteBalance.of(50, Lit.SUN, 0, 0).kelvin();
-        int overcast = WhiteBalance.of(50, Lit.SUN, 8, 0).kelvin();
-        int shade = WhiteBalance.of(50, Lit.SHADE, 0, 0).kelvin();
-        assertTrue(sunset < noon && noon < overcast && overcast < shade);
+    void correctsShadeAndCloud() {
+        int shade = WhiteBalance.of(30, Lit.SHADE, 0, 0).kelvin();
+        int overcast = WhiteBalance.of(30, Lit.SHADE, 8, 0).kelvin();
+        assertTrue(shade >= 7000 && shade <= 8000, shade + " K");
+        assertTrue(overcast >= 6000 && overcast <= 6500, overcast + " K");
+    }
+
+    @Test
+    void saysWhatTheLightIsThatItKeeps() {
+        assertEquals(new ColourAdvice.WhiteBalanceSun(5300, ColourTemperature.kelvin(1, 0), 1), WhiteBalance.of(1, Lit.SUN, 0, 0).reasons().get(0));
+        assertEquals(new ColourAdvice.WhiteBalanceTwilight(5300, 10_000), WhiteBalance.of(-4, Lit.SHADE, 0, 0).reasons().get(0));
+    }
+
+    /** Nobody sees a leap of colour at sunrise. */
+    @Test
+    void goesFromDaylightToShadeWithoutALeap() {
+        for (double h = -2; h < 8; h += 0.1) {
+            assertEquals(WhiteBalance.of(h, Lit.SHADE, 0, 0).kelvin(), WhiteBalance.of(h + 0.1, Lit.SHADE, 0, 0).kelvin(), 100);
+        }
     }
 
     @Test
     void saysWhatLightItIsFor() {
         assertEquals(List.of(ColourAdvice.WhiteBalanceSun.class), kinds(30, Lit.SUN, 1, 0));
         assertEquals(List.of(ColourAdvice.WhiteBalanceShade.class), kinds(30, Lit.SHADE, 4, 0));
-        assertEquals(List.of(ColourAdvice.WhiteBalanceShade.class), kinds(-3, Lit.SUN, 0, 0));
+        assertEquals(List.of(ColourAdvice.WhiteBalanceTwilight.class), kinds(-3, Lit.SUN, 0, 0));
         assertEquals(List.of(ColourAdvice.WhiteBalanceBroken.class), kinds(30, Lit.SUN, 6, 0));
         assertEquals(List.of(ColourAdvice.WhiteBalanceCloud.class), kinds(30, Lit.SHADE, 8, 0));
     }

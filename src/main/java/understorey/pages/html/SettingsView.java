@@ -16,7 +16,7 @@ import understorey.pages.words.Words;
  *
  * @param line    aperture, shutter speed and ISO
  * @param lull    the same in a lull; null if it allows no more, or the sky is unknown
- * @param bias    by how much they are below the meter
+ * @param bias    how far they are below the meter or above it
  * @param bracket between its frames
  * @param stack   frames of a focus stack and how to take them
  */
@@ -36,7 +36,7 @@ public record SettingsView(String aperture, String shutter, String iso, String l
         Lull lull = shot.skyKnown() ? settings.lull() : null;
         return new SettingsView(aperture, shutter, iso, line(aperture, shutter, iso) + (shot.skyKnown() ? "" : ", depending on the sky"),
                 lull == null ? null : line(Words.fNumber(lull.fNumber()), Words.shutter(lull.shutterS()), String.valueOf(lull.iso())),
-                settings.lessStops() == 0 ? null : Words.stops(settings.lessStops()),
+                SettingsWords.bias(settings),
                 ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops"), FocusWords.stack(fit, settings, sentences));
     }
 

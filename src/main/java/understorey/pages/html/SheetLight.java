@@ -37,7 +37,7 @@ final class SheetLight {
         for (TimedShot.Other other : shot.otherSkies()) {
             SkyWord sky = other.sky();
             if (sky != null && (okta == null || Math.abs(sky.okta() - okta) <= CLOUD_MISS_OKTA)) {
-                add(skies, Words.word(sky), other.settings(), okta == null ? null : planned);
+                add(skies, (planned.inMist() ? "no mist, " : "") + Words.word(sky), other.settings(), okta == null ? null : planned);
             }
         }
         Map<String, String> hours = new LinkedHashMap<>();
@@ -54,7 +54,8 @@ final class SheetLight {
     }
 
     private static void add(Map<String, String> changes, String when, Settings settings, @Nullable Settings planned) {
-        boolean worth = planned == null || settings.tooDark() || Math.abs(settings.ev100() - planned.ev100()) >= LEAST_STOPS;
+        boolean worth = planned == null || settings.tooDark() || planned.inMist() != settings.inMist()
+                || Math.abs(settings.ev100() - planned.ev100()) >= LEAST_STOPS;
         String change = worth ? change(settings, planned) : "";
         if (!change.isEmpty()) {
             changes.merge(change, when, (one, other) -> one + " or " + other);

@@ -163,7 +163,7 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         add(rows, "sharp", FocusWords.sharp(fit, settings, sentences));
         SettingsView worded = view.settings();
         add(rows, "stack", ifKnown(worded, SettingsView::stack));
-        add(rows, "", ifKnown(ifKnown(worded, SettingsView::bias), bias -> bias + " below the meter"));
+        add(rows, "", ifKnown(worded, SettingsView::bias));
         add(rows, "bracket", ifKnown(worded, SettingsView::bracket));
         String release = release(settings);
         add(rows, "", release == null || shared.contains(release) ? null : release);

@@ -92,6 +92,6 @@ public final class SettingsColumns {
 
     private static String when(Differing light) {
         return light.otherHour ? Dates.clock(light.other.time())
-                : Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
+                : (light.shot.countsOnMist() ? "no mist, " : "") + Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
     }
 }

@@ -32,9 +32,16 @@ public final class SettingsWords {
         return settings.tooDark() ? TOO_DARK : Words.shutter(settings.shutterS());
     }
 
-    /** The bracket in full, or how far one frame is below the meter; null for a single frame as metered. */
+    /** The bracket in full, or how far one frame is off the meter; null for a single frame as metered. */
     public static @Nullable String exposed(Settings settings) {
-        return settings.tooDark() ? null : settings.lessStops() == 0 ? bracket(settings) : "−" + Words.stops(settings.lessStops());
+        return settings.tooDark() ? null : settings.lessStops() == 0 ? bracket(settings)
+                : (settings.inMist() ? "+" : "−") + Words.stops(Math.abs(settings.lessStops()));
+    }
+
+    /** How far one frame is below the meter reading or above it; null for one as metered. */
+    public static @Nullable String bias(Settings settings) {
+        return settings.lessStops() == 0 ? null
+                : Words.stops(Math.abs(settings.lessStops())) + (settings.inMist() ? " above the meter" : " below the meter");
     }
 
     /** The darkest first; null for a single frame. */

@@ -1,0 +1,98 @@
+package understorey.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static understorey.brief.SmallTrip.FULL_BAG;
+import static understorey.brief.SmallTrip.WOOD;
+import static understorey.brief.SmallTrip.forecast;
+import static understorey.brief.SmallTrip.has;
+import static understorey.brief.SmallTrip.planned;
+import static understorey.brief.SmallTrip.visit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.Samples;
+import understorey.advice.Advice;
+import understorey.advice.ComposeAdvice;
+import understorey.advice.ToneAdvice;
+import understorey.advice.WeatherAdvice;
+import understorey.exposure.Settings;
+
+/** What an expert sets on the camera. All of it is common practice, no source. */
+class SettingsDecisionsTest {
+
+    private static final String EDGE = WOOD.replace("country: GB\n", "country: GB\n  edges: [{bearing: ENE, distance: 40 m}]\n");
+
+    @TempDir
+    private Path folder;
+
+    @Nested
+    class InMist {
+
+        private static final String DAWN = visit("05:00", "08:00");
+        private static final String DAMP = forecast(3, 9, "temperature: 3 °C, dew_point: 2 °C, wind: 1 m/s, cloud: 0, rain: 0 mm");
+        private static final String MIST = "shots: [{name: Mist, subject: ramsons, role: opening, facing: ENE, light: [mist, backlight]}]\n";
+
+        private TimedShot mist(String weather) throws IOException {
+            TimedShot mist = planned(folder, EDGE, FULL_BAG, DAWN, weather, MIST).shot("Mist");
+            assertTrue(mist.light().aboveSkyline(), mist.time().toString());
+            return mist;
+        }
+
+        /** A meter makes mist mid-grey, and it is brighter; nothing in it is so bright that it needs holding. */
+        @Test
+        void givesMoreThanTheMeterInOneFrame() throws IOException {
+            Settings settings = mist(DAMP).settings();
+            assertEquals(-2 / 3.0, settings.lessStops(), 1e-9);
+            assertEquals(List.of(0), settings.bracketStops());
+            assertEquals(2 / 3.0, Samples.the(ToneAdvice.ExposeForMist.class, settings.reasons()).more(), 1e-9);
+            assertFalse(has(ToneAdvice.ExposeForFlecks.class, settings.reasons()), settings.reasons().toString());
+            double metered = Math.pow(2, -settings.ev100()) * settings.fNumber() * settings.fNumber() * 100 / settings.iso();
+            assertEquals(2 / 3.0, Math.log(settings.shutterS() / metered) / Math.log(2), 0.2);
+        }
+
+        @Test
+        void saysNothingOfAWhiteSkyThatMistVeils() throws IOException {
+            Brief brief = planned(folder, EDGE, FULL_BAG, DAWN, DAMP, MIST);
+            List<Advice> compose = brief.composition(brief.shot("Mist"));
+            assertFalse(has(ComposeAdvice.SkyWhite.class, compose) || has(ComposeAdvice.SkyHeld.class, compose), compose.toString());
+        }
+
+        @Test
+        void hasTheSettingsAtHandIfTheMistDoesNotCome() throws IOException {
+            TimedShot mist = mist(DAMP);
+            assertTrue(mist.otherSkies().stream().allMatch(other -> other.settings().lessStops() >= 0), mist.otherSkies().toString());
+            assertTrue(mist.otherSkies().stream().anyMatch(other -> other.settings().lessStops() > 0
+                    || other.settings().bracketStops().size() > 1), mist.otherSkies().toString());
+            assertTrue(has(WeatherAdvice.WithoutMist.class, mist.mist()), mist.mist().toString());
+        }
+
+        @Test
+        void countsOnNoMistThatIsUnlikely() throws IOException {
+            TimedShot mist = mist(DAMP.replace("dew_point: 2 °C", "dew_point: -1 °C"));
+            assertTrue(mist.settings().lessStops() >= 0, mist.settings().toString());
+        }
+    }
+
+    @Nested
+    class WhiteBalances {
+
+        private int kelvin(String hours, String light) throws IOException {
+            return planned(folder, EDGE.replace("ENE", "WNW"), FULL_BAG, hours, "sky: clear\n",
+                    "shots: [{name: Carpet, subject: ramsons, role: opening, facing: WNW, light: [" + light + "]}]\n").shot("Carpet").whiteBalance().kelvin();
+        }
+
+        /** The warm light and the blue hour are what people come for. */
+        @Test
+        void keepTheColourOfLowSunAndOfTwilight() throws IOException {
+            for (int kelvin : List.of(kelvin(visit("20:00", "20:50"), "low-sun"), kelvin(visit("21:05", "21:35"), "twilight"))) {
+                assertTrue(kelvin >= 5200 && kelvin <= 5600, kelvin + " K");
+            }
+        }
+    }
+}
