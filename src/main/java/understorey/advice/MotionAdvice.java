@@ -67,11 +67,11 @@ public sealed interface MotionAdvice extends Advice {
     }
 
     /** Raised, because a slower frame would meet gusts. */
-    record IsoForGusts(@In(ISO) int iso, @In(METRES_PER_SECOND) double gust, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    record IsoForGusts(@In(ISO) int iso, @In(METRES_PER_SECOND) double gust) implements MotionAdvice {
     }
 
     /**
-     * Slower, at a lower ISO or stopped down further, while the wind is low.
+     * At a lower ISO or stopped down further, while the wind is low.
      *
      * @param left  of the mean wind
      * @param share of the time

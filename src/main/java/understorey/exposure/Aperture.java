@@ -43,7 +43,11 @@ record Aperture(double first, double widest, double open, Advice why) {
                 balanced > asked ? new ApertureAdvice.ApertureBalanced(balanced, asked) : why);
     }
 
-    /** Two stops less of a depth of field that was only suggested leave a close-up what it is: common practice, no source. */
+    /** Two stops less of a depth of field that was only suggested leave a picture what it is: common practice, no source. */
+    double yielding() {
+        return Math.max(open, yielding(widest));
+    }
+
     private static double yielding(double fNumber) {
         return StopScale.snapFNumber(fNumber / 2);
     }

@@ -4,12 +4,11 @@ import java.util.List;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.plan.CameraSettings;
-import understorey.plan.Sharp;
 
 /**
  * Aperture, ISO and shutter speed of one picture. ISO is at its base where hands and flowers allow it; else these yield in turn:
- * the aperture, as far as the depth of field asked allows; ISO, up to the author's limit; the depth of field that was only
- * suggested, close up from ISO 800 on. What the author sets stays.
+ * the aperture, as far as the depth of field asked allows; ISO, up to 800 for a frame between gusts; two stops of a depth of field
+ * that was only suggested; ISO, up to the author's limit; more of that depth of field. What the author sets stays.
  */
 final class Choice {
 
@@ -17,7 +16,7 @@ final class Choice {
     private static final double LONGEST_WAIT_S = 240;
     /** A third of a stop in time is within what the markings round. */
     private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
-    /** Close up, a depth of field that was only suggested is given up before ISO rises past that: common practice, no source. */
+    /** A depth of field that was only suggested is given up before ISO rises past that: common practice, no source. */
     private static final int FREELY_RAISED_ISO = 800;
     private static final double SHORTEST_ASKED_S = Dimming.SHORTEST_S * TOLERANCE;
 
@@ -47,24 +46,30 @@ final class Choice {
                 ? Dimming.of(fit, filters, opened, secondsAt(opened, lowestIso, fitted), motion.longestS())
                 : Dimming.none(stoppedDown(set.shutterS(), fitted));
         lostStops = fitted + dimming.lossStops();
-        iso = raised(dimming.fNumber(), bearableS());
+        iso = Math.max(raised(dimming.fNumber(), bearableS(), highestIso), raised(dimming.fNumber(), freelyS(), freeIso()));
     }
 
     /**
-     * Opened a third of a stop at a time while the lowest ISO leaves the shutter speed too slow; past a depth of field that
-     * was only suggested while the highest does, and close up while ISO 800 does.
+     * Opened while the lowest ISO leaves the shutter speed too slow; past a depth of field that was only suggested while ISO 800
+     * does, and further while the highest does.
      */
     private double opened(double lossStops) {
-        boolean closeUp = fit.intent().sharp() instanceof Sharp.Depth;
-        int raisedIso = closeUp ? Math.max(lowestIso, Math.min(highestIso, FREELY_RAISED_ISO)) : highestIso;
-        double fNumber = aperture.first();
-        while (fNumber > aperture.widest() && secondsAt(fNumber, lowestIso, lossStops) > bearableS()) {
-            fNumber = Math.max(aperture.widest(), StopScale.thirdWider(fNumber));
-        }
-        while (fNumber > aperture.open() && secondsAt(fNumber, raisedIso, lossStops) > bearableS()) {
-            fNumber = Math.max(aperture.open(), StopScale.thirdWider(fNumber));
+        double asked = opened(aperture.first(), aperture.widest(), lowestIso, freelyS(), lossStops);
+        double yielded = opened(asked, aperture.yielding(), freeIso(), freelyS(), lossStops);
+        return opened(yielded, aperture.open(), highestIso, bearableS(), lossStops);
+    }
+
+    /** A third of a stop at a time. */
+    private double opened(double from, double widest, int iso, double longestS, double lossStops) {
+        double fNumber = from;
+        while (fNumber > widest && secondsAt(fNumber, iso, lossStops) > longestS) {
+            fNumber = Math.max(widest, StopScale.thirdWider(fNumber));
         }
         return fNumber;
+    }
+
+    private int freeIso() {
+        return Math.max(lowestIso, Math.min(highestIso, FREELY_RAISED_ISO));
     }
 
     /** For a shutter speed that is set, and would overexpose at the lowest ISO. */
@@ -77,8 +82,8 @@ final class Choice {
         return fNumber;
     }
 
-    private int raised(double fNumber, double limitS) {
-        return Math.min(highestIso, Math.max(lowestIso, StopScale.nextIsoUp(Shutter.iso(fNumber, ev100, limitS, lostStops))));
+    private int raised(double fNumber, double limitS, int highest) {
+        return Math.min(highest, Math.max(lowestIso, StopScale.nextIsoUp(Shutter.iso(fNumber, ev100, limitS, lostStops))));
     }
 
     private double secondsAt(double fNumber, int iso, double lossStops) {
@@ -88,6 +93,11 @@ final class Choice {
     /** Slowest shutter speed before something yields; never faster than a camera has. */
     private double bearableS() {
         return set.shutterS() != null ? set.shutterS() : Math.max(Math.min(motion.longestS(), patienceS()), SHORTEST_ASKED_S);
+    }
+
+    /** Slowest shutter speed before what costs little yields. */
+    private double freelyS() {
+        return set.shutterS() != null ? set.shutterS() : Math.max(Math.min(bearableS(), motion.calmS()), SHORTEST_ASKED_S);
     }
 
     /** Slowest shutter speed of a frame: as the camera times it where nothing locks bulb. */

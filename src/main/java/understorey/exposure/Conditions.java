@@ -18,14 +18,20 @@ import understorey.weather.Weather;
  * @param sunStops      by which the sky around a sun within the frame is brighter than the light metered; null if no
  *                      sun is seen there
  * @param metering      what is metered
+ * @param pastGustStops by which a frame may be slower than a gust allows, because it is taken between gusts; 0 where they follow
+ *                      each other, positive infinity in a lull
  */
 public record Conditions(double ev100, double contrastStops, @Nullable Double shadeStops, double windMs,
-                         double gustMs, @Nullable Double sunStops, Metering metering) {
+                         double gustMs, @Nullable Double sunStops, Metering metering, double pastGustStops) {
 
     /** Wind at 10 m in the open where no wind is forecast, m/s: a light breeze (Beaufort 2), never still air. */
     public static final double ASSUMED_WIND_MS = 2;
     /** Gust over mean of a wind over open land, where no gust is forecast: 1 + 3·I, I = 0.2 (from memory). */
     private static final double GUSTS = 1.6;
+    /** Stops past a gust's limit up to a light breeze, none from the wind at 10 m on that has no lulls, m/s: common practice, no source. */
+    private static final double MOST_PAST_GUST_STOPS = 2;
+    private static final double LIGHT_BREEZE_MS = 2;
+    private static final double NO_LULLS_MS = 6;
     /** Height of flowers whose height is not given, m. */
     private static final double FLOWERS_M = 0.3;
 
@@ -52,7 +58,16 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         double meanMs = meanMs(weather);
         double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());
         return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs), atFlowers.apply(gustMs),
-                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null, metering);
+                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null, metering, pastGustStops(meanMs));
+    }
+
+    /** A straight line between the two winds. */
+    private static double pastGustStops(double meanMs) {
+        return MOST_PAST_GUST_STOPS * Math.max(0, Math.min(1, (NO_LULLS_MS - meanMs) / (NO_LULLS_MS - LIGHT_BREEZE_MS)));
+    }
+
+    boolean hasLulls() {
+        return pastGustStops > 0;
     }
 
     /** The mean wind at 10 m, m/s; the gust where only that is forecast. */
@@ -62,7 +77,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
 
     /** The light in a lull, which gusts end. */
     Conditions inLull() {
-        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops, metering);
+        return new Conditions(ev100, contrastStops, shadeStops, windMs * Lulls.LEFT, gustMs, sunStops, metering, Double.POSITIVE_INFINITY);
     }
 
     /** How far the shade is below the light metered, stops; 0 if that is unknown. */

@@ -24,8 +24,10 @@ public final class Exposure {
     private static final double HOPELESS_STOPS = 4;
     /** A flower that swings through so many depths of field is hardly ever in focus: common practice, no source. */
     private static final double OUT_OF_FOCUS = 3;
-    /** From two thirds of a stop on it is worth to wait for a lower ISO: common practice, no source. */
-    private static final double WORTH_WAITING = 1.5;
+    /** From two thirds of a stop past a gust's limit on gusts blur: common practice, no source. */
+    private static final double GUSTY = 1.5;
+    /** A lull is worth waiting for if it gives two stops: common practice, no source. */
+    private static final double WORTH_WAITING_STOPS = 2;
     /** Two stops over the ISO that a bag accepts are worth naming: common practice, no source. */
     private static final int WORTH_NAMING = 4;
     /** Less wind than that is found nowhere outdoors. */
@@ -100,13 +102,14 @@ public final class Exposure {
                 List.copyOf(reasons), List.copyOf(helps));
     }
 
-    /** What the wind of a lull allows, if it is better, and sharp; null if not. */
+    /** What a lull allows on a steady support, if it is sharp, and the wind's settings are not or are two stops worse; null if not. */
     private @Nullable Lull lull() {
-        if (set.shutterS() != null) {
+        if (set.shutterS() != null || !fit.steady() || !conditions.hasLulls()) {
             return null;
         }
         Choice then = new Choice(fit, filters, conditions.ev100() + lessStops, aperture, Motion.of(fit, conditions.inLull(), stack));
-        boolean better = choice.tooSlow() || then.iso() * WORTH_WAITING <= choice.iso() || then.fNumber() > choice.fNumber();
+        double gained = StopScale.log2((double) choice.iso() / then.iso()) + 2 * StopScale.log2(then.fNumber() / choice.fNumber());
+        boolean better = choice.tooSlow() || gained >= WORTH_WAITING_STOPS;
         return then.tooSlow() || !better ? null : new Lull(then.fNumber(), then.markedS(), then.iso(), LULL_SHARE);
     }
 
@@ -163,7 +166,7 @@ public final class Exposure {
             SetReasons.add(reasons, set, choice);
         } else {
             reasons.add(!tooSlow && choice.isoLowest() ? why.base() : !tooSlow && choice.outlastsPatience() ? why.dark()
-                    : motion.byWind() ? why.wind(tooSlow) : why.hand(tooSlow));
+                    : motion.byWind() || !tooSlow && motion.calmS() < motion.handS() ? why.wind(tooSlow) : why.hand(tooSlow));
         }
         boolean swings = swings();
         if (swings || tooSlow && motion.byWind()) {
@@ -218,7 +221,7 @@ public final class Exposure {
     }
 
     private boolean gusty() {
-        return choice.markedS() > motion.gustS() * WORTH_WAITING;
+        return choice.markedS() > motion.gustS() * GUSTY;
     }
 
     private @Nullable MotionBlur blur() {

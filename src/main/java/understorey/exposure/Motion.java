@@ -13,9 +13,10 @@ import understorey.plan.Sharp;
  * @param stemsS  longest time for stems at the worst moment of their swing in the mean wind; past what fits between gusts,
  *                in a gust
  * @param gustS   the same in a gust
+ * @param calmS   longest time between gusts, as far as ISO may be raised freely for it
  * @param sway    of the stems in the mean wind
  */
-record Motion(@Nullable Posture posture, double handS, double stemsS, double gustS, Sway sway) {
+record Motion(@Nullable Posture posture, double handS, double stemsS, double gustS, double calmS, Sway sway) {
 
     /**
      * How the stems smear at the nearest flowers that the picture shows sharp, which are the largest of them.
@@ -70,7 +71,8 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
         double gustS = sway.longestS(StemSway.amplitudeMm(conditions.gustMs()));
         double stemsS = Math.min(sway.longestS(sway.amplitudeMm()), Math.max(BETWEEN_GUSTS_S, gustS));
         Posture posture = fit.steady() ? null : Posture.of(fit);
-        return new Motion(posture, posture == null ? Double.POSITIVE_INFINITY : handS(fit, posture), stemsS, gustS, sway);
+        return new Motion(posture, posture == null ? Double.POSITIVE_INFINITY : handS(fit, posture), stemsS, gustS,
+                gustS * Math.pow(2, conditions.pastGustStops()), sway);
     }
 
     /** At the nearest that is asked sharp, or at the nearest that lens and frames hold where they hold less. */
@@ -96,7 +98,7 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     /** True when the mean wind would allow a slower frame, which gusts do not. */
     boolean limitedByGusts() {
-        return stemsS < sway.longestS(sway.amplitudeMm());
+        return Math.min(stemsS, calmS) < sway.longestS(sway.amplitudeMm());
     }
 
     /** True when the stems set the limit, not the hands. */

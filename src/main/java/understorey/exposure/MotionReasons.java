@@ -51,7 +51,7 @@ final class MotionReasons {
     Advice wind(boolean tooSlow) {
         double longestS = choice.about(motion.stemsS());
         if (!tooSlow && motion.limitedByGusts()) {
-            return new MotionAdvice.IsoForGusts(iso, conditions.gustMs(), longestS);
+            return new MotionAdvice.IsoForGusts(iso, conditions.gustMs());
         }
         return tooSlow ? new MotionAdvice.WindTooStrong(conditions.windMs(), longestS, iso, nearestM(), motion.sway().times(choice.seconds()))
                 : new MotionAdvice.IsoForWind(iso, conditions.windMs(), longestS, nearestM());

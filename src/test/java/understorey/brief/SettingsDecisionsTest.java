@@ -2,6 +2,8 @@ package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.WOOD;
@@ -92,6 +94,57 @@ class SettingsDecisionsTest {
         void keepTheColourOfLowSunAndOfTwilight() throws IOException {
             for (int kelvin : List.of(kelvin(visit("20:00", "20:50"), "low-sun"), kelvin(visit("21:05", "21:35"), "twilight"))) {
                 assertTrue(kelvin >= 5200 && kelvin <= 5600, kelvin + " K");
+            }
+        }
+    }
+
+    @Nested
+    class ShutterSpeeds {
+
+        private static final String CARPET = "shots: [{name: Carpet, subject: ramsons, role: opening}]\n";
+        private static final String HEAD = "shots: [{name: Carpet, subject: ramsons, role: closing}]\n";
+        private static final String BY_HAND = FULL_BAG.replaceAll("(?s)  supports:\n.*?\n  filters:", "  filters:");
+
+        private Settings in(String bag, String wind, String cloud, String shots) throws IOException {
+            return planned(folder, WOOD, bag, visit("09:00", "12:00"), forecast(8, 13, "temperature: 10 °C, wind: " + wind + ", cloud: "
+                    + cloud + ", rain: 0 mm"), shots).shot("Carpet").settings();
+        }
+
+        /** Gusts follow each other: what freezes the flowers matters more than the far end of a suggested depth. */
+        @Test
+        void freezeTheCarpetInStrongWindAtAWiderAperture() throws IOException {
+            Settings calm = in(FULL_BAG, "0.3 m/s", "8", CARPET);
+            Settings windy = in(FULL_BAG, "9 m/s, gust: 15 m/s", "8", CARPET);
+            assertTrue(windy.shutterS() <= 1 / 60.0, windy.toString());
+            assertTrue(windy.iso() <= 800 && windy.fNumber() < calm.fNumber() && windy.fNumber() >= calm.fNumber() / 2.1, windy.toString());
+            assertNull(windy.motionBlur(), windy.toString());
+        }
+
+        @Test
+        void waitForNoLullInStrongWind() throws IOException {
+            for (String shots : List.of(CARPET, HEAD)) {
+                assertNull(in(FULL_BAG, "7 m/s, gust: 11 m/s", "8", shots).lull());
+            }
+        }
+
+        @Test
+        void waitForALullWhereItGivesTwoStops() throws IOException {
+            Settings head = in(FULL_BAG, "3 m/s, gust: 4 m/s", "8", HEAD);
+            assertNotNull(head.lull(), head.toString());
+            assertTrue(head.lull().iso() * 4 <= head.iso() || head.lull().fNumber() > 1.4 * head.fNumber(), head.toString());
+        }
+
+        /** A slower shutter speed is of no use to hands, and one stop of ISO is not worth the wait. */
+        @Test
+        void waitForNoLullByHandOrForLess() throws IOException {
+            for (int wind = 1; wind < 6; wind++) {
+                for (String shots : List.of(CARPET, HEAD)) {
+                    assertNull(in(BY_HAND, wind + " m/s", "8", shots).lull());
+                    Settings legs = in(FULL_BAG, wind + " m/s", "8", shots);
+                    assertTrue(legs.lull() == null || legs.motionStops() > 0 || legs.lull().iso() * 4 <= legs.iso()
+                            || legs.lull().fNumber() * legs.lull().fNumber() * legs.iso()
+                            >= 3.7 * legs.fNumber() * legs.fNumber() * legs.lull().iso(), legs.toString());
+                }
             }
         }
     }

@@ -26,7 +26,7 @@ import understorey.kit.LensFit;
 class BracketTest {
 
     private static Settings in(double contrast, Double shade, Double sunStops) {
-        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, 0, 0, sunStops, Metering.GROUND));
+        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, 0, 0, sunStops, Metering.GROUND, 2));
     }
 
     @Test

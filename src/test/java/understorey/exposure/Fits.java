@@ -65,12 +65,12 @@ public final class Fits {
     }
 
     static Conditions wind(double ev100, double windMs, Double gustMs) {
-        return new Conditions(ev100, 0, null, windMs, gustMs == null ? windMs : gustMs, null, Metering.GROUND);
+        return new Conditions(ev100, 0, null, windMs, gustMs == null ? windMs : gustMs, null, Metering.GROUND, 2);
     }
 
     /** Settings where no sun gets into the frame, and no gust comes; in still air where no wind is given. */
     public static Settings settings(LensFit fit, double ev100, double contrastStops, Double flowerWindMs) {
         double windMs = flowerWindMs == null ? 0 : flowerWindMs;
-        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, windMs, windMs, null, Metering.GROUND));
+        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, windMs, windMs, null, Metering.GROUND, 2));
     }
 }

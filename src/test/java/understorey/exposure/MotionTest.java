@@ -55,6 +55,31 @@ class MotionTest {
         assertTrue(nearestM > 0.6 && nearestM <= settings.sharpFromM() * 1.05, nearestM + " m");
     }
 
+    /** A little more wind costs a stop at most: two alike pictures never differ by more. */
+    @Test
+    void changesTheShutterSpeedWithoutALeap() {
+        for (double ev : new double[] {1, 2, 3, 4, 6, 8}) {
+            for (double meanMs = 0.11; meanMs < 1.5; meanMs += 0.01) {
+                double less = Exposure.of(meadow(6), wind(ev, meanMs - 0.01, 1.6 * (meanMs - 0.01))).shutterS();
+                double more = Exposure.of(meadow(6), wind(ev, meanMs, 1.6 * meanMs)).shutterS();
+                assertTrue(more <= less && less <= 2.1 * more, less + " s and " + more + " s at " + meanMs + " m/s, EV " + ev);
+            }
+        }
+    }
+
+    /** A frame between gusts is at most two stops slower than a gust allows, while ISO 800 does that: common practice, no source. */
+    @Test
+    void staysWithinTwoStopsOfWhatAGustAllows() {
+        for (double ev = 2; ev < 12; ev += 0.5) {
+            for (double meanMs = 0; meanMs < 1; meanMs += 0.05) {
+                Conditions gusty = wind(ev, meanMs, meanMs + 0.5);
+                Settings settings = Exposure.of(meadow(6), gusty);
+                assertTrue(settings.iso() >= 800 || settings.shutterS() <= 4 * 1.3 * Motion.of(meadow(6), gusty, null).gustS(),
+                        meanMs + " m/s " + settings);
+            }
+        }
+    }
+
     @Test
     void saysWhichStemsItJudged() {
         Settings settings = Exposure.of(meadow(6), wind(11, 2.0, null));

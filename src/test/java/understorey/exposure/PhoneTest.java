@@ -58,7 +58,7 @@ class PhoneTest {
         assertEquals(1 + 1 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, even), 0.1);
         assertEquals(0, Phone.compensationStops(Subject.Reflectance.GREEN, even), 1e-9);
         assertTrue(Phone.compensationStops(Subject.Reflectance.RED, even) < -0.5);
-        Conditions flecked = new Conditions(11, 3, 0.0, 0, 0, null, Metering.GROUND);
+        Conditions flecked = new Conditions(11, 3, 0.0, 0, 0, null, Metering.GROUND, 2);
         assertEquals(-2 + 2.06 - 2 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, flecked), 0.01);
     }
 

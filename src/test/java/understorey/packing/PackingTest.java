@@ -73,7 +73,7 @@ class PackingTest {
         List<Advice> helps = new ArrayList<>();
         for (ShotFit fit : smallest.fits()) {
             Settings settings = Exposure.of(fit.best(), Darkening.of(bag, fit.best()),
-                    new Conditions(ev, contrastStops, null, 0, 0, null, Metering.GROUND));
+                    new Conditions(ev, contrastStops, null, 0, 0, null, Metering.GROUND, 2));
             if (fit.best().verdict().and(settings.verdict()) != Verdict.CANNOT) {
                 uses.add(new Packing.Use(fit.best(), settings, settings.dimming()));
             }

@@ -49,7 +49,7 @@ class FocusWordsTest {
     }
 
     private static Settings in(LensFit fit, double gustMs) {
-        return Exposure.of(fit, new Conditions(9, 0, null, 0.0, gustMs, null, Metering.GROUND));
+        return Exposure.of(fit, new Conditions(9, 0, null, 0.0, gustMs, null, Metering.GROUND, 2));
     }
 
     @Test
@@ -89,7 +89,7 @@ class FocusWordsTest {
         Lens fast = new Lens("Fast", "A", null, 50, 50, 1.4, 1.4, 16.0, 0.5, null, 62.0, 0, null);
         Bag bag = with(with(bag(fullFrame(24), fast), LEGS), RING, POLARISER, Glass.neutralDensity(72, 3));
         LensFit fit = fit(picture("Plant").wide(0.72).deep(0.001).polarised(), bag);
-        Conditions bright = new Conditions(17, 0, null, 0, 0, null, Metering.GROUND);
+        Conditions bright = new Conditions(17, 0, null, 0, 0, null, Metering.GROUND, 2);
         Settings settings = Exposure.of(fit, Darkening.of(bag, fit), bright);
         assertEquals("Ring 62 to 72, Polariser, ND 3.0", FocusWords.filters(fit, settings));
         assertNull(FocusWords.filters(fit(DEEP, MACRO_BAG), in(fit(DEEP, MACRO_BAG), 0)));
