@@ -65,6 +65,10 @@ public sealed interface SetAdvice extends Advice {
     record Underexposed(@In(STOPS) double stops) implements Objection {
     }
 
+    /** A shutter speed at which the flowers blur is set for that blur. */
+    record BlurAsSet(@In(SHUTTER_SECONDS) double time, @In(METRES_PER_SECOND) double wind, @In(TIMES) double times) implements SetAdvice {
+    }
+
     record SetBlursFlowers(@In(SHUTTER_SECONDS) double time, @In(SHUTTER_SECONDS) double longest, @In(METRES_PER_SECOND) double wind,
             @In(TIMES) double times) implements Objection {
     }

@@ -15,7 +15,7 @@ final class Choice {
     /** Rather than wait longer for one frame people raise ISO: common practice, no source. */
     private static final double LONGEST_WAIT_S = 240;
     /** A third of a stop in time is within what the markings round. */
-    private static final double TOLERANCE = Math.pow(2, 1 / 3.0);
+    static final double TOLERANCE = Math.pow(2, 1 / 3.0);
     /** A depth of field that was only suggested is given up before ISO rises past that: common practice, no source. */
     private static final int FREELY_RAISED_ISO = 800;
     private static final double SHORTEST_ASKED_S = Dimming.SHORTEST_S * TOLERANCE;
@@ -42,9 +42,8 @@ final class Choice {
         highestIso = set.iso() != null ? set.iso() : fit.camera().body().topIso();
         double fitted = fit.lossStops() + fit.closenessStops();
         opened = opened(fitted);
-        dimming = set.shutterS() == null
-                ? Dimming.of(fit, filters, opened, secondsAt(opened, lowestIso, fitted), motion.longestS())
-                : Dimming.none(stoppedDown(set.shutterS(), fitted));
+        dimming = Dimming.of(fit, filters, opened, secondsAt(opened, lowestIso, fitted),
+                set.shutterS() == null ? motion.longestS() : Double.POSITIVE_INFINITY);
         lostStops = fitted + dimming.lossStops();
         iso = Math.max(raised(dimming.fNumber(), bearableS(), highestIso), raised(dimming.fNumber(), freelyS(), freeIso()));
     }
@@ -70,16 +69,6 @@ final class Choice {
 
     private int freeIso() {
         return Math.max(lowestIso, Math.min(highestIso, FREELY_RAISED_ISO));
-    }
-
-    /** For a shutter speed that is set, and would overexpose at the lowest ISO. */
-    private double stoppedDown(double seconds, double lossStops) {
-        double fNumber = opened;
-        double smallest = set.fNumber() != null || fit.camera().lens().oneAperture() ? opened : Dimming.smallest(fit);
-        while (fNumber < smallest && secondsAt(fNumber, lowestIso, lossStops) * TOLERANCE < seconds) {
-            fNumber = StopScale.thirdSmaller(fNumber);
-        }
-        return fNumber;
     }
 
     private int raised(double fNumber, double limitS, int highest) {

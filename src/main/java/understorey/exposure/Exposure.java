@@ -46,6 +46,8 @@ public final class Exposure {
     private final Choice choice;
     private final @Nullable Lull lull;
     private final MotionReasons why;
+    /** A shutter speed at which the wind blurs the flowers is set for that blur. */
+    private final boolean blurWanted;
     private final List<Settings.Limit> limits = new ArrayList<>();
     private final List<Advice> reasons = new ArrayList<>();
     private final List<Advice> helps = new ArrayList<>();
@@ -62,6 +64,7 @@ public final class Exposure {
         motion = Motion.of(fit, conditions, stack);
         lessStops = Tones.lessStops(fit, conditions);
         choice = new Choice(fit, filters, conditions.ev100() + lessStops, aperture, motion);
+        blurWanted = set.shutterS() != null && choice.tooSlow() && motion.byWind();
         lull = lull();
         why = new MotionReasons(fit, conditions, motion, choice);
     }
@@ -98,7 +101,7 @@ public final class Exposure {
         return new Settings(conditions.ev100(), choice.fNumber(), seconds, choice.iso(), choice.dimming().filters(), choice.lossStops(),
                 lessStops, bracket, one.hyperfocalMm() / 1000, stack == null ? one.nearMm() / 1000 : stack.sharpFromM(),
                 stack == null ? one.farMm() / 1000 : stack.sharpToM(), stack, background, motion.sway().blurMm(seconds), blur(), lull,
-                choice.motionStops(), depthStops, choice.overStops(), verdict, List.copyOf(limits),
+                blurWanted ? 0 : choice.motionStops(), depthStops, choice.overStops(), verdict, List.copyOf(limits),
                 List.copyOf(reasons), List.copyOf(helps));
     }
 
@@ -155,7 +158,7 @@ public final class Exposure {
     }
 
     private void iso() {
-        boolean tooSlow = choice.tooSlow();
+        boolean tooSlow = choice.tooSlow() && !blurWanted;
         if (tooSlow) {
             boolean hopeless = choice.motionStops() > HOPELESS_STOPS && lull == null;
             verdict = verdict.and(hopeless ? Verdict.CANNOT : Verdict.COMPROMISE);
@@ -168,7 +171,7 @@ public final class Exposure {
             reasons.add(!tooSlow && choice.isoLowest() ? why.base() : !tooSlow && choice.outlastsPatience() ? why.dark()
                     : motion.byWind() || !tooSlow && motion.calmS() < motion.handS() ? why.wind(tooSlow) : why.hand(tooSlow));
         }
-        boolean swings = swings();
+        boolean swings = !blurWanted && swings();
         if (swings || tooSlow && motion.byWind()) {
             helps(swings ? StemSway.windMs(heldMm() / 2) : Double.POSITIVE_INFINITY);
         }
@@ -217,7 +220,7 @@ public final class Exposure {
 
     /** True where the shutter is fired when the flowers stop. */
     private boolean awaitsLull() {
-        return lull != null || gusty() || choice.tooSlow() && motion.byWind();
+        return !blurWanted && (lull != null || gusty() || choice.tooSlow() && motion.byWind());
     }
 
     private boolean gusty() {
@@ -225,6 +228,9 @@ public final class Exposure {
     }
 
     private @Nullable MotionBlur blur() {
+        if (blurWanted) {
+            return null;
+        }
         if (choice.tooSlow() && motion.byWind()) {
             return new MotionBlur(lull == null ? MotionBlur.Degree.ALWAYS : MotionBlur.Degree.UNLESS_IN_LULL, conditions.windMs(),
                     choice.about(motion.stemsS()));

@@ -36,9 +36,6 @@ final class SetReasons {
     static void add(List<Advice> reasons, CameraSettings set, Choice choice) {
         if (set.shutterS() != null) {
             reasons.add(new SetAdvice.ShutterSet(set.shutterS()));
-            if (choice.fNumber() > choice.opened()) {
-                reasons.add(new SetAdvice.ApertureForShutterSet(choice.fNumber(), set.shutterS()));
-            }
         }
         reasons.add(set.iso() != null ? new SetAdvice.IsoSet(set.iso())
                 : new SetAdvice.IsoForShutterSet(choice.iso(), Objects.requireNonNull(set.shutterS())));
@@ -87,10 +84,10 @@ final class SetReasons {
         }
     }
 
-    /** With the shutter speed left to the plan the exposure is right; {@code Dimming} says where no shutter is fast enough. */
+    /** With the shutter speed left to the plan the exposure is right; {@code Dimming} says where the light is too bright for a lens. */
     private void exposure() {
         double over = choice.overStops();
-        if (set.shutterS() == null || over == 0) {
+        if (set.shutterS() == null || over == 0 || over > 0 && !fit.camera().lens().builtIn()) {
             return;
         }
         object(over > 0 ? new SetAdvice.Overexposed(over) : new SetAdvice.Underexposed(-over));
@@ -106,7 +103,9 @@ final class SetReasons {
         }
         double longestS = choice.about(motion.longestS());
         double seconds = choice.markedS();
-        if (motion.byWind()) {
+        if (motion.byWind() && set.shutterS() != null) {
+            reasons.add(new SetAdvice.BlurAsSet(seconds, conditions.windMs(), motion.sway().times(seconds)));
+        } else if (motion.byWind()) {
             object(new SetAdvice.SetBlursFlowers(seconds, longestS, conditions.windMs(), motion.sway().times(seconds)));
         } else {
             object(new SetAdvice.SetBlursByHand(seconds, longestS, Objects.requireNonNull(motion.posture(), "steady")));

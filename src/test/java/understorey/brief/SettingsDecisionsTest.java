@@ -20,10 +20,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.Samples;
 import understorey.advice.Advice;
+import understorey.advice.ApertureAdvice;
 import understorey.advice.ComposeAdvice;
+import understorey.advice.SetAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.advice.WeatherAdvice;
 import understorey.exposure.Settings;
+import understorey.kit.Verdict;
 
 /** What an expert sets on the camera. All of it is common practice, no source. */
 class SettingsDecisionsTest {
@@ -146,6 +149,48 @@ class SettingsDecisionsTest {
                             >= 3.7 * legs.fNumber() * legs.fNumber() * legs.lull().iso(), legs.toString());
                 }
             }
+        }
+    }
+
+    /** A second in the wind draws the flowers as streaks. */
+    @Nested
+    class WantedBlur {
+
+        private static final String SWAYING = "shots: [{name: Swaying, subject: ramsons, role: detail, frame: {width: 1 m}, shutter: 1 s}]\n";
+        private static final String WIND = forecast(8, 13, "temperature: 10 °C, wind: 6 m/s, gust: 9 m/s, cloud: 8, rain: 0 mm");
+
+        private Settings in(String bag, String shots) throws IOException {
+            return planned(folder, WOOD, bag, visit("09:00", "12:00"), WIND, shots).shot("Swaying").settings();
+        }
+
+        private String withFilter(int stops) {
+            return FULL_BAG.replace("  filters:\n", "  filters:\n    - {name: ND, kind: neutral density, thread: 62 mm, loss: " + stops
+                    + " stops, weight: 25 g}\n    - {name: ND 72, kind: neutral density, thread: 72 mm, loss: " + stops + " stops, weight: 25 g}\n");
+        }
+
+        @Test
+        void isNoFaultOfThePictureAndNeedsNoShelter() throws IOException {
+            Settings blurred = in(withFilter(6), SWAYING);
+            assertEquals(Verdict.FITS, blurred.verdict(), blurred.toString());
+            assertEquals(1, blurred.reasons().stream().filter(SetAdvice.BlurAsSet.class::isInstance).count());
+            assertEquals(List.of(), blurred.helps());
+            assertEquals("ND", blurred.dimming().get(blurred.dimming().size() - 1).name().substring(0, 2));
+        }
+
+        @Test
+        void namesTheFilterThatItNeedsWhereTheBagHasNone() throws IOException {
+            Settings bright = in(FULL_BAG, SWAYING);
+            ApertureAdvice.TooBright needs = Samples.the(ApertureAdvice.TooBright.class, bright.reasons());
+            assertTrue(needs.stops() > 1 && needs.stops() < 6, needs.toString());
+            assertEquals(Settings.Limit.BRIGHT, bright.limit());
+            assertEquals(List.of(), bright.helps());
+        }
+
+        @Test
+        void takesThePolariserWhereThatIsEnough() throws IOException {
+            Settings polarised = in(FULL_BAG, SWAYING.replace("1 s", "1/2 s"));
+            assertEquals(Verdict.FITS, polarised.verdict(), polarised.toString());
+            assertEquals("Polariser", polarised.dimming().get(polarised.dimming().size() - 1).name());
         }
     }
 }

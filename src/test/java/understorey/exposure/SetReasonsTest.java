@@ -23,6 +23,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
+import understorey.advice.ApertureAdvice;
 import understorey.advice.SetAdvice;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
@@ -56,7 +57,7 @@ class SetReasonsTest {
         assertEquals(-2.91, dark.overStops(), 0.02);
         assertEquals(Verdict.COMPROMISE, dark.verdict());
         Settings bright = Fits.settings(all, 15, 0, null);
-        assertEquals(3.09, the(SetAdvice.Overexposed.class, bright.reasons()).stops(), 0.02);
+        assertEquals(3.09, the(ApertureAdvice.TooBright.class, bright.reasons()).stops(), 0.02);
         assertEquals(Verdict.CANNOT, bright.verdict(), "clipped");
         assertEquals(List.of(8.0, 1 / 60.0, 100), List.of(bright.fNumber(), bright.shutterS(), bright.iso()));
     }
@@ -100,8 +101,11 @@ class SetReasonsTest {
         assertTrue(the(SetAdvice.SetBlursByHand.class, held.reasons()).longest() <= 1 / 50.0);
         assertTrue(held.motionStops() > 3);
         Settings blown = Exposure.of(view(slow, true), wind(9, 2.0, null));
-        assertTrue(the(SetAdvice.SetBlursFlowers.class, blown.reasons()).times() > 1.3);
-        assertEquals(Settings.Limit.STEMS, blown.limit());
+        assertTrue(the(SetAdvice.BlurAsSet.class, blown.reasons()).times() > 1.3);
+        assertEquals(Verdict.FITS, blown.verdict(), "a slow shutter speed is set for its blur");
+        Settings base = Exposure.of(view(new CameraSettings(null, null, 100, null), true), wind(9, 2.0, null));
+        assertTrue(the(SetAdvice.SetBlursFlowers.class, base.reasons()).times() > 1.3);
+        assertEquals(Settings.Limit.STEMS, base.limit());
     }
 
     @Test

@@ -17,6 +17,7 @@ import understorey.advice.FitAdvice;
 import understorey.advice.LightAdvice;
 import understorey.advice.MotionAdvice;
 import understorey.advice.PhoneAdvice;
+import understorey.advice.SetAdvice;
 import understorey.advice.ShutterAdvice;
 import understorey.advice.SupportAdvice;
 import understorey.advice.ToneAdvice;
@@ -42,7 +43,8 @@ final class SaidOfShot {
     private static final List<Class<? extends Advice>> SETTINGS = List.of(DepthAdvice.Stack.class, DepthAdvice.StackByRail.class,
             DepthAdvice.StackView.class, DepthAdvice.FlowerByStack.class, DepthAdvice.OneFrameInWind.class, DepthAdvice.OneFrameByHand.class,
             ApertureAdvice.DimmedByFilter.class, ApertureAdvice.DimmedByFilterAndRing.class, ApertureAdvice.StoppedDownShows.class,
-            ShutterAdvice.Bulb.class, ToneAdvice.ExposeForMist.class, ToneAdvice.SmallFrameInShade.class, ToneAdvice.SmallFrameInSun.class, DepthAdvice.FlowerDeeper.class,
+            ShutterAdvice.Bulb.class, SetAdvice.BlurAsSet.class, ToneAdvice.ExposeForMist.class, ToneAdvice.SmallFrameInShade.class,
+            ToneAdvice.SmallFrameInSun.class, DepthAdvice.FlowerDeeper.class,
             MotionAdvice.InLull.class, MotionAdvice.GustsBlur.class, ToneAdvice.ExposeForFlecks.class, ToneAdvice.Bracket.class,
             ToneAdvice.BracketUp.class, PhoneAdvice.PhoneHdr.class, PhoneAdvice.PhoneBrighter.class, PhoneAdvice.PhoneDarker.class,
             PhoneAdvice.PhoneLock.class, ApertureAdvice.ApertureOpenedOn.class, ApertureAdvice.ApertureAtLimit.class,
