@@ -21,6 +21,10 @@ public sealed interface MotionAdvice extends Advice {
         }
     }
 
+    /** Hands would hold it too. */
+    record IsoBase(@In(ISO) int iso) implements MotionAdvice {
+    }
+
     /** The camera is steady, so the ISO is the lowest. */
     record IsoBaseSteady(@In(ISO) int iso, String support) implements MotionAdvice {
     }

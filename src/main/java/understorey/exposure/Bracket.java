@@ -17,8 +17,8 @@ final class Bracket {
     private static final double SURFACES_STOPS = 6;
     private static final double HEADROOM_STOPS = 1;
     private static final int STEP_STOPS = 2;
-    /** Darker than that no frame is taken; the sun's own disc is never held. */
-    private static final int DARKEST_STEPS = 4;
+    /** Four stops of exposures and what a file holds leave out the sun's own disc alone, which a stem covers. */
+    static final int MOST_STEPS = 2;
 
     private Bracket() {
     }
@@ -33,14 +33,15 @@ final class Bracket {
      *
      * @param above how far the brightest light is above the one metered
      * @param below how far the darkest is below it
+     * @param most  steps between the frames; the dark end is left out first
      */
-    static List<Integer> stops(double above, double below, boolean raw) {
+    static List<Integer> stops(double above, double below, boolean raw, int most) {
         double held = heldStops(raw);
         if (above + below <= held && below <= held - HEADROOM_STOPS) {
             return List.of(0);
         }
-        int darker = Math.min(DARKEST_STEPS, steps(above - HEADROOM_STOPS));
-        int brighter = steps(below - (held - HEADROOM_STOPS));
+        int darker = Math.min(most, steps(above - HEADROOM_STOPS));
+        int brighter = Math.min(most - darker, steps(below - (held - HEADROOM_STOPS)));
         List<Integer> stops = new ArrayList<>();
         for (int i = -darker; i <= brighter; i++) {
             stops.add(i * STEP_STOPS);

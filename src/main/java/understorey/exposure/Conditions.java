@@ -26,6 +26,8 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
 
     /** Wind at 10 m in the open where no wind is forecast, m/s: a light breeze (Beaufort 2), never still air. */
     public static final double ASSUMED_WIND_MS = 2;
+    /** Least mean wind at 10 m, m/s: a forecast of none is never still air. Common practice, no source. */
+    private static final double LEAST_WIND_MS = 0.3;
     /** Gust over mean of a wind over open land, where no gust is forecast: 1 + 3·I, I = 0.2 (from memory). */
     private static final double GUSTS = 1.6;
     /** Stops past a gust's limit up to a light breeze, none from the wind at 10 m on that has no lulls, m/s: common practice, no source. */
@@ -72,7 +74,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
 
     /** The mean wind at 10 m, m/s; the gust where only that is forecast. */
     private static double meanMs(Weather weather) {
-        return weather.windMs() != null ? weather.windMs() : weather.gustMs() != null ? weather.gustMs() : ASSUMED_WIND_MS;
+        return Math.max(LEAST_WIND_MS, weather.windMs() != null ? weather.windMs() : weather.gustMs() != null ? weather.gustMs() : ASSUMED_WIND_MS);
     }
 
     /** The light in a lull, which gusts end. */

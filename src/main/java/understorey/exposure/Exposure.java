@@ -95,7 +95,7 @@ public final class Exposure {
         Reminders.add(reasons, fit, choice.fNumber(), seconds, awaitsLull());
         List<Integer> bracket = Tones.bracket(reasons, fit, conditions);
         if (Phone.is(fit)) {
-            Phone.add(reasons, fit, conditions, awaitsLull());
+            Phone.add(reasons, fit, conditions, seconds, awaitsLull());
         }
         DepthOfField one = fit.depthOfField(choice.fNumber(), fit.focusM() * 1000);
         return new Settings(conditions.ev100(), choice.fNumber(), seconds, choice.iso(), choice.dimming().filters(), choice.lossStops(),

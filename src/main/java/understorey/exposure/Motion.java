@@ -87,7 +87,8 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
         return new Sway(nearestM, ThinLens.magnification(fit.actingFocalMm(), nearestM * 1000), amplitudeMm, fit.circleOfConfusionMm());
     }
 
-    private static double handS(LensFit fit, Posture posture) {
+    /** Longest shutter speed by hand, s, whatever holds the camera. */
+    static double handS(LensFit fit, Posture posture) {
         double stops = Math.max(fit.camera().body().stabilisedStops(), fit.camera().lens().stabilisedStops());
         return HandHeld.longestS(fit.circleOfConfusionMm(), fit.actingFocalMm(), fit.magnification(), posture, stops);
     }

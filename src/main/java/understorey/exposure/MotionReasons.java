@@ -25,7 +25,8 @@ final class MotionReasons {
     /** The lowest does. */
     Advice base() {
         if (fit.steady()) {
-            return new MotionAdvice.IsoBaseSteady(iso, support());
+            return choice.markedS() <= Motion.handS(fit, Posture.of(fit)) ? new MotionAdvice.IsoBase(iso)
+                    : new MotionAdvice.IsoBaseSteady(iso, support());
         }
         return byHand() ? new MotionAdvice.IsoBaseHandHeld(iso, posture(), fit.equivalentMm(), handS())
                 : new MotionAdvice.IsoBaseMonopod(iso, support(), fit.equivalentMm(), handS());

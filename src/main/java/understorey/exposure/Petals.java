@@ -42,15 +42,20 @@ final class Petals {
         return Tones.HEADROOM_STOPS - Tones.aboveMidGrey(petals) + Tones.aboveMidGrey(metered);
     }
 
+    /** Stops to give less than the meter makes of leaves, so that the petals keep their margin; 0 where they have it. */
+    static double lessStops(Subject.Reflectance reflectance) {
+        return Math.max(0, LEAST_MARGIN_STOPS - marginStops(share(reflectance), LEAVES));
+    }
+
     /** The histogram to aim for; null if the flower's colour is unknown. */
     static @Nullable Advice aim(Subject subject) {
         if (subject.reflectance() == null) {
             return null;
         }
         double stops = stops(subject.reflectance());
-        double margin = marginStops(share(subject.reflectance()), LEAVES);
-        if (margin < LEAST_MARGIN_STOPS) {
-            return new ToneAdvice.PetalsClip(subject.name(), stops, LEAST_MARGIN_STOPS - margin);
+        double less = lessStops(subject.reflectance());
+        if (less > 0) {
+            return new ToneAdvice.PetalsClip(subject.name(), stops, less);
         }
         if (stops > MIDDLE_STOPS) {
             return new ToneAdvice.PetalsBright(subject.name(), stops);

@@ -16,6 +16,8 @@ public final class Tones {
     public static final double HEADROOM_STOPS = StopScale.log2(100 * Math.sqrt(2) / 18);
     private static final double MID_GREY = 0.18;
     private static final double LEAST_STOPS = 1 / 6.0;
+    /** Two frames by hand or of flowers that move, because more do not line up: common practice, no source. */
+    private static final int FEWEST_STEPS = 1;
 
     private Tones() {
     }
@@ -34,7 +36,7 @@ public final class Tones {
             return -conditions.metering().moreStops();
         }
         double less = Bracket.lessStops(above(conditions));
-        boolean one = Bracket.stops(above(conditions), conditions.belowStops(), keepsRaw(fit)).size() == 1;
+        boolean one = Bracket.stops(above(conditions), conditions.belowStops(), keepsRaw(fit), Bracket.MOST_STEPS).size() == 1;
         boolean soft = fit.intent().shot().light().contains(LightWish.SOFT);
         return one && !soft && !Phone.is(fit) && conditions.shadeStops() != null && less >= LEAST_STOPS ? less : 0;
     }
@@ -60,7 +62,8 @@ public final class Tones {
             reasons.add(new ToneAdvice.FrameHoldsSun(conditions.sunStops()));
         }
         double contrast = above + conditions.belowStops();
-        List<Integer> stops = Bracket.stops(above, conditions.belowStops(), raw);
+        List<Integer> stops = Bracket.stops(above, conditions.belowStops(), raw,
+                fit.steady() && Stack.still(fit, conditions) ? Bracket.MOST_STEPS : FEWEST_STEPS);
         if (Phone.is(fit) && stops.size() > 1) {
             reasons.add(new PhoneAdvice.PhoneHdr(contrast));
             stops = List.of(0);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
+import static understorey.brief.SmallTrip.PHONE;
 import static understorey.brief.SmallTrip.WOOD;
 import static understorey.brief.SmallTrip.forecast;
 import static understorey.brief.SmallTrip.has;
@@ -22,6 +23,8 @@ import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.advice.ComposeAdvice;
+import understorey.advice.MotionAdvice;
+import understorey.advice.PhoneAdvice;
 import understorey.advice.SetAdvice;
 import understorey.advice.ToneAdvice;
 import understorey.advice.WeatherAdvice;
@@ -191,6 +194,58 @@ class SettingsDecisionsTest {
             Settings polarised = in(FULL_BAG, SWAYING.replace("1 s", "1/2 s"));
             assertEquals(Verdict.FITS, polarised.verdict(), polarised.toString());
             assertEquals("Polariser", polarised.dimming().get(polarised.dimming().size() - 1).name());
+        }
+    }
+
+    @Nested
+    class FramesAndReasons {
+
+        private static final String INTO_SUN = "shots: [{name: Shot, subject: ramsons, role: opening, facing: WNW, light: [low-sun, backlight]}]\n";
+
+        private Settings in(String site, String bag, String more) throws IOException {
+            return planned(folder, site, bag, more).shot("Shot").settings();
+        }
+
+        /** A stem covers the sun's disc, and no frame holds it. */
+        @Test
+        void bracketFourStopsAtMost() throws IOException {
+            String ride = EDGE.replace("ENE", "WNW");
+            Settings into = in(ride, FULL_BAG, visit("19:30", "20:40") + "sky: clear\n" + INTO_SUN);
+            List<Integer> stops = into.bracketStops();
+            assertTrue(stops.size() > 1 && stops.get(stops.size() - 1) - stops.get(0) <= 4, stops.toString());
+            String byHand = FULL_BAG.replaceAll("(?s)  supports:\n.*?\n  filters:", "  filters:");
+            assertTrue(in(ride, byHand, visit("19:30", "20:40") + "sky: clear\n" + INTO_SUN).bracketStops().size() <= 2);
+        }
+
+        /** A tap on a carpet meters its leaves; brightened, every white star clips. */
+        @Test
+        void brightenNoSmallWhiteFlowersOnAPhone() throws IOException {
+            String dull = visit("09:00", "11:00") + "sky: overcast\n";
+            List<Advice> carpet = in(WOOD, PHONE, dull + "shots: [{name: Shot, subject: wood-anemone, role: opening}]\n").reasons();
+            assertFalse(has(PhoneAdvice.PhoneBrighter.class, carpet), carpet.toString());
+            assertTrue(Samples.the(PhoneAdvice.PhoneDarker.class, carpet).stops() <= 1, carpet.toString());
+            List<Advice> head = in(WOOD, PHONE, dull + "shots: [{name: Shot, subject: wood-anemone, role: closing}]\n").reasons();
+            assertTrue(has(PhoneAdvice.PhoneBrighter.class, head), head.toString());
+        }
+
+        /** At 1/250 s it is the light that allows the lowest ISO. */
+        @Test
+        void nameTheSupportWhereHandsWouldNotDo() throws IOException {
+            String shot = "shots: [{name: Shot, subject: fireweed, role: opening}]\n";
+            String open = WOOD.replaceAll("canopy: .*", "canopy: none");
+            Settings sunny = in(open, FULL_BAG, visit("11:00", "13:00") + "sky: clear\n" + shot.replace("opening", "opening, aperture: f/5.6"));
+            assertTrue(has(MotionAdvice.IsoBase.class, sunny.reasons()) && sunny.shutterS() < 1 / 100.0, sunny.toString());
+            Settings dusk = in(WOOD, FULL_BAG, visit("06:30", "08:00") + forecast(5, 9, "temperature: 9 °C, wind: 0 m/s, cloud: 8, rain: 0 mm")
+                    + shot.replace("fireweed", "ramsons"));
+            assertTrue(has(MotionAdvice.IsoBaseSteady.class, dusk.reasons()) && dusk.shutterS() > 1 / 30.0, dusk.toString());
+        }
+
+        /** A forecast of 0 m/s is never 0.0 at a flower. */
+        @Test
+        void neverCountOnStillAir() throws IOException {
+            String head = visit("09:00", "11:00") + forecast(8, 12, "temperature: 9 °C, wind: 0 m/s, gust: 0 m/s, cloud: 8, rain: 0 mm")
+                    + "shots: [{name: Shot, subject: bluebell, role: closing, frame: {width: 36 mm}}]\n";
+            assertTrue(in(WOOD, FULL_BAG, head).swayBlurMm() > 0);
         }
     }
 }

@@ -20,6 +20,7 @@ import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.PhoneAdvice;
 import understorey.advice.ShutterAdvice;
+import understorey.kit.LensFit;
 import understorey.plan.Bag;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
@@ -37,9 +38,17 @@ class PhoneTest {
         List<Advice> view = advice(picture("View").equivalent(25), PHONE);
         assertEquals("main", the(PhoneAdvice.PhoneCamera.class, view).camera());
         assertEquals(24, the(PhoneAdvice.PhoneCamera.class, view).equivalent(), 1);
-        assertTrue(kinds(view).containsAll(List.of(PhoneAdvice.PhoneLock.class, PhoneAdvice.PhoneTimer.class, PhoneAdvice.PhoneBraced.class)));
+        assertTrue(kinds(view).containsAll(List.of(PhoneAdvice.PhoneLock.class, PhoneAdvice.PhoneBraced.class)));
         assertEquals("wide", the(PhoneAdvice.PhoneCamera.class, advice(picture("Wide").equivalent(14), PHONE)).camera());
         assertTrue(kinds(advice(picture("Low").equivalent(25).from(Viewpoint.Stance.GROUND), PHONE)).contains(PhoneAdvice.PhoneBracedLow.class));
+    }
+
+    /** A tap shakes no thousandth of a second. */
+    @Test
+    void isToldToUseTheTimerWhereATapShakes() {
+        LensFit view = fit(picture("View").equivalent(25), PHONE);
+        assertFalse(kinds(advice(picture("View").equivalent(25), PHONE)).contains(PhoneAdvice.PhoneTimer.class));
+        assertTrue(kinds(Fits.settings(view, 3, 0, 0.0).reasons()).contains(PhoneAdvice.PhoneTimer.class));
     }
 
     /** Nothing that the bag does not have: no remote release, no bracing where something holds it. */
@@ -48,18 +57,24 @@ class PhoneTest {
         List<Advice> rested = advice(picture("Low").equivalent(25).from(Viewpoint.Stance.GROUND), with(PHONE, BEANBAG));
         assertFalse(kinds(rested).contains(ShutterAdvice.LetGoByRemote.class));
         assertFalse(kinds(rested).contains(PhoneAdvice.PhoneBracedLow.class));
-        assertFalse(kinds(advice(picture("View").equivalent(25), released(PHONE))).contains(PhoneAdvice.PhoneTimer.class));
+        LensFit byRemote = fit(picture("View").equivalent(25), released(PHONE));
+        assertFalse(kinds(Fits.settings(byRemote, 3, 0, 0.0).reasons()).contains(PhoneAdvice.PhoneTimer.class));
     }
 
-    /** Common practice, no source: white subjects by about a stop and a third, after a meter has made them grey. */
+    /**
+     * Common practice, no source: white subjects by about a stop and a third, after a meter has made them grey; small ones among leaves
+     * down by a third to a stop.
+     */
     @Test
     void compensatesFromTheTappedPetals() {
         Conditions even = Fits.wind(11, 0, null);
-        assertEquals(1 + 1 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, even), 0.1);
-        assertEquals(0, Phone.compensationStops(Subject.Reflectance.GREEN, even), 1e-9);
-        assertTrue(Phone.compensationStops(Subject.Reflectance.RED, even) < -0.5);
+        assertEquals(1 + 1 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, true, even), 0.1);
+        assertEquals(0, Phone.compensationStops(Subject.Reflectance.GREEN, true, even), 1e-9);
+        assertTrue(Phone.compensationStops(Subject.Reflectance.RED, true, even) < -0.5);
+        assertEquals(-0.5, Phone.compensationStops(Subject.Reflectance.WHITE, false, even), 0.2);
+        assertEquals(0, Phone.compensationStops(Subject.Reflectance.RED, false, even), 1e-9);
         Conditions flecked = new Conditions(11, 3, 0.0, 0, 0, null, Metering.GROUND, 2);
-        assertEquals(-2 + 2.06 - 2 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, flecked), 0.01);
+        assertEquals(-2 + 2.06 - 2 / 3.0, Phone.compensationStops(Subject.Reflectance.WHITE, true, flecked), 0.01);
     }
 
     @Test
