@@ -29,7 +29,7 @@ class DarkeningTest {
         assertEquals(List.of("ND 3.0"), names(ZOOM, false, neutralDensity(72, 3)));
         assertEquals(List.of("Ring 62 to 72 + ND 3.0"), names(MACRO, false, neutralDensity(72, 3), RING));
         assertEquals(List.of(), names(MACRO, false, neutralDensity(72, 3)));
-        assertEquals(List.of(), names(ZOOM, false, neutralDensity(62, 3), POLARISER));
+        assertEquals(List.of("Polariser"), names(ZOOM, false, neutralDensity(62, 3), POLARISER), "it takes light too");
     }
 
     /** Filters of one thread screw into each other. */
