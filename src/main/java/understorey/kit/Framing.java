@@ -177,7 +177,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** Adds why the picture is framed so, where the author leaves the framing open. */
         private void proposal() {
             if (intent.assumed().contains("focal_equivalent")) {
-                reasons.add(intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.givenEquivalentMm())
+                boolean low = Intent.nominalHeightM(intent.viewpoint()) < Intent.KNEELING_M;
+                reasons.add(low || intent.role() == Role.APPROACH ? new FitAdvice.ProposedWayIn(intent.givenEquivalentMm())
                         : new FitAdvice.ProposedFloor(intent.givenEquivalentMm()));
             } else if (intent.assumed().contains("frame")) {
                 reasons.add(intent.role() == Role.CLOSING ? new FitAdvice.ProposedHead() : new FitAdvice.ProposedPlant());
@@ -214,8 +215,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
         /** A lens that misses a proposed focal length is used whole, at the nearest one that it has. */
         private double nearestTo(double proposedMm, double haveMm, double times) {
             double octaves = Math.abs(log2(times));
-            against(octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE, PER_OCTAVE * octaves,
-                    times < 1 ? new FitAdvice.ProposedWider(haveMm, proposedMm) : new FitAdvice.ProposedLonger(haveMm, proposedMm));
+            craft(new Craft.Point(PER_OCTAVE * octaves, octaves <= NEAREST_OCTAVES ? Verdict.FITS : Verdict.COMPROMISE,
+                    times < 1 ? new FitAdvice.ProposedWider(haveMm, proposedMm) : new FitAdvice.ProposedLonger(haveMm, proposedMm)));
             return 1;
         }
 

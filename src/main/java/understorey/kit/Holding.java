@@ -22,6 +22,8 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
 
     /** Legs spread a little wider, and a bag gives: common practice, no source. */
     private static final double GIVES_M = 0.01;
+    /** Plants differ so much in height that one suits the support: common practice, no source. */
+    private static final double OPEN_HEIGHT = 1 / 3.0;
     /** Order of choice: legs hold any picture, then come supports on the ground, then a monopod. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
             Support.Kind.BEANBAG, Support.Kind.MONOPOD);
@@ -33,11 +35,11 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
      * @param carried a part of it
      * @param wantedM height of the lens axis that the picture asks for
      */
-    static Holding of(Bag whole, Bag carried, Camera camera, Viewpoint viewpoint, double wantedM) {
+    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent, double wantedM) {
         List<Advice> against = new ArrayList<>();
         List<Shortfall> shortfalls = new ArrayList<>();
         for (Support support : inOrder(whole)) {
-            double heightM = reach(support, viewpoint, wantedM);
+            double heightM = reach(support, intent, wantedM);
             Advice obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
                 against.add(obstacle);
@@ -57,8 +59,8 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     }
 
     /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
-    static List<Holding> all(Bag bag, Camera camera, Viewpoint viewpoint, double wantedM) {
-        return inOrder(bag).stream().map(support -> new Holding(support, reach(support, viewpoint, wantedM), List.of(), List.of()))
+    static List<Holding> all(Bag bag, Camera camera, Intent intent, double wantedM) {
+        return inOrder(bag).stream().map(support -> new Holding(support, reach(support, intent, wantedM), List.of(), List.of()))
                 .filter(held -> held.support() != null && reaches(held.support(), held.heightM()) && !overloads(held.support(), camera))
                 .toList();
     }
@@ -77,8 +79,16 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
         return support != null && support.kind() != Support.Kind.MONOPOD;
     }
 
-    /** A stance gives way to the support by a little; a height in figures only by what the support itself gives. */
-    private static double reach(Support support, Viewpoint viewpoint, double wantedM) {
+    /**
+     * A stance gives way to the support by a little, and a height that the author leaves open by a third; a height in
+     * figures only by what the support itself gives.
+     */
+    private static double reach(Support support, Intent intent, double wantedM) {
+        Viewpoint viewpoint = intent.viewpoint();
+        double reachedM = Math.max(lowestM(support), Math.min(highestM(support), wantedM));
+        if (intent.assumed().contains("viewpoint") && Math.abs(reachedM / wantedM - 1) <= OPEN_HEIGHT) {
+            return reachedM;
+        }
         if (viewpoint == Viewpoint.Stance.STANDING && highestM(support) > Intent.KNEELING_M) {
             return Math.min(wantedM, highestM(support));
         }

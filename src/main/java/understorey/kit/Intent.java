@@ -41,7 +41,7 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     private static final double FLOOR_EQUIVALENT_MM = 50;
     private static final double APPROACH_EQUIVALENT_MM = 28;
     private static final double LOW_EQUIVALENT_MM = 20;
-    private static final double DETAIL_FILLS = 0.5;
+    static final double DETAIL_FILLS = 0.5;
     /** Share of the frame's shorter side that one flower head takes, with a margin around it: common practice, no source. */
     public static final double HEAD_FILLS = 0.6;
     private static final double UNKNOWN_HEAD_M = 0.04;
@@ -98,13 +98,13 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
     }
 
     /**
-     * Focal length for a view, full-frame equivalent: 50 mm for a carpet; for the way in 28 mm from the knees and evenly
-     * less below, to 20 mm for the one flower that dominates from the ground. Common practice, no source.
+     * Focal length for a view, full-frame equivalent: 50 mm for a carpet, 28 mm for the way in; from below the knees evenly
+     * less, to 20 mm for the one flower that dominates from the ground. Common practice, no source.
      */
     static double viewEquivalentMm(Role role, Viewpoint viewpoint) {
         double lowered = Math.max(GROUND_M, Math.min(KNEELING_M, nominalHeightM(viewpoint))) / KNEELING_M;
-        return role != Role.APPROACH ? FLOOR_EQUIVALENT_MM : APPROACH_EQUIVALENT_MM
-                * Math.pow(lowered, Math.log(APPROACH_EQUIVALENT_MM / LOW_EQUIVALENT_MM) / Math.log(KNEELING_M / GROUND_M));
+        double kneelingMm = role == Role.APPROACH ? APPROACH_EQUIVALENT_MM : FLOOR_EQUIVALENT_MM;
+        return kneelingMm * Math.pow(lowered, Math.log(kneelingMm / LOW_EQUIVALENT_MM) / Math.log(KNEELING_M / GROUND_M));
     }
 
     private static <T> T or(@Nullable T written, T otherwise, String name, Set<String> assumed) {

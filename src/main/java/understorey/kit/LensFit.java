@@ -64,7 +64,7 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** What of a bag could hold the camera, the first choice first. */
     List<Holding> holdings(Bag bag) {
-        return Holding.all(bag, camera, intent.viewpoint(), wantedHeightM());
+        return Holding.all(bag, camera, intent, wantedHeightM());
     }
 
     /** Height that the picture asks for through this lens, metres, which is where the hands hold it. */

@@ -18,7 +18,9 @@ import understorey.plan.Viewpoint;
 final class ProposedSharp {
 
     private static final double SMALL_STOP = 16;
-    private static final double CLOSE_UP_STOP = 11;
+    private static final double SMALL_STOP_TO_MM = 50;
+    private static final double OPEN_STOP = 11;
+    private static final double OPEN_STOP_FROM_MM = 135;
     private static final double COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double NEAREST_M = 0.5;
     private static final double PER_HEIGHT = 1.6;
@@ -43,12 +45,12 @@ final class ProposedSharp {
     private Sharp closeUp(Frame frame) {
         double widthM = widthM(frame);
         double magnification = Sensor.FULL_FRAME.acrossMm(orientation) / (widthM * 1000);
-        return new Sharp.Depth(Math.min(widthM / 4, Sharpness.closeUpDepthMm(CLOSE_UP_STOP, COC_MM, magnification) / 1000));
+        return new Sharp.Depth(Math.min(widthM / 4, Sharpness.closeUpDepthMm(OPEN_STOP, COC_MM, magnification) / 1000));
     }
 
     /**
      * From 1.6 times the camera's height (at least half a metre) to 40 m, on the way in to 15 m, but from no nearer than
-     * f/16 holds at that focal length (1/near = 2/H + 1/far).
+     * holds at that focal length at f/16, with a long lens at f/11 (1/near = 2/H + 1/far).
      */
     private Sharp view(Role role, double focalMm) {
         double farM = role == Role.APPROACH ? 15 : 40;
@@ -56,10 +58,15 @@ final class ProposedSharp {
         if (overhead != null) {
             return fromAbove(overhead, focalMm, farM);
         }
-        double hyperfocalM = DepthOfField.hyperfocalMm(focalMm, SMALL_STOP, COC_MM) / 1000;
-        double heldM = 1 / (2 / hyperfocalM + 1 / farM);
-        double nearM = Math.max(heldM, Math.max(NEAREST_M, PER_HEIGHT * Intent.nominalHeightM(viewpoint)));
-        return new Sharp.Range(nearM, Math.max(farM, 2 * nearM));
+        double held = 2000 / DepthOfField.hyperfocalMm(focalMm, stop(focalMm), COC_MM);
+        double nearM = Math.max(1 / (held + 1 / farM), Math.max(NEAREST_M, PER_HEIGHT * Intent.nominalHeightM(viewpoint)));
+        return new Sharp.Range(nearM, Math.max(farM, 1 / Math.max(0.5 / nearM, 1 / nearM - held)));
+    }
+
+    /** f/16 up to 50 mm, f/11 from 135 mm, and evenly between. */
+    private static double stop(double focalMm) {
+        double long0to1 = Math.log(focalMm / SMALL_STOP_TO_MM) / Math.log(OPEN_STOP_FROM_MM / SMALL_STOP_TO_MM);
+        return SMALL_STOP * Math.pow(OPEN_STOP / SMALL_STOP, Math.max(0, Math.min(1, long0to1)));
     }
 
     /** From the heads on the bottom edge to the ground on the top edge. */

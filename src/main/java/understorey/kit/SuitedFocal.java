@@ -1,11 +1,13 @@
 package understorey.kit;
 
 import understorey.advice.FitAdvice;
+import understorey.optics.ThinLens;
 import understorey.plan.Role;
+import understorey.plan.Viewpoint;
 
 /**
  * The focal length at which a lens suits a picture that is framed, and could be from any distance: as given; close up
- * the longest; for a plant, up to 200 mm; else as for a view. Full-frame equivalents; common practice, no source.
+ * the longest; for a plant 100 mm, and up to 200 mm from within three metres; else as for a view. Full-frame equivalents; common practice, no source.
  *
  * <p>At one frame and one depth of field, what lies far behind a plant blurs in proportion to the focal length.
  *
@@ -15,8 +17,9 @@ record SuitedFocal(Camera camera, Intent intent, double magnification) {
 
     /** From here on a plant stands out from what grows behind it: common practice, no source. */
     private static final double PLANT_EQUIVALENT_MM = 100;
-    /** From six frame widths on, leaves and air come between: common practice, no source. */
     private static final double LONGEST_PLANT_EQUIVALENT_MM = 200;
+    /** From farther away, leaves and stems come between: common practice, no source. */
+    private static final double CLEAR_MM = 3000;
     /** Half the focal length proposed for a plant still makes it stand out: common practice, no source. */
     private static final double STANDING_OUT_OCTAVES = 1.1;
     /** Stops per octave off a focal length that the frame does not need: common practice, no source. */
@@ -26,7 +29,7 @@ record SuitedFocal(Camera camera, Intent intent, double magnification) {
     double focalMm() {
         double longestMm = camera.lens().longestMm();
         double wantedMm = intent.focalEquivalentMm() != null ? intent.focalEquivalentMm() / crop()
-                : closeUp() ? longestMm : (plant() ? LONGEST_PLANT_EQUIVALENT_MM : leastEquivalentMm()) / crop();
+                : closeUp() ? longestMm : mostEquivalentMm() / crop();
         return Math.min(longestMm, Math.max(camera.lens().shortestMm(), wantedMm));
     }
 
@@ -43,9 +46,8 @@ record SuitedFocal(Camera camera, Intent intent, double magnification) {
             return new Craft.Point((plant() ? Framing.PER_OCTAVE : far ? 1 : SLIGHT) * octavesShort, far ? Verdict.COMPROMISE : Verdict.FITS,
                     plant() && far ? new FitAdvice.BackgroundWide(haveMm, leastEquivalentMm()) : missing(haveMm, leastEquivalentMm()));
         }
-        double mostMm = plant() ? LONGEST_PLANT_EQUIVALENT_MM : leastEquivalentMm();
-        double octavesLong = closeUp() ? 0 : Math.max(0, Framing.log2(haveMm / mostMm));
-        return new Craft.Point(SLIGHT * octavesLong, Verdict.FITS, missing(haveMm, mostMm));
+        double octavesLong = closeUp() ? 0 : Math.max(0, Framing.log2(haveMm / mostEquivalentMm()));
+        return new Craft.Point(SLIGHT * octavesLong, Verdict.FITS, missing(haveMm, mostEquivalentMm()));
     }
 
     private static FitAdvice missing(double haveMm, double suitsMm) {
@@ -64,7 +66,17 @@ record SuitedFocal(Camera camera, Intent intent, double magnification) {
         return magnification * crop() >= Reach.CLOSE_UP || camera.attachment() != null;
     }
 
+    private double mostEquivalentMm() {
+        double leastMm = leastEquivalentMm();
+        return plant() ? Math.max(leastMm, Math.min(LONGEST_PLANT_EQUIVALENT_MM, ThinLens.focalMmFor(magnification, CLEAR_MM) * crop())) : leastMm;
+    }
+
+    /** A plant that is small in its frame is a view of its place. */
     private double leastEquivalentMm() {
-        return plant() ? PLANT_EQUIVALENT_MM : Intent.viewEquivalentMm(intent.role(), intent.viewpoint());
+        double viewMm = Intent.viewEquivalentMm(intent.role(), intent.role() == Role.APPROACH ? intent.viewpoint() : Viewpoint.Stance.STANDING);
+        Double plantM = intent.shot().subject().heightM();
+        double frameM = camera.sensor().upMm(intent.orientation()) / magnification / 1000;
+        double share = (plantM == null ? Intent.UNKNOWN_PLANT_M : plantM) / frameM;
+        return plant() ? viewMm * Math.pow(PLANT_EQUIVALENT_MM / viewMm, Math.min(1, share / Intent.DETAIL_FILLS)) : viewMm;
     }
 }

@@ -42,13 +42,19 @@ record Tilt(Intent intent, double magnification, double distanceM, double upMm) 
         return Math.min(nominalM, Math.max(aimM(), 0) + distanceM * Math.sin(Math.toRadians(steepest)));
     }
 
-    /** The angle as written; else the one for the plant of a framed picture, or for the far edge of a view. */
+    /**
+     * The angle as written; else the one for the plant of a framed picture, or for the far edge of a view. Where a support
+     * shifts a height that the author leaves open, the plant is one that is as much higher or lower.
+     */
     double deg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
             return intent.shot().tiltDeg();
         }
-        return intent.sharp() instanceof Sharp.Range range ? overGroundDeg(heightM, range)
-                : Math.max(-STEEPEST_DEG, Math.min(STEEPEST_DEG, Math.toDegrees(Math.asin(clamp((heightM - aimM()) / distanceM)))));
+        if (intent.sharp() instanceof Sharp.Range range) {
+            return overGroundDeg(heightM, range);
+        }
+        double seenFromM = intent.assumed().contains("viewpoint") ? heightM() : heightM;
+        return Math.max(-STEEPEST_DEG, Math.min(STEEPEST_DEG, Math.toDegrees(Math.asin(clamp((seenFromM - aimM()) / distanceM)))));
     }
 
     /**

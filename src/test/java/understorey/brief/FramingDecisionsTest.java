@@ -32,6 +32,8 @@ class FramingDecisionsTest {
     private static final String HOURS = visit("08:00", "12:00");
     private static final String OVERCAST = "sky: overcast\n";
 
+    private static final String LONG_BAG = FULL_BAG.replace("Long zoom, mount: A, focal: 70-200", "Long zoom, mount: A, focal: 70-300");
+
     @TempDir
     private Path folder;
 
@@ -159,6 +161,59 @@ class FramingDecisionsTest {
             LensFit fit = brief.shot("It").fit().best();
             assertTrue(fit.tiltDeg() < 0 && fit.tiltDeg() >= -12, fit.tiltDeg() + "° down");
             assertTrue(fit.ground(0).showsGround(15));
+        }
+    }
+
+    /** From 135 mm on a proposed depth is one that f/11 holds; what lies before and behind it blurs. */
+    @ParameterizedTest
+    @ValueSource(ints = {135, 200, 240, 300})
+    void asksALongLensForNoMoreDepthThanF11Gives(int focal) throws IOException {
+        for (String role : List.of("opening", "approach", "extra")) {
+            TimedShot shot = shot(LONG_BAG, "role: " + role + ", viewpoint: standing, focal_equivalent: " + focal + " mm");
+            assertTrue(shot.fit().best().fNumberNeeded() <= 11.3, shot.fit().best().fNumberNeeded() + " for " + shot.fit().best().intent().sharp());
+            assertEquals(Verdict.FITS, shot.verdict());
+        }
+    }
+
+    @Nested
+    class WithAPhone {
+
+        private static final String LITTLE_LEGS = """
+                gear:
+                  gear: Phone and small tripod
+                  bodies:
+                    - name: Phone
+                      pixels: 12 Mpx
+                      base_iso: 50
+                      top_iso: 800
+                      stabilised: 2 stops
+                      fixed_lenses:
+                        - {name: main, sensor: {width: 9.8 mm, height: 7.3 mm}, focal: 6.9 mm, aperture: f/1.8, closest: 0.12 m}
+                        - {name: wide, sensor: {width: 6.4 mm, height: 4.8 mm}, focal: 2.2 mm, aperture: f/2.2, closest: 0.03 m}
+                  supports:
+                    - {name: Little legs, kind: tripod, lowest: 12 cm, highest: 30 cm, carries: 1 kg, weight: 200 g}
+                """;
+
+        /** A low camera is for the one flower in front of it. */
+        @ParameterizedTest
+        @ValueSource(strings = {"extra", "approach", "opening"})
+        void putsANearFlowerBeforeALowCamera(String role) throws IOException {
+            TimedShot low = shot(LITTLE_LEGS, "viewpoint: ground, role: " + role);
+            LensFit fit = low.fit().best();
+            assertEquals(Verdict.FITS, low.verdict(), fit.reasons().toString());
+            assertTrue(fit.focusM() <= 1, fit.focusM() + " m");
+            assertTrue(low.settings().sharpFromM() <= 0.8, low.settings().sharpFromM() + " m");
+        }
+
+        /** The head is 8 cm higher than the legs; another one is not. */
+        @Test
+        void usesLegsThatAreALittleTooShortForAHeightLeftOpen() throws IOException {
+            LensFit fit = shot(LITTLE_LEGS, "role: closing").fit().best();
+            assertEquals("Little legs", fit.support() == null ? "hands" : fit.support().name());
+            assertEquals(0.3, fit.heightM(), 1e-9);
+            assertEquals(0, fit.tiltDeg(), 10);
+            LensFit asked = shot(LITTLE_LEGS, "role: closing, viewpoint: 38 cm").fit().best();
+            assertEquals(0.38, asked.heightM(), 1e-9);
         }
     }
 

@@ -27,6 +27,7 @@ import understorey.advice.FitAdvice.FramedFrom;
 import understorey.advice.FitAdvice.MagnificationShort;
 import understorey.advice.FitAdvice.NoMacro;
 import understorey.advice.FitAdvice.ProposedLonger;
+import understorey.advice.FitAdvice.ProposedWayIn;
 import understorey.advice.FitAdvice.ProposedWider;
 import understorey.plan.Bag;
 import understorey.plan.Lens;
@@ -84,7 +85,7 @@ class ExpertChoiceTest {
                 decision("one zoom crops for a dense carpet", ONE_ZOOM, dense(), "Short zoom", Verdict.COMPROMISE, FocalShort.class),
                 decision("a phone thins the carpet", PHONE, carpet(), "main", Verdict.COMPROMISE, ProposedWider.class),
                 decision("a phone thins a carpet framed 2 m wide", PHONE, carpet().wide(2), "main", Verdict.COMPROMISE, ProposedWider.class),
-                decision("a phone's main camera is made for the way in", PHONE, wayIn(), "main", Verdict.FITS, ProposedWider.class),
+                decision("a phone's main camera is made for the way in", PHONE, wayIn(), "main", Verdict.FITS, ProposedWayIn.class),
                 decision("a phone shows all that grows behind a plant", PHONE, plant(), "main", Verdict.COMPROMISE, BackgroundWide.class),
                 decision("a phone crops its main camera for a head, and does not shade it with the wide one", PHONE, head(), "main",
                         Verdict.COMPROMISE, MagnificationShort.class),

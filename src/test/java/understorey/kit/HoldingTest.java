@@ -21,7 +21,8 @@ class HoldingTest {
 
     private static Holding from(Viewpoint viewpoint, Support... supports) {
         Bag bag = Samples.with(Samples.bag(Samples.fullFrame(24), Samples.ZOOM), supports);
-        return Holding.of(bag, bag, Camera.of(bag).get(0), viewpoint, Intent.nominalHeightM(viewpoint));
+        return Holding.of(bag, bag, Camera.of(bag).get(0), Samples.picture("a").from(viewpoint).intent(),
+                Intent.nominalHeightM(viewpoint));
     }
 
     @Test

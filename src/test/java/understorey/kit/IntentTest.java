@@ -96,11 +96,12 @@ class IntentTest {
 
     /** Wide and low for the one flower that dominates, 28 mm from the knees: common practice, no source. */
     @Test
-    void proposesAWiderLensForALowerWayIn() {
+    void proposesAWiderLensForALowerCamera() {
         assertEquals(20, picture("a").role(Role.APPROACH).from(Viewpoint.Stance.GROUND).intent().focalEquivalentMm(), 1e-9);
         double between = picture("a").role(Role.APPROACH).from(new Viewpoint.Height(0.4)).intent().focalEquivalentMm();
         assertTrue(between > 20 && between < 28, () -> between + " mm");
-        assertEquals(50, picture("a").role(Role.OPENING).from(Viewpoint.Stance.GROUND).intent().focalEquivalentMm());
+        assertEquals(20, picture("a").role(Role.OPENING).from(Viewpoint.Stance.GROUND).intent().focalEquivalentMm(), 1e-9);
+        assertEquals(50, picture("a").role(Role.OPENING).from(Viewpoint.Stance.KNEELING).intent().focalEquivalentMm());
     }
 
     @Test
