@@ -21,6 +21,10 @@ public sealed interface ApertureAdvice extends Advice {
     record ApertureForDepth(@In(F_NUMBER) double aperture) implements ApertureAdvice {
     }
 
+    /** For a flower deeper than one frame holds. */
+    record ApertureForPart(@In(F_NUMBER) double aperture) implements ApertureAdvice {
+    }
+
     /** Further down than the sharpness asked needs: both of its ends gain. */
     record ApertureBalanced(@In(F_NUMBER) double aperture, @In(F_NUMBER) double asked) implements ApertureAdvice {
     }

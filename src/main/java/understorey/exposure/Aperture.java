@@ -34,7 +34,8 @@ record Aperture(double first, double widest, double open, Advice why) {
         }
         boolean wideOpen = fit.fNumberNeeded() <= fit.fNumberWidest();
         double asked = wideOpen ? open : Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit);
-        Advice why = wideOpen ? new ApertureAdvice.ApertureWideOpen(asked) : new ApertureAdvice.ApertureForDepth(asked);
+        Advice why = wideOpen ? new ApertureAdvice.ApertureWideOpen(asked)
+                : FlowerDepth.of(fit, asked) == null ? new ApertureAdvice.ApertureForDepth(asked) : new ApertureAdvice.ApertureForPart(asked);
         if (fit.intent().sharp() instanceof Sharp.Depth) {
             return new Aperture(asked, asked, fit.depthIsProposed() ? Math.max(open, yielding(asked)) : asked, why);
         }

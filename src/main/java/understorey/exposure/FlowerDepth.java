@@ -25,6 +25,8 @@ record FlowerDepth(LensFit fit, double fNumber, double flowerM, double heldM) {
     private static final double DEPTH_OF_WIDTH = 0.5;
     /** With less of its depth only a slice of the flower is sharp: common practice, no source. */
     private static final double SLICE = 1 / 8.0;
+    /** A frame that is less than a twentieth wider looks the same: common practice, no source. */
+    private static final double WORTH_WIDENING = 1.05;
 
     /** Null for a view, for a depth that the author asks for, for an unknown flower, and where one frame holds it all. */
     static @Nullable FlowerDepth of(LensFit fit, double fNumber) {
@@ -39,8 +41,9 @@ record FlowerDepth(LensFit fit, double fNumber, double flowerM, double heldM) {
         return heldM >= flowerM ? null : new FlowerDepth(fit, fNumber, flowerM, heldM);
     }
 
+    /** True where a frame that is visibly wider would hold more of the flower than a slice. */
     boolean slice() {
-        return heldM < SLICE * flowerM;
+        return wideEnoughM() > WORTH_WIDENING * fit.frameWidthM();
     }
 
     /** Adds how the depth compares, and what would hold more; true where the picture is a compromise. */

@@ -29,6 +29,8 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
 
     /** A lens this much longer than asked shows too little from any distance: common practice, no source. */
     private static final double LONGEST_STEP_BACK = 1.6;
+    /** Enough for a print of 36 × 24 cm at 300 dots an inch: a crop that leaves as much does not show. */
+    private static final double ENOUGH_PIXELS_MPX = 12;
     /** Enough for a print of 15 × 10 cm at 300 dots an inch. */
     private static final double LEAST_PIXELS_MPX = 2;
     /** 35 mm and 75 mm still show a carpet as 50 mm does; 24 mm and 100 mm do not: common practice, no source. */
@@ -222,7 +224,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
 
         private void crop(Shortfall shortfall, double crop) {
             double left = camera.body().pixelsMpx() / (crop * crop);
-            Verdict what = crop <= NEAR_ENOUGH ? Verdict.FITS
+            Verdict what = crop <= NEAR_ENOUGH || left >= ENOUGH_PIXELS_MPX ? Verdict.FITS
                     : left >= LEAST_PIXELS_MPX ? Verdict.COMPROMISE : Verdict.CANNOT;
             shortfalls.add(shortfall);
             against(what, 2 * log2(crop), shortfall instanceof Shortfall.TooShort

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.Samples;
 import understorey.advice.Advice;
+import understorey.advice.ApertureAdvice;
 import understorey.advice.ComposeAdvice;
 import understorey.advice.DepthAdvice;
 import understorey.advice.HelpAdvice;
@@ -67,6 +68,28 @@ class CloseUpDecisionsTest {
         assertEquals(Verdict.COMPROMISE, slice.verdict());
         HelpAdvice.HelpFrameWider wider = Samples.the(HelpAdvice.HelpFrameWider.class, slice.helps());
         assertTrue(wider.width() > 0.036 && wider.width() < 0.09, wider.toString());
+    }
+
+    /** A print of 36 × 24 cm at 300 dots an inch needs 12 Mpx. */
+    @Test
+    void cropsALittleWithoutCallingItACompromise() throws IOException {
+        TimedShot crop = head(FULL_BAG, STILL, HEAD.replace("closing", "closing, frame: {width: 28 mm}"));
+        assertEquals(36 / 28.0, crop.fit().best().cropTimes(), 0.01);
+        assertEquals(Verdict.FITS, crop.fit().best().verdict());
+        assertEquals(List.of(), crop.fit().helps());
+        TimedShot most = head(FULL_BAG, STILL, HEAD.replace("closing", "closing, frame: {width: 20 mm}"));
+        assertEquals(Verdict.COMPROMISE, most.fit().best().verdict());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {26, 28, 30, 32, 34, 36, 40, 45, 50})
+    void advisesNoFrameThatIsAsWideAsItIs(int widthMm) throws IOException {
+        TimedShot head = head(FULL_BAG, BREEZE, HEAD.replace("closing", "closing, frame: {width: " + widthMm + " mm}"));
+        for (Advice help : head.helps()) {
+            assertTrue(!(help instanceof HelpAdvice.HelpFrameWider wider) || wider.width() > 1.05 * head.fit().best().frameWidthM(), help.toString());
+        }
+        boolean deeper = has(DepthAdvice.FlowerSliced.class, reasons(head)) || has(DepthAdvice.FlowerDeeper.class, reasons(head));
+        assertFalse(deeper && has(ApertureAdvice.ApertureForDepth.class, reasons(head)), reasons(head).toString());
     }
 
     @Test
