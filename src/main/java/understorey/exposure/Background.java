@@ -17,9 +17,9 @@ public record Background(double near, double far) {
     /** From three hundredths of the width on, stems and leaves behind lose their outlines: common practice, no source. */
     private static final double MELTS = 0.03;
 
-    /** The background at an f-number as marked; null for a view, which has none. */
+    /** The background at an f-number as marked; null for a view, and from above, where the ground is the background. */
     static @Nullable Background of(LensFit fit, double fNumber) {
-        if (!(fit.intent().sharp() instanceof Sharp.Depth)) {
+        if (!(fit.intent().sharp() instanceof Sharp.Depth) || fit.looksDown()) {
             return null;
         }
         double widthMm = fit.usedWidthMm();

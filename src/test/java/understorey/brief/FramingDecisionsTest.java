@@ -2,6 +2,7 @@ package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.PHONE;
@@ -86,6 +87,7 @@ class FramingDecisionsTest {
             Brief brief = brief(FULL_BAG, "viewpoint: standing, tilt: 90, " + picture);
             List<Advice> advice = brief.composition(brief.shot("It"));
             assertEquals(List.of(new ComposeAdvice.KeepFeetOut()), advice);
+            assertNull(brief.shot("It").settings().background());
         }
     }
 
