@@ -70,7 +70,7 @@ public record GoView(String arrive, @Nullable String arriveBy, @Nullable String 
 
     private static void stop(@Nullable Leg last, @Nullable String walked, List<Integer> numbers, Brief brief, List<Stop> stops) {
         if (last != null && !numbers.isEmpty()) {
-            stops.add(new Stop(Words.place(brief.trip().site(), last.spot()), walked, numbers.stream().map(String::valueOf).collect(Collectors.joining(", "))));
+            stops.add(new Stop(Words.place(brief.trip().site(), last.spot()), walked, numbers.stream().map(String::valueOf).collect(Collectors.joining(",\u00a0"))));
             numbers.clear();
         }
     }
