@@ -48,12 +48,8 @@ public final class SharedPages {
     public record BagPage(TemplateHTMLOutputModel css, BagView bag, List<Link> trips, List<Link> companions) {
     }
 
-    /**
-     * The built-in subjects.
-     *
-     * @param density unit of how many stems there are
-     */
-    public record SubjectsPage(TemplateHTMLOutputModel css, String density, List<SubjectLine> subjects) {
+    /** The built-in subjects. */
+    public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
     }
 
     /**
@@ -135,7 +131,7 @@ public final class SharedPages {
         pages.add(new Page("methods.html", templates.fill("methods.ftlh", MethodsPage.of(css, sentences))));
         pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",
-                templates.fill("subjects.ftlh", new SubjectsPage(css, sentences.units().unit(Measure.STEM_DENSITY), SubjectLine.of(subjects, sentences.units())))));
+                templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects, sentences)))));
         return pages;
     }
 

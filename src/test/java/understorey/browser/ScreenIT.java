@@ -7,6 +7,7 @@ import com.deque.html.axecore.args.AxeRunOptions;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ForcedColors;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -72,6 +73,22 @@ class ScreenIT {
         assertEquals(List.of(), violations(page, List.of()), "light");
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
         assertEquals(List.of(), violations(page, List.of("color-contrast", "link-in-text-block")), "dark");
+    }
+
+    /** Forced colours take away what is drawn by a background alone (CSS Color Adjustment 1, 3.1), unless a mark opts out. */
+    @ParameterizedTest
+    @MethodSource("understorey.browser.Chromium#pages")
+    void keepsItsMarksInForcedColours(String name) {
+        open(name, DESK);
+        page.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
+        assertEquals(List.of(), page.evaluate("""
+                () => [...document.querySelectorAll('i')].filter(mark => {
+                  const style = getComputedStyle(mark);
+                  const border = ['Top', 'Left', 'Bottom', 'Right'].some(side => parseFloat(style['border' + side + 'Width']) > 0);
+                  return style.forcedColorAdjust !== 'none' && !border && !mark.textContent.trim();
+                }).map(mark => mark.className + ' in ' + mark.parentElement.className)"""));
+        assertEquals(List.of(), violations(page, List.of("color-contrast")));
+        page.emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.NONE));
     }
 
     /** What breaks a rule; all rules where none is named. Only colours change from light to dark. */

@@ -8,35 +8,43 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import understorey.advice.Measure;
-import understorey.pages.words.Units;
+import understorey.pages.tables.Column;
+import understorey.pages.tables.Facts;
+import understorey.pages.tables.Row;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Subject;
 
 /**
  * One subject of the catalogue in words.
  *
- * @param where  its months hold
- * @param sure   how sure each kind of figure is
+ * @param where its months hold
+ * @param facts how it looks, and how sure each kind of figure is
  */
-public record SubjectLine(String key, String name, String scientificName, String months, String where, String stems,
-                          String height, String flower, String areaIndex, String colour, String habitat, String care,
-                          String sure) {
+public record SubjectLine(String key, String name, String scientificName, String months, String where, String habitat, String care, List<Row> facts) {
+
+    private static final List<Column<Subject>> FACTS = List.of(
+            Column.text("Flower", Measure.WORD, (subject, wording) -> orDash(subject.flowerWidthMm(), mm -> wording.of(mm / 1000, Measure.METRES))
+                    + ", " + subject.flowersOpen() + " open; " + subject.colour() + " (exposure: treat as "
+                    + orDash(subject.reflectance(), Words::word).replace(' ', '-') + ")"),
+            Column.text("Height", Measure.WORD, (subject, wording) -> orDash(subject.heightLowM(), low -> wording.units().plain(low, Measure.PLANT_HEIGHT))
+                    + "–" + orDash(subject.heightHighM(), high -> wording.of(high, Measure.PLANT_HEIGHT))),
+            Column.text("Density", Measure.WORD, (subject, wording) -> orDash(subject.stemsPerM2(), stems -> wording.units().plain(stems.sparse(), Measure.STEM_DENSITY)
+                    + ", " + wording.units().plain(stems.typical(), Measure.STEM_DENSITY) + ", " + wording.of(stems.thick(), Measure.STEM_DENSITY))),
+            Column.text("Flower area", Measure.WORD, (subject, wording) -> orDash(subject.flowerAreaIndex(),
+                    index -> Words.number(index.typical(), 2) + "–" + Words.number(index.thick(), 2))),
+            Column.text("Reliability", Measure.WORD, (subject, wording) -> orDash(subject.marks(), SubjectLine::sure)));
 
     /** By name. */
-    public static List<SubjectLine> of(List<Subject> subjects, Units units) {
-        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(subject -> of(subject, units)).toList();
+    public static List<SubjectLine> of(List<Subject> subjects, Sentences sentences) {
+        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(subject -> of(subject, sentences)).toList();
     }
 
-    private static SubjectLine of(Subject subject, Units units) {
+    private static SubjectLine of(Subject subject, Sentences sentences) {
         return new SubjectLine(subject.key(), subject.name(), orDash(subject.scientificName(), identity()),
                 orDash(subject.monthFirst(), SubjectLine::month) + " to " + orDash(subject.monthLast(), SubjectLine::month),
-                orDash(subject.monthsReference(), identity()),
-                orDash(subject.stemsPerM2(), stems -> units.plain(stems.sparse(), Measure.STEM_DENSITY) + ", " + units.plain(stems.typical(), Measure.STEM_DENSITY) + ", " + units.plain(stems.thick(), Measure.STEM_DENSITY)),
-                orDash(subject.heightLowM(), low -> units.plain(low, Measure.PLANT_HEIGHT)) + "–" + orDash(subject.heightHighM(), high -> units.of(high, Measure.PLANT_HEIGHT)),
-                orDash(subject.flowerWidthMm(), mm -> units.of(mm / 1000, Measure.METRES)) + ", " + subject.flowersOpen() + " open",
-                orDash(subject.flowerAreaIndex(), index -> Words.number(index.typical(), 2) + "–" + Words.number(index.thick(), 2)),
-                subject.colour() + " (exposure: treat as " + orDash(subject.reflectance(), Words::word).replace(' ', '-') + ")",
-                orDash(subject.habitat(), identity()), orDash(subject.care(), identity()), orDash(subject.marks(), SubjectLine::sure));
+                orDash(subject.monthsReference(), identity()), orDash(subject.habitat(), identity()), orDash(subject.care(), identity()),
+                new Facts<>(FACTS, subject).rows(sentences));
     }
 
     private static String month(int month) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -114,6 +115,19 @@ class DeclaredTablesTest {
             }
         }
         assertEquals(List.of("html.ftlh", "markdown.ftl", "markdown.ftl", "markdown.ftl"), tables.stream().map(line -> line.split(" ")[0]).toList(), tables.toString());
+    }
+
+    @Test
+    void templatesHaveNoListOfFactsButTheMacros() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("templates"))) {
+            assertEquals(List.of(Path.of("templates", "html.ftlh")), files.filter(file -> {
+                try {
+                    return Files.readString(file).contains("<dl");
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }).toList());
+        }
     }
 
     @Test
