@@ -11,6 +11,7 @@ import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.CameraSettings;
 import understorey.plan.ChosenCamera;
+import understorey.plan.Compose;
 import understorey.plan.Filter;
 import understorey.plan.ForecastHour;
 import understorey.plan.Frame;
@@ -184,6 +185,7 @@ public final class Samples {
         private Boolean polariser;
         private Duration duration;
         private Double tiltDeg;
+        private Compose compose;
         private LocalTime start;
         private String after;
         private Double printM;
@@ -253,6 +255,11 @@ public final class Samples {
             return this;
         }
 
+        public Picture compose(Compose marks) {
+            compose = marks;
+            return this;
+        }
+
         public Picture tilt(double deg) {
             tiltDeg = deg;
             return this;
@@ -280,7 +287,7 @@ public final class Samples {
 
         public Shot shot() {
             return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, equivalentMm, frame, null, List.of(),
-                    polariser, duration, null, null, null, tiltDeg, start, after, printM, null, chosen, CameraSettings.NONE);
+                    polariser, duration, null, null, null, tiltDeg, start, after, printM, compose, chosen, CameraSettings.NONE);
         }
 
         public Intent intent() {

@@ -21,6 +21,7 @@ public sealed interface Fact {
         SUN_ABOVE_SKYLINE, SUN_BEHIND_SKYLINE, CLOUD_COMES, CLOUD_CLEARS, RAIN_POSSIBLE, LEAVE_LAST_SPOT, COVER_BY_FOCAL_LENGTH,
         SPOTS_NORTH_UP, NORTH, NO_WALK, LEVEL, GROUND_FILLS_FRAME, NO_GROUND, UNKNOWN_DENSITY, TONE_IS_COVER, MIST_DRAWN,
         SHADOWS_DRAWN, DROPS_DRAWN, CHOSEN_OPEN, ALL_IN_BUD, ALL_FADED,
+        UPPER_LEFT, TOP_EDGE, UPPER_RIGHT, LEFT_EDGE, RIGHT_EDGE, LOWER_LEFT, BOTTOM_EDGE, LOWER_RIGHT,
         TREES_BARE, TREES_BREAK_BUD, TREES_HALF_IN_LEAF, TREES_IN_LEAF
     }
 
@@ -237,6 +238,14 @@ public sealed interface Fact {
     }
 
     record SomeHeadsDrawnTo(@In(Measure.SHARE) double share, @In(Measure.METRES) double distance) implements Fact {
+    }
+
+    /** Where a line in the picture begins. */
+    record LeadsInFrom(Fact place) implements Fact {
+    }
+
+    /** A part of the frame that something is to be kept out of. */
+    record StruckOut(Fact place) implements Fact {
     }
 
     /** A usual tree above a flower. */

@@ -26,9 +26,10 @@ final class Bloom {
     private static final double UNKNOWN_SHARE = 0.3;
     /** Of the flowers of a head, how many are drawn in a view, and the most petals of a head. */
     private static final double PART = 0.6;
-    private static final double MOST_PETALS = 30;
+    private static final double MOST_PETALS = 27;
     private static final double SMALLER = 0.8;
     private static final double LARGER = 1.25;
+    private static final double FLAT = 0.4;
     private static final int DOTS = 6;
     private static final List<String> TONES = List.of("leaf-light", "withered", "petal-dim", "petal");
     private static final double GOLDEN = 2.39996;
@@ -78,6 +79,11 @@ final class Bloom {
 
     private static Floret.View view(Motif motif) {
         return Floret.View.of(0, 0, 1, motif.aboveDeg);
+    }
+
+    /** Height of a head, metres: about its width, and of one open flower less (by eye). */
+    double thickM() {
+        return head.florets().size() > 1 ? headM : FLAT * headM;
     }
 
     /** Petal area that a camera sees of so many open stems, square metres. */

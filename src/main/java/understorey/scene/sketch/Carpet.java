@@ -34,6 +34,7 @@ final class Carpet {
     /** Strengths are told apart in steps of this. */
     private static final double FADE = 0.55;
     private static final double DISSOLVED = 1.5;
+    private static final int MANY = 24;
     private static final int STRIPS = 400;
     /** Narrower buds and faded heads are not seen. */
     private static final double UNOPENED_PX = 6;
@@ -191,7 +192,7 @@ final class Carpet {
 
     /** Faint ones in layers, so that they add up where they lie over each other. */
     private static void stamps(Group group, List<Mark> marks) {
-        int layers = group.strength() > 0.7 ? 1 : 2;
+        int layers = group.strength() > 0.7 ? 1 : group.at().size() > MANY ? 4 : 2;
         for (int layer = 0; layer < layers; layer++) {
             int from = layer * group.at().size() / layers;
             int to = (layer + 1) * group.at().size() / layers;

@@ -38,7 +38,7 @@ final class FarCarpet {
     private static final double SPOT = 0.42;
     private static final double HEIGHT = 3;
     /** Cover up to which spots are drawn; what is thicker is a wash. */
-    private static final double MOST_COVER = 0.7;
+    private static final double MOST_COVER = 0.6;
 
     /**
      * Ground from side to side.
@@ -71,7 +71,6 @@ final class FarCarpet {
         fromM = near.farFromM();
         meanM = (setup.lowM() + setup.highM()) / 2;
         petalsPx2 = new double[(int) (perspective.height / ROW_PX) + 1];
-        near.heads().stream().filter(head -> head.state() == Bloom.State.OPEN).forEach(head -> count(head.y(), 0, Math.PI / 4 * bloom.spot(head.px()) * bloom.spot(head.px())));
     }
 
     /** Notes petals in the rows that they fall in. */
@@ -99,9 +98,11 @@ final class FarCarpet {
         double share = Math.min(1.0 / spots, MOST_DRIFTS / Math.max(1, wanted));
         IntStream.range(0, strips.size()).forEach(i -> place(i, strips.get(i), share));
         List<Mark> marks = new ArrayList<>();
-        double bottom = Math.min(perspective.height, y(fromM, setup.lowM()));
-        if (perspective.aboveM() > setup.highM() && bottom - Math.max(0, top) > 2) {
-            marks.add(wash(Math.max(0, top), bottom));
+        double[] rows = {y(FlowerLayer.FAR_M, setup.highM()), y(FlowerLayer.FAR_M, setup.lowM()), y(fromM, setup.highM()), y(fromM, setup.lowM())};
+        double from = Math.max(0, Arrays.stream(rows).min().orElseThrow());
+        double to = Math.min(perspective.height, Arrays.stream(rows).max().orElseThrow());
+        if (to - from > 2) {
+            marks.add(wash(from, to));
         }
         if (!drifts.isEmpty()) {
             marks.add(new Glyph(Motif.DRIFT.id, List.of(new Spots("petal-dot", SPOT, placesInADrift()))));
@@ -162,16 +163,20 @@ final class FarCarpet {
         }
     }
 
-    /** What the petals that are drawn leave open of the stated cover, row by row. */
+    /** What the far petals that are drawn leave open of the cover by all far ones, row by row. */
     private Wash wash(double top, double bottom) {
         List<Stop> stops = new ArrayList<>();
-        for (double y = top; y < bottom; y += ROW_PX) {
+        double fromDepthM = Math.max(perspective.depthM(fromM, meanM), Perspective.LEAST_DEPTH_M);
+        double perM = bloom.seenM2(stemsPerM2) / (setup.highM() - setup.lowM() + bloom.thickM());
+        double low = setup.lowM() - bloom.thickM() / 2;
+        double high = setup.highM() + bloom.thickM() / 2;
+        for (double y = top; y < bottom; y += y < top + ROW_PX ? ROW_PX / 3 : ROW_PX) {
             int row = (int) (y / ROW_PX);
             int from = Math.max(0, row - 1);
             int to = Math.min(petalsPx2.length - 1, row + 1);
             double drawn = Arrays.stream(petalsPx2, from, to + 1).sum() / ((to - from + 1) * ROW_PX * perspective.width);
-            double stated = FlowerLayer.cover(bloom.seenM2(stemsPerM2), perspective.sineAt(y));
-            stops.add(new Stop((y - top) / (bottom - top), Math.max(0, 1 - (1 - stated) * Math.exp(drawn))));
+            double bare = Math.exp(-perM * perspective.wayBetweenM(y, low, high, fromDepthM, FlowerLayer.FAR_M));
+            stops.add(new Stop((y - top) / (bottom - top), Math.max(0, 1 - bare * Math.exp(drawn))));
         }
         stops.add(new Stop(1, bottom < perspective.height ? 0 : stops.get(stops.size() - 1).strength()));
         return new Wash("petal-wash", top, bottom, thinned(stops));
@@ -192,7 +197,7 @@ final class FarCarpet {
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
             Stop before = kept.isEmpty() ? stop : kept.get(kept.size() - 1);
-            if (i == 0 || i == stops.size() - 1 || stop.at() - before.at() > 0.07 || Math.abs(stop.strength() - before.strength()) > 0.08) {
+            if (i == 0 || i == stops.size() - 1 || stop.at() - before.at() > 0.09 || Math.abs(stop.strength() - before.strength()) > 0.08) {
                 kept.add(stop);
             }
         }

@@ -111,6 +111,21 @@ final class Perspective {
         return sine - row * cosine + rise * (cosine + row * sine);
     }
 
+    /** Mean way of the looks of a row between two heights above the ground and two depths, metres. */
+    double wayBetweenM(double y, double lowM, double highM, double nearM, double farM) {
+        double row = (1 - 2 * y / height) * halfHeight;
+        double falls = falls(row);
+        double slant = Math.sqrt(1 + row * row + halfWidth * halfWidth / 3);
+        double from = nearM;
+        double to = farM;
+        if (Math.abs(falls) < 1e-9) {
+            return heightM > lowM && heightM < highM ? (to - from) * slant : 0;
+        }
+        from = Math.max(from, Math.min((heightM - highM) / falls, (heightM - lowM) / falls));
+        to = Math.min(to, Math.max((heightM - highM) / falls, (heightM - lowM) / falls));
+        return Math.max(0, to - from) * slant;
+    }
+
     /** Distance from the lens to the ground in the middle of a row, metres; where there is none, that of the far end. */
     double groundM(double y) {
         double row = (1 - 2 * y / height) * halfHeight;

@@ -39,6 +39,7 @@ public final class ViewfinderSketch {
     /** A sketch that would need more in a page is drawn with fewer heads and leaves. */
     private static final int MOST_BYTES = 21_800;
     private static final double FEWER = 0.6;
+    private static final double LEAST = 0.2;
     private static final int BYTES_PER_MARK = 66;
     private static final int BYTES_PER_POINT = 6;
 
@@ -73,8 +74,13 @@ public final class ViewfinderSketch {
 
     static Scene of(Setup setup, double stemsPerM2) {
         return words -> {
-            Drawing whole = new ViewfinderSketch(setup, stemsPerM2, 1).drawing(words);
-            return bytes(whole.marks()) < MOST_BYTES ? whole : new ViewfinderSketch(setup, stemsPerM2, FEWER).drawing(words);
+            double share = 1;
+            Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing(words);
+            while (bytes(drawing.marks()) > MOST_BYTES && share > LEAST) {
+                share *= FEWER;
+                drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing(words);
+            }
+            return drawing;
         };
     }
 
@@ -107,6 +113,7 @@ public final class ViewfinderSketch {
         if (sun != null) {
             marks.add(new Dot("sun-ring", new Point(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y())), SUN_PX));
         }
+        marks.addAll(new ComposeMarks(setup, perspective).marks());
         thirds(marks);
         marks.add(new Box("frame", 0, 0, perspective.width, perspective.height));
         return new Drawing(perspective.width, perspective.height,
@@ -177,6 +184,7 @@ public final class ViewfinderSketch {
         if (trunks.shadowed()) {
             says.add(Fact.Word.SHADOWS_DRAWN);
         }
+        new ComposeMarks(setup, perspective).says(says);
         return Fact.text(says);
     }
 

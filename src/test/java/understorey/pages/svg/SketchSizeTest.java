@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -14,6 +15,8 @@ import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.pages.Briefs;
 import understorey.pages.DrawingWords;
+import understorey.plan.Role;
+import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
 import understorey.scene.sketch.Setup;
@@ -36,6 +39,20 @@ class SketchSizeTest {
             }
         }
         assertTrue(drawn > 5, "only " + drawn);
+    }
+
+    @Test
+    void everySubjectIsSmallWideLowAndClose() {
+        for (Subject subject : Briefs.demo().subjects()) {
+            double high = subject.heightHighM() == null ? 0.3 : subject.heightHighM();
+            for (Samples.Picture picture : List.of(Samples.picture("Wide").from(new Viewpoint.Height(high + 1.2)).equivalent(50).tilt(10),
+                    Samples.picture("Low").from(new Viewpoint.Height(0.75 * high)).equivalent(20).tilt(-6), Samples.picture("Close").role(Role.CLOSING))) {
+                Setup setup = Setups.inTheWood(picture.of(subject).sharp(0.4, 8), 0);
+                if (setup != null) {
+                    isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
+                }
+            }
+        }
     }
 
     @Property(tries = 60)

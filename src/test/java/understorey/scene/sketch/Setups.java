@@ -28,7 +28,7 @@ public final class Setups {
         Shot shot = picture.shot();
         Shot facing = new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(),
                 shot.sharp(), shot.focalEquivalentMm(), shot.frame(), 90.0, List.of(), null, null, null, null, null,
-                shot.tiltDeg(), null, null, null, null);
+                shot.tiltDeg(), null, null, null, shot.compose());
         return WholeBag.fit(Intent.of(List.of(facing), null).get(0), BAG).best();
     }
 
