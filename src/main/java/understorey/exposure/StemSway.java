@@ -1,6 +1,6 @@
 package understorey.exposure;
 
-import understorey.light.CanopyLight;
+import understorey.light.illuminance.CanopyLight;
 
 /**
  * Flowers in the wind: how much of it reaches them, how far it bends them, how that smears on the sensor.

@@ -1,6 +1,6 @@
 package understorey.exposure;
 
-import understorey.light.CanopyLight;
+import understorey.light.illuminance.CanopyLight;
 
 /**
  * Wind 2 m above the ground, as a share of the wind at 10 m in the open: under trees, near an edge of the wood and in a clearing.

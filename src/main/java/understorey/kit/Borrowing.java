@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.HelpAdvice;
+import understorey.kit.camera.Camera;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 

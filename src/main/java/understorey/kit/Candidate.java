@@ -3,6 +3,7 @@ package understorey.kit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import understorey.kit.camera.Camera;
 import understorey.plan.Filter;
 import understorey.plan.Support;
 

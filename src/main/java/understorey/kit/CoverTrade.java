@@ -8,6 +8,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.CoverAdvice;
+import understorey.kit.camera.Reach;
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerCover;
 import understorey.optics.FlowerLayer;

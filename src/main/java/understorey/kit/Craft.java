@@ -3,6 +3,7 @@ package understorey.kit;
 import java.util.stream.Stream;
 import understorey.advice.Advice;
 import understorey.advice.FitAdvice;
+import understorey.kit.camera.Camera;
 
 /**
  * What an expert holds against a camera that frames a picture as asked, in stops of shortfall. Five rules, each common

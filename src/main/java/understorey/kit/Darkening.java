@@ -3,6 +3,8 @@ package understorey.kit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import understorey.kit.camera.Polarising;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 
 /**

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import understorey.advice.Advice;
 import understorey.advice.BagAdvice;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Lens;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import understorey.kit.camera.Camera;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Support;

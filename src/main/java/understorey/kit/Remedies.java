@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.HelpAdvice;
+import understorey.kit.camera.Shortfall;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Sharp;

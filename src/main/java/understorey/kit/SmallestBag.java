@@ -2,6 +2,8 @@ package understorey.kit;
 
 import java.util.List;
 import understorey.advice.Advice;
+import understorey.kit.camera.Camera;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 

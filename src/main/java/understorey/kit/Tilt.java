@@ -1,5 +1,6 @@
 package understorey.kit;
 
+import understorey.kit.camera.Camera;
 import understorey.optics.AngleOfView;
 import understorey.optics.ThinLens;
 import understorey.plan.Sharp;

@@ -2,6 +2,7 @@ package understorey.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import understorey.kit.camera.Polarising;
 import understorey.plan.Bag;
 
 /**

@@ -2,6 +2,11 @@ package understorey.light;
 
 import java.time.ZonedDateTime;
 import org.jspecify.annotations.Nullable;
+import understorey.light.illuminance.ColourTemperature;
+import understorey.light.illuminance.Daylight;
+import understorey.light.illuminance.ExposureValue;
+import understorey.light.illuminance.Moonlight;
+import understorey.light.illuminance.TrunkSpace;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 

@@ -1,5 +1,6 @@
 package understorey.light;
 
+import understorey.light.illuminance.SunLine;
 import understorey.sky.SunAt;
 
 /**

@@ -2,6 +2,7 @@ package understorey.light;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import understorey.light.illuminance.CanopyLight;
 import understorey.optics.Incline;
 import understorey.plan.Site;
 import understorey.plan.Slope;

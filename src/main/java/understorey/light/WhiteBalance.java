@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.ColourAdvice;
+import understorey.light.illuminance.ColourTemperature;
 
 /**
  * A white balance to begin with. Daylight keeps the warmth of low sun and the blue of twilight, for which people come; only open

@@ -16,7 +16,7 @@ import understorey.advice.HelpAdvice;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.kit.SmallestBag;
-import understorey.kit.Things;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 

@@ -13,6 +13,14 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.reading.files.PlanFolder;
+import understorey.reading.gear.BagReader;
+import understorey.reading.site.SiteRead;
+import understorey.reading.site.SiteReader;
+import understorey.reading.subject.SubjectCatalogue;
+import understorey.reading.trip.AuthorLinks;
+import understorey.reading.trip.Library;
+import understorey.reading.trip.TripReader;
 import understorey.yaml.Finding;
 import understorey.yaml.Findings;
 import understorey.yaml.Node;
@@ -55,7 +63,7 @@ public final class PlansReader {
         return read(plansFolder, SubjectCatalogue.builtIn());
     }
 
-    static Plans read(Path plansFolder, SubjectCatalogue catalogue) {
+    public static Plans read(Path plansFolder, SubjectCatalogue catalogue) {
         return new PlansReader(new PlanFolder(plansFolder), catalogue).plans();
     }
 

@@ -11,6 +11,9 @@ import understorey.advice.SeasonAdvice;
 import understorey.plan.FieldGuide;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.season.model.Course;
+import understorey.season.model.Prediction;
+import understorey.season.model.SeasonScale;
 
 /**
  * Season of a subject at a site from the catalogue alone: its peak at another place, or somewhere within its months, moved by how

@@ -10,6 +10,13 @@ import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Temperatures;
+import understorey.season.model.Course;
+import understorey.season.model.PastYears;
+import understorey.season.model.PeakChances;
+import understorey.season.model.PlainMean;
+import understorey.season.model.Prediction;
+import understorey.season.model.SeasonScale;
+import understorey.season.model.StudentT;
 
 /** Computes a flowering window: a first estimate of the peak from records or catalogue, then the sightings of this year. */
 final class FloweringForecast {

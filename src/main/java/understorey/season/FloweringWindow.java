@@ -7,6 +7,9 @@ import understorey.advice.Advice;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.season.model.Course;
+import understorey.season.model.PeakChances;
+import understorey.season.model.SeasonScale;
 
 /**
  * Flowering of a subject at a site in one of its seasons.

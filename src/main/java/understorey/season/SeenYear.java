@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
+import understorey.season.model.Course;
+import understorey.season.model.PastYears;
+import understorey.season.model.SeasonScale;
 
 /**
  * What was seen of a season, as a record for the years to come: the first day with first flowers, the middle one of the

@@ -7,6 +7,13 @@ import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
 import understorey.plan.Temperatures;
+import understorey.season.model.DailyMeans;
+import understorey.season.model.PastYears;
+import understorey.season.model.Prediction;
+import understorey.season.model.SpringModel;
+import understorey.season.model.SpringModels;
+import understorey.season.model.Springs;
+import understorey.season.model.SumStart;
 
 /** Predicts a peak from temperatures if they help; otherwise its reasons say why they do not. */
 final class SpringForecast {

@@ -5,6 +5,8 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Site;
+import understorey.season.model.Prediction;
+import understorey.season.model.SeasonScale;
 
 /**
  * Shift of a flower by a warmer spring, without records of its response to warmth: 2.5 to 7 days earlier per degree, the

@@ -16,7 +16,7 @@ import understorey.Samples;
 import understorey.advice.Advice;
 import understorey.advice.SpoilerAdvice;
 import understorey.advice.TripAdvice;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.season.FloweringWindow;
 
 /** The flowers of the catalogue in an English wood on a day that may be early, right or late. */

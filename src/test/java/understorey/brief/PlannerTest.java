@@ -20,7 +20,7 @@ import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.Trip;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 class PlannerTest {
 

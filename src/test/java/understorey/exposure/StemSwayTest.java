@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import understorey.light.CanopyLight;
+import understorey.light.illuminance.CanopyLight;
 
 class StemSwayTest {
 

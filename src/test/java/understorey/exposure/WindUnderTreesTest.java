@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import understorey.light.CanopyLight;
+import understorey.light.illuminance.CanopyLight;
 import understorey.plan.Canopy;
 import understorey.plan.Edge;
 import understorey.plan.Foliage;

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.BagAdvice;
 import understorey.advice.FitAdvice;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Viewpoint;
 

@@ -18,7 +18,7 @@ import understorey.plan.Shot;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 class CoverTradePropertiesTest {
 

@@ -28,7 +28,7 @@ import understorey.plan.Lens;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 /**
  * Photographers know from practice (no source): a floor of flowers from standing height is thin at 12 to 24 mm,

@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.FitAdvice;
+import understorey.kit.camera.Camera;
 import understorey.plan.Frame;
 import understorey.plan.Lens;
 import understorey.plan.Role;

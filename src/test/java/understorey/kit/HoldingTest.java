@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.SupportAdvice;
+import understorey.kit.camera.Camera;
 import understorey.plan.Bag;
 import understorey.plan.Support;
 import understorey.plan.Viewpoint;

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.FitAdvice;
 import understorey.advice.HelpAdvice;
+import understorey.kit.camera.Camera;
 import understorey.plan.Bag;
 import understorey.plan.Filter;
 import understorey.plan.Frame;

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import understorey.Samples;
 import understorey.advice.FitAdvice;
 import understorey.advice.HelpAdvice;
+import understorey.kit.camera.Camera;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
 import understorey.plan.Viewpoint;

@@ -17,6 +17,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Filter;

@@ -24,6 +24,7 @@ import understorey.Samples;
 import understorey.advice.BagAdvice;
 import understorey.advice.FitAdvice;
 import understorey.advice.HelpAdvice;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Companion;

@@ -23,7 +23,7 @@ import understorey.plan.Site;
 import understorey.plan.Slope;
 import understorey.plan.Spot;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 class TiltTest {
 

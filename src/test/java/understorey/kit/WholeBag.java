@@ -1,6 +1,8 @@
 package understorey.kit;
 
 import java.util.List;
+import understorey.kit.camera.Camera;
+import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 
 /** A bag that is carried whole, with no companion to borrow from. */

@@ -12,6 +12,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import understorey.light.illuminance.CanopyLight;
+import understorey.light.illuminance.Daylight;
 import understorey.plan.Position;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;

@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.UniqueElements;
 import org.junit.jupiter.api.Test;
+import understorey.light.illuminance.CanopyLight;
 import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
@@ -22,8 +23,8 @@ import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 import understorey.weather.Drops;
-import understorey.weather.Mist;
 import understorey.weather.Forecast;
+import understorey.weather.Mist;
 
 /** A window of good or fair light is that at each of its minutes: flecks, clouds and the skyline change the light at once. */
 class LightWindowsTest {

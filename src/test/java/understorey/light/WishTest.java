@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import understorey.advice.LightAdvice;
+import understorey.light.illuminance.CanopyLight;
 import understorey.plan.FieldGuide.Closing;
 import understorey.plan.FieldGuide.Trigger;
 import understorey.plan.LightWish;

@@ -33,7 +33,7 @@ import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 import understorey.visit.Day;

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 import understorey.plan.FieldGuide;
 import understorey.plan.Foliage;
 import understorey.plan.Subject;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.yaml.Csv;
 import understorey.yaml.Node;
 import understorey.yaml.TextFile;

@@ -12,13 +12,13 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.Samples;
-import understorey.light.CanopyLight;
+import understorey.light.illuminance.CanopyLight;
 import understorey.plan.Canopy;
 import understorey.plan.Foliage;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 /** Trees and leaves at flowering are those of the catalogue: deciduous, half to full leaf above bluebells (from memory). */
 class AssumedWoodTest {

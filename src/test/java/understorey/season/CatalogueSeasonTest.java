@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
 import understorey.advice.SeasonAdvice;
 import understorey.plan.Subject;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 
 /** Peaks of the catalogue, moved to other places: against {@code reference/subjects-more.csv} and {@code peaks-elsewhere.csv}. */
 class CatalogueSeasonTest {

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import understorey.plan.Season;
+import understorey.season.model.SeasonScale;
 
 class FloweringWindowPropertiesTest {
 

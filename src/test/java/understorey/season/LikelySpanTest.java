@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.plan.Season;
 import understorey.plan.Temperatures;
+import understorey.season.model.Phenology;
 
 /**
  * The likely span of the peak, four years in five, against open flowering data: Aono and Saito 2010 (Kyoto), Ehrlén and

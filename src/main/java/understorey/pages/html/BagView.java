@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
-import understorey.kit.CameraFigures;
+import understorey.kit.camera.CameraFigures;
 import understorey.pages.tables.BagColumns;
 import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;

@@ -15,7 +15,7 @@ import understorey.pages.DrawingWords;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing;
 
 /** The tone of a sketch, measured, is the cover that the pages state: the model of {@link FlowerCover}. */

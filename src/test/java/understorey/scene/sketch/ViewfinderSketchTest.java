@@ -17,10 +17,10 @@ import understorey.pages.DrawingWords;
 import understorey.plan.Role;
 import understorey.plan.Slope;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
-import understorey.scene.Drawing;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
+import understorey.scene.Drawing;
 
 class ViewfinderSketchTest {
 

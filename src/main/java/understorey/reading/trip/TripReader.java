@@ -1,0 +1,98 @@
+package understorey.reading.trip;
+
+import java.time.LocalTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import understorey.plan.Bag;
+import understorey.plan.Companion;
+import understorey.plan.Contact;
+import understorey.plan.DayWishes;
+import understorey.plan.ForecastHour;
+import understorey.plan.Share;
+import understorey.plan.Shot;
+import understorey.plan.Site;
+import understorey.plan.SkyWord;
+import understorey.plan.Trip;
+import understorey.plan.When;
+import understorey.reading.files.Beside;
+import understorey.reading.site.SiteRead;
+import understorey.reading.site.ZoneCheck;
+import understorey.yaml.Fields;
+import understorey.yaml.Findings;
+import understorey.yaml.Names;
+import understorey.yaml.Node;
+
+/** Reads a trip, with the site and the bags that it names. */
+public final class TripReader {
+
+    private static final int MOST_SHOTS = 200;
+    private static final int MOST_COMPANIONS = 20;
+
+    private final Fields f;
+    private final Library library;
+
+    private TripReader(Fields fields, Library library) {
+        this.f = fields;
+        this.library = library;
+    }
+
+    /** Reads a trip; null when it, its site or one of its bags has errors. */
+    public static @Nullable Trip read(Node.Mapping node, String slug, Library library, Beside beside, Findings findings) {
+        library.links().trip(node, slug, findings);
+        return new TripReader(new Fields(node, "this trip", findings), library).trip(slug, beside);
+    }
+
+    private @Nullable Trip trip(String slug, Beside beside) {
+        f.require("trip", "site", "gear", "shots");
+        f.atMost(MOST_SHOTS, "shots");
+        f.atMost(MOST_COMPANIONS, "companions");
+        String title = f.text("trip");
+        String series = f.text("series");
+        SiteRead site = library.site(f, "site", beside, slug);
+        When when = DaysReader.when(f);
+        ZoneCheck.date(f, when, site);
+        DayWishes wishes = DaysReader.wishes(f);
+        LocalTime arrive = f.clock("arrive");
+        LocalTime leave = f.clock("leave");
+        if (arrive != null && leave != null && !arrive.isBefore(leave)) {
+            f.refuse("leave", "'leave' must be after 'arrive'", "choose a later time; a trip lasts one day");
+        }
+        ZoneCheck.clock(f, "arrive", arrive, when, site);
+        ZoneCheck.clock(f, "leave", leave, when, site);
+        Bag gear = library.bag(f, "gear");
+        List<Companion> companions = companions();
+        Contact contact = f.in("contact", "this contact", TripReader::contact);
+        SkyWord sky = f.word("sky", SkyWord.values());
+        List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
+        String story = f.prose("story");
+        List<Shot> shots = ShotsReader.read(f, site, gear, when, arrive, leave);
+        Share share = f.in("share", TripReader::share);
+        f.done();
+        Site place = site.site();
+        boolean faulty = f.findings().errors() > 0 || companions.size() < f.items("companions").size();
+        return faulty || title == null || place == null || when == null || gear == null ? null : new Trip(title, slug, series,
+                place, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes);
+    }
+
+    private List<Companion> companions() {
+        Names names = new Names("companion");
+        return f.each("companions", "this companion", block -> {
+            block.require("name", "gear");
+            String name = names.claim(block, "name");
+            Bag gear = library.bag(block, "gear");
+            block.done();
+            return name == null || gear == null ? null : new Companion(name, gear);
+        });
+    }
+
+    private static @Nullable Contact contact(Fields f) {
+        String tell = f.require("tell").text("tell");
+        LocalTime backBy = f.clock("back_by");
+        return tell == null ? null : new Contact(tell, backBy);
+    }
+
+    private static Share share(Fields f) {
+        return new Share(f.word("audience", Share.Audience.values()), f.word("position", Share.Precision.values()),
+                f.texts("reviewed"));
+    }
+}
