@@ -3,6 +3,7 @@ package understorey.publish;
 import java.util.Collection;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The publisher's list: the audience of the files, and their names.
@@ -37,11 +38,8 @@ record FileList(String audience, SortedSet<String> names) {
     }
 
     String text() {
-        StringBuilder text = new StringBuilder(audience.isEmpty() ? "" : HEAD + audience + "\n");
-        for (String name : names) {
-            text.append(name).append('\n');
-        }
-        return text.toString();
+        String head = audience.isEmpty() ? "" : HEAD + audience + "\n";
+        return head + names.stream().map(name -> name + "\n").collect(Collectors.joining());
     }
 
     static FileList of(String audience, Collection<String> names) {

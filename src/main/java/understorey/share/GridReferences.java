@@ -3,8 +3,12 @@ package understorey.share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
@@ -63,37 +67,21 @@ final class GridReferences {
 
     /** The words of the reference; null if there is none. */
     @Nullable String in(String text) {
-        String found = metres(text);
-        found = found == null ? metres(GROUPED.matcher(text).replaceAll("")) : found;
         String upper = text.toUpperCase(Locale.ROOT);
-        found = found == null ? military(upper) : found;
-        found = found == null ? british(upper) : found;
-        found = found == null ? irish(text) : found;
-        found = found == null ? inSquare(text) : found;
-        return found == null ? announced(text) : found;
-    }
-
-    /** After a word such as "map" or "sheet", wherever it leads. */
-    private static @Nullable String announced(String text) {
-        Matcher found = ANNOUNCED.matcher(text);
-        return found.find() ? found.group() : null;
+        return Stream.of(Stream.of(text, GROUPED.matcher(text).replaceAll("")).map(this::metres).filter(Objects::nonNull),
+                        PlainText.found(MILITARY, upper, this::military), PlainText.found(BRITISH, upper, this::british),
+                        PlainText.found(IRISH, text, this::irish), PlainText.found(DIGITS, text, this::inSquare),
+                        PlainText.found(KILOMETRES, text, this::inSquare), PlainText.found(ANNOUNCED, text, anywhere -> true))
+                .flatMap(Function.identity()).findFirst().orElse(null);
     }
 
     /** A pair without the letters of its square, near the site in any such square. */
-    private @Nullable String inSquare(String text) {
-        for (Pattern pattern : List.of(DIGITS, KILOMETRES)) {
-            Matcher found = pattern.matcher(text);
-            while (found.find()) {
-                int first = 1;
-                while (found.group(first) == null) {
-                    first += 2;
-                }
-                if (nearInSquare(km(found.group(first)), km(found.group(first + 1)))) {
-                    return found.group();
-                }
-            }
+    private boolean inSquare(MatchResult found) {
+        int first = 1;
+        while (found.group(first) == null) {
+            first += 2;
         }
-        return null;
+        return nearInSquare(km(found.group(first)), km(found.group(first + 1)));
     }
 
     /** Of digits without a point, the first two are kilometres. */
@@ -131,30 +119,17 @@ final class GridReferences {
         return Math.abs(one - other) < NEAR_M;
     }
 
-    private @Nullable String british(String text) {
-        Matcher found = BRITISH.matcher(text);
-        while (found.find()) {
-            int first = LETTERS.indexOf(found.group(1));
-            int second = LETTERS.indexOf(found.group(2));
-            double east = (Math.floorMod(first - 2, 5) * 5 + second % 5) * SQUARE_M;
-            double north = (19 - first / 5 * 5 - second / 5) * SQUARE_M;
-            if (even(found.group(3), found.group(4)) && square(east, north, british)) {
-                return found.group();
-            }
-        }
-        return null;
+    private boolean british(MatchResult found) {
+        int first = LETTERS.indexOf(found.group(1));
+        int second = LETTERS.indexOf(found.group(2));
+        double east = (Math.floorMod(first - 2, 5) * 5 + second % 5) * SQUARE_M;
+        double north = (19 - first / 5 * 5 - second / 5) * SQUARE_M;
+        return even(found.group(3), found.group(4)) && square(east, north, british);
     }
 
-    private @Nullable String irish(String text) {
-        Matcher found = IRISH.matcher(text);
-        while (found.find()) {
-            int letter = LETTERS.indexOf(found.group(1));
-            if (even(found.group(2), found.group(3))
-                    && square(letter % 5 * SQUARE_M, (4 - letter / 5) * SQUARE_M, irish)) {
-                return found.group();
-            }
-        }
-        return null;
+    private boolean irish(MatchResult found) {
+        int letter = LETTERS.indexOf(found.group(1));
+        return even(found.group(2), found.group(3)) && square(letter % 5 * SQUARE_M, (4 - letter / 5) * SQUARE_M, irish);
     }
 
     /** As many digits for the easting as for the northing. */
@@ -168,16 +143,10 @@ final class GridReferences {
                 && at[1] > north - SQUARE_M && at[1] < north + 2 * SQUARE_M;
     }
 
-    private @Nullable String military(String text) {
+    private boolean military(MatchResult found) {
         int zone = (int) Math.floor((site.longitude() + 180) / 6) + 1;
         int band = Math.max(0, Math.min(BANDS.length() - 1, (int) Math.floor((site.latitude() + 80) / 8)));
-        Matcher found = MILITARY.matcher(text);
-        while (found.find()) {
-            int away = Math.floorMod(Integer.parseInt(found.group(1)) - zone, 60);
-            if ((away <= 1 || away == 59) && Math.abs(BANDS.indexOf(found.group(2)) - band) <= 1) {
-                return found.group();
-            }
-        }
-        return null;
+        int away = Math.floorMod(Integer.parseInt(found.group(1)) - zone, 60);
+        return (away <= 1 || away == 59) && Math.abs(BANDS.indexOf(found.group(2)) - band) <= 1;
     }
 }

@@ -3,7 +3,6 @@ package understorey.share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Body;
@@ -118,9 +117,7 @@ public final class Leaks {
             lenses(at + ".bodies[" + i + "].fixed_lenses", body.fixedLenses());
         }
         lenses(at + ".lenses", bag.lenses());
-        List<String> others = new ArrayList<>();
-        bag.supports().stream().map(Support::name).forEach(others::add);
-        check(at + ".supports", others);
+        check(at + ".supports", bag.supports().stream().map(Support::name).toList());
         check(at + ".filters", bag.filters().stream().map(Filter::name).toList());
         check(at + ".extras", bag.extras().stream().map(Bag.Extra::name).toList());
     }
@@ -141,16 +138,8 @@ public final class Leaks {
         }
         Set<String> forms = PlainText.forms(text);
         add(path, Leak.What.POSITION, positions.in(forms));
-        Set<String> near = new TreeSet<>();
-        for (String form : forms) {
-            near.addAll(names.in(form));
-        }
-        for (String name : near) {
-            add(path, Leak.What.NAME, name);
-        }
-        for (String link : links.in(text)) {
-            add(path, Leak.What.LINK, link);
-        }
+        forms.stream().flatMap(form -> names.in(form).stream()).distinct().sorted().forEach(name -> add(path, Leak.What.NAME, name));
+        links.in(text).forEach(link -> add(path, Leak.What.LINK, link));
     }
 
     private void add(String path, Leak.What what, @Nullable String text) {

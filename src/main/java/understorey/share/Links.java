@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Addresses in a text that no author has reviewed: with a scheme, or a host with a path, however they are encoded. */
 final class Links {
@@ -23,13 +24,7 @@ final class Links {
     Set<String> in(String text) {
         String rest = LINK.matcher(text).replaceAll(link -> reviewed.contains(link.group()) ? " "
                 : Matcher.quoteReplacement(link.group()));
-        Set<String> found = new TreeSet<>();
-        Matcher link = LINK.matcher(PlainText.address(rest));
-        while (link.find()) {
-            if (!reviewed.contains(link.group())) {
-                found.add(link.group());
-            }
-        }
-        return found;
+        return PlainText.found(LINK, PlainText.address(rest), link -> !reviewed.contains(link.group()))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

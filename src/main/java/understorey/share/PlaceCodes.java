@@ -1,8 +1,10 @@
 package understorey.share;
 
 import java.util.Locale;
-import java.util.regex.Matcher;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
@@ -45,19 +47,12 @@ final class PlaceCodes {
     @Nullable String in(String text) {
         String upper = text.toUpperCase(Locale.ROOT);
         String lower = text.toLowerCase(Locale.ROOT);
-        String code = first(WITH_PLUS, upper);
-        code = code == null ? first(SPACED_PLUS, upper) : code;
-        code = code == null ? first(CELL, lower) : code;
-        code = code == null ? geohash(lower) : code;
-        code = code == null ? tile(text) : code;
-        code = code == null ? openLocation(upper) : code;
-        code = code == null ? locator(upper) : code;
-        return code == null ? georef(upper) : code;
-    }
-
-    private static @Nullable String first(Pattern pattern, String text) {
-        Matcher found = pattern.matcher(text);
-        return found.find() ? found.group() : null;
+        return Stream.of(PlainText.found(WITH_PLUS, upper, code -> true), PlainText.found(SPACED_PLUS, upper, code -> true),
+                        PlainText.found(CELL, lower, code -> true), PlainText.found(GEOHASH, lower, code -> geohash(code.group())),
+                        PlainText.found(TILE, text, this::tile), PlainText.found(WITHOUT_PLUS, upper, code -> openLocation(code.group())),
+                        PlainText.found(LOCATOR, upper, code -> locator(code.group())),
+                        PlainText.found(WORLD, upper, code -> georef(code.group())))
+                .flatMap(Function.identity()).findFirst().orElse(null);
     }
 
     private boolean near(double latitude, double longitude, double nearDeg) {
@@ -65,78 +60,44 @@ final class PlaceCodes {
                 && Math.abs(Math.IEEEremainder(longitude - site.longitude(), 360)) < nearDeg;
     }
 
-    private @Nullable String geohash(String text) {
-        Matcher found = GEOHASH.matcher(text);
-        while (found.find()) {
-            String code = found.group();
-            double[] low = {-180, -90};
-            double[] size = {360, 180};
-            for (int bit = 0; bit < code.length() * 5; bit++) {
-                int axis = bit % 2;
-                size[axis] /= 2;
-                low[axis] += (HASH.indexOf(code.charAt(bit / 5)) >> 4 - bit % 5 & 1) * size[axis];
-            }
-            boolean digit = code.chars().anyMatch(Character::isDigit);
-            if (near(low[1] + size[1] / 2, low[0] + size[0] / 2, digit ? NEAR_DEG : VERY_NEAR_DEG)) {
-                return code;
-            }
+    private boolean geohash(String code) {
+        double[] low = {-180, -90};
+        double[] size = {360, 180};
+        for (int bit = 0; bit < code.length() * 5; bit++) {
+            int axis = bit % 2;
+            size[axis] /= 2;
+            low[axis] += (HASH.indexOf(code.charAt(bit / 5)) >> 4 - bit % 5 & 1) * size[axis];
         }
-        return null;
+        boolean digit = code.chars().anyMatch(Character::isDigit);
+        return near(low[1] + size[1] / 2, low[0] + size[0] / 2, digit ? NEAR_DEG : VERY_NEAR_DEG);
     }
 
-    private @Nullable String openLocation(String text) {
-        Matcher found = WITHOUT_PLUS.matcher(text);
-        while (found.find()) {
-            String code = found.group();
-            double latitude = -90 + 20 * OPEN.indexOf(code.charAt(0)) + OPEN.indexOf(code.charAt(2)) + 0.5;
-            double longitude = -180 + 20 * OPEN.indexOf(code.charAt(1)) + OPEN.indexOf(code.charAt(3)) + 0.5;
-            if (near(latitude, longitude, NEAR_DEG)) {
-                return code;
-            }
-        }
-        return null;
+    private boolean openLocation(String code) {
+        double latitude = -90 + 20 * OPEN.indexOf(code.charAt(0)) + OPEN.indexOf(code.charAt(2)) + 0.5;
+        double longitude = -180 + 20 * OPEN.indexOf(code.charAt(1)) + OPEN.indexOf(code.charAt(3)) + 0.5;
+        return near(latitude, longitude, NEAR_DEG);
     }
 
-    private @Nullable String locator(String text) {
-        Matcher found = LOCATOR.matcher(text);
-        while (found.find()) {
-            String code = found.group();
-            boolean fine = code.length() > 4;
-            double longitude = -180 + 20 * (code.charAt(0) - 'A') + 2 * (code.charAt(2) - '0')
-                    + (fine ? (code.charAt(4) - 'A') / 12.0 : 1);
-            double latitude = -90 + 10 * (code.charAt(1) - 'A') + (code.charAt(3) - '0')
-                    + (fine ? (code.charAt(5) - 'A') / 24.0 : 0.5);
-            if (near(latitude, longitude, NEAR_DEG)) {
-                return code;
-            }
-        }
-        return null;
+    private boolean locator(String code) {
+        boolean fine = code.length() > 4;
+        double longitude = -180 + 20 * (code.charAt(0) - 'A') + 2 * (code.charAt(2) - '0')
+                + (fine ? (code.charAt(4) - 'A') / 12.0 : 1);
+        double latitude = -90 + 10 * (code.charAt(1) - 'A') + (code.charAt(3) - '0')
+                + (fine ? (code.charAt(5) - 'A') / 24.0 : 0.5);
+        return near(latitude, longitude, NEAR_DEG);
     }
 
-    private @Nullable String georef(String text) {
-        Matcher found = WORLD.matcher(text);
-        while (found.find()) {
-            String code = found.group();
-            double longitude = -180 + 15 * GEOREF.indexOf(code.charAt(0)) + GEOREF.indexOf(code.charAt(2)) + 0.5;
-            double latitude = -90 + 15 * GEOREF.indexOf(code.charAt(1)) + GEOREF.indexOf(code.charAt(3)) + 0.5;
-            if (near(latitude, longitude, NEAR_DEG)) {
-                return code;
-            }
-        }
-        return null;
+    private boolean georef(String code) {
+        double longitude = -180 + 15 * GEOREF.indexOf(code.charAt(0)) + GEOREF.indexOf(code.charAt(2)) + 0.5;
+        double latitude = -90 + 15 * GEOREF.indexOf(code.charAt(1)) + GEOREF.indexOf(code.charAt(3)) + 0.5;
+        return near(latitude, longitude, NEAR_DEG);
     }
 
-    private @Nullable String tile(String text) {
-        Matcher found = TILE.matcher(text);
-        while (found.find()) {
-            double tiles = Math.pow(2, Integer.parseInt(found.group(1)));
-            double longitude = (Double.parseDouble(found.group(2)) + 0.5) / tiles * 360 - 180;
-            double y = Math.PI * (1 - 2 * (Double.parseDouble(found.group(3)) + 0.5) / tiles);
-            double latitude = Math.toDegrees(Math.atan(Math.sinh(y)));
-            if (tiles >= 64 && near(latitude, longitude, NEAR_DEG)) {
-                return found.group();
-            }
-        }
-        return null;
+    private boolean tile(MatchResult found) {
+        double tiles = Math.pow(2, Integer.parseInt(found.group(1)));
+        double longitude = (Double.parseDouble(found.group(2)) + 0.5) / tiles * 360 - 180;
+        double y = Math.PI * (1 - 2 * (Double.parseDouble(found.group(3)) + 0.5) / tiles);
+        double latitude = Math.toDegrees(Math.atan(Math.sinh(y)));
+        return tiles >= 64 && near(latitude, longitude, NEAR_DEG);
     }
 }

@@ -6,8 +6,11 @@ import java.text.Normalizer;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A text as a reader or a browser sees it: codes decoded, marks and tags removed, one kind of blank, dash, quote, degree
@@ -35,6 +38,11 @@ final class PlainText {
             Map.entry("NewLine", " "), Map.entry("Tab", " "), Map.entry("commat", "@"), Map.entry("sol", "/"));
 
     private PlainText() {
+    }
+
+    /** What a pattern matches in a text and a test accepts, in order, looked for as it is asked for. */
+    static Stream<String> found(Pattern pattern, String text, Predicate<MatchResult> test) {
+        return pattern.matcher(text).results().filter(test).map(MatchResult::group);
     }
 
     /** The text with marks and tags removed, and with blanks instead of them: they can join or part the text around them. */

@@ -2,9 +2,12 @@ package understorey.share;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
-import java.util.regex.Matcher;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
@@ -76,37 +79,20 @@ final class PositionText {
             String counted = NumberWords.inDigits(form);
             all.addAll(List.of(counted, PlainText.joined(counted)));
         }
-        for (String form : all) {
-            String found = in(form);
-            if (found != null) {
-                return found;
-            }
-        }
-        return null;
+        return all.stream().map(this::in).filter(Objects::nonNull).findFirst().orElse(null);
     }
 
     private @Nullable String in(String text) {
-        for (Pattern pattern : PLAIN) {
-            Matcher found = pattern.matcher(text);
-            if (found.find()) {
-                return found.group();
-            }
-        }
-        String near = near(LABELLED, text);
-        near = near == null ? near(WHOLE_DEGREES, text) : near;
+        String near = Stream.of(PLAIN.stream().flatMap(pattern -> PlainText.found(pattern, text, anywhere -> true)),
+                        PlainText.found(LABELLED, text, this::near), PlainText.found(WHOLE_DEGREES, text, this::near))
+                .flatMap(Function.identity()).findFirst().orElse(null);
         near = near == null ? coordinates.in(text) : near;
         near = near == null ? grids.in(text) : near;
         return near == null ? codes.in(text) : near;
     }
 
-    private @Nullable String near(Pattern pattern, String text) {
-        Matcher found = pattern.matcher(text);
-        while (found.find()) {
-            double degrees = Double.parseDouble(found.group(1).replace(',', '.'));
-            if (Math.abs(degrees - Math.abs(site.latitude())) < 1 || Math.abs(degrees - Math.abs(site.longitude())) < 1) {
-                return found.group();
-            }
-        }
-        return null;
+    private boolean near(MatchResult found) {
+        double degrees = Double.parseDouble(found.group(1).replace(',', '.'));
+        return Math.abs(degrees - Math.abs(site.latitude())) < 1 || Math.abs(degrees - Math.abs(site.longitude())) < 1;
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.optics.Incline;
@@ -36,11 +37,8 @@ public final class Skyline {
      * @param slope  null for level ground
      */
     public static Skyline of(List<SkylinePoint> points, @Nullable Slope slope) {
-        List<SkylinePoint> sorted = new ArrayList<>();
-        for (SkylinePoint point : points) {
-            sorted.add(new SkylinePoint(wrap(point.bearingDeg()), point.angleDeg()));
-        }
-        sorted.sort((one, other) -> Double.compare(one.bearingDeg(), other.bearingDeg()));
+        List<SkylinePoint> sorted = points.stream().map(point -> new SkylinePoint(wrap(point.bearingDeg()), point.angleDeg()))
+                .sorted(Comparator.comparingDouble(SkylinePoint::bearingDeg)).toList();
         return new Skyline(List.copyOf(sorted), slope);
     }
 

@@ -30,11 +30,7 @@ public record Story(List<Intent> sequence, List<Advice> gaps) {
             }
         }
         gaps.addAll(Variety.of(intents, looks, views(fits)));
-        List<Intent> sequence = new ArrayList<>();
-        for (int index : sequence(intents, looks)) {
-            sequence.add(intents.get(index));
-        }
-        return new Story(List.copyOf(sequence), List.copyOf(gaps));
+        return new Story(sequence(intents, looks).stream().map(intents::get).toList(), List.copyOf(gaps));
     }
 
     /** The views that the bag has lenses for; all of them for a bag without a lens. */

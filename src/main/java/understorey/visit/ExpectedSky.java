@@ -7,8 +7,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
 import understorey.weather.Forecast;
@@ -64,11 +65,8 @@ public final class ExpectedSky {
 
     /** Whether the cloud cover of any hour of the day is unknown. */
     public boolean lacksCloudOn(ZonedDateTime start) {
-        boolean lacks = false;
-        for (ZonedDateTime hour = start; hour.isBefore(start.plusDays(1)); hour = hour.plusHours(1)) {
-            lacks |= okta(hour) == null;
-        }
-        return lacks;
+        return Stream.iterate(start, hour -> hour.isBefore(start.plusDays(1)), hour -> hour.plusHours(1))
+                .anyMatch(hour -> okta(hour) == null);
     }
 
     /** Whether any hour of the forecast has a wind. */
@@ -82,23 +80,12 @@ public final class ExpectedSky {
         if (there.hasWind() || !wind) {
             return there;
         }
-        for (int hours = 1; hours < HOURS; hours++) {
-            for (ZonedDateTime near : List.of(time.minusHours(hours), time.plusHours(hours))) {
-                Weather weather = weather(near);
-                if (weather.hasWind()) {
-                    return weather;
-                }
-            }
-        }
-        return there;
+        return IntStream.range(1, HOURS).boxed().flatMap(hours -> Stream.of(time.minusHours(hours), time.plusHours(hours)))
+                .map(this::weather).filter(Weather::hasWind).findFirst().orElse(there);
     }
 
     /** Whether neither a word nor any hour of the forecast gives the cloud cover. */
     public boolean unknown() {
-        boolean unknown = trip.sky() == null;
-        for (ForecastHour hour : trip.forecast()) {
-            unknown &= hour.okta() == null;
-        }
-        return unknown;
+        return trip.sky() == null && trip.forecast().stream().allMatch(hour -> hour.okta() == null);
     }
 }

@@ -94,11 +94,7 @@ final class Places {
 
     /** Time at which the sun first reaches the ground after sunrise; null if it does not, or never sets. */
     private static @Nullable ZonedDateTime morningSun(SunDay sun, List<Interval> sunlit) {
-        for (Interval stretch : sunlit) {
-            if (sun.sunrise() != null && !stretch.from().isBefore(sun.sunrise().minusMinutes(5))) {
-                return stretch.from();
-            }
-        }
-        return null;
+        return sunlit.stream().map(Interval::from)
+                .filter(from -> sun.sunrise() != null && !from.isBefore(sun.sunrise().minusMinutes(5))).findFirst().orElse(null);
     }
 }

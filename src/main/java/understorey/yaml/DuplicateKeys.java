@@ -1,9 +1,7 @@
 package understorey.yaml;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Keys that are given more than once in one place. */
 final class DuplicateKeys {
@@ -28,10 +26,7 @@ final class DuplicateKeys {
     void report(Findings findings, boolean listed) {
         if (listed && keys.size() > 1) {
             Key first = keys.get(0);
-            Set<String> names = new LinkedHashSet<>();
-            for (Key key : keys) {
-                names.add("'" + Node.clip(key.name()) + "'");
-            }
+            List<String> names = keys.stream().map(key -> "'" + Node.clip(key.name()) + "'").distinct().toList();
             findings.error(first.pos(), (names.size() == 1 ? "the key " : "the keys ") + String.join(", ", names)
                     + (names.size() == 1 ? " is" : " are") + " given again from this line on",
                     "if a new entry begins here, add '- ' before '" + Node.clip(first.name()) + "'");

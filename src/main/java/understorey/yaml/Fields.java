@@ -265,9 +265,7 @@ public final class Fields {
                 }
             }
         }
-        for (String key : missing) {
-            findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key, what));
-        }
+        missing.forEach(key -> findings.error(node.pos(), "'" + key + "' is missing in " + what, Examples.of(key, what)));
     }
 
     private static String named(String key) {

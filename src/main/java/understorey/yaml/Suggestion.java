@@ -2,10 +2,9 @@ package understorey.yaml;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -41,13 +40,8 @@ public final class Suggestion {
 
     /** Fix for several names that were written as one text: the same names as a list. */
     public static String list(Collection<String> known, String written) {
-        Set<String> meant = new LinkedHashSet<>();
-        for (String part : written.split(",|;|/|\\+| and | or ")) {
-            String name = meant(known, part.strip());
-            if (name != null) {
-                meant.add(name);
-            }
-        }
+        List<String> meant = Arrays.stream(written.split(",|;|/|\\+| and | or ")).map(part -> meant(known, part.strip()))
+                .filter(Objects::nonNull).distinct().toList();
         return meant.isEmpty() ? "write a list in brackets, with one or more of: " + String.join(", ", known)
                 : "write it as [" + String.join(", ", meant) + "]";
     }
@@ -55,14 +49,8 @@ public final class Suggestion {
     /** Longest name whose words were all written; else the nearest name; null if there is neither. */
     private static @Nullable String meant(Collection<String> known, String written) {
         List<String> words = List.of(written.toLowerCase(Locale.ROOT).split("[ -]+"));
-        String longest = null;
-        for (String name : known) {
-            boolean all = words.containsAll(List.of(name.split("[ -]+")));
-            if (all && (longest == null || name.length() > longest.length())) {
-                longest = name;
-            }
-        }
-        return longest != null ? longest : nearest(known, written);
+        return known.stream().filter(name -> words.containsAll(List.of(name.split("[ -]+"))))
+                .reduce((longest, name) -> name.length() > longest.length() ? name : longest).orElseGet(() -> nearest(known, written));
     }
 
     /**
