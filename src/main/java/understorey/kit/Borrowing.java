@@ -12,20 +12,12 @@ import understorey.kit.camera.Things;
 import understorey.plan.Bag;
 import understorey.plan.Companion;
 
-/** Looks for what a companion could lend for a picture that the author's whole bag does not take as asked. */
-final class Borrowing {
-
-    private final Intent intent;
-    private final Bag own;
-    private final @Nullable LensFit best;
-    private final Companion companion;
-
-    private Borrowing(Intent intent, Bag own, @Nullable LensFit best, Companion companion) {
-        this.intent = intent;
-        this.own = own;
-        this.best = best;
-        this.companion = companion;
-    }
+/**
+ * Looks for what a companion could lend for a picture that the author's whole bag does not take as asked.
+ *
+ * @param best lens of the author's bag; null if there is none
+ */
+record Borrowing(Intent intent, Bag own, @Nullable LensFit best, Companion companion) {
 
     /**
      * A reason for each companion who helps.

@@ -11,18 +11,13 @@ import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Support;
 
-/** Finds why each thing that is not carried stays at home. */
-final class Leaving {
-
-    private final Bag bag;
-    private final List<Picture> pictures;
-    private final List<ShotFit> fits;
-
-    private Leaving(Bag bag, List<Picture> pictures, List<ShotFit> fits) {
-        this.bag = bag;
-        this.pictures = pictures;
-        this.fits = fits;
-    }
+/**
+ * Finds why each thing that is not carried stays at home.
+ *
+ * @param pictures that the whole bag takes
+ * @param fits     of all pictures, with what is carried
+ */
+record Leaving(Bag bag, List<Picture> pictures, List<ShotFit> fits) {
 
     /**
      * What stays at home, in file order.

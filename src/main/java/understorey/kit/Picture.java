@@ -68,10 +68,7 @@ record Picture(Bag bag, Intent intent, List<LensFit> trials, List<Way> ways, @Nu
 
     /** Whether a way needs the thing, or could be held by it. */
     boolean couldUse(Object thing, Way way) {
-        if (Things.among(way.parts(), thing)) {
-            return true;
-        }
-        return holdings(way).stream().anyMatch(holding -> holding.support() == thing);
+        return Things.among(way.parts(), thing) || holdings(way).stream().anyMatch(holding -> holding.support() == thing);
     }
 
     /** Everything that some way to keep the picture calls for; anything else would only weigh. */

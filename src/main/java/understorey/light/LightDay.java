@@ -10,30 +10,17 @@ import understorey.weather.Drops;
 import understorey.weather.Mist;
 import understorey.weather.Weather;
 
-/** The moments of a day at one place, every 5 minutes from first to last light. */
-public final class LightDay {
+/**
+ * The moments of a day at one place, every 5 minutes from first to last light.
+ *
+ * @param okta cloud cover at a time, 0 to 8; not a number if unknown, and such times are left out
+ * @param air  temperature and rain at a time
+ */
+public record LightDay(ToDoubleFunction<ZonedDateTime> okta, Function<ZonedDateTime, Weather> air, Mist mist, Drops drops) {
 
     private static final int STEPS = 3;
     /** Altitude of the sun below which no picture with a light wish is taken. */
     private static final double DARK_DEG = -9;
-
-    private final ToDoubleFunction<ZonedDateTime> okta;
-    private final Function<ZonedDateTime, Weather> air;
-    private final Mist mist;
-    private final Drops drops;
-
-    /**
-     * A day's weather.
-     *
-     * @param okta cloud cover at a time, 0 to 8; not a number if unknown, and such times are left out
-     * @param air  temperature and rain at a time
-     */
-    public LightDay(ToDoubleFunction<ZonedDateTime> okta, Function<ZonedDateTime, Weather> air, Mist mist, Drops drops) {
-        this.okta = okta;
-        this.air = air;
-        this.mist = mist;
-        this.drops = drops;
-    }
 
     /**
      * The moments of a day.

@@ -2,7 +2,10 @@ package understorey.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
@@ -123,34 +126,17 @@ final class FloweringForecast {
 
     /** The sightings of this season, in order of date; a record of this season counts too. */
     private List<Season.Sighting> seen(SeasonScale scale, int season) {
-        List<Season.Sighting> seen = new ArrayList<>();
-        for (Season.Sighting sighting : sightings) {
-            add(seen, scale, season, sighting.date(), sighting.stage());
-        }
-        for (Season.Flowering record : records) {
-            add(seen, scale, season, record.first(), Season.Stage.FIRST_FLOWERS);
-            add(seen, scale, season, record.full(), Season.Stage.FULL_FLOWER);
-            add(seen, scale, season, record.over(), Season.Stage.OVER);
-        }
+        List<Season.Sighting> seen = Stream.concat(sightings.stream(), records.stream().flatMap(record -> Stream.of(
+                        sighting(record.first(), Season.Stage.FIRST_FLOWERS), sighting(record.full(), Season.Stage.FULL_FLOWER),
+                        sighting(record.over(), Season.Stage.OVER)).flatMap(Function.identity())))
+                .filter(sighting -> scale.seasonOf(sighting.date()) == season).distinct()
+                .sorted(Comparator.comparing(Season.Sighting::date).thenComparing(Season.Sighting::stage)).toList();
         disagreeing(seen);
         return seen;
     }
 
-    private static void add(List<Season.Sighting> seen, SeasonScale scale, int season, @Nullable LocalDate date,
-                            Season.Stage stage) {
-        if (date != null && scale.seasonOf(date) == season && !seen.contains(new Season.Sighting(date, stage))) {
-            int at = 0;
-            while (at < seen.size() && !later(seen.get(at), date, stage)) {
-                at++;
-            }
-            seen.add(at, new Season.Sighting(date, stage));
-        }
-    }
-
-    /** By date, and by stage on one date. */
-    private static boolean later(Season.Sighting sighting, LocalDate date, Season.Stage stage) {
-        return sighting.date().isAfter(date)
-                || sighting.date().equals(date) && sighting.stage().compareTo(stage) > 0;
+    private static Stream<Season.Sighting> sighting(@Nullable LocalDate date, Season.Stage stage) {
+        return date == null ? Stream.empty() : Stream.of(new Season.Sighting(date, stage));
     }
 
     private void disagreeing(List<Season.Sighting> seen) {
@@ -219,20 +205,15 @@ final class FloweringForecast {
     }
 
     private List<FloweringWindow.Past> past(SeasonScale scale, int season) {
-        List<FloweringWindow.Past> past = new ArrayList<>();
-        for (Season.Flowering record : records) {
-            int own = scale.seasonOf(PastYears.peak(record, Course.USUAL));
-            if (own != season) {
-                LocalDate peak = PastYears.peak(record, Course.USUAL);
-                int at = 0;
-                while (at < past.size() && !PastYears.peak(past.get(at).record(), Course.USUAL).isAfter(peak)) {
-                    at++;
-                }
-                past.add(at, new FloweringWindow.Past(record, moved(scale, own, season, record.first()),
-                        moved(scale, own, season, record.full()), moved(scale, own, season, record.over())));
-            }
-        }
-        return List.copyOf(past);
+        return records.stream().filter(record -> scale.seasonOf(PastYears.peak(record, Course.USUAL)) != season)
+                .sorted(Comparator.comparing(record -> PastYears.peak(record, Course.USUAL)))
+                .map(record -> past(scale, season, record)).toList();
+    }
+
+    private static FloweringWindow.Past past(SeasonScale scale, int season, Season.Flowering record) {
+        int own = scale.seasonOf(PastYears.peak(record, Course.USUAL));
+        return new FloweringWindow.Past(record, moved(scale, own, season, record.first()), moved(scale, own, season, record.full()),
+                moved(scale, own, season, record.over()));
     }
 
     private static @Nullable LocalDate moved(SeasonScale scale, int from, int to, @Nullable LocalDate date) {

@@ -2,6 +2,7 @@ package understorey.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.SeasonAdvice;
@@ -137,11 +138,7 @@ final class SpringForecast {
     /** Share of the days of a stretch with a measurement. */
     private double known(int from, int to) {
         DailyMeans spring = springs.of(season);
-        int known = 0;
-        for (int day = from; day <= to; day++) {
-            known += Double.isNaN(spring.at(day)) ? 0 : 1;
-        }
-        return known / (to - from + 1.0);
+        return IntStream.rangeClosed(from, to).filter(day -> !Double.isNaN(spring.at(day))).count() / (to - from + 1.0);
     }
 
     private void restAsUsual(double open) {

@@ -13,17 +13,7 @@ import understorey.yaml.Node;
 import understorey.yaml.Suggestion;
 
 /** Reads the body and the lens that the author decided on for a shot. Both must be in the bag, and fit each other. */
-final class ChosenCameraReader {
-
-    private final Fields shot;
-    private final Bag bag;
-    private final ChosenCamera chosen;
-
-    private ChosenCameraReader(Fields shot, Bag bag, ChosenCamera chosen) {
-        this.shot = shot;
-        this.bag = bag;
-        this.chosen = chosen;
-    }
+record ChosenCameraReader(Fields shot, Bag bag, ChosenCamera chosen) {
 
     /**
      * The author's choice.

@@ -27,29 +27,18 @@ import understorey.yaml.Span;
 import understorey.yaml.Suggestion;
 import understorey.yaml.Words;
 
-/** Reads one shot of a trip. */
-final class ShotReader {
+/**
+ * Reads the shots of a trip one by one.
+ *
+ * @param bag   null when it could not be read
+ * @param names of the trip's shots, to which each shot adds its own
+ */
+record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
 
     private static final double SMALLEST_APERTURE = 128;
     private static final double FASTEST_S = 1 / 100_000.0;
     private static final double SLOWEST_S = 3600;
     private static final int HIGHEST_ISO = 10_000_000;
-
-    private final SiteRead site;
-    private final @Nullable Bag bag;
-    private final Names names;
-
-    /**
-     * A reader of the shots of a trip.
-     *
-     * @param bag   null when it could not be read
-     * @param names of the trip's shots, to which this shot adds its own
-     */
-    ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
-        this.site = site;
-        this.bag = bag;
-        this.names = names;
-    }
 
     /**
      * A shot with what is checked among all shots.

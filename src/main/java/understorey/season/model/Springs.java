@@ -3,6 +3,7 @@ package understorey.season.model;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import understorey.plan.Temperatures;
 
 /**
@@ -49,12 +50,7 @@ public final class Springs {
     /** Whether any day of a stretch of a season was measured. */
     public boolean tells(int season, int from, int to) {
         DailyMeans spring = of(season);
-        for (int day = from; day <= to; day++) {
-            if (!Double.isNaN(spring.at(day))) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.rangeClosed(from, to).anyMatch(day -> !Double.isNaN(spring.at(day)));
     }
 
     /** A coming season: as measured so far, then the mean of all other seasons, warmer by a difference. */
@@ -84,10 +80,7 @@ public final class Springs {
                 sums.add(sum / (to - from + 1));
             }
         }
-        double[] values = new double[sums.size()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = sums.get(i);
-        }
+        double[] values = sums.stream().mapToDouble(Double::doubleValue).toArray();
         return values.length < 2 ? 0 : PlainMean.of(values).deviation();
     }
 
@@ -110,10 +103,6 @@ public final class Springs {
         }
         int first = scale.seasonOf(LocalDate.ofEpochDay(means.firstDay()));
         int last = scale.seasonOf(LocalDate.ofEpochDay(means.lastDay()));
-        int[] seasons = new int[last - first + 1];
-        for (int i = 0; i < seasons.length; i++) {
-            seasons[i] = first + i;
-        }
-        return seasons;
+        return IntStream.rangeClosed(first, last).toArray();
     }
 }
