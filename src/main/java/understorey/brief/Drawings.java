@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
-import understorey.light.PlantArea;
+import understorey.light.illuminance.PlantArea;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
 import understorey.plan.Canopy;

@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import understorey.light.illuminance.CanopyLight;
+import understorey.light.illuminance.PiecewiseLinear;
 
 /**
  * Wind 2 m above the ground, as a share of the wind at 10 m in the open: under trees, near an edge of the wood and in a clearing.
@@ -9,9 +10,9 @@ import understorey.light.illuminance.CanopyLight;
 final class WindUnderTrees {
 
     /** By the plant area index: open ground, open woodland, a leafless wood, a leafed one and more. */
-    private static final double[] INDEX = {0, 0.4, 0.8, 2.5};
-    private static final double[] INTERIOR = {0.64, 0.45, 0.25, 0.12};
-    private static final double OPEN_GROUND = INTERIOR[0];
+    private static final PiecewiseLinear INTERIOR = new PiecewiseLinear(
+            new double[][] {{0, 0.64}, {0.4, 0.45}, {0.8, 0.25}, {2.5, 0.12}});
+    private static final double OPEN_GROUND = INTERIOR.at(0);
     /** At an edge that the wind blows in from. */
     private static final double EDGE = 0.45;
     /** Distance over which the wind of the edge falls to 1/e: Davies-Colley and others, New Zealand Journal of Ecology 24 (2000) 111. */
@@ -27,7 +28,7 @@ final class WindUnderTrees {
 
     /** The share at a place. Forecasts here have no wind direction, so the wind is assumed to come in at the nearest edge. */
     static double shareAt2M(CanopyLight canopy) {
-        double inside = interior(canopy.plantAreaIndex());
+        double inside = INTERIOR.at(canopy.plantAreaIndex());
         double away = canopy.treeTopDeg() == null ? inside : clearing(inside, 2 / Math.tan(Math.toRadians(canopy.treeTopDeg())));
         return away + Math.max(0, EDGE - away) * Math.exp(-canopy.nearestEdgeM() / EDGE_FADES_M);
     }
@@ -35,18 +36,5 @@ final class WindUnderTrees {
     private static double clearing(double inside, double heights) {
         double open = Math.max(0, Math.min(1, (heights - SHELTERED_HEIGHTS) / (OPEN_HEIGHTS - SHELTERED_HEIGHTS)));
         return inside * CLEARING_TIMES * (1 - open) + OPEN_GROUND * open;
-    }
-
-    private static double interior(double plantAreaIndex) {
-        int last = INDEX.length - 1;
-        if (plantAreaIndex >= INDEX[last]) {
-            return INTERIOR[last];
-        }
-        int from = 0;
-        while (plantAreaIndex > INDEX[from + 1]) {
-            from++;
-        }
-        double part = (plantAreaIndex - INDEX[from]) / (INDEX[from + 1] - INDEX[from]);
-        return INTERIOR[from] + (INTERIOR[from + 1] - INTERIOR[from]) * part;
     }
 }

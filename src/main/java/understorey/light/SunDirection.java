@@ -1,6 +1,5 @@
 package understorey.light;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -107,41 +106,27 @@ public record SunDirection(double bearingDeg, double angleDeg, double apparentAl
      * @param shines cloud and leaves let it through
      */
     public List<Advice> reasons(boolean clear, boolean shines) {
-        List<Advice> reasons = new ArrayList<>();
         if (!clear) {
-            reasons.add(new DirectionAdvice.SunHiddenByLand(Math.abs(bearingDeg), hand()));
-            return List.copyOf(reasons);
+            return List.of(new DirectionAdvice.SunHiddenByLand(Math.abs(bearingDeg), hand()));
         }
         if (!shines) {
-            reasons.add(new DirectionAdvice.SunVeiled(Math.abs(bearingDeg), hand()));
-            return List.copyOf(reasons);
+            return List.of(new DirectionAdvice.SunVeiled(Math.abs(bearingDeg), hand()));
         }
-        reasons.add(light());
         if (part != null) {
-            reasons.add(new DirectionAdvice.SunInFrame(part));
-        } else if (offFrameDeg != null && where() == Where.JUST_OUTSIDE) {
-            reasons.add(new DirectionAdvice.SunNearFrame(Math.max(1, offFrameDeg)));
+            return List.of(light(), new DirectionAdvice.SunInFrame(part));
         }
-        return List.copyOf(reasons);
+        return offFrameDeg != null && where() == Where.JUST_OUTSIDE
+                ? List.of(light(), new DirectionAdvice.SunNearFrame(Math.max(1, offFrameDeg))) : List.of(light());
     }
 
     private Advice light() {
         double up = Math.max(0, apparentAltitudeDeg);
-        if (side == Side.BACK) {
-            return new DirectionAdvice.SunAhead(angleDeg, up);
-        }
-        if (side == Side.SIDE) {
-            return new DirectionAdvice.SunBeside(Math.abs(bearingDeg), hand(), up);
-        }
-        return side == Side.FRONT ? behind(up) : overhead(up);
-    }
-
-    private static Advice behind(double up) {
-        return new DirectionAdvice.SunBehindYou(up);
-    }
-
-    private static Advice overhead(double up) {
-        return new DirectionAdvice.SunOverhead(up);
+        return switch (side) {
+            case BACK -> new DirectionAdvice.SunAhead(angleDeg, up);
+            case SIDE -> new DirectionAdvice.SunBeside(Math.abs(bearingDeg), hand(), up);
+            case FRONT -> new DirectionAdvice.SunBehindYou(up);
+            case OVERHEAD -> new DirectionAdvice.SunOverhead(up);
+        };
     }
 
     private Hand hand() {

@@ -12,8 +12,9 @@ package understorey.light.illuminance;
  */
 public final class ColourTemperature {
 
-    private static final double[][] CLEAR = {{-4, 10_000}, {0, 3000}, {30, 5000}, {60, 5300}};
-    private static final double[][] SHADE = {{-4, 10_000}, {0, 7500}};
+    private static final PiecewiseLinear CLEAR = new PiecewiseLinear(
+            new double[][] {{-4, 10_000}, {0, 3000}, {30, 5000}, {60, 5300}});
+    private static final PiecewiseLinear SHADE = new PiecewiseLinear(new double[][] {{-4, 10_000}, {0, 7500}});
     private static final double OVERCAST_K = 6500;
     private static final double CLEAR_OKTA = 2;
     private static final int STEP_K = 50;
@@ -31,26 +32,13 @@ public final class ColourTemperature {
         return kelvin(SHADE, altitudeDeg, okta);
     }
 
-    private static int kelvin(double[][] clear, double altitudeDeg, double okta) {
-        return (int) Math.round(underCloud(between(clear, altitudeDeg), okta) / STEP_K) * STEP_K;
+    private static int kelvin(PiecewiseLinear clear, double altitudeDeg, double okta) {
+        return (int) Math.round(underCloud(clear.at(altitudeDeg), okta) / STEP_K) * STEP_K;
     }
 
     /** Drawn from that of a clear sky to the overcast's as cloud grows from 2 to 8 okta. */
     static double underCloud(double clearK, double okta) {
         double share = Math.max(0, Math.min(1, (okta - CLEAR_OKTA) / (8 - CLEAR_OKTA)));
         return clearK * (1 - share) + OVERCAST_K * share;
-    }
-
-    private static double between(double[][] anchors, double altitudeDeg) {
-        if (altitudeDeg <= anchors[0][0]) {
-            return anchors[0][1];
-        }
-        for (int i = 1; i < anchors.length; i++) {
-            if (altitudeDeg <= anchors[i][0]) {
-                double share = (altitudeDeg - anchors[i - 1][0]) / (anchors[i][0] - anchors[i - 1][0]);
-                return anchors[i - 1][1] + share * (anchors[i][1] - anchors[i - 1][1]);
-            }
-        }
-        return anchors[anchors.length - 1][1];
     }
 }

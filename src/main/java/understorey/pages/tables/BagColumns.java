@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
-import understorey.kit.CameraFigures;
+import understorey.kit.camera.CameraFigures;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Bag;

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.brief.TimedShot;
-import understorey.kit.CameraFigures;
+import understorey.kit.camera.CameraFigures;
 import understorey.pages.Briefs;
 import understorey.pages.html.PlaceView;
 import understorey.pages.html.PlanView;

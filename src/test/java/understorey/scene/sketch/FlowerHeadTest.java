@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import understorey.pages.Briefs;
 import understorey.plan.FieldGuide;
 import understorey.plan.Subject;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing.Point;
 
 /** A head is one solid thing: what a camera sees of it follows from where it looks from. */

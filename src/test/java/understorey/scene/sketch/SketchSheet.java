@@ -21,7 +21,7 @@ import understorey.plan.Role;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing;
 
 /** Writes sheets of sketches to be looked at in a browser: those of the demo, and every subject wide, low and close. */

@@ -14,7 +14,7 @@ import understorey.pages.DrawingWords;
 import understorey.plan.Role;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing;
 
 /** A stand that is not in full flower, and drops on its petals. */

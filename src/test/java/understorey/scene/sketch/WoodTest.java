@@ -14,7 +14,7 @@ import understorey.pages.DrawingWords;
 import understorey.plan.Canopy;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Viewpoint;
-import understorey.reading.SubjectCatalogue;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Mark;
 import understorey.sky.Skyline;
