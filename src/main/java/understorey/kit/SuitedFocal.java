@@ -1,6 +1,8 @@
 package understorey.kit;
 
 import understorey.advice.FitAdvice;
+import understorey.kit.camera.Camera;
+import understorey.kit.camera.Reach;
 import understorey.optics.ThinLens;
 import understorey.plan.Role;
 import understorey.plan.Viewpoint;

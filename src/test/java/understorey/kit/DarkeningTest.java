@@ -29,7 +29,14 @@ class DarkeningTest {
         assertEquals(List.of("ND 3.0"), names(ZOOM, false, neutralDensity(72, 3)));
         assertEquals(List.of("Ring 62 to 72 + ND 3.0"), names(MACRO, false, neutralDensity(72, 3), RING));
         assertEquals(List.of(), names(MACRO, false, neutralDensity(72, 3)));
-        assertEquals(List.of("Polariser"), names(ZOOM, false, neutralDensity(62, 3), POLARISER), "it takes light too");
+        assertEquals(List.of(), names(ZOOM, false, neutralDensity(62, 3)));
+    }
+
+    /** A polariser takes a stop and a half of any light; a second one would cross the first. */
+    @Test
+    void isAPolariserToo() {
+        assertEquals(List.of("ND 3.0", "Polariser"), names(ZOOM, false, POLARISER, neutralDensity(72, 3)));
+        assertEquals(List.of(), names(ZOOM, true, POLARISER));
     }
 
     /** Filters of one thread screw into each other. */

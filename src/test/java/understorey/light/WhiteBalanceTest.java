@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Samples;
 import understorey.advice.ColourAdvice;
 import understorey.light.WhiteBalance.Lit;
+import understorey.light.illuminance.ColourTemperature;
 
 class WhiteBalanceTest {
 

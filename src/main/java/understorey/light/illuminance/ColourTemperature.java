@@ -37,7 +37,7 @@ public final class ColourTemperature {
     }
 
     /** Drawn from that of a clear sky to the overcast's as cloud grows from 2 to 8 okta. */
-    static double underCloud(double clearK, double okta) {
+    public static double underCloud(double clearK, double okta) {
         double share = Math.max(0, Math.min(1, (okta - CLEAR_OKTA) / (8 - CLEAR_OKTA)));
         return clearK * (1 - share) + OVERCAST_K * share;
     }

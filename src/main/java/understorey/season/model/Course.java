@@ -41,13 +41,13 @@ public record Course(double riseD, double fallD, boolean assumed) {
      * Share of the heads that are not open yet, as a negative number, or over, as a positive one, on a day after the peak; 0 in
      * full flower. It changes evenly (an assumption).
      */
-    double ripeness(double afterPeakD) {
+    public double ripeness(double afterPeakD) {
         return afterPeakD < fullFromD() ? Math.max(-1, (afterPeakD - fullFromD()) / (riseD + fullFromD()))
                 : Math.min(1, Math.max(0, afterPeakD - fullToD()) / (fallD - fullToD()));
     }
 
     /** In the middle of a stage. */
-    double ripeness(Season.Stage stage) {
+    public double ripeness(Season.Stage stage) {
         return switch (stage) {
             case IN_BUD -> -1;
             case FIRST_FLOWERS -> -0.5;
