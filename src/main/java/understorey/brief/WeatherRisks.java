@@ -49,14 +49,9 @@ final class WeatherRisks {
 
     /** How far apart the skies are for the picture that they change most. */
     private void sky() {
-        double stops = 0;
-        for (TimedShot shot : brief.timed()) {
-            for (TimedShot.Other one : shot.otherSkies()) {
-                for (TimedShot.Other other : shot.otherSkies()) {
-                    stops = Math.max(stops, one.settings().ev100() - other.settings().ev100());
-                }
-            }
-        }
+        double stops = brief.timed().stream().filter(shot -> !shot.otherSkies().isEmpty()).map(TimedShot::otherSkies)
+                .map(skies -> skies.stream().mapToDouble(sky -> sky.settings().ev100()).summaryStatistics())
+                .mapToDouble(ev -> ev.getMax() - ev.getMin()).max().orElse(0);
         if (brief.trip().forecast().isEmpty() && stops > 0) {
             add(ANY_SKY, new SpoilerAdvice.NoForecast(stops));
         }
@@ -108,10 +103,8 @@ final class WeatherRisks {
 
     /** The strongest wind; without one the slowest shutter speed, which a wind would spoil first. */
     private void wind() {
-        double strongestMs = -1;
-        for (WeatherHour hour : brief.weather().stream().filter(one -> one.time().isBefore(brief.order().leave())).toList()) {
-            strongestMs = Math.max(strongestMs, Math.max(orNone(hour.weather().windMs()), orNone(hour.weather().gustMs())));
-        }
+        double strongestMs = brief.weather().stream().filter(hour -> hour.time().isBefore(brief.order().leave()))
+                .mapToDouble(hour -> Math.max(orNone(hour.weather().windMs()), orNone(hour.weather().gustMs()))).max().orElse(-1);
         if (strongestMs >= 0) {
             add(CALM, new SpoilerAdvice.WindForecast(strongestMs));
             return;
@@ -142,14 +135,8 @@ final class WeatherRisks {
 
     /** The hour of the visit in which rain costs most. */
     private void rain() {
-        Risk worst = null;
-        for (WeatherHour hour : brief.weather()) {
-            Risk risk = rain(hour);
-            worst = worst == null || risk != null && risk.weight() > worst.weight() ? risk : worst;
-        }
-        if (worst != null) {
-            risks.add(worst);
-        }
+        brief.weather().stream().map(this::rain).filter(Objects::nonNull)
+                .reduce((worst, risk) -> risk.weight() > worst.weight() ? risk : worst).ifPresent(risks::add);
     }
 
     private @Nullable Risk rain(WeatherHour hour) {

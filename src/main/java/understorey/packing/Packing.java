@@ -98,16 +98,9 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
 
     /** Adds a remote release for the longest shutter speed on a support without one. */
     private static void release(List<Use> uses, List<Advice> missing) {
-        Use longest = null;
-        for (Use use : uses) {
-            if (use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S
-                    && (longest == null || use.settings().shutterS() > longest.settings().shutterS())) {
-                longest = use;
-            }
-        }
-        if (longest != null) {
-            missing.add(new BagAdvice.HelpRelease(longest.fit().intent().shot().name(), longest.settings().shutterS()));
-        }
+        uses.stream().filter(use -> use.fit().steady() && !use.fit().released() && use.settings().shutterS() >= LONG_S)
+                .reduce((longest, use) -> use.settings().shutterS() > longest.settings().shutterS() ? use : longest)
+                .ifPresent(use -> missing.add(new BagAdvice.HelpRelease(use.fit().intent().shot().name(), use.settings().shutterS())));
     }
 
     private static boolean is(Bag.Extra extra, List<String> words) {
