@@ -40,18 +40,15 @@ public final class Samples {
 
     public static final Lens ZOOM = new Lens("Short zoom", "A", null, 24, 70, 4, 4, 22.0, 0.38, 0.3, 72.0, 0, 430.0);
     /** Its maker states a closest distance under four times its focal length. */
-    public static final Lens MACRO = new Lens("Close-up prime", "A", null, 90, 90, 2.8, 2.8, 32.0, 0.28, 1.0, 62.0, 0,
-            600.0);
+    public static final Lens MACRO = new Lens("Close-up prime", "A", null, 90, 90, 2.8, 2.8, 32.0, 0.28, 1.0, 62.0, 0, 600.0);
 
     public static final Support LEGS = new Support("Legs", Support.Kind.TRIPOD, 0.12, 1.5, 6.0, 1350.0);
     public static final Support TALL_LEGS = new Support("Tall legs", Support.Kind.TRIPOD, 0.4, 1.7, 6.0, 1900.0);
     public static final Support BEANBAG = new Support("Beanbag", Support.Kind.BEANBAG, null, null, null, 500.0);
     public static final Support MONOPOD = new Support("Stick", Support.Kind.MONOPOD, null, null, 5.0, 400.0);
 
-    public static final Filter POLARISER = new Filter("Polariser", Filter.Kind.POLARISER, 72.0, 1.5, null, null, null,
-            null, 25.0);
-    public static final Filter RING = new Filter("Ring 62 to 72", Filter.Kind.STEP_UP_RING, null, 0, 62.0, 72.0, null,
-            null, 10.0);
+    public static final Filter POLARISER = new Filter("Polariser", Filter.Kind.POLARISER, 72.0, 1.5, null, null, null, null, 25.0);
+    public static final Filter RING = new Filter("Ring 62 to 72", Filter.Kind.STEP_UP_RING, null, 0, 62.0, 72.0, null, null, 10.0);
 
     private Samples() {
     }
@@ -88,8 +85,7 @@ public final class Samples {
     }
 
     public static Bag bag(Body body, Lens... lenses) {
-        return new Bag("Day bag", null, List.of(body), List.of(lenses), List.of(), List.of(), false, List.of(), 0,
-                List.of());
+        return new Bag("Day bag", null, List.of(body), List.of(lenses), List.of(), List.of(), false, List.of(), 0, List.of());
     }
 
     public static Bag with(Bag bag, Support... supports) {
@@ -127,8 +123,7 @@ public final class Samples {
     }
 
     public static Spot spot(String name, Double latitude, Double longitude, Double elevationM) {
-        return new Spot(name, latitude == null ? null : new Position(latitude, longitude), elevationM, null, null, null,
-                null, null, null);
+        return new Spot(name, latitude == null ? null : new Position(latitude, longitude), elevationM, null, null, null, null, null, null);
     }
 
     public static Walk walk(String from, String to, int minutes) {
@@ -155,16 +150,14 @@ public final class Samples {
         return trip(site, MAY_DAY, arrive, leave, List.of(), shots);
     }
 
-    public static Trip trip(Site site, LocalDate date, String arrive, String leave, List<ForecastHour> forecast,
-                            Shot... shots) {
+    public static Trip trip(Site site, LocalDate date, String arrive, String leave, List<ForecastHour> forecast, Shot... shots) {
         return new Trip("Sample trip", "sample-trip", null, site, new When.On(date),
                 arrive == null ? null : LocalTime.parse(arrive), leave == null ? null : LocalTime.parse(leave),
                 bag(fullFrame(24), ZOOM), List.of(), null, null, forecast, null, List.of(shots), null);
     }
 
     public static ForecastHour hour(LocalDate date, String time, Double windMs, Double gustMs, Double okta) {
-        return new ForecastHour(date, LocalTime.parse(time), null, null, null, windMs, gustMs, okta, null, null,
-                null, null);
+        return new ForecastHour(date, LocalTime.parse(time), null, null, null, windMs, gustMs, okta, null, null, null, null);
     }
 
     public static ZoneId zone() {

@@ -18,6 +18,9 @@ public final class Feasibility {
     private static final double PER_GUST_STOP = 0.9;
     /** Several frames must be lined up later, and nothing may move between them. */
     private static final double BRACKETED = 0.95;
+    /** A stack that takes longer finds less still air; each doubling costs that much. */
+    private static final double SHORT_STACK_S = 4;
+    private static final double PER_STACK_DOUBLING = 0.9;
     /** Clipped highlights cannot be recovered. */
     private static final double TOO_BRIGHT = 0.5;
 
@@ -33,8 +36,14 @@ public final class Feasibility {
                 * Math.pow(PER_MOTION_STOP, settings.motionStops())
                 * Math.pow(PER_GUST_STOP, gustStops(settings))
                 * Math.pow(PER_DEPTH_STOP, settings.depthStops())
+                * Math.pow(PER_STACK_DOUBLING, stackDoublings(settings))
                 * (settings.bracketStops().size() > 1 ? BRACKETED : 1)
                 * (settings.limits().contains(Settings.Limit.BRIGHT) ? TOO_BRIGHT : 1);
+    }
+
+    private static double stackDoublings(Settings settings) {
+        double totalS = settings.stackFrames() * settings.shutterS();
+        return settings.stack() == null ? 0 : Math.max(0, StopScale.log2(totalS / SHORT_STACK_S));
     }
 
     /** Stops by which the shutter speed misses what a gust allows. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -28,7 +29,7 @@ final class Variety {
     }
 
     /**
-     * What is repeated and what is missing, and pairs that do not differ at all.
+     * What is repeated and what is missing, and pictures that do not differ at all from an earlier one.
      *
      * @param views that the bag has lenses for; no other is called missing
      */
@@ -41,14 +42,16 @@ final class Variety {
         alike.stream().filter(one -> one instanceof StoryAdvice.ViewsAlike view && views.contains(view.missing())).forEach(reasons::add);
         repeated(StoryAdvice.OrientationsAlike::new, looks, Look::orientation, Orientation.values(), reasons);
         oneWay(looks, reasons);
-        for (int i = 0; i < looks.size(); i++) {
-            for (int j = i + 1; j < looks.size(); j++) {
-                if (looks.get(i).unlike(looks.get(j)) == 0 && looks.get(i).scaledAs(looks.get(j)) && sameSubject(intents.get(i), intents.get(j))) {
-                    reasons.add(new StoryAdvice.PicturesAlike(intents.get(i).shot().name(), intents.get(j).shot().name()));
-                }
-            }
+        for (int i = 1; i < looks.size(); i++) {
+            int later = i;
+            IntStream.range(0, i).filter(earlier -> alike(intents, looks, earlier, later)).findFirst().ifPresent(earlier ->
+                    reasons.add(new StoryAdvice.PicturesAlike(intents.get(earlier).shot().name(), intents.get(later).shot().name())));
         }
         return reasons;
+    }
+
+    private static boolean alike(List<Intent> intents, List<Look> looks, int one, int other) {
+        return looks.get(one).unlike(looks.get(other)) == 0 && looks.get(one).scaledAs(looks.get(other)) && sameSubject(intents.get(one), intents.get(other));
     }
 
     private static boolean sameSubject(Intent one, Intent other) {

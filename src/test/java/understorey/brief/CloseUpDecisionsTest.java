@@ -9,6 +9,7 @@ import static understorey.brief.SmallTrip.WOOD;
 import static understorey.brief.SmallTrip.forecast;
 import static understorey.brief.SmallTrip.has;
 import static understorey.brief.SmallTrip.planned;
+import static understorey.brief.SmallTrip.start;
 import static understorey.brief.SmallTrip.visit;
 
 import java.io.IOException;
@@ -109,6 +110,18 @@ class CloseUpDecisionsTest {
         assertEquals(Verdict.FITS, still.verdict());
         assertEquals(Verdict.COMPROMISE, head(FULL_BAG, BREEZE, deep).verdict());
         assertEquals(Verdict.COMPROMISE, head(FULL_BAG, STILL, deep.replace("closing,", "closing, stack: no,")).verdict());
+    }
+
+    /** Nine frames of some seconds in the first light need still air for half a minute; an hour later they need it for a few seconds. */
+    @Test
+    void takesAStackInTheBrighterLight() throws IOException {
+        Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "09:00"), STILL, """
+                shots:
+                  - {name: Stack, subject: bluebell, role: closing, frame: {width: 36 mm}, sharp: {depth: 8 mm}, light: [soft]}
+                  - {name: Carpet, subject: bluebell, role: opening, viewpoint: standing, light: [soft]}
+                """);
+        assertTrue(start(brief, "Carpet").isBefore(start(brief, "Stack")), brief.order().legs().toString());
+        assertTrue(brief.shot("Stack").settings().stackFrames() * brief.shot("Stack").settings().shutterS() < 15, brief.shot("Stack").settings().toString());
     }
 
     @Test

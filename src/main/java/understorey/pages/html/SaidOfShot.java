@@ -62,7 +62,7 @@ final class SaidOfShot {
         LensFit fit = shot.fit().best();
         Settings settings = shot.settings();
         if (fit != null && settings != null) {
-            said.addAll(fit.reasons());
+            fit.reasons().stream().filter(reason -> settings.stack() == null || !(reason instanceof FitAdvice.DepthShort)).forEach(said::add);
             said.addAll(settings.reasons());
         }
         said.addAll(brief.composition(shot));

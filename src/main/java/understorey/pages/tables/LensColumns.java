@@ -46,7 +46,7 @@ public final class LensColumns {
 
     private static final List<Column<LensFit>> TRIED = Column.all(
             List.of(Column.text("Lens", Measure.WORD, (fit, wording) -> LensWords.cameraAndFocal(fit)),
-                    Column.of("verdict", "For this picture", Measure.WORD, LensFit::verdict)),
+                    Column.of("verdict", "In one frame", Measure.WORD, LensFit::verdict)),
             CAMERA, FRAMING,
             List.of(FILTERS, Column.of("reasons", "Why", Measure.WORD, LensFit::reasons,
                     (fit, wording) -> wording.of(why(fit), Measure.WORD))));
