@@ -67,7 +67,7 @@ final class Blades {
             double thick = STRIP * Math.max(0.15, perspective.distanceM(ahead, 0));
             double depth = perspective.depthM(ahead + thick / 2, lengthM / 2);
             if (depth > 0.12) {
-                if (Tufts.wideM(setup) * perspective.pxPerM(depth) < Tufts.MOST_PX) {
+                if (Sward.wideM(setup) * perspective.pxPerM(depth) < Sward.MOST_PX) {
                     break;
                 }
                 double wide = 2 * perspective.halfWidthM(depth) + lengthM;

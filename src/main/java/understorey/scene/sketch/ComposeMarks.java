@@ -19,11 +19,11 @@ import understorey.scene.Fact;
 final class ComposeMarks {
 
     private static final double INSET = 8;
-    private static final double ARROW = 11;
+    private static final double ARROW = 14;
     private static final double STRIP = 30;
-    private static final double APART = 12;
-    private static final double CASE = 2.2;
-    private static final double LINE = 1.8;
+    private static final double APART = 15;
+    private static final double CASE = 3;
+    private static final double LINE = 2;
 
     private final Perspective perspective;
     private final @Nullable FramePlace leadIn;

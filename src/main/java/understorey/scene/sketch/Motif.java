@@ -12,7 +12,7 @@ enum Motif {
     DOTS(28), DOT(28),
     /** Many far heads. */
     DRIFT(0),
-    TUFT(0), TUFT_LEFT(0),
+    TUFT(0), TUFT_LEFT(0), SWARD(0),
     /** Bare or leafy ends of branches. */
     FAR_TWIGS(0), FAR_SPRAY(0), TWIGS(0), SPRAY(0);
 

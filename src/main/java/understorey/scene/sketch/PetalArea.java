@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.scene.Drawing.Point;
 
-/** Area that outlines cover together, counted on a grid of points: within 3 % for a head of flowers. */
+/** Area that outlines cover together, counted on a grid of points: within 4 % for a head of flowers. */
 final class PetalArea {
 
-    private static final int GRID = 40;
+    private static final int GRID = 30;
     private static final int CHORDS = 3;
 
     /** An outline as straight edges, within a box. */

@@ -33,13 +33,13 @@ public final class ViewfinderSketch {
     private static final int MOST_HEADS = 560;
     private static final int MOST_HEADS_LOW = 340;
     private static final int MOST_HEADS_CLOSE = 150;
-    private static final int MOST_TUFTS = 170;
+    private static final int MOST_TUFTS = 120;
     private static final int MOST_TUFTS_CLOSE = 80;
 
     /** A sketch that would need more in a page is drawn with fewer heads and leaves. */
     private static final int MOST_BYTES = 21_800;
-    private static final double FEWER = 0.6;
-    private static final double LEAST = 0.2;
+    private static final double FEWER = 3.5;
+    private static final double LEAST = 0.15;
     private static final int BYTES_PER_MARK = 66;
     private static final int BYTES_PER_POINT = 6;
 
@@ -74,10 +74,10 @@ public final class ViewfinderSketch {
 
     static Scene of(Setup setup, double stemsPerM2) {
         return words -> {
-            double share = 1;
-            Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing(words);
-            while (bytes(drawing.marks()) > MOST_BYTES && share > LEAST) {
-                share *= FEWER;
+            Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, 1).drawing(words);
+            int bytes = bytes(drawing.marks());
+            if (bytes > MOST_BYTES) {
+                double share = Math.max(LEAST, 1 - FEWER * (bytes - MOST_BYTES) / bytes);
                 drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing(words);
             }
             return drawing;
@@ -98,12 +98,17 @@ public final class ViewfinderSketch {
         double horizonY = groundY();
         Projection.Place sun = sun();
         marks.addAll(new Backdrop(setup, perspective, seed, trunks, horizonY).marks(sun));
-        if (!setup.closest()) {
+        if (setup.closest()) {
+            marks.addAll(trunks.marks());
+        } else {
+            Sward sward = new Sward(setup, perspective, trunks, seed);
+            List<Mark> near = sward.tufts(setup.close() ? setup.sharpFromM() : 0, (int) (share * (setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS)));
+            if (!setup.close()) {
+                marks.addAll(sward.patches());
+            }
             marks.addAll(new FarCarpet(setup, stemsPerM2 * setup.stage().open(), perspective, bloom, seed, carpet).marks());
-        }
-        marks.addAll(trunks.marks());
-        if (!setup.closest()) {
-            marks.addAll(new Tufts(setup, perspective, trunks, seed, (int) (share * (setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS))).marks(setup.close() ? setup.sharpFromM() : 0));
+            marks.addAll(trunks.marks());
+            marks.addAll(near);
             marks.addAll(new Blades(setup, perspective, seed, share).marks(carpet.heads()));
         }
         marks.addAll(carpet.marks());

@@ -18,8 +18,8 @@ import understorey.scene.Drawing.Point;
 class ComposeMarksTest {
 
     private static Drawing drawn(Compose compose) {
-        Samples.Picture picture = Samples.picture("Ground").from(new Viewpoint.Height(1.5)).equivalent(50).tilt(15).sharp(2, 20).compose(compose);
-        return ViewfinderSketch.of(Setups.of(picture, null, null, null)).drawing(DrawingWords.BUILT_IN);
+        Samples.Picture picture = Samples.picture("Ground").from(new Viewpoint.Height(1.5)).equivalent(50).tilt(15).sharp(2, 20);
+        return ViewfinderSketch.of(Setups.composed(picture, compose)).drawing(DrawingWords.BUILT_IN);
     }
 
     private static List<Drawing.Mark> marks(Drawing drawing, String style) {

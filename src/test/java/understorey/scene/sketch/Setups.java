@@ -8,6 +8,7 @@ import understorey.kit.LensFit;
 import understorey.kit.WholeBag;
 import understorey.plan.Bag;
 import understorey.plan.Canopy;
+import understorey.plan.Compose;
 import understorey.plan.Foliage;
 import understorey.plan.Shot;
 import understorey.plan.Slope;
@@ -25,10 +26,14 @@ public final class Setups {
 
     /** A picture that faces east. */
     static LensFit fit(Samples.Picture picture) {
+        return fit(picture, null);
+    }
+
+    private static LensFit fit(Samples.Picture picture, Compose compose) {
         Shot shot = picture.shot();
         Shot facing = new Shot(shot.name(), shot.role(), shot.subject(), shot.spot(), shot.viewpoint(), shot.orientation(),
                 shot.sharp(), shot.focalEquivalentMm(), shot.frame(), 90.0, List.of(), null, null, null, null, null,
-                shot.tiltDeg(), null, null, null, shot.compose());
+                shot.tiltDeg(), null, null, null, compose);
         return WholeBag.fit(Intent.of(List.of(facing), null).get(0), BAG).best();
     }
 
@@ -41,6 +46,12 @@ public final class Setups {
     /** Leaves by the stage in words. */
     static Surroundings around(Canopy canopy) {
         return new Surroundings(canopy != null && canopy.foliage() instanceof Foliage.Stage stage ? stage.ordinal() / 3.0 : 1, null);
+    }
+
+    /** On open ground. */
+    static Setup composed(Samples.Picture picture, Compose compose) {
+        LensFit fit = fit(picture, compose);
+        return new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), null, null, null, null, Air.CLEAR, Stage.FULL, Surroundings.BARE);
     }
 
     public static Setup inTheWood(Samples.Picture picture, double slopeDeg) {

@@ -65,7 +65,7 @@ class ToneTest {
      * From among the flowers: rays drawn at random, each through petals at all angles that lie between the lowest and the
      * highest heads, half a head more at both ends (Beer and Lambert's law, summed step by step), but for those so near that one would veil a
      * fifth of the frame, which are moved aside. Heads stand where chance
-     * puts them, so the mean of five sketches is compared.
+     * puts them, so the mean of eight sketches is compared.
      */
     @Test
     void aLowViewIsAsLightAsRaysThroughItsHeadsMakeIt() {
@@ -87,7 +87,7 @@ class ToneTest {
     private static int low(Subject subject, double times, double mm, Random random, List<String> wrong) {
         double[] tones = new double[4];
         double[] rays = new double[4];
-        for (int i = 0; i < 5; i++) {
+        for (int i = 0; i < 8; i++) {
             Setup setup = Setups.of(Samples.picture(subject.key() + i).of(subject).from(new Viewpoint.Height(times * subject.heightHighM())).equivalent(mm)
                     .tilt(mm < 30 ? 8 : 4).sharp(0.4, 8), null, null, null);
             Drawing drawing = ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN);
@@ -96,8 +96,8 @@ class ToneTest {
             for (int part = 0; part < 4; part++) {
                 double from = part == 0 ? 0 : horizon + (part - 1) * (drawing.height() - horizon) / 3;
                 double to = part == 0 ? horizon : horizon + part * (drawing.height() - horizon) / 3;
-                tones[part] += canvas.mean(from, to) / 5;
-                rays[part] += rays(setup, 1 - 2 * from / drawing.height(), 1 - 2 * to / drawing.height(), random) / 5;
+                tones[part] += canvas.mean(from, to) / 8;
+                rays[part] += rays(setup, 1 - 2 * from / drawing.height(), 1 - 2 * to / drawing.height(), random) / 8;
             }
         }
         for (int part = 0; part < 4; part++) {
