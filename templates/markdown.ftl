@@ -175,7 +175,7 @@ ${of.caption}
 |<#list of.flat as head> ${head.text} |</#list>
 |<#list of.flat as head><#if head.figure>--:<#else>---</#if>|</#list>
 <#list of.lines as line>
-|<#list line.cells as cell> <#if cell.strong>**</#if>${cell.text?replace("\n", " ")}<#if cell.strong>**</#if> |</#list>
+|<#list line.cells as cell> <#if cell.strong>**</#if>${cell.text?replace("\n", ", ")}<#if cell.strong>**</#if> |</#list>
 </#list>
 </#if>
 </#macro>

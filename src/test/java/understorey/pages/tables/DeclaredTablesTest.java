@@ -136,7 +136,7 @@ class DeclaredTablesTest {
                 Column.<String>text("Chance", Measure.WORD, (name, wording) -> "88 %\nbest").strongIf("b"::equals));
         TableView table = new Table<>(columns, List.of("a", "b")).view("", WORDING);
         assertTrue(templates().fill("table.ftlh", new Shown(table)).contains("<td class=\"t\">88 %<br>best</td></tr>\n<tr><th scope=\"row\">b</th><td class=\"t\"><b>88 %<br>best</b></td>"));
-        assertTrue(templates().fill("markdown-table.ftl", new Shown(table)).contains("| a | 88 % best |\n| b | **88 % best** |"));
+        assertTrue(templates().fill("markdown-table.ftl", new Shown(table)).contains("| a | 88 %, best |\n| b | **88 %, best** |"));
     }
 
     @Test
