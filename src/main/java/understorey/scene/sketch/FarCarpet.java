@@ -38,7 +38,7 @@ final class FarCarpet {
     private static final double SPOT = 0.42;
     private static final double HEIGHT = 3;
     /** Cover up to which spots are drawn; what is thicker is a wash. */
-    private static final double MOST_COVER = 0.6;
+    private static final double MOST_COVER = 0.45;
 
     /**
      * Ground from side to side.
