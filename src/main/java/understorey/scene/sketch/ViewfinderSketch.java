@@ -37,8 +37,8 @@ public final class ViewfinderSketch {
     private static final int MOST_TUFTS_CLOSE = 80;
 
     /** A sketch that would need more in a page is drawn with fewer heads and leaves. */
-    private static final int MOST_BYTES = 21_800;
-    private static final double FEWER = 3.5;
+    private static final int MOST_BYTES = 21_000;
+    private static final double FEWER = 4.5;
     private static final double LEAST = 0.15;
     private static final int BYTES_PER_MARK = 66;
     private static final int BYTES_PER_POINT = 6;
