@@ -29,7 +29,7 @@ public record Background(double near, double far) {
 
     /** True if another aperture changes the share that is shown, in whole per cent. */
     boolean differsFrom(Background other) {
-        return Math.round(100 * near) != Math.round(100 * other.near);
+        return Math.max(1, Math.round(100 * near)) != Math.max(1, Math.round(100 * other.near));
     }
 
     /** True if what is a metre behind the flower is out of focus. */

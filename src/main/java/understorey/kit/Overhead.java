@@ -16,10 +16,14 @@ record Overhead(double grazingDeg, double riseDeg, double headsM) {
 
     /** Null for a camera that is tilted less or as the picture asks, or that is no higher than the flowers. */
     static @Nullable Overhead of(Shot shot, Viewpoint viewpoint, double riseDeg) {
-        double headsM = shot.subject().heightM() == null ? Intent.UNKNOWN_PLANT_M : shot.subject().heightM();
+        double headsM = headsM(shot);
         Double tiltDeg = shot.tiltDeg();
         return tiltDeg != null && isOverhead(shot, riseDeg) && headsM < Intent.nominalHeightM(viewpoint)
                 ? new Overhead(tiltDeg + riseDeg, riseDeg, headsM) : null;
+    }
+
+    static double headsM(Shot shot) {
+        return shot.subject().heightM() == null ? Intent.UNKNOWN_PLANT_M : shot.subject().heightM();
     }
 
     static @Nullable Overhead of(Intent intent) {

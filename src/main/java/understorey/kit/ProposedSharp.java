@@ -23,7 +23,8 @@ final class ProposedSharp {
     private static final double OPEN_STOP_FROM_MM = 135;
     private static final double COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double NEAREST_M = 0.5;
-    private static final double PER_HEIGHT = 1.6;
+    /** The axis is so far below the horizon when the edge of the carpet lies on the upper third, in half frame heights. */
+    private static final double AXIS_BELOW = 1 / 3.0;
 
     private final Shot shot;
     private final Viewpoint viewpoint;
@@ -49,7 +50,7 @@ final class ProposedSharp {
     }
 
     /**
-     * From 1.6 times the camera's height (at least half a metre) to 40 m, on the way in to 15 m, but from no nearer than
+     * From the first heads above the bottom edge (at least half a metre) to 40 m, on the way in to 15 m, but from no nearer than
      * holds at that focal length at f/16, with a long lens at f/11 (1/near = 2/H + 1/far).
      */
     private Sharp view(Role role, double focalMm) {
@@ -59,8 +60,19 @@ final class ProposedSharp {
             return fromAbove(overhead, focalMm, farM);
         }
         double held = 2000 / DepthOfField.hyperfocalMm(focalMm, stop(focalMm), COC_MM);
-        double nearM = Math.max(1 / (held + 1 / farM), Math.max(NEAREST_M, PER_HEIGHT * Intent.nominalHeightM(viewpoint)));
+        double nearM = Math.max(1 / (held + 1 / farM), Math.max(NEAREST_M, firstHeadsM(focalMm)));
         return new Sharp.Range(nearM, Math.max(farM, 1 / Math.max(0.5 / nearM, 1 / nearM - held)));
+    }
+
+    /** Distance of the heads that the bottom edge meets; 0 for a camera no higher than they are. */
+    private double firstHeadsM(double focalMm) {
+        double aboveM = Intent.nominalHeightM(viewpoint) - Overhead.headsM(shot);
+        double edge = (1 + AXIS_BELOW) * Math.tan(Math.toRadians(halfDeg(focalMm)));
+        return Math.max(0, aboveM) / edge;
+    }
+
+    private double halfDeg(double focalMm) {
+        return AngleOfView.of(focalMm, Sensor.FULL_FRAME.acrossMm(orientation), Sensor.FULL_FRAME.upMm(orientation)).verticalDeg() / 2;
     }
 
     /** f/16 up to 50 mm, f/11 from 135 mm, and evenly between. */
@@ -72,7 +84,7 @@ final class ProposedSharp {
     /** From the heads on the bottom edge to the ground on the top edge. */
     private Sharp fromAbove(Overhead overhead, double focalMm, double farM) {
         double heightM = Intent.nominalHeightM(viewpoint);
-        double halfDeg = AngleOfView.of(focalMm, Sensor.FULL_FRAME.acrossMm(orientation), Sensor.FULL_FRAME.upMm(orientation)).verticalDeg() / 2;
+        double halfDeg = halfDeg(focalMm);
         double nearM = overhead.depthM(heightM, overhead.headsM(), -halfDeg);
         return new Sharp.Range(nearM, Math.min(Math.max(farM, 2 * nearM), overhead.depthM(heightM, 0, halfDeg)));
     }

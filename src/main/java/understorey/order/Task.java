@@ -74,8 +74,10 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
     /** Share of its worth that a picture keeps at the bottom of each grade of feasibility, and what it gains within one. */
     private static final double BLURRED = 0.4;
     private static final double WITHIN_BLURRED = 0.25;
-    private static final double COMPROMISED = 0.8;
+    private static final double COMPROMISED = 0.75;
     private static final double WITHIN = 0.05;
+    /** Among good settings too, the brighter and calmer hour counts more. */
+    private static final double WITHIN_GOOD_HANDLING = 0.12;
 
     /** Minutes as steps of the grid, rounded up. */
     static int steps(int minute) {
@@ -176,7 +178,7 @@ record Task(int spot, int minutes, int priority, int pin, Set<Integer> after, in
         return switch (Grade.of(feasibility)) {
             case POOR -> BLURRED + WITHIN_BLURRED * (feasibility / Grade.FAIR.least());
             case FAIR -> COMPROMISED + WITHIN * (feasibility - Grade.FAIR.least()) / (Grade.GOOD.least() - Grade.FAIR.least());
-            case GOOD -> 1 - WITHIN * (1 - feasibility) / (1 - Grade.GOOD.least());
+            case GOOD -> 1 - WITHIN_GOOD_HANDLING * (1 - feasibility) / (1 - Grade.GOOD.least());
         };
     }
 

@@ -17,8 +17,8 @@ final class ForecastMoment {
     /** How long a row holds by itself. */
     static final long HOUR_S = 3600;
 
-    /** Rain goes on between wet rows up to three hours apart, the step of many forecasts: common practice, no source. */
-    private static final long RAIN_GOES_ON_S = 3 * HOUR_S;
+    /** Rain goes on between wet rows up to six hours apart, the longest step of most forecasts: common practice, no source. */
+    private static final long RAIN_GOES_ON_S = 6 * HOUR_S;
 
     /** A quantity of a row. */
     enum Quantity {

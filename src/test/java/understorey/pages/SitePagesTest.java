@@ -147,7 +147,7 @@ public class SitePagesTest {
             List<String> defaults = all("Defaults: (.*?\\.)(?=\\*| )", text);
             assertEquals(2, defaults.size(), path);
             assertTrue(defaults.get(0).matches("role opening; spot the site itself; viewpoint standing, 1\\.5 m; "
-                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); depth of field 2\\.6 m to 40 m; "
+                    + "orientation landscape; tilt \\d+° down; focal length 50 mm \\(equivalent\\); depth of field 3\\.7 m to 40 m; "
                     + "polariser no; duration 15 min; priority 2\\."), defaults.get(0));
             assertTrue(defaults.get(1).matches("spot the site itself; viewpoint \\d+ cm; orientation landscape; "
                     + "tilt level; frame \\d+ cm wide; depth of field \\d+ [cm]m; polariser no; duration 15 min; priority 2\\."),

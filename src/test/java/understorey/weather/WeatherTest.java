@@ -120,10 +120,10 @@ class WeatherTest {
         assertEquals(0, weather(at("05:00"), List.of(air("05:00", 10.0, null, 1.0)), null).damp().spreadC(), NEAR);
     }
 
-    /** Common practice, no source: forecasts of two or three hours a row leave no dry hour between wet ones. */
+    /** Common practice, no source: forecasts of up to six hours a row leave no dry hour between wet ones. */
     @Test
     void letsRainGoOnBetweenWetRowsCloseTogether() {
-        List<ForecastHour> rows = List.of(rain("05:00", 1.5, 0.9), rain("08:00", 2.0, 0.7), rain("12:00", 1.0, 0.7));
+        List<ForecastHour> rows = List.of(rain("05:00", 1.5, 0.9), rain("08:00", 2.0, 0.7), rain("15:00", 1.0, 0.7));
         assertEquals(1.5, weather(at("06:30"), rows, null).rainMm());
         assertEquals(0.7, weather(at("06:30"), rows, null).rainChance());
         assertEquals(0.0, weather(at("10:00"), rows, null).rainMm());

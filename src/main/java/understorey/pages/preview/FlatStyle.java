@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * A style sheet as a rasteriser understands it: without variables, media, and elements around a class. The first value of a
- * variable counts, which is the one for light paper.
+ * variable counts, which is the one for light paper, unless the palette of the sketch has its own.
  */
 final class FlatStyle {
 
@@ -17,14 +17,34 @@ final class FlatStyle {
     private static final Pattern MEDIA = Pattern.compile("(?s)@[^{;]+\\{(?:[^{}]*\\{[^{}]*\\})*[^{}]*\\}");
     private static final Pattern RULE = Pattern.compile("([^{}]+)\\{([^{}]*)\\}");
     private static final Pattern VARIABLE = Pattern.compile("(--[\\w-]+):\\s*([^;}]+)");
+    private static final int MOST_NESTED = 3;
     private static final Pattern USE = Pattern.compile("var\\((--[\\w-]+)(?:,[^)]*)?\\)");
 
+    /** The palette that a sketch is painted by, and what it adds for its subject. */
+    private static final Pattern PALETTE = Pattern.compile("<g class=\"([\\w-]+)\" style=\"(--[^\"]+)\"");
+
+    private final String plain;
     private final Map<String, String> variables = new HashMap<>();
-    private final String rules;
 
     FlatStyle(String css) {
-        String plain = MEDIA.matcher(COMMENT.matcher(css).replaceAll("")).replaceAll("");
-        VARIABLE.matcher(plain).results().forEach(found -> variables.putIfAbsent(found.group(1), found.group(2).strip()));
+        plain = MEDIA.matcher(COMMENT.matcher(css).replaceAll("")).replaceAll("");
+        add(plain, variables);
+    }
+
+    private static void add(String declarations, Map<String, String> variables) {
+        VARIABLE.matcher(declarations).results().forEach(found -> variables.putIfAbsent(found.group(1), found.group(2).strip()));
+    }
+
+    /** The rules for a sketch, given as inline element. */
+    String rules(String svg) {
+        Map<String, String> painted = new HashMap<>();
+        Matcher palette = PALETTE.matcher(svg);
+        if (palette.find()) {
+            add(palette.group(2), painted);
+            RULE.matcher(plain).results().filter(rule -> rule.group(1).strip().equals("svg ." + palette.group(1)))
+                    .findFirst().ifPresent(rule -> add(rule.group(2), painted));
+        }
+        variables.forEach(painted::putIfAbsent);
         StringBuilder flat = new StringBuilder();
         Matcher rule = RULE.matcher(plain);
         while (rule.find()) {
@@ -36,14 +56,10 @@ final class FlatStyle {
                 }
             }
             if (!selectors.isEmpty()) {
-                flat.append(String.join(",", selectors)).append('{').append(filled(rule.group(2))).append("}\n");
+                flat.append(String.join(",", selectors)).append('{').append(filled(rule.group(2), painted)).append("}\n");
             }
         }
-        rules = flat.toString();
-    }
-
-    String rules() {
-        return rules;
+        return flat.toString();
     }
 
     /** The value of a variable, such as a colour. */
@@ -58,7 +74,12 @@ final class FlatStyle {
         return last.indexOf('.') < 0 ? last : last.substring(last.indexOf('.'));
     }
 
-    private String filled(String declarations) {
-        return USE.matcher(declarations).replaceAll(use -> Matcher.quoteReplacement(value(use.group(1))));
+    /** A variable may stand for another one. */
+    private static String filled(String declarations, Map<String, String> variables) {
+        String filled = declarations;
+        for (int depth = 0; depth < MOST_NESTED; depth++) {
+            filled = USE.matcher(filled).replaceAll(use -> Matcher.quoteReplacement(variables.getOrDefault(use.group(1), "")));
+        }
+        return filled;
     }
 }

@@ -18,6 +18,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +38,8 @@ public final class PreviewImage {
     private static final int LINE = 32;
     /** Share of what is cut off a sketch that is cut at its top: the horizon is above its middle. */
     private static final double TOP = 0.3;
+
+    private static final Pattern STAMPS = Pattern.compile("(?s)<g class=\"stamps\" style=\"marker:(url\\(#[\\w-]+\\))\">(.*?)</g>");
 
     /** What the rasteriser makes of a rule that it does not know is of no use on a terminal. */
     private static final Logger RASTERISER = Logger.getLogger("com.github.weisj.jsvg");
@@ -76,9 +80,13 @@ public final class PreviewImage {
         return bytes(image);
     }
 
+    /** The size on a page, and the rules for it, do not hold here; the rasteriser hands no marker on from a group to its paths. */
     private @Nullable SVGDocument read(String svg) {
-        String whole = svg.replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
-                .replaceFirst(">", "><style>" + style.rules().replace("\\", "\\\\").replace("$", "\\$") + "</style>");
+        String marked = STAMPS.matcher(svg).replaceAll(stamps -> Matcher.quoteReplacement(stamps.group(2).replace("<path ",
+                "<path fill=\"none\" stroke=\"none\" marker-start=\"URL\" marker-mid=\"URL\" marker-end=\"URL\" ".replace("URL", stamps.group(1)))));
+        String whole = marked.replaceFirst(" class=\"sketch\" width=\"\\d+\" height=\"\\d+\"", "")
+                .replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" ")
+                .replaceFirst(">", "><style>" + style.rules(svg).replace("\\", "\\\\").replace("$", "\\$") + "</style>");
         return new SVGLoader().load(new ByteArrayInputStream(whole.getBytes(StandardCharsets.UTF_8)), null, LoaderContext.createDefault());
     }
 

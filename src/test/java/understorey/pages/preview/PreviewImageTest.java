@@ -44,6 +44,22 @@ class PreviewImageTest {
         assertTrue(IntStream.range(472, 630).allMatch(y -> colour(image, 1165, y).equals("#fbf9f3")), "within the margin");
     }
 
+    /** As pages have it: with a size, a palette, and the subject’s own colour behind two variables. */
+    @Test
+    void paintsASketchByItsPaletteOverTheWholeWidth() throws IOException {
+        String css = CSS + " svg.sketch { width: auto; } svg .airy { --petal: var(--own); --ground: #111111; }"
+                + " svg .deep { --petal: var(--own); --ground: #304622; } svg .petal { fill: var(--petal); } svg .floor { fill: var(--ground); }";
+        String sketch = "<svg viewBox=\"0 0 480 320\" id=\"sketch\" class=\"sketch\" width=\"480\" height=\"320\" role=\"img\">"
+                + "<g class=\"deep\" style=\"--own:#a6a1d3;--dim:#8f8ab5\"><rect class=\"petal\" width=\"240\" height=\"320\"/>"
+                + "<rect class=\"floor\" x=\"240\" width=\"240\" height=\"320\"/>"
+                + "<marker id=\"sketch-head\" viewBox=\"-5 -5 10 10\" markerWidth=\"1\" markerHeight=\"1\" overflow=\"visible\"><rect class=\"petal\" x=\"-5\" y=\"-5\" width=\"10\" height=\"10\"/></marker>"
+                + "<g class=\"stamps\" style=\"marker:url(#sketch-head)\">\n<path stroke-width=\"20\" d=\"M360 100l40 0\"/>\n</g></g></svg>";
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(new PreviewImage(css).png(sketch, "Bluebells", "")));
+        assertEquals("#a6a1d3", colour(image, 3, 3));
+        assertEquals("#304622", colour(image, 1196, 468));
+        assertEquals("#a6a1d3", colour(image, 900, 250 - 98), "a head that is stamped, where the top is cut off");
+    }
+
     @Test
     void isTheSameTwice() {
         assertArrayEquals(new PreviewImage(CSS).png(SKETCH, "One", "two"), new PreviewImage(CSS).png(SKETCH, "One", "two"));

@@ -36,7 +36,7 @@ class WeatherSentencesTest {
                         row("15:00", 15.0, 6.0, 2.0, 1.0, 0.0)),
                 List.of(row("06:00", 9.0, 3.0, 4.0, 7.5, 0.6), row("15:00", 9.0, 3.0, 4.0, 7.0, 0.0)),
                 List.of(row("05:00", 9.0, 3.0, null, null, 0.6), row("15:00", 9.0, 3.0, null, null, 0.0)),
-                List.of(row("03:00", null, null, null, null, 0.6), row("09:00", null, null, null, null, 0.6)),
+                List.of(row("03:00", null, null, null, null, 0.6), row("10:00", null, null, null, null, 0.6)),
                 List.of(row("05:00", null, null, null, null, 0.0)));
     }
 
