@@ -1,6 +1,5 @@
 package understorey.brief;
 
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -16,7 +15,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
+import understorey.exposure.Metering;
 import understorey.kit.CoverTrade;
+import understorey.kit.Darkening;
 import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
@@ -38,6 +39,8 @@ import understorey.weather.Weather;
 @Measurement(iterations = 5, time = 1)
 public class PicturesBenchmark {
 
+    private static final double OKTA = 3;
+
     private Trip trip;
     private Weather weather;
     private final List<LightAt> lights = new ArrayList<>();
@@ -50,8 +53,7 @@ public class PicturesBenchmark {
         for (int row = 24; row < 44; row += 4) {
             lights.add(day.get(row));
         }
-        ZonedDateTime then = lights.get(0).time();
-        weather = new ExpectedSky(trip).weather(then);
+        weather = new ExpectedSky(trip).weather(lights.get(0).time());
     }
 
     @Benchmark
@@ -61,7 +63,8 @@ public class PicturesBenchmark {
         for (ShotFit fit : SmallestBag.of(trip.gear(), trip.companions(), intents).fits()) {
             worked.add(CoverTrade.of(fit, null));
             for (LightAt light : lights) {
-                worked.add(Exposure.of(fit.best(), Conditions.of(light, 3, weather, null, null)));
+                worked.add(Exposure.of(fit.best(), Darkening.of(trip.gear(), fit.best()),
+                        Conditions.of(light, Metering.of(fit.best(), light, OKTA), OKTA, weather, null, null)));
             }
         }
         return worked;
