@@ -10,6 +10,7 @@ import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
 import understorey.exposure.Metering;
+import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
 import understorey.light.LightTable;
@@ -33,6 +34,7 @@ final class FeasibleQuality implements Quality {
     private final Day day;
     private final FittedShot shot;
     private final LensFit fit;
+    private final List<Darkening> filters;
     private final @Nullable Projection camera;
     private final Sky sky;
     private final double moreMs;
@@ -44,6 +46,7 @@ final class FeasibleQuality implements Quality {
         this.day = day;
         this.shot = shot;
         this.fit = fit;
+        this.filters = Darkening.of(day.trip().gear(), fit);
         this.camera = shot.camera();
         this.sky = sky;
         this.moreMs = moreMs;
@@ -101,7 +104,7 @@ final class FeasibleQuality implements Quality {
 
     private double feasible(int row) {
         if (Double.isNaN(feasible[row])) {
-            feasible[row] = Feasibility.of(Exposure.of(fit, conditions(shot.place().light().get(row))));
+            feasible[row] = Feasibility.of(Exposure.of(fit, filters, conditions(shot.place().light().get(row))));
         }
         return feasible[row];
     }

@@ -69,11 +69,6 @@ public final class Exposure {
         why = new MotionReasons(fit, conditions, motion, choice);
     }
 
-    /** The settings for a light and a wind, with no neutral density filter to hand. */
-    public static Settings of(LensFit fit, Conditions conditions) {
-        return of(fit, List.of(), conditions);
-    }
-
     /**
      * The settings for a light and a wind.
      *

@@ -181,6 +181,11 @@ class SettingsDecisionsTest {
         }
 
         @Test
+        void isTakenWithAFilterThatTheBagHas() throws IOException {
+            assertNotNull(planned(folder, WOOD, withFilter(6), visit("09:00", "12:00"), WIND, SWAYING).shot("Swaying").time());
+        }
+
+        @Test
         void namesTheFilterThatItNeedsWhereTheBagHasNone() throws IOException {
             Settings bright = in(FULL_BAG, SWAYING);
             ApertureAdvice.TooBright needs = Samples.the(ApertureAdvice.TooBright.class, bright.reasons());

@@ -26,7 +26,7 @@ import understorey.kit.LensFit;
 class BracketTest {
 
     private static Settings in(double contrast, Double shade, Double sunStops) {
-        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), new Conditions(9, contrast, shade, 0, 0, sunStops, Metering.GROUND, 2));
+        return Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), List.of(), new Conditions(9, contrast, shade, 0, 0, sunStops, Metering.GROUND, 2));
     }
 
     @Test
@@ -82,10 +82,10 @@ class BracketTest {
     @Test
     void takesTwoFramesByHandOrOfFlowersThatMove() {
         Conditions deep = new Conditions(11, 6, 0.0, 0, 0, null, Metering.GROUND, 2);
-        assertEquals(List.of(-2, 0), Exposure.of(fit(viewAt(8), PRIME), deep).bracketStops());
+        assertEquals(List.of(-2, 0), Exposure.of(fit(viewAt(8), PRIME), List.of(), deep).bracketStops());
         Conditions windy = new Conditions(11, 6, 0.0, 1.2, 2, null, Metering.GROUND, 2);
-        assertEquals(List.of(-2, 0), Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), windy).bracketStops());
-        assertEquals(List.of(-4, -2, 0), Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), deep).bracketStops());
+        assertEquals(List.of(-2, 0), Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), List.of(), windy).bracketStops());
+        assertEquals(List.of(-4, -2, 0), Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), List.of(), deep).bracketStops());
     }
 
     /** Each light of the scene lies within what some frame holds: a stop above its own light, the rest below. */

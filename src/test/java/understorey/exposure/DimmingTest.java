@@ -92,7 +92,7 @@ class DimmingTest {
     /** A wind that stands stems for less than any shutter has cannot be raised ISO for. */
     @Test
     void neverSetsATimeThatNoShutterHas() {
-        Settings storm = Exposure.of(Fits.starOnLegs(), wind(16, 8.0, 16.0));
+        Settings storm = Exposure.of(Fits.starOnLegs(), List.of(), wind(16, 8.0, 16.0));
         assertTrue(storm.shutterS() >= 1 / 8000.0, "1/" + 1 / storm.shutterS());
         assertTrue(kinds(storm.reasons()).contains(MotionAdvice.WindTooStrong.class) && storm.limits().contains(Settings.Limit.STEMS));
     }

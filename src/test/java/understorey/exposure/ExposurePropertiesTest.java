@@ -107,8 +107,8 @@ class ExposurePropertiesTest {
                                          @ForAll @DoubleRange(min = 0, max = 3) double more,
                                          @ForAll @IntRange(min = 0, max = 2) int which) {
         LensFit fit = which == 0 ? fit(viewAt(8), with(PRIME, LEGS)) : which == 1 ? starOnLegs() : fit(viewAt(5), PRIME);
-        Settings less = Exposure.of(fit, wind(ev100, meanMs, meanMs + gustMore));
-        Settings windier = Exposure.of(fit, wind(ev100, meanMs + more / 2, meanMs + gustMore + more));
+        Settings less = Exposure.of(fit, List.of(), wind(ev100, meanMs, meanMs + gustMore));
+        Settings windier = Exposure.of(fit, List.of(), wind(ev100, meanMs + more / 2, meanMs + gustMore + more));
         assertTrue(windier.shutterS() <= less.shutterS() * 1.000001);
         assertTrue(windier.iso() >= less.iso() && windier.fNumber() <= less.fNumber());
     }
@@ -120,7 +120,7 @@ class ExposurePropertiesTest {
                                                              @ForAll @DoubleRange(min = 0, max = 3) double gustMore,
                                                              @ForAll boolean near) {
         LensFit fit = near ? starOnLegs() : fit(viewAt(8), with(PRIME, LEGS));
-        Settings settings = Exposure.of(fit, wind(ev100, meanMs, meanMs + gustMore));
+        Settings settings = Exposure.of(fit, List.of(), wind(ev100, meanMs, meanMs + gustMore));
         boolean said = kinds(settings.reasons()).contains(MotionAdvice.WindTooStrong.class);
         assertTrue(said || settings.swayBlurMm() <= CIRCLE_MM * OVER_THE_LIMIT);
         assertTrue(settings.swayBlurMm() <= 2 * StemSway.amplitudeMm(meanMs) * Fits.nearMagnification(fit) + 1e-9);

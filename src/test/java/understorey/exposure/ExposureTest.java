@@ -226,7 +226,7 @@ class ExposureTest {
 
     @Test
     void stopsDownNoFurtherThanDiffractionAllowsAndOpensToAMarkedStop() {
-        Settings limit = Exposure.of(deepStarOnLegs(), wind(9, 0.2, 0.6));
+        Settings limit = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.2, 0.6));
         assertTrue(kinds(limit.reasons()).contains(ApertureAdvice.ApertureAtLimit.class));
         assertEquals(16, limit.fNumber());
         Lens slow = new Lens("Slow zoom", "A", null, 40, 80, 4, 6.3, null, 0.5, 0.2, null, 0, null);
@@ -250,16 +250,16 @@ class ExposureTest {
     @Test
     void yieldsInOrderAsTheWindRises() {
         LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
-        Settings calm = Exposure.of(fit, wind(9, 0.0, 0.1));
+        Settings calm = Exposure.of(fit, List.of(), wind(9, 0.0, 0.1));
         assertEquals(List.of(13.0, 100, Verdict.FITS), List.of(calm.fNumber(), calm.iso(), calm.verdict()));
         assertTrue(kinds(calm.reasons()).contains(MotionAdvice.StemsStill.class));
-        Settings opened = Exposure.of(fit, wind(11.5, 1.4, null));
+        Settings opened = Exposure.of(fit, List.of(), wind(11.5, 1.4, null));
         assertEquals(100, opened.iso());
         assertTrue(opened.fNumber() < 13 && opened.fNumber() >= 8, "f/" + opened.fNumber());
-        Settings raised = Exposure.of(fit, wind(9, 1.4, null));
+        Settings raised = Exposure.of(fit, List.of(), wind(9, 1.4, null));
         assertEquals(List.of(8.0, Verdict.FITS), List.of(raised.fNumber(), raised.verdict()));
         assertTrue(raised.iso() > 100 && raised.iso() < 3200, "ISO " + raised.iso());
-        Settings given = Exposure.of(fit, wind(4, 1.4, null));
+        Settings given = Exposure.of(fit, List.of(), wind(4, 1.4, null));
         assertEquals(List.of(8.0, 3200, Verdict.COMPROMISE), List.of(given.fNumber(), given.iso(), given.verdict()));
         assertTrue(kinds(given.reasons()).contains(MotionAdvice.WindTooStrong.class));
     }
@@ -268,8 +268,8 @@ class ExposureTest {
     @Test
     void goesByTheMeanWind() {
         LensFit fit = fit(viewAt(8), with(PRIME, LEGS));
-        assertEquals(Exposure.of(fit, wind(9, 1.2, null)).shutterS(), Exposure.of(fit, wind(9, 1.2, 2.0)).shutterS());
-        assertTrue(Exposure.of(fit, wind(9, 2.0, null)).shutterS() < Exposure.of(fit, wind(9, 1.0, null)).shutterS());
+        assertEquals(Exposure.of(fit, List.of(), wind(9, 1.2, null)).shutterS(), Exposure.of(fit, List.of(), wind(9, 1.2, 2.0)).shutterS());
+        assertTrue(Exposure.of(fit, List.of(), wind(9, 2.0, null)).shutterS() < Exposure.of(fit, List.of(), wind(9, 1.0, null)).shutterS());
     }
 
     @Test

@@ -71,6 +71,6 @@ public final class Fits {
     /** Settings where no sun gets into the frame, and no gust comes; in still air where no wind is given. */
     public static Settings settings(LensFit fit, double ev100, double contrastStops, Double flowerWindMs) {
         double windMs = flowerWindMs == null ? 0 : flowerWindMs;
-        return Exposure.of(fit, new Conditions(ev100, contrastStops, null, windMs, windMs, null, Metering.GROUND, 2));
+        return Exposure.of(fit, List.of(), new Conditions(ev100, contrastStops, null, windMs, windMs, null, Metering.GROUND, 2));
     }
 }

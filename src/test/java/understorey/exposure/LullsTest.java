@@ -14,6 +14,7 @@ import static understorey.exposure.Fits.starOnLegs;
 import static understorey.exposure.Fits.viewAt;
 import static understorey.exposure.Fits.wind;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -31,7 +32,7 @@ class LullsTest {
     /** The headline holds in the mean wind; the lull is the same exposure, slower, at a lower ISO or stopped down. */
     @Test
     void allowMoreThanTheHeadlineAndExposeTheSame() {
-        Settings settings = Exposure.of(plantOnLegs(), wind(9, 0.7, null));
+        Settings settings = Exposure.of(plantOnLegs(), List.of(), wind(9, 0.7, null));
         Lull lull = settings.lull();
         assertNotNull(lull);
         assertEquals(0, settings.motionStops());
@@ -46,7 +47,7 @@ class LullsTest {
     /** About a quarter of the swing, two stops; a little more where 2 mm of it are there from light air on. */
     @Test
     void giveAboutTwoStops() {
-        Settings settings = Exposure.of(plantOnLegs(), wind(9, 1.0, null));
+        Settings settings = Exposure.of(plantOnLegs(), List.of(), wind(9, 1.0, null));
         Lull lull = settings.lull();
         assertNotNull(lull);
         double stops = Math.log(lull.shutterS() / settings.shutterS()) / Math.log(2);
@@ -55,9 +56,9 @@ class LullsTest {
 
     @Test
     void areNotWorthNamingWhereNothingBlurs() {
-        assertNull(Exposure.of(plantOnLegs(), wind(9, 0.0, null)).lull());
-        assertNull(Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), wind(14, 0.3, null)).lull());
-        assertNull(Exposure.of(fit(viewAt(8), PRIME), wind(9, 0.1, null)).lull(), "the hand sets the limit");
+        assertNull(Exposure.of(plantOnLegs(), List.of(), wind(9, 0.0, null)).lull());
+        assertNull(Exposure.of(fit(viewAt(8), with(PRIME, LEGS)), List.of(), wind(14, 0.3, null)).lull());
+        assertNull(Exposure.of(fit(viewAt(8), PRIME), List.of(), wind(9, 0.1, null)).lull(), "the hand sets the limit");
     }
 
     /** What blurs in the mean wind, and not in a lull, is a compromise; what blurs in both by far cannot be taken. */
@@ -65,7 +66,7 @@ class LullsTest {
     void saveAPictureThatTheMeanWindBlurs() {
         boolean saved = false;
         for (double windMs = 0.1; windMs < 3; windMs += 0.1) {
-            Settings settings = Exposure.of(starOnLegs(), wind(9, windMs, null));
+            Settings settings = Exposure.of(starOnLegs(), List.of(), wind(9, windMs, null));
             if (settings.limits().contains(Settings.Limit.STEMS) && settings.lull() != null) {
                 saved = true;
                 assertEquals(Verdict.COMPROMISE, settings.verdict());
@@ -73,7 +74,7 @@ class LullsTest {
             assertEquals(settings.limits().contains(Settings.Limit.STEMS), settings.motionStops() > 0);
         }
         assertTrue(saved);
-        Settings storm = Exposure.of(starOnLegs(), wind(9, 5, null));
+        Settings storm = Exposure.of(starOnLegs(), List.of(), wind(9, 5, null));
         assertNull(storm.lull());
         assertEquals(Verdict.CANNOT, storm.verdict());
         assertTrue(!storm.helps().isEmpty());

@@ -19,6 +19,7 @@ import static understorey.exposure.Fits.wind;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import understorey.kit.LensFit;
 
@@ -62,11 +63,11 @@ class MissedStopsTest {
     @Test
     void missTheDepthOfOneFrameByTheStopsThatItIsOpenedToo() {
         assertEquals(0, Fits.settings(fit(viewAt(8), PRIME), 12, 0, null).depthStops());
-        Settings oneFrame = Exposure.of(deepStarOnLegs(), wind(9, 0.6, 1.4));
+        Settings oneFrame = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.6, 1.4));
         assertEquals(1, oneFrame.stackFrames());
         assertEquals(2 * Math.log(deepStarOnLegs().fNumberNeeded() / oneFrame.fNumber()) / Math.log(2), oneFrame.depthStops(), 1e-9);
         assertTrue(oneFrame.depthStops() > 1);
-        Settings stacked = Exposure.of(deepStarOnLegs(), wind(9, 0.0, 0.0));
+        Settings stacked = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.0, 0.0));
         assertTrue(stacked.stackFrames() > 1);
         assertEquals(0, stacked.depthStops());
     }

@@ -100,10 +100,10 @@ class SetReasonsTest {
         assertEquals(Settings.Limit.HANDS, held.limit());
         assertTrue(the(SetAdvice.SetBlursByHand.class, held.reasons()).longest() <= 1 / 50.0);
         assertTrue(held.motionStops() > 3);
-        Settings blown = Exposure.of(view(slow, true), wind(9, 2.0, null));
+        Settings blown = Exposure.of(view(slow, true), List.of(), wind(9, 2.0, null));
         assertTrue(the(SetAdvice.BlurAsSet.class, blown.reasons()).times() > 1.3);
         assertEquals(Verdict.FITS, blown.verdict(), "a slow shutter speed is set for its blur");
-        Settings base = Exposure.of(view(new CameraSettings(null, null, 100, null), true), wind(9, 2.0, null));
+        Settings base = Exposure.of(view(new CameraSettings(null, null, 100, null), true), List.of(), wind(9, 2.0, null));
         assertTrue(the(SetAdvice.SetBlursFlowers.class, base.reasons()).times() > 1.3);
         assertEquals(Settings.Limit.STEMS, base.limit());
     }
@@ -135,7 +135,7 @@ class SetReasonsTest {
                                              @ForAll @DoubleRange(min = 0, max = 2) double windMs, @ForAll boolean aperture,
                                              @ForAll boolean shutter, @ForAll boolean iso) {
         CameraSettings set = new CameraSettings(aperture ? 5.6 : null, shutter ? 1 / 125.0 : null, iso ? 400 : null, null);
-        Settings settings = Exposure.of(view(set, true), wind(ev100, windMs, null));
+        Settings settings = Exposure.of(view(set, true), List.of(), wind(ev100, windMs, null));
         assertTrue(!aperture || settings.fNumber() == 5.6);
         assertTrue(!shutter || settings.shutterS() == 1 / 125.0);
         assertTrue(!iso || settings.iso() == 400);

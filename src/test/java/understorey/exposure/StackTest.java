@@ -32,7 +32,7 @@ class StackTest {
     /** At life size the disc of f/10.7 fills the circle (2.44 λ N (1 + m), Edmund Optics): f/11 as marked. */
     @Test
     void stacksFramesThatDiffractionLeavesSharp() {
-        Settings settings = Exposure.of(deepStarOnLegs(), wind(9, 0.0, 0.04));
+        Settings settings = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.0, 0.04));
         assertEquals(11, settings.fNumber());
         Stack stack = settings.stack();
         double oneMm = 2 * 11 * Fits.CIRCLE_MM * 2;
@@ -47,10 +47,10 @@ class StackTest {
     @Test
     void movesTheCameraWhereTheFocusRingEnds() {
         LensFit half = fit(picture("Half life size").wide(0.072).deep(0.02), with(bag(fullFrame(24), MACRO), LEGS));
-        Settings byRing = Exposure.of(half, wind(9, 0.0, 0.0));
+        Settings byRing = Exposure.of(half, List.of(), wind(9, 0.0, 0.0));
         assertTrue(!byRing.stack().byRail() && kinds(byRing.reasons()).contains(DepthAdvice.Stack.class));
         assertTrue(byRing.stack().firstM() >= half.nearestFocusM());
-        Settings byRail = Exposure.of(deepStarOnLegs(), wind(9, 0.0, 0.0));
+        Settings byRail = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.0, 0.0));
         assertTrue(byRail.stack().byRail());
         assertTrue(byRail.stack().firstM() < deepStarOnLegs().nearestFocusM());
     }
@@ -59,7 +59,7 @@ class StackTest {
     @Test
     void isSharpFromTheLensAtTheNearest() {
         LensFit deep = fit(picture("Deep").wide(0.07).deep(0.5), with(bag(fullFrame(24), MACRO), LEGS));
-        for (Settings settings : List.of(Exposure.of(deep, wind(9, 0.0, 0.0)), Exposure.of(deep, wind(9, 0.4, 0.9)))) {
+        for (Settings settings : List.of(Exposure.of(deep, List.of(), wind(9, 0.0, 0.0)), Exposure.of(deep, List.of(), wind(9, 0.4, 0.9)))) {
             assertTrue(settings.sharpFromM() >= 0, settings.sharpFromM() + " m");
             assertTrue(settings.stack() == null || settings.stack().firstM() >= 0);
         }
@@ -69,7 +69,7 @@ class StackTest {
     @Test
     void takesOneFrameWhereAStackWouldBeOfHundreds() {
         LensFit deep = fit(picture("Deep").wide(0.036).deep(2), with(bag(fullFrame(24), MACRO), LEGS));
-        Settings settings = Exposure.of(deep, wind(9, 0.0, 0.0));
+        Settings settings = Exposure.of(deep, List.of(), wind(9, 0.0, 0.0));
         assertNull(settings.stack());
         assertEquals(Verdict.COMPROMISE, settings.verdict());
         assertTrue(Samples.the(DepthAdvice.OneFrameTooMany.class, settings.reasons()).frames() > 100);
@@ -78,11 +78,11 @@ class StackTest {
 
     @Test
     void takesOneFrameInAGustOrFromTheHand() {
-        Settings gusty = Exposure.of(deepStarOnLegs(), wind(9, 0.1, 0.5));
+        Settings gusty = Exposure.of(deepStarOnLegs(), List.of(), wind(9, 0.1, 0.5));
         assertEquals(1, gusty.stackFrames());
         assertTrue(kinds(gusty.reasons()).contains(DepthAdvice.OneFrameInWind.class));
         LensFit byHand = fit(picture("Deep").wide(0.036).deep(0.02), bag(fullFrame(24), MACRO));
-        Settings held = Exposure.of(byHand, wind(9, 0.0, 0.0));
+        Settings held = Exposure.of(byHand, List.of(), wind(9, 0.0, 0.0));
         assertNull(held.stack());
         assertTrue(kinds(held.reasons()).contains(DepthAdvice.OneFrameByHand.class));
         assertTrue(gusty.sharpToM() - gusty.sharpFromM() < 0.01);
@@ -95,9 +95,9 @@ class StackTest {
 
     @Test
     void stacksNeitherWhatOneFrameHoldsNorBehindAFixedAperture() {
-        assertEquals(1, Exposure.of(Fits.starOnLegs(), wind(9, 0.0, 0.0)).stackFrames());
+        assertEquals(1, Exposure.of(Fits.starOnLegs(), List.of(), wind(9, 0.0, 0.0)).stackFrames());
         LensFit phone = fit(picture("a").wide(0.1).deep(0.1), with(bag(Samples.phone()), LEGS));
-        Settings settings = Exposure.of(phone, wind(9, 0.0, 0.0));
+        Settings settings = Exposure.of(phone, List.of(), wind(9, 0.0, 0.0));
         assertEquals(1, settings.stackFrames());
         assertTrue(!phone.holdsDepth() && !kinds(settings.reasons()).contains(DepthAdvice.OneFrameByHand.class));
     }
@@ -108,7 +108,7 @@ class StackTest {
                                @ForAll @DoubleRange(min = 1, max = 60) double times) {
         double farM = times > 50 ? Double.POSITIVE_INFINITY : nearM * times;
         LensFit fit = fit(picture("a").equivalent(50).sharp(nearM, farM), with(PRIME, LEGS));
-        Stack stack = Exposure.of(fit, wind(9, 0.0, 0.0)).stack();
+        Stack stack = Exposure.of(fit, List.of(), wind(9, 0.0, 0.0)).stack();
         if (stack == null) {
             assertTrue(fit.holdsDepth());
             return;
@@ -130,14 +130,14 @@ class StackTest {
     @Test
     void stacksNoViewThatBeginsNearerThanTheLensFocuses() {
         LensFit fit = fit(picture("a").equivalent(50).sharp(0.3, 40), with(PRIME, LEGS));
-        assertNull(Exposure.of(fit, wind(9, 0.0, 0.0)).stack());
+        assertNull(Exposure.of(fit, List.of(), wind(9, 0.0, 0.0)).stack());
     }
 
     @Property(tries = 200)
     void holdsTheDepthAskedCloseUp(@ForAll @DoubleRange(min = 0.03, max = 0.2) double wideM,
                                    @ForAll @DoubleRange(min = 0.1, max = 0.9) double share) {
         LensFit fit = fit(picture("a").wide(wideM).deep(wideM * share), with(bag(fullFrame(24), MACRO), LEGS));
-        Settings settings = Exposure.of(fit, wind(9, 0.0, 0.0));
+        Settings settings = Exposure.of(fit, List.of(), wind(9, 0.0, 0.0));
         double heldM = settings.sharpToM() - settings.sharpFromM();
         double aThirdOfAStopAndItsMarking = Math.pow(2, 1 / 4.0);
         assertTrue(heldM * aThirdOfAStopAndItsMarking * 1.01 >= wideM * share, heldM + " of " + wideM * share);

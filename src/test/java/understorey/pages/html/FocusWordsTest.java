@@ -49,7 +49,7 @@ class FocusWordsTest {
     }
 
     private static Settings in(LensFit fit, double gustMs) {
-        return Exposure.of(fit, new Conditions(9, 0, null, 0.0, gustMs, null, Metering.GROUND, 2));
+        return Exposure.of(fit, List.of(), new Conditions(9, 0, null, 0.0, gustMs, null, Metering.GROUND, 2));
     }
 
     @Test
