@@ -4,6 +4,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
+import understorey.light.illuminance.PiecewiseLinear;
 import understorey.weather.Weather;
 
 /**
@@ -30,10 +31,8 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
     private static final double LEAST_WIND_MS = 0.3;
     /** Gust over mean of a wind over open land, where no gust is forecast: 1 + 3·I, I = 0.2 (from memory). */
     private static final double GUSTS = 1.6;
-    /** Stops past a gust's limit up to a light breeze, none from the wind at 10 m on that has no lulls, m/s: common practice, no source. */
-    private static final double MOST_PAST_GUST_STOPS = 2;
-    private static final double LIGHT_BREEZE_MS = 2;
-    private static final double NO_LULLS_MS = 6;
+    /** Stops past a gust's limit by the mean wind at 10 m, m/s: two up to a light breeze, none where lulls end. Common practice, no source. */
+    private static final PiecewiseLinear PAST_GUST_STOPS = new PiecewiseLinear(new double[][] {{2, 2}, {6, 0}});
     /** Height of flowers whose height is not given, m. */
     private static final double FLOWERS_M = 0.3;
 
@@ -60,12 +59,7 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
         double meanMs = meanMs(weather);
         double gustMs = Math.max(meanMs, weather.gustMs() == null ? GUSTS * meanMs : weather.gustMs());
         return new Conditions(ev100, contrast, shade, atFlowers.apply(meanMs), atFlowers.apply(gustMs),
-                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null, metering, pastGustStops(meanMs));
-    }
-
-    /** A straight line between the two winds. */
-    private static double pastGustStops(double meanMs) {
-        return MOST_PAST_GUST_STOPS * Math.max(0, Math.min(1, (NO_LULLS_MS - meanMs) / (NO_LULLS_MS - LIGHT_BREEZE_MS)));
+                seen && sunEv != null ? sunEv - ev100 + GLARE_STOPS : null, metering, PAST_GUST_STOPS.at(meanMs));
     }
 
     boolean hasLulls() {

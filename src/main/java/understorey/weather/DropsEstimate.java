@@ -122,9 +122,9 @@ final class DropsEstimate {
     /**
      * Whether dew forms: in the morning, in damp and calm air under a clear sky, above 0 °C. The time of sunrise is not
      * needed, because the air comes so near its dew point only while the ground cools. Evening dew is there the next
-     * morning too. In frost rime forms instead of drops.
+     * morning too. In frost rime forms instead of drops. Leaves under a clear sky cool below the air: they are wet before
+     * there is mist.
      */
-    /** Leaves under a clear sky cool below the air: they are wet before there is mist. */
     private boolean dewForms(ZonedDateTime time, Weather weather) {
         Weather.Damp damp = weather.damp();
         return time.toLocalTime().isBefore(LocalTime.NOON)

@@ -27,36 +27,32 @@ final class OutInTime {
         rows.add(new Row(parking ? "Back" : "Last picture ends", Dates.clock(safety.back())));
         if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + minutes(Math.abs(margin))
+            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + Words.minutes(Math.abs(margin))
                     + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
         }
         rows.add(new Row("Head torch", headTorch(brief.day().headTorch(), safety.back())));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
-            rows.add(new Row("Walk back", minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
-                    + (out.longestMinutes() > out.minutes() ? ", " + minutes(out.longestMinutes()) + " at the slowest published walking speed"
+            rows.add(new Row("Walk back", Words.minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
+                    + (out.longestMinutes() > out.minutes() ? ", " + Words.minutes(out.longestMinutes()) + " at the slowest published walking speed"
                     : "") + (out.dark() ? ", with a head torch" : "")));
         }
         if (safety.closing() != null) {
             Safety.Closing closing = safety.closing();
             Long after = closing.afterSunset();
             rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Dates.clock(closing.at())
-                    + (after == null ? "" : ", " + minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
+                    + (after == null ? "" : ", " + Words.minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
         }
         return rows;
-    }
-
-    private static String minutes(long minutes) {
-        return Words.minutes(minutes);
     }
 
     private static String headTorch(HeadTorchHours hours, ZonedDateTime back) {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
-        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first " + minutes(hours.minutesIn()) + ")";
+        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first " + Words.minutes(hours.minutesIn()) + ")";
         String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + Dates.clock(hours.from())
-                : "needed from " + Dates.clock(hours.from()) + " (the last " + minutes(hours.minutesOut()) + ")";
+                : "needed from " + Dates.clock(hours.from()) + " (the last " + Words.minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

@@ -22,7 +22,6 @@ enum Bark {
     /** Upright cracks, as on most trees. */
     RIDGED;
 
-    private static final double GOLDEN = 2.39996;
 
     /** A kind of tree and its bark. */
     record Tree(String name, Bark bark) {
@@ -61,14 +60,14 @@ enum Bark {
 
     private static List<List<Point>> cracks(Trunk trunk, int most, double least, double more) {
         return IntStream.range(0, (int) Math.min(most, trunk.half() * most / 16)).mapToObj(i -> {
-            double turn = i * GOLDEN + trunk.bow() * 9 + 5;
+            double turn = i * FlowerHead.GOLDEN + trunk.bow() * 9 + 5;
             return trunk.crack(0.9 * Math.sin(turn), 0.05 + 0.8 * (turn % 1), least + more * (turn * 3 % 1));
         }).toList();
     }
 
     private static List<List<Point>> bars(Trunk trunk, int most, double wide) {
         return IntStream.range(0, (int) Math.min(most, trunk.half() * most / 14)).mapToObj(i -> {
-            double turn = i * GOLDEN + trunk.bow() * 9 + 5;
+            double turn = i * FlowerHead.GOLDEN + trunk.bow() * 9 + 5;
             double side = 0.75 * Math.sin(turn);
             return trunk.bar(0.04 + 0.9 * (turn % 1), Math.max(-0.95, side - wide * (0.4 + turn * 3 % 0.6)), Math.min(0.95, side + wide));
         }).toList();

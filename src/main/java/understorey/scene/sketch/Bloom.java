@@ -32,7 +32,6 @@ final class Bloom {
     private static final double FLAT = 0.4;
     private static final int DOTS = 6;
     private static final List<String> TONES = List.of("leaf-light", "withered", "petal-dim", "petal");
-    private static final double GOLDEN = 2.39996;
 
     /** What a head is. */
     enum State { OPEN, BUD, FADED }
@@ -149,7 +148,7 @@ final class Bloom {
         }
         for (int i = 0; dots.size() < DOTS; i++) {
             double far = 3.7 * Math.sqrt((i + 0.5) / DOTS);
-            dots.add(new Point(far * Math.cos(i * GOLDEN), far * Math.sin(i * GOLDEN) * 0.75));
+            dots.add(new Point(far * Math.cos(i * FlowerHead.GOLDEN), far * Math.sin(i * FlowerHead.GOLDEN) * 0.75));
         }
         return dots;
     }

@@ -32,7 +32,6 @@ final class Crowns {
     private static final double[] FROM = {0.08, 0.35, 0.77};
     private static final int[] SPRAYS = {3, 4, 5, 8};
     private static final Seed ALIKE = new Seed(3);
-    private static final double GOLDEN = 2.39996;
 
     private final Setup setup;
     private final Perspective perspective;
@@ -105,7 +104,7 @@ final class Crowns {
         List<Point> leaves = new ArrayList<>();
         for (int i = 0; i < (small ? 9 : 12); i++) {
             double far = 5.2 * Math.sqrt((i + 0.5) / 12);
-            leaves.add(new Point(far * Math.cos(i * GOLDEN), 0.62 * far * Math.sin(i * GOLDEN) + 1.4 * (ALIKE.share(i, 94) - 0.5)));
+            leaves.add(new Point(far * Math.cos(i * FlowerHead.GOLDEN), 0.62 * far * Math.sin(i * FlowerHead.GOLDEN) + 1.4 * (ALIKE.share(i, 94) - 0.5)));
         }
         return List.of(new Spots(motif == Motif.SPRAY ? "crown-near" : "crown-far", small ? 0.7 : 1.9, leaves));
     }

@@ -19,7 +19,6 @@ final class Flora {
 
     private final Map<String, Blossom> blossoms = new HashMap<>();
     private final Map<String, Parts> heads = new HashMap<>();
-
     private final List<Bark.Tree> trees = new ArrayList<>();
 
     private Flora() {

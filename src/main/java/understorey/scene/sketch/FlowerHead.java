@@ -19,7 +19,8 @@ import understorey.scene.sketch.Parts.Word;
 record FlowerHead(List<Floret> florets, List<Vector> stem, List<Floret> leaves) {
 
     static final double WIDTH = 10;
-    private static final double GOLDEN = 2.39996;
+    /** Golden angle, radians: turned by it, one after the other, things never line up. */
+    static final double GOLDEN = 2.39996;
     private static final Vector UP = new Vector(0, 1, 0);
     /** Buds and faded flowers are smaller. */
     private static final double BUD = 0.62;

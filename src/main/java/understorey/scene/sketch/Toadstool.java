@@ -27,7 +27,7 @@ final class Toadstool {
         List<Point> warts = new ArrayList<>();
         for (int i = 0; i < 14; i++) {
             double far = 0.86 * Math.sqrt((i + 0.4) / 14);
-            double angle = i * 2.39996 + seed.share(1, 58);
+            double angle = i * FlowerHead.GOLDEN + seed.share(1, 58);
             warts.add(new Point(x + far * r * Math.cos(angle), y - 0.25 * r + 0.42 * far * r * Math.sin(angle)));
         }
         marks.add(new Spots("wart-spot", 0.13 * r, warts));
