@@ -59,7 +59,8 @@ public sealed interface DepthAdvice extends Advice {
     record BackgroundMelts(@In(WHOLE_METRES) double behind, @In(SHARE) double near) implements DepthAdvice {
     }
 
-    record BackgroundShows(@In(WHOLE_METRES) double behind, @In(SHARE) double near, @In(F_NUMBER) double widest, @In(SHARE) double open) implements DepthAdvice {
+    record BackgroundShows(@In(WHOLE_METRES) double behind, @In(SHARE) double near, @In(F_NUMBER) double widest,
+            @In(SHARE) double open) implements DepthAdvice {
     }
 
     /** The background shows although the lens is open all the way. */

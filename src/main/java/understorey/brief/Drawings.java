@@ -78,7 +78,7 @@ final class Drawings {
                 shot.ofCarpet() && shot.cover() != null ? CoverCurve.of(shot.cover().choices()) : null);
     }
 
-    /** On the day of the plan; full flower where the season is unknown and where the day is not told. */
+    /** On the day of the plan; full flower where the season is unknown and where the day is withheld. */
     private Stage stage(TimedShot shot) {
         FloweringWindow window = season.window(shot.intent().shot().subject());
         return window == null || day.trip().hidesTheDay() ? Stage.FULL : Stage.of(window.ripeness(season.date()));

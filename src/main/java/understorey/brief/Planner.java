@@ -75,7 +75,8 @@ public final class Planner {
         List<WeatherHour> weather = day.sky().hours(day.hours().arrive(), day.hours().leave());
         List<VisitFigure.Event> events = VisitEvents.of(day, order, weather);
         return new Brief(day, season, drawings.shots(), order, alternatives, safety, story, packing,
-                carried(trip.companions(), companionBags), flowering(day), weather, drawings.places(), events, drawings.visit(events), drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
+                carried(trip.companions(), companionBags), flowering(day), weather, drawings.places(), events, drawings.visit(events),
+                drawings.spots(), clock.round(Cautions.of(day)), findings, assumed(day, wood));
     }
 
     /** The date that the {@link #brief} of a trip plans. */

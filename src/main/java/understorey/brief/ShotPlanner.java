@@ -105,7 +105,10 @@ final class ShotPlanner {
                 .map(other -> at(other, shot, best, position, place, camera)).toList();
     }
 
-    /** For the light that a small frame meters; in mist for the sun; for a wide one for the sun if most of the ground is in it, or it wishes for flecks of it. */
+    /**
+     * For the light that a small frame meters; in mist for the sun; for a wide one for the sun if most of the ground is in it, or
+     * it wishes for flecks of it.
+     */
     private static WhiteBalance whiteBalance(Shot shot, Metering metering, LightAt light, double okta) {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();

@@ -48,7 +48,8 @@ public record Conditions(double ev100, double contrastStops, @Nullable Double sh
      * @param sun       as the camera has it before it; null if it is down, or the picture has no bearing
      * @param flowersM  height of the flowers above the ground, m; null if it is not given
      */
-    public static Conditions of(LightAt light, Metering metering, double okta, Weather weather, @Nullable SunDirection sun, @Nullable Double flowersM) {
+    public static Conditions of(LightAt light, Metering metering, double okta, Weather weather, @Nullable SunDirection sun,
+            @Nullable Double flowersM) {
         double ev100 = light.meteredEv(metering.part(), okta);
         double contrast = metering.small() || metering.inMist() ? 0 : light.contrastStops(okta);
         double shade = Math.max(0, Math.min(contrast, ev100 - light.floor().shade()));

@@ -88,7 +88,8 @@ record Dimming(double fNumber, List<Filter> filters, double lossStops, @Nullable
             return null;
         }
         Advice why = shortestS > SHORTEST_S ? new SetAdvice.ApertureForShutterSet(marked, shortestS)
-                : closeUp ? new ApertureAdvice.StoppedDownShows(marked, fNumber, SHORTEST_S, stops(seconds, SHORTEST_S)) : new ApertureAdvice.StoppedDown(marked, fNumber, SHORTEST_S);
+                : closeUp ? new ApertureAdvice.StoppedDownShows(marked, fNumber, SHORTEST_S, stops(seconds, SHORTEST_S))
+                : new ApertureAdvice.StoppedDown(marked, fNumber, SHORTEST_S);
         return new Dimming(marked, List.of(), 0, why, Verdict.FITS);
     }
 

@@ -16,7 +16,8 @@ import understorey.plan.Filter;
  * @param dimming      neutral density filter to put on over what the lens has on, and the ring for it, nearest the
  *                     lens first; empty for none
  * @param lossStops    that filters and closeness take
- * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; negative above it, for mist; 0 for none
+ * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; negative above
+ *                     it, for mist; 0 for none
  * @param bracketStops against the light metered, one frame each, the darkest first; {@code [0]} for a single frame
  * @param hyperfocalM  at this aperture
  * @param sharpFromM   nearest sharp point, from the lens; of all frames of a stack together
@@ -38,7 +39,8 @@ import understorey.plan.Filter;
  */
 public record Settings(double ev100, double fNumber, double shutterS, int iso, List<Filter> dimming, double lossStops,
                        double lessStops, List<Integer> bracketStops, double hyperfocalM, double sharpFromM, double sharpToM,
-                       @Nullable Stack stack, @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur, @Nullable Lull lull,
+                       @Nullable Stack stack, @Nullable Background background, double swayBlurMm, @Nullable MotionBlur motionBlur,
+                       @Nullable Lull lull,
                        double motionStops, double depthStops, double overStops, Verdict verdict, List<Limit> limits,
                        List<Advice> reasons, List<Advice> helps) {
 

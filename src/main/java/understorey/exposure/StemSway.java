@@ -39,9 +39,10 @@ public final class StemSway {
     /**
      * Half the width of a stem's swing, mm, in a wind at its own height, m/s: 2 mm where light air begins (Beaufort 1, 0.3 m/s),
      * 20 mm where light breeze ends (Beaufort 2, 3.3 m/s), a straight line between and beyond. Below it goes with the square of
-     * the wind, as drag does: in a calm (Beaufort 0) leaves do not move. Common practice, no source; a stiff short stem does less, a long one with a heavy head more, by a factor of two or
-     * three. A cantilever like a bluebell's stem (25 cm, 4 mm, stiffness from memory) that sways by 2·I of its lean agrees to
-     * a factor of two from 1 m/s to 2 m/s. Below it sways much less, because its resonance is left out.
+     * the wind, as drag does: in a calm (Beaufort 0) leaves do not move. Common practice, no source; a stiff short stem does less,
+     * a long one with a heavy head more, by a factor of two or three. A cantilever like a bluebell's stem (25 cm, 4 mm, stiffness
+     * from memory) that sways by 2·I of its lean agrees to a factor of two from 1 m/s to 2 m/s. Below it sways much less, because
+     * its resonance is left out.
      */
     public static double amplitudeMm(double windAtFlowersMs) {
         return windAtFlowersMs < LIGHT_AIR_MS ? SWAY_IN_LIGHT_AIR_MM * Math.pow(windAtFlowersMs / LIGHT_AIR_MS, 2)

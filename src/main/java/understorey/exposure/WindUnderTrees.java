@@ -19,7 +19,10 @@ final class WindUnderTrees {
     private static final double EDGE_FADES_M = 13.3;
     /** A small clearing against the interior: 0.10 to 0.12. */
     private static final double CLEARING_TIMES = 0.1 / 0.12;
-    /** Widths of a clearing in tree heights: sheltered up to the one, as windy as open ground from the other (Swanson, Western Snow Conference 1980). */
+    /**
+     * Widths of a clearing in tree heights: sheltered up to the one, as windy as open ground from the other (Swanson, Western Snow
+     * Conference 1980).
+     */
     private static final double SHELTERED_HEIGHTS = 6;
     private static final double OPEN_HEIGHTS = 20;
 

@@ -104,7 +104,8 @@ final class LeftOut {
         for (Schedule.Take take : schedule.takes()) {
             Task other = visit.tasks().get(take.task());
             boolean bound = picture.pinned() || picture.after().contains(take.task()) || other.after().contains(task);
-            if (other.pinned() && bound && (clashing == Transitions.NONE || other.must()) && !Fitting.allFit(visit.only(List.of(task, take.task())))) {
+            if (other.pinned() && bound && (clashing == Transitions.NONE || other.must())
+                    && !Fitting.allFit(visit.only(List.of(task, take.task())))) {
                 clashing = take.task();
                 if (other.must()) {
                     return clashing;

@@ -17,11 +17,11 @@ import understorey.visit.Hours;
 /**
  * Everything that the running order is computed from, so that anyone can check it. Of all orders and starts the plan has the most
  * pictures of priority 3, then the largest sum: the worth of each start, less the price of each idle minute and of each move to another
- * spot between two pictures. A minute is idle if it is spent neither setting up nor photographing. The time of being back is rounded up to a step; the minutes before a fixed
- * start are free. A later picture then moves into an earlier wait if the sum loses no more than the least gain times its priority.
- * Last, each picture in turn starts as early as it can without losing more worth than the price of waiting for its
- * best start: the first picture at the price of an idle minute, later ones at that of a wait. Its first possible start may
- * lose the least gain times its priority.
+ * spot between two pictures. A minute is idle if it is spent neither setting up nor photographing. The time of being back is
+ * rounded up to a step; the minutes before a fixed start are free. A later picture then moves into an earlier wait if the sum loses
+ * no more than the least gain times its priority. Last, each picture in turn starts as early as it can without losing more worth
+ * than the price of waiting for its best start: the first picture at the price of an idle minute, later ones at that of a wait. Its
+ * first possible start may lose the least gain times its priority.
  *
  * @param from       first minute at the base, ready to walk
  * @param to         minute by which the walk is over
@@ -40,7 +40,8 @@ import understorey.visit.Hours;
  * @param travel     between all places with pictures, both ways
  */
 public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String base, Map<Grade, Double> grades, double idlePrice, double waitPrice,
-                         int breakMin, double movePrice, double leastGain, int stepMin, int setUpMin, int changeMin, ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
+                         int breakMin, double movePrice, double leastGain, int stepMin, int setUpMin, int changeMin,
+                         ZonedDateTime firstStart, List<Shot> shots, List<Travel> travel) {
 
     private static final Map<Grade, Double> GRADES = Collections.unmodifiableMap(Arrays.stream(Grade.values()).collect(Collectors.toMap(
             grade -> grade, grade -> Task.graded(Math.max(grade.least(), Task.SUN_IS_UP)), (one, other) -> one, () -> new EnumMap<>(Grade.class))));
@@ -66,7 +67,8 @@ public record OrderBasis(ZonedDateTime from, ZonedDateTime to, @Nullable String 
         Hours hours = day.hours();
         List<Shot> shots = IntStream.range(0, candidates.size()).mapToObj(i -> shot(day, visit, i, candidates.get(i))).toList();
         return new OrderBasis(hours.at(visit.from()), hours.at(visit.to()),
-                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.WAIT_PRICE, Task.A_BREAK, Task.MOVE_PRICE, Task.LEAST_GAIN, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
+                day.trip().site().parking() == null ? null : day.walks().name(visit.base()), GRADES, Task.IDLE_PRICE, Task.WAIT_PRICE,
+                Task.A_BREAK, Task.MOVE_PRICE, Task.LEAST_GAIN, Task.STEP, RunningOrder.SET_UP_MIN, Tasks.LENS_CHANGE,
                 hours.at(Task.steps(visit.from()) * Task.STEP), shots, travel(day));
     }
 

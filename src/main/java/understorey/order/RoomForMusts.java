@@ -51,7 +51,8 @@ final class RoomForMusts {
 
     /** True if some must could end in daylight before that leave. */
     private boolean lightUntil(List<Integer> musts, int leave) {
-        return musts.stream().anyMatch(must -> !visit.times().night(visit.times().leaveBy(visit.tasks().get(must).spot(), visit.base(), leave) - SHORTEST));
+        return musts.stream().anyMatch(must -> !visit.times()
+                .night(visit.times().leaveBy(visit.tasks().get(must).spot(), visit.base(), leave) - SHORTEST));
     }
 
     private void arriving(int earlier, List<Advice> reasons, List<Advice> byLamp) {

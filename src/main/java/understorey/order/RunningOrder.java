@@ -44,14 +44,16 @@ public record RunningOrder(ZonedDateTime arrive, ZonedDateTime arriveBy, ZonedDa
         remarks.addAll(LeftOut.of(hours, visit, schedule, order));
         int arriveBy = arriveBy(visit, schedule);
         if (arriveBy > visit.from()) {
-            remarks.add(new VisitAdvice.CouldArriveLater(hours.at(schedule.takes().get(0).start()), arriveBy - hours.minute(hours.arrive()), hours.at(arriveBy)));
+            remarks.add(new VisitAdvice.CouldArriveLater(hours.at(schedule.takes().get(0).start()), arriveBy - hours.minute(hours.arrive()),
+                    hours.at(arriveBy)));
         }
         boolean withheld = day.trip().precision() != Share.Precision.EXACT && !walked.remarks().isEmpty();
         remarks.addAll(withheld ? List.of(new VisitAdvice.WalksWithheld()) : walked.remarks());
         if (day.trip().site().parking() == null && !day.trip().sparesThePlace() && day.walks().spots().size() > 2) {
             remarks.add(new VisitAdvice.NoParking());
         }
-        return new RunningOrder(hours.arrive(), arriveBy > visit.from() ? hours.at(arriveBy) : hours.arrive(), hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
+        return new RunningOrder(hours.arrive(), arriveBy > visit.from() ? hours.at(arriveBy) : hours.arrive(),
+                hours.leave(), turnBack(day, visit, schedule), walked.legs(), List.copyOf(remarks),
                 TimeLeft.of(day, visit, schedule, order), day.trip().sparesThePlace() ? null : OrderBasis.of(day, visit, order));
     }
 

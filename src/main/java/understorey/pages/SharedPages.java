@@ -64,7 +64,8 @@ public final class SharedPages {
 
         static MethodsPage of(TemplateHTMLOutputModel css, Sentences sentences) {
             String degrees = "\u00a0" + sentences.units().unit(Measure.CELSIUS);
-            return new MethodsPage(css, sentences.units().plain(20, Measure.CELSIUS) + degrees, sentences.units().plain(10, Measure.CELSIUS_APART) + degrees, sentences.of(1.0, Measure.RAIN),
+            return new MethodsPage(css, sentences.units().plain(20, Measure.CELSIUS) + degrees,
+                    sentences.units().plain(10, Measure.CELSIUS_APART) + degrees, sentences.of(1.0, Measure.RAIN),
                     sentences.of(122.0, Measure.WHOLE_METRES));
         }
     }

@@ -61,7 +61,8 @@ public final class Signs {
     private List<Hung> hung() {
         double middle = (left + right) / 2;
         Comparator<Sign> fromTheLeft = Comparator.comparingDouble(Sign::x);
-        return Stream.of(Comparator.<Sign>comparingDouble(sign -> sign.x() <= middle ? sign.x() : 2 * right - sign.x()), fromTheLeft, fromTheLeft.reversed())
+        return Stream.of(Comparator.<Sign>comparingDouble(sign -> sign.x() <= middle ? sign.x() : 2 * right - sign.x()), fromTheLeft,
+                fromTheLeft.reversed())
                 .map(this::inOrder).min(Comparator.comparingLong(Signs::crossings)).orElseThrow();
     }
 

@@ -26,7 +26,10 @@ import understorey.season.model.SeasonScale;
  */
 record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<Advice> reasons) {
 
-    /** Spring events come 4 days later per degree of latitude away from the equator, and every 122 m of height: bioclimatic law, A. D. Hopkins, 1918 (from memory). */
+    /**
+     * Spring events come 4 days later per degree of latitude away from the equator, and every 122 m of height: bioclimatic law, A.
+     * D. Hopkins, 1918 (from memory).
+     */
     private static final double LATER_D = 4;
     private static final double HEIGHT_M = 122;
     /** Floras mostly describe low ground (from memory). */
@@ -73,7 +76,8 @@ record CatalogueSeason(SeasonScale scale, Prediction peak, Course course, List<A
             return null;
         }
         LocalDate first = LocalDate.of(SeasonScale.COMMON_YEAR, months.first(), 1);
-        LocalDate last = YearMonth.of(months.last().compareTo(months.first()) < 0 ? SeasonScale.COMMON_YEAR + 1 : SeasonScale.COMMON_YEAR, months.last())
+        LocalDate last = YearMonth.of(months.last().compareTo(months.first()) < 0 ? SeasonScale.COMMON_YEAR + 1
+                : SeasonScale.COMMON_YEAR, months.last())
                 .atEndOfMonth();
         long length = last.toEpochDay() - first.toEpochDay();
         SeasonScale scale = SeasonScale.around(List.of(first.plusDays(length / 2)));

@@ -51,7 +51,8 @@ final class Variety {
     }
 
     private static boolean alike(List<Intent> intents, List<Look> looks, int one, int other) {
-        return looks.get(one).unlike(looks.get(other)) == 0 && looks.get(one).scaledAs(looks.get(other)) && sameSubject(intents.get(one), intents.get(other));
+        return looks.get(one).unlike(looks.get(other)) == 0 && looks.get(one).scaledAs(looks.get(other))
+                && sameSubject(intents.get(one), intents.get(other));
     }
 
     private static boolean sameSubject(Intent one, Intent other) {

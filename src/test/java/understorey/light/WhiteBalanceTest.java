@@ -41,7 +41,7 @@ class WhiteBalanceTest {
         assertEquals(new ColourAdvice.WhiteBalanceTwilight(5300, 10_000), WhiteBalance.of(-4, Lit.SHADE, 0, 0).reasons().get(0));
     }
 
-    /** Nobody sees a leap of colour at sunrise. */
+    /** The colour does not leap at sunrise. */
     @Test
     void goesFromDaylightToShadeWithoutALeap() {
         for (double h = -2; h < 8; h += 0.1) {

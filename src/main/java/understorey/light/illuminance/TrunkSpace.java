@@ -34,7 +34,10 @@ public record TrunkSpace(double stemsPerM2, double diameterM, double baseM, doub
 
         /** Beech at Virton, ICP Level II, 2018: 32 m, 37.2 cm, 27.1 m²/ha. Birch at Järvselja has 19 % more trunk in sight. */
         static final Stand DECIDUOUS = new Stand(25, 0.45, 0.372 / 32, 27.1);
-        /** Norway spruce at Järvselja, doi 10.2478/fsmu-2021-0007: 24 m, 22.5 cm, 30.9 m²/ha. Pine there has 19 % less, old spruce at Tharandt 2 % more. */
+        /**
+         * Norway spruce at Järvselja, doi 10.2478/fsmu-2021-0007: 24 m, 22.5 cm, 30.9 m²/ha. Pine there has 19 % less, old spruce
+         * at Tharandt 2 % more.
+         */
         static final Stand EVERGREEN = new Stand(24, 0.5, 0.225 / 24, 30.9);
         /** Half of each. */
         static final Stand MIXED = new Stand(24.5, 0.475, (DECIDUOUS.diameterShare + EVERGREEN.diameterShare) / 2, 29);

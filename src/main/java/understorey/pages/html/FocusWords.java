@@ -32,7 +32,8 @@ final class FocusWords {
             return null;
         }
         return stack.frames() + " frames" + (stack.stepM() == null
-                ? ", focus " + sentences.of(fit.fromSensorM(stack.firstM()), Measure.METRES) + " to " + sentences.of(fit.fromSensorM(stack.lastM()), Measure.METRES)
+                ? ", focus " + sentences.of(fit.fromSensorM(stack.firstM()), Measure.METRES) + " to "
+                + sentences.of(fit.fromSensorM(stack.lastM()), Measure.METRES)
                 : (stack.byRail() ? " on a rail, " : ", ") + sentences.of(stack.stepM(), Measure.METRES) + " steps, nearest first");
     }
 

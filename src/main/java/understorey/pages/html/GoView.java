@@ -23,7 +23,8 @@ import understorey.visit.HeadTorchHours;
  * @param leaveBy when to turn back at the latest
  * @param back    when the plan is back; null when no picture is taken
  */
-public record GoView(String arrive, @Nullable String arriveBy, @Nullable String base, @Nullable String torch, String leaveBy, @Nullable String back, List<Stop> stops) {
+public record GoView(String arrive, @Nullable String arriveBy, @Nullable String base, @Nullable String torch, String leaveBy,
+        @Nullable String back, List<Stop> stops) {
 
     /**
      * A spot on the way.
@@ -37,7 +38,8 @@ public record GoView(String arrive, @Nullable String arriveBy, @Nullable String 
         Parking parking = brief.trip().site().parking();
         boolean taken = !brief.order().shooting().isEmpty();
         boolean early = brief.order().arriveBy().isAfter(brief.order().arrive());
-        return new GoView(Dates.clock(brief.order().arrive()), early ? Dates.clock(brief.order().arriveBy()) : null, ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
+        return new GoView(Dates.clock(brief.order().arrive()), early ? Dates.clock(brief.order().arriveBy()) : null,
+                ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
                 Dates.clock(brief.order().leaveLastSpotBy()), taken ? Dates.clock(brief.order().back()) : null, stops(brief));
     }
 
@@ -70,7 +72,8 @@ public record GoView(String arrive, @Nullable String arriveBy, @Nullable String 
 
     private static void stop(@Nullable Leg last, @Nullable String walked, List<Integer> numbers, Brief brief, List<Stop> stops) {
         if (last != null && !numbers.isEmpty()) {
-            stops.add(new Stop(Words.place(brief.trip().site(), last.spot()), walked, numbers.stream().map(String::valueOf).collect(Collectors.joining(",\u00a0"))));
+            stops.add(new Stop(Words.place(brief.trip().site(), last.spot()), walked,
+                    numbers.stream().map(String::valueOf).collect(Collectors.joining(",\u00a0"))));
             numbers.clear();
         }
     }

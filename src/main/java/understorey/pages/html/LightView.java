@@ -50,7 +50,8 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
         List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(sentences));
         rows.add(new Row("Sun above " + horizon, sunlit));
         return new LightView(rows, moon,
-                new Table<>(LightColumns.FORECAST, brief.weather()).view("Forecast (interpolated between its hours); wind at " + sentences.of(WIND_M, Measure.WHOLE_METRES), sentences),
+                new Table<>(LightColumns.FORECAST, brief.weather())
+                        .view("Forecast (interpolated between its hours); wind at " + sentences.of(WIND_M, Measure.WHOLE_METRES), sentences),
                 sentences.of(brief.day().drops().reasons()),
                 new Table<>(LightColumns.day(horizon.equals("the skyline") ? "skyline" : "horizon"), visit(brief)).view(CAPTION, sentences));
     }

@@ -50,7 +50,8 @@ final class OutInTime {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
-        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first " + Words.minutes(hours.minutesIn()) + ")";
+        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first "
+                + Words.minutes(hours.minutesIn()) + ")";
         String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + Dates.clock(hours.from())
                 : "needed from " + Dates.clock(hours.from()) + " (the last " + Words.minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;

@@ -53,8 +53,10 @@ public record PlaceView(String name, String slug, List<Row> facts, TableView spo
     public static PlaceView of(Site site, Share.Precision precision, boolean spared, Prose prose, Sentences sentences) {
         List<TemplateHTMLOutputModel> cautions = site.cautions().stream().map(prose::html).filter(Objects::nonNull)
                 .map(Templates::html).toList();
-        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared, sentences), new Table<>(spots(site), spared ? List.of() : site.spots()).view("Spots", sentences),
-                new Table<>(WALKS, site.walks()).view("Walks with a given time", sentences), new Table<>(SeasonColumns.RECORDS, spared ? List.of() : SeasonColumns.Year.of(site)).view("Past flowering", sentences),
+        return new PlaceView(site.name(), site.slug(), facts(site, precision, spared, sentences),
+                new Table<>(spots(site), spared ? List.of() : site.spots()).view("Spots", sentences),
+                new Table<>(WALKS, site.walks()).view("Walks with a given time", sentences),
+                new Table<>(SeasonColumns.RECORDS, spared ? List.of() : SeasonColumns.Year.of(site)).view("Past flowering", sentences),
                 site.access(), ifKnown(prose.html(site.access()), Templates::html), site.reports(),
                 site.notes(), ifKnown(prose.html(site.notes()), Templates::html), cautions, site.cautions());
     }
@@ -101,7 +103,8 @@ public record PlaceView(String name, String slug, List<Row> facts, TableView spo
     private static String ground(Spot spot, Sentences sentences) {
         List<String> ground = new ArrayList<>();
         if (spot.slope() != null) {
-            ground.add(sentences.of(spot.slope().angleDeg(), Measure.DEGREES) + " slope facing " + sentences.of(spot.slope().facesDeg(), Measure.COMPASS));
+            ground.add(sentences.of(spot.slope().angleDeg(), Measure.DEGREES) + " slope facing "
+                    + sentences.of(spot.slope().facesDeg(), Measure.COMPASS));
         }
         if (spot.clearingRadiusM() != null) {
             ground.add("clearing, trees " + sentences.of(spot.clearingRadiusM(), Measure.METRES) + " away");

@@ -96,7 +96,8 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
         if (brief.assumed().contains("sky")) {
             return null;
         }
-        return brief.trip().forecast().isEmpty() ? ifKnown(brief.trip().sky(), sky -> (sky == SkyWord.OVERCAST ? "an " : "a ") + Words.word(sky) + " sky") : "the forecast sky";
+        return !brief.trip().forecast().isEmpty() ? "the forecast sky"
+                : ifKnown(brief.trip().sky(), sky -> (sky == SkyWord.OVERCAST ? "an " : "a ") + Words.word(sky) + " sky");
     }
 
     private static String horizon(List<SpotView> places) {

@@ -24,7 +24,8 @@ final class SheetDays {
         List<Column<OrderView.Other>> columns = new ArrayList<>();
         columns.add(Column.text("If the day is", Measure.WORD, (other, wording) -> other.day()));
         Stream.concat(planned.stream(), others.stream().flatMap(other -> other.order().stream())).map(OrderView.Start::number).distinct()
-                .forEach(number -> columns.add(Column.<OrderView.Other>text(String.valueOf(number), Measure.WORD, (other, wording) -> at(other.order(), number))
+                .forEach(number -> columns.add(Column.<OrderView.Other>text(String.valueOf(number), Measure.WORD,
+                                (other, wording) -> at(other.order(), number))
                         .strongIf(other -> !at(other.order(), number).equals(at(planned, number)))));
         return new Table<>(columns, others).view(CAPTION, sentences);
     }

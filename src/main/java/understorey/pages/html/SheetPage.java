@@ -38,7 +38,8 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
     public static SheetPage of(Brief brief, PlanView plan, TemplateHTMLOutputModel css, Sentences sentences, Prose prose) {
         List<TimedShot> taken = brief.order().shooting().stream().map(leg -> brief.shot(leg.shot())).toList();
         List<String> shared = SheetShot.shared(taken);
-        List<SheetShot> shots = taken.stream().map(shot -> SheetShot.of(brief, shot, plan.shots().get(shot.number() - 1), shared, sentences)).toList();
+        List<SheetShot> shots = taken.stream()
+                .map(shot -> SheetShot.of(brief, shot, plan.shots().get(shot.number() - 1), shared, sentences)).toList();
         return new SheetPage(css, "", plan, SheetRail.of(brief, sentences), shared, shots, leftOut(brief, sentences),
                 SheetDays.of(plan.order().others(), brief.order().shooting().stream().map(leg -> start(leg, brief)).toList(), sentences),
                 Dates.clock(brief.order().leaveLastSpotBy()), home(brief), SheetCautions.of(brief, plan.place().cautions(), sentences))

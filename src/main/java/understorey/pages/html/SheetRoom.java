@@ -71,9 +71,11 @@ record SheetRoom(Size size, double shotsMm) {
         int sides = Math.max(1, (shots + SHOTS_A_SIDE - 1) / SHOTS_A_SIDE);
         int bag = page.plan().kit().take().stream().mapToInt(thing -> thing.length() + BOX_LETTERS).sum() + BAG_LETTERS;
         double days = page.days().lines().isEmpty() ? 0 : ROW_MM * (page.days().lines().size() + 1);
-        double below = Math.ceil(bag / (double) PAGE_LETTERS) * ROW_MM + HOME_MM + (shots > SHOTS_A_SIDE ? days + NOTES_MM : Math.max(days, NOTES_MM));
+        double below = Math.ceil(bag / (double) PAGE_LETTERS) * ROW_MM + HOME_MM
+                + (shots > SHOTS_A_SIDE ? days + NOTES_MM : Math.max(days, NOTES_MM));
         int letters = Stream.concat(page.leftOut().stream(), page.cautions().stream()).mapToInt(text -> text.length() + 4).sum();
-        double titleLines = 2 * page.plan().title().length() + page.plan().date().length() + page.plan().place().name().length() > TITLE_LETTERS ? 1 : 0;
+        PlanView plan = page.plan();
+        double titleLines = 2 * plan.title().length() + plan.date().length() + plan.place().name().length() > TITLE_LETTERS ? 1 : 0;
         double around = TOP_MM + (titleLines + page.rail().rows() + 0.5 + letters / (double) PAGE_LETTERS) * LINE_MM + below;
         // A picture is not broken, so it leaves the foot of a full side empty.
         return new SheetRoom(size, sides * SIDE_MM - (sides - 1) * size.leastMm - size.type * around);

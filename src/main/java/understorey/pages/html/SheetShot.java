@@ -54,7 +54,8 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         List<Leg> legs = before(brief.order().legs(), view.name());
         Leg shoot = legs.get(legs.size() - 1);
         return new SheetShot(view, Dates.clock(shoot.from()), Dates.clock(shoot.to()), walk(brief, legs), pause(legs),
-                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences), SheetLight.of(shot), SheetLight.lull(shot), null, null, false);
+                verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences),
+                SheetLight.of(shot), SheetLight.lull(shot), null, null, false);
     }
 
     private static @Nullable String verdict(TimedShot shot) {
@@ -67,7 +68,8 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         int fixed = room.lines(letters(setUp)) + room.lines(letters(lights) + (lull == null ? 0 : lull.length() + 12));
         String way = Stream.of(walk, pause).filter(Objects::nonNull).collect(Collectors.joining(", "));
         String settings = Stream.of(ifKnown(view.settings(), SettingsView::line), verdict).filter(Objects::nonNull).collect(Collectors.joining(" "));
-        return new SheetText(view.otherwise(), note(view), words -> room.heightMm(fixed + room.lines(words), view.name(), settings, view.spot(), way), prose);
+        return new SheetText(view.otherwise(), note(view),
+                words -> room.heightMm(fixed + room.lines(words), view.name(), settings, view.spot(), way), prose);
     }
 
     /** With what is shown of them. */

@@ -103,7 +103,8 @@ public record ShotView(int number, String name, String role, String rank, String
         facts.add(new Row("Support", support(fit, sentences)));
         Double facing = shot.intent().shot().facingDeg();
         facts.add(new Row("Aim", (facing == null ? "" : Words.compass(facing) + " (" + Words.bearing(facing) + "), ") + tilt(fit)));
-        facts.add(new Row("Frame", sentences.of(fit.frameWidthM(), Measure.METRES) + " × " + sentences.of(fit.frameHeightM(), Measure.METRES) + " at " + sentences.of(fit.distanceM(), Measure.METRES)));
+        facts.add(new Row("Frame", sentences.of(fit.frameWidthM(), Measure.METRES) + " × "
+                + sentences.of(fit.frameHeightM(), Measure.METRES) + " at " + sentences.of(fit.distanceM(), Measure.METRES)));
         facts.add(new Row("Focus", sentences.of(fit.focusFromSensorM(), Measure.METRES) + ", sharp " + FocusWords.sharp(fit, settings, sentences)));
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Scale", Words.number(fit.magnification(), 2) + "×"));

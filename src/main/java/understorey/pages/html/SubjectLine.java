@@ -27,9 +27,11 @@ public record SubjectLine(String key, String name, String scientificName, String
             Column.text("Flower", Measure.WORD, (subject, wording) -> orDash(subject.flowerWidthMm(), mm -> wording.of(mm / 1000, Measure.METRES))
                     + ", " + subject.flowersOpen() + " open; " + subject.colour() + " (exposure: treat as "
                     + orDash(subject.reflectance(), Words::word).replace(' ', '-') + ")"),
-            Column.text("Height", Measure.WORD, (subject, wording) -> orDash(subject.heightLowM(), low -> wording.units().plain(low, Measure.PLANT_HEIGHT))
+            Column.text("Height", Measure.WORD, (subject, wording) -> orDash(subject.heightLowM(),
+                    low -> wording.units().plain(low, Measure.PLANT_HEIGHT))
                     + "–" + orDash(subject.heightHighM(), high -> wording.of(high, Measure.PLANT_HEIGHT))),
-            Column.text("Density", Measure.WORD, (subject, wording) -> orDash(subject.stemsPerM2(), stems -> wording.units().plain(stems.sparse(), Measure.STEM_DENSITY)
+            Column.text("Density", Measure.WORD, (subject, wording) -> orDash(subject.stemsPerM2(),
+                    stems -> wording.units().plain(stems.sparse(), Measure.STEM_DENSITY)
                     + ", " + wording.units().plain(stems.typical(), Measure.STEM_DENSITY) + ", " + wording.of(stems.thick(), Measure.STEM_DENSITY))),
             Column.text("Flower area", Measure.WORD, (subject, wording) -> orDash(subject.flowerAreaIndex(),
                     index -> Words.number(index.typical(), 2) + "–" + Words.number(index.thick(), 2))),
@@ -37,7 +39,8 @@ public record SubjectLine(String key, String name, String scientificName, String
 
     /** By name. */
     public static List<SubjectLine> of(List<Subject> subjects, Sentences sentences) {
-        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT))).map(subject -> of(subject, sentences)).toList();
+        return subjects.stream().sorted(Comparator.comparing(subject -> subject.name().toLowerCase(Locale.ROOT)))
+                .map(subject -> of(subject, sentences)).toList();
     }
 
     private static SubjectLine of(Subject subject, Sentences sentences) {

@@ -81,11 +81,14 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         Wording words = sentences::of;
         VisitFigure figure = brief.visit().figure(words);
         List<ZonedDateTime> hours = hours(figure);
-        return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(), ifKnown(figure.back(), back -> back(back, words.of(new Fact.BackAt(brief.order().back())))),
-                figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT).collect(Collectors.joining()),
+        return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(),
+                ifKnown(figure.back(), back -> back(back, words.of(new Fact.BackAt(brief.order().back())))),
+                figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT)
+                        .collect(Collectors.joining()),
                 LightPaths.of(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
                         .map(hour -> new Tick(Words.width(figure.at(hour)), Dates.clock(hour))).toList(),
-                figure.events().stream().map(VisitView::event).toList(), rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours, sentences.units()),
+                figure.events().stream().map(VisitView::event).toList(),
+                rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours, sentences.units()),
                 brief.places().size() == 1 ? null : figure.light().place().name(brief.trip().site()), figure.says());
     }
 
@@ -165,11 +168,14 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
     private static List<WeatherRow> weather(Brief brief, VisitFigure figure, List<ZonedDateTime> hours, Units units) {
         List<WeatherHour> shown = brief.weather().stream().filter(hour -> hours.contains(hour.time())).toList();
         List<WeatherRow> rows = new ArrayList<>();
-        add(units.unit(Measure.CELSIUS), "air", shown, figure, hour -> ifKnown(hour.weather().temperatureC(), air -> units.plain(air, Measure.CELSIUS)), rows);
-        add(units.unit(Measure.METRES_PER_SECOND), "wind", shown, figure, hour -> ifKnown(hour.weather().windMs(), wind -> units.plain(wind, Measure.METRES_PER_SECOND)), rows);
+        add(units.unit(Measure.CELSIUS), "air", shown, figure,
+                hour -> ifKnown(hour.weather().temperatureC(), air -> units.plain(air, Measure.CELSIUS)), rows);
+        add(units.unit(Measure.METRES_PER_SECOND), "wind", shown, figure,
+                hour -> ifKnown(hour.weather().windMs(), wind -> units.plain(wind, Measure.METRES_PER_SECOND)), rows);
         add("okta", "cloud", shown, figure, hour -> ifKnown(hour.weather().okta(), okta -> Words.number(okta, 1)), rows);
         if (shown.stream().anyMatch(WeatherHour::wet)) {
-            add(units.unit(Measure.RAIN), "rain", shown, figure, hour -> ifKnown(hour.weather().rainMm(), rain -> units.plain(rain, Measure.RAIN)), rows);
+            add(units.unit(Measure.RAIN), "rain", shown, figure,
+                    hour -> ifKnown(hour.weather().rainMm(), rain -> units.plain(rain, Measure.RAIN)), rows);
         }
         return rows;
     }

@@ -7,8 +7,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A tree of maps, lists, numbers, truths and texts as it is written: one space a level, line feeds, and no space between the items of a list. What fits on a line is on one, and so is every
- * list of figures, times and words, because a change in a column is then a change of one line.
+ * A tree of maps, lists, numbers, truths and texts as it is written: one space a level, line feeds, and no space between the items
+ * of a list. What fits on a line is on one, and so is every list of figures, times and words, because a change in a column is then
+ * a change of one line.
  */
 final class JsonText {
 

@@ -57,7 +57,8 @@ final class OrderBasisJson {
     /** Null where the place is spared. */
     static @Nullable Facts<OrderBasis> of(Brief brief) {
         return ifKnown(brief.order().basis(), basis -> new Facts<>(Column.all(BEFORE,
-                List.of(data("head_torch_until", of -> brief.day().headTorch().until()), data("head_torch_from", of -> brief.day().headTorch().from())),
+                List.of(data("head_torch_until", of -> brief.day().headTorch().until()),
+                        data("head_torch_from", of -> brief.day().headTorch().from())),
                 AFTER), basis));
     }
 

@@ -32,7 +32,8 @@ final class PaintedMarks {
         }
         if (mark instanceof Drawing.Palette painted) {
             palette = painted;
-            svg.append("<g class=\"").append(painted.style()).append("\" style=\"--own:").append(painted.own()).append(";--dim:").append(painted.dim()).append("\">\n");
+            svg.append("<g class=\"").append(painted.style()).append("\" style=\"--own:").append(painted.own()).append(";--dim:")
+                    .append(painted.dim()).append("\">\n");
             painted.marks().forEach(this::mark);
             end();
             palette = null;

@@ -41,7 +41,8 @@ public final class BagColumns {
             Column.text("View", Measure.DEGREES, (figures, wording) -> upTo(figures, wording.of(figures.widestViewDeg(), Measure.DEGREES),
                     wording.of(figures.narrowestViewDeg(), Measure.DEGREES))),
             Column.text("Min. focus", Measure.METRES, (figures, wording) -> wording.of(lens(figures).closestM(), Measure.METRES)),
-            Column.text("Max. magnification", Measure.MAGNIFICATION, (figures, wording) -> wording.of(figures.magnification(), Measure.MAGNIFICATION)),
+            Column.text("Max. magnification", Measure.MAGNIFICATION,
+                    (figures, wording) -> wording.of(figures.magnification(), Measure.MAGNIFICATION)),
             Column.text("Aperture", Measure.F_NUMBER, BagColumns::aperture),
             Column.text("Thread", Measure.MILLIMETRES, (figures, wording) -> wording.of(lens(figures).threadMm(), Measure.MILLIMETRES)),
             Column.text("Weight", Measure.GRAMS, (figures, wording) -> wording.of(
@@ -65,13 +66,15 @@ public final class BagColumns {
     }
 
     private static String equivalent(CameraFigures figures, Sentences wording) {
-        return lens(figures).zooms() ? Words.number(figures.shortestEquivalentMm(), 0) + "–" + wording.of(figures.longestEquivalentMm(), Measure.MILLIMETRES)
+        return lens(figures).zooms() ? Words.number(figures.shortestEquivalentMm(), 0) + "–"
+                + wording.of(figures.longestEquivalentMm(), Measure.MILLIMETRES)
                 : wording.of(figures.shortestEquivalentMm(), Measure.MILLIMETRES);
     }
 
     private static String aperture(CameraFigures figures, Sentences wording) {
         Lens lens = lens(figures);
-        return wording.of(lens.widestShort(), Measure.F_NUMBER) + (lens.widestLong() == lens.widestShort() ? "" : "–" + Words.number(lens.widestLong(), 1));
+        return wording.of(lens.widestShort(), Measure.F_NUMBER)
+                + (lens.widestLong() == lens.widestShort() ? "" : "–" + Words.number(lens.widestLong(), 1));
     }
 
     private static String kind(Other other, Sentences wording) {

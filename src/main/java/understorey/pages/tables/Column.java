@@ -53,14 +53,15 @@ public record Column<R>(@Nullable String key, @Nullable String group, @Nullable 
         return new Column<>(null, null, head, measure, row -> null, text, row -> false);
     }
 
-    /** The same, with the rows that stand out. */
+    /** This column, with the rows that stand out. */
     public Column<R> strongIf(Predicate<R> row) {
         return new Column<>(key, group, head, measure, value, text, row);
     }
 
     /** Columns with a head over their heads. */
     public static <R> List<Column<R>> under(String group, List<Column<R>> columns) {
-        return columns.stream().map(column -> new Column<>(column.key, group, column.head, column.measure, column.value, column.text, column.strong)).toList();
+        return columns.stream()
+                .map(column -> new Column<>(column.key, group, column.head, column.measure, column.value, column.text, column.strong)).toList();
     }
 
     /** The head of a column that pages show. */

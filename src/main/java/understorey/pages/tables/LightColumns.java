@@ -92,7 +92,8 @@ public final class LightColumns {
         return Column.all(List.of(Column.of("time", "Time", Measure.WORD, LightAt::time)),
                 Column.under("Sun", List.of(
                         Column.of("sun_azimuth_deg", "bearing", Measure.BEARING, light -> light.sun().azimuthDeg(), (light, wording) ->
-                                wording.of(light.sun().azimuthDeg(), Measure.BEARING) + "\u00a0" + wording.of(light.sun().azimuthDeg(), Measure.COMPASS)),
+                                wording.of(light.sun().azimuthDeg(), Measure.BEARING) + "\u00a0"
+                                        + wording.of(light.sun().azimuthDeg(), Measure.COMPASS)),
                         Column.of("sun_altitude_deg", "height", Measure.ALTITUDE, light -> light.sun().altitudeDeg()),
                         Column.of("shadow_per_height", "shadow", Measure.RATIO, LightAt::shadowPerHeight, LightColumns::shadow),
                         Column.text(horizon, Measure.WORD, (light, wording) -> light.aboveSkyline() ? "above"

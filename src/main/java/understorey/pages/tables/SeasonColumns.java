@@ -72,7 +72,8 @@ public final class SeasonColumns {
     public static Table<LocalDate> calendar(List<RankedDay> days) {
         Map<LocalDate, RankedDay> byDate = days.stream().collect(Collectors.toMap(RankedDay::date, day -> day));
         List<Column<LocalDate>> columns = new ArrayList<>();
-        columns.add(Column.text("Week", Measure.WORD, (monday, wording) -> monday.getDayOfMonth() + " " + Words.name(monday.getMonth()).substring(0, 3)));
+        columns.add(Column.text("Week", Measure.WORD,
+                (monday, wording) -> monday.getDayOfMonth() + " " + Words.name(monday.getMonth()).substring(0, 3)));
         for (DayOfWeek day : DayOfWeek.values()) {
             columns.add(Column.<LocalDate>text(Words.name(day).substring(0, 3), Measure.WORD, (monday, wording) ->
                             Objects.requireNonNullElse(ifKnown(byDate.get(monday.with(day)), SeasonColumns::cell), ""))
@@ -84,7 +85,8 @@ public final class SeasonColumns {
     private static String cell(RankedDay day) {
         String number = String.valueOf(day.date().getDayOfMonth());
         boolean none = !day.wanted() || day.hopeless();
-        String note = none && day.rank() > 1 ? null : day.hours() == null ? "closed" : day.rank() <= PLACES.size() ? PLACES.get(day.rank() - 1) : null;
+        String note = none && day.rank() > 1 ? null : day.hours() == null ? "closed" : day.rank() <= PLACES.size()
+                ? PLACES.get(day.rank() - 1) : null;
         return Stream.of(day.wanted() ? number : "(" + number + ")", ifKnown(day.flower(), Words::percentInCell), note)
                 .filter(Objects::nonNull).collect(Collectors.joining("\n"));
     }

@@ -92,6 +92,7 @@ public final class SettingsColumns {
 
     private static String when(Differing light) {
         return light.otherHour ? Dates.clock(light.other.time())
-                : (light.shot.countsOnMist() ? "no mist, " : "") + Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
+                : (light.shot.countsOnMist() ? "no mist, " : "")
+                + Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
     }
 }

@@ -39,7 +39,8 @@ public final class Figures {
             case ALTITUDE -> decimals(value, 2);
             case BEARING, COMPASS -> belowCircle(decimals(value, 2));
             case PHASE -> belowCircle(decimals(value, 1));
-            case DEGREES, EV100, EV100_NUMBER, METRES_PER_SECOND, WIND, CELSIUS, CELSIUS_APART, OKTA, RAIN, GIGABYTES, DAYS, DAYS_TO_TENTH -> decimals(value, 1);
+            case DEGREES, EV100, EV100_NUMBER, METRES_PER_SECOND, WIND, CELSIUS, CELSIUS_APART, OKTA, RAIN, GIGABYTES, DAYS,
+                    DAYS_TO_TENTH -> decimals(value, 1);
             case STOPS -> decimals(value, 2);
             case SHARE -> decimals(value, 3);
             case MAGNIFICATION -> decimals(value, 4);

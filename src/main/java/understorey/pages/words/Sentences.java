@@ -17,8 +17,8 @@ import understorey.scene.Fact;
 import understorey.sky.Interval;
 
 /**
- * The words for advice, for what drawings say and for figures in the units of the reader. Three files hold one line a record, {@code focal-short = … {times} …}; a name in braces is
- * replaced by the component of that name, worded.
+ * The words for advice, for what drawings say and for figures in the units of the reader. Three files hold one line a record,
+ * {@code focal-short = … {times} …}; a name in braces is replaced by the component of that name, worded.
  */
 public final class Sentences {
 

@@ -26,7 +26,7 @@ public interface Units {
     /** The unit of the plain figures of a temperature, a speed, an amount of rain, a height of plants or a density. */
     String unit(Measure measure);
 
-    /** A figure without its {@link #unit}, which stands elsewhere. */
+    /** A figure without its {@link #unit}, which is given elsewhere. */
     String plain(double value, Measure measure);
 
     /** A figure with its unit, rounded to what it is good for. */

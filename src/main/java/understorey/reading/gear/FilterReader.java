@@ -38,7 +38,8 @@ final class FilterReader {
         Double length = f.quantity("length", Dimension.SMALL_LENGTH, 1, 500);
         Double weight = BagReader.weight(f);
         f.done();
-        return name == null || kind == null ? null : new Filter(name, kind, thread, loss == null ? 0 : loss, lensThread, filterThread, dioptres, length,
+        return name == null || kind == null ? null
+                : new Filter(name, kind, thread, loss == null ? 0 : loss, lensThread, filterThread, dioptres, length,
                 weight);
     }
 

@@ -85,7 +85,8 @@ public final class SiteReader {
             pageName("site", name);
         }
         pageName("public_name", publicName);
-        Site site = findings.errors() > before || name == null || page == null || position == null || zone == null ? null : new Site(name, page, publicName, position, elevation, zone,
+        Site site = findings.errors() > before || name == null || page == null || position == null || zone == null ? null
+                : new Site(name, page, publicName, position, elevation, zone,
                 skyline == null ? List.of() : skyline, canopy, spots.spots(), spots.walks(), opening, parking,
                 seasons, new ArrayList<>(subjects.own().values()), access, reports, Boolean.TRUE.equals(sensitive),
                 cautions, notes, edges == null ? List.of() : edges, country);

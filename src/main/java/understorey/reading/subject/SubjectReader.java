@@ -38,7 +38,8 @@ final class SubjectReader {
             return null;
         }
         return new Subject(key == null ? Slug.of(name) : key, name, scientific, null, hemisphere == Hemisphere.SOUTH,
-                months.first(), months.last(), null, stems, height == null ? null : height.low(), height == null ? null : height.high(), width, open, index, reflectance, colour,
+                months.first(), months.last(), null, stems, height == null ? null : height.low(),
+                height == null ? null : height.high(), width, open, index, reflectance, colour,
                 habitat, care, null, null);
     }
 

@@ -236,7 +236,8 @@ public final class SkylineChart {
         for (Field field : fields) {
             Double facingDeg = field.facingDeg();
             if (facingDeg != null) {
-                says = new Fact.Next(says, new Fact.LooksTowards(new Fact.NumberedPicture(field.number(), field.name()), facingDeg, field.widthDeg()));
+                says = new Fact.Next(says, new Fact.LooksTowards(new Fact.NumberedPicture(field.number(), field.name()), facingDeg,
+                        field.widthDeg()));
             }
         }
         return says;

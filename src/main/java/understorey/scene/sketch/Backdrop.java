@@ -159,7 +159,8 @@ final class Backdrop {
             double share = topY < -4 ? (footY + 4) / (footY - topY) : 1;
             double x = footX + share * (topX - footX);
             double y = footY + share * (topY - footY);
-            stems.add(List.of(new Point(Math.round(footX), Math.round(footY)), new Point(Math.round((footX + x) / 2 + 2 * seed.share(i, 20) - 1), Math.round((footY + y) / 2)),
+            stems.add(List.of(new Point(Math.round(footX), Math.round(footY)),
+                    new Point(Math.round((footX + x) / 2 + 2 * seed.share(i, 20) - 1), Math.round((footY + y) / 2)),
                     new Point(Math.round(x), Math.round(y))));
         }
         return stems;

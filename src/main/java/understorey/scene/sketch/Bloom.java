@@ -57,7 +57,8 @@ final class Bloom {
         petalShare = index == null || !setup.stemsKnown() ? UNKNOWN_SHARE
                 : FlowerLayer.SPHERICAL * index.typical() / setup.stemsPerM2() / (headM * headM);
         FlowerHead whole = FlowerHead.of(subject, 1, Stage.FULL);
-        part = Math.min(PART, MOST_PETALS / whole.florets().stream().mapToDouble(floret -> floret.blossom().petals() / (floret.blossom().tube() ? 2.0 : 1)).sum());
+        part = Math.min(PART, MOST_PETALS / whole.florets().stream()
+                .mapToDouble(floret -> floret.blossom().petals() / (floret.blossom().tube() ? 2.0 : 1)).sum());
         head = FlowerHead.of(subject, part, Stage.FULL);
         dotWidth = Math.max(1.3, Math.min(4, FlowerHead.WIDTH * Math.sqrt(4 / Math.PI * petalShare / dots().size())));
         dots = look(Motif.DOTS, dots().size() * Math.PI / 4 * dotWidth * dotWidth);

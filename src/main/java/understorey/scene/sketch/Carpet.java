@@ -135,7 +135,8 @@ final class Carpet {
         double x = perspective.x(right, depth);
         double y = perspective.y(ahead, above, depth);
         if (depth < setup.fit().focusM() && px + blur > VEIL * perspective.width
-                || !perspective.inFrame(x, y, drawnPx(px, depth, aboveDeg(ahead, above)) / 2) || trunks.hides(x, y, depth) || besideSubject(x, depth)) {
+                || !perspective.inFrame(x, y, drawnPx(px, depth, aboveDeg(ahead, above)) / 2) || trunks.hides(x, y, depth)
+                || besideSubject(x, depth)) {
             return;
         }
         if (state == Bloom.State.OPEN || px > UNOPENED_PX && blur < KEEPS_SHAPE * px) {

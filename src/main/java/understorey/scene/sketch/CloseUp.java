@@ -89,7 +89,8 @@ final class CloseUp {
         List<List<Point>> stem = new ArrayList<>(List.of(head.stem().stream().map(view::point).toList()));
         Point top = stem.get(0).get(0);
         if (footY > top.y()) {
-            stem.add(List.of(top, new Point(top.x() + 0.01 * (footY - top.y()), (top.y() + footY) / 2), new Point(top.x() + 0.06 * (footY - top.y()), footY)));
+            stem.add(List.of(top, new Point(top.x() + 0.01 * (footY - top.y()), (top.y() + footY) / 2),
+                    new Point(top.x() + 0.06 * (footY - top.y()), footY)));
         }
         marks.add(new Curves("stem", Math.max(1.5, 0.034 * px), stem));
         if (head.florets().size() > 1) {
@@ -139,7 +140,8 @@ final class CloseUp {
         int step = Math.max(1, petals.size() / MOST_DROPS);
         for (int i = (int) (seed.share(1, 57) * step); i < petals.size(); i += step) {
             List<Point> outline = petals.get(i).outline();
-            Point lowest = outline.stream().reduce((one, other) -> outline.indexOf(other) % 2 == 0 && other.y() > one.y() ? other : one).orElseThrow();
+            Point lowest = outline.stream().reduce((one, other) -> outline.indexOf(other) % 2 == 0 && other.y() > one.y() ? other : one)
+                    .orElseThrow();
             drops.add(new Point(lowest.x(), lowest.y() + 0.25 * wide));
             lights.add(new Point(lowest.x() - 0.18 * wide, lowest.y() + 0.08 * wide));
         }

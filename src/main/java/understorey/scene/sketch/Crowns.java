@@ -75,9 +75,11 @@ final class Crowns {
             double y = perspective.y(ahead, above, depth);
             if (px > LEAST_PX && px < MOST_PX && perspective.inFrame(x, y, px / 2) && setup.focus().blurShare(depth) * perspective.width < px / 3) {
                 boolean near = aheadM < NEAR_M;
-                boolean bare = stage == Foliage.Stage.LEAFLESS || stage == Foliage.Stage.BUD_BURST && i % 2 == 0 || stage == Foliage.Stage.HALF_LEAF && i % 4 == 0;
+                boolean bare = stage == Foliage.Stage.LEAFLESS || stage == Foliage.Stage.BUD_BURST && i % 2 == 0
+                        || stage == Foliage.Stage.HALF_LEAF && i % 4 == 0;
                 Motif motif = bare ? near ? Motif.TWIGS : Motif.FAR_TWIGS : near ? Motif.SPRAY : Motif.FAR_SPRAY;
-                sprays.computeIfAbsent(motif, any -> new TreeMap<>()).computeIfAbsent((int) Math.round(Math.log(px) / Math.log(STEP)), any -> new ArrayList<>())
+                sprays.computeIfAbsent(motif, any -> new TreeMap<>())
+                        .computeIfAbsent((int) Math.round(Math.log(px) / Math.log(STEP)), any -> new ArrayList<>())
                         .add(new Point(Math.round(x), Math.round(y)));
                 placed++;
             }
@@ -104,7 +106,8 @@ final class Crowns {
         List<Point> leaves = new ArrayList<>();
         for (int i = 0; i < (small ? 9 : 12); i++) {
             double far = 5.2 * Math.sqrt((i + 0.5) / 12);
-            leaves.add(new Point(far * Math.cos(i * FlowerHead.GOLDEN), 0.62 * far * Math.sin(i * FlowerHead.GOLDEN) + 1.4 * (ALIKE.share(i, 94) - 0.5)));
+            leaves.add(new Point(far * Math.cos(i * FlowerHead.GOLDEN),
+                    0.62 * far * Math.sin(i * FlowerHead.GOLDEN) + 1.4 * (ALIKE.share(i, 94) - 0.5)));
         }
         return List.of(new Spots(motif == Motif.SPRAY ? "crown-near" : "crown-far", small ? 0.7 : 1.9, leaves));
     }

@@ -38,7 +38,8 @@ record FlowerHead(List<Floret> florets, List<Vector> stem, List<Floret> leaves) 
 
     /** Rear ones first, for a camera. */
     List<Floret> rearFirst(Floret.View view) {
-        return florets.stream().sorted(Comparator.comparingDouble(floret -> view.near(floret.at().plus(0.5 * floret.size(), floret.axis())))).toList();
+        return florets.stream().sorted(Comparator.comparingDouble(floret -> view.near(floret.at()
+                .plus(0.5 * floret.size(), floret.axis())))).toList();
     }
 
     private record Builder(Parts parts, double part, Stage stage) {
@@ -67,7 +68,8 @@ record FlowerHead(List<Floret> florets, List<Vector> stem, List<Floret> leaves) 
 
         private static Floret leaf(List<String> part) {
             Vector at = new Vector(0.3, Double.parseDouble(part.get(1)), 0);
-            return new Floret(Flora.BUILT_IN.blossom(part.get(0)), at, new Vector(0.05, 1, 0.1).unit(), Double.parseDouble(part.get(2)), 0.4, at, false);
+            return new Floret(Flora.BUILT_IN.blossom(part.get(0)), at, new Vector(0.05, 1, 0.1).unit(), Double.parseDouble(part.get(2)),
+                    0.4, at, false);
         }
 
         private Floret domed(Blossom blossom, int i, int number, double larger) {

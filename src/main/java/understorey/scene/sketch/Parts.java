@@ -22,7 +22,8 @@ record Parts(Map<Word, List<List<String>>> parts) {
 
     static Parts of(String text) {
         return new Parts(Arrays.stream(text.split("\\|")).map(part -> List.of(part.strip().split("[ ,]+"))).collect(Collectors.groupingBy(
-                part -> Word.of(part.get(0)), () -> new EnumMap<>(Word.class), Collectors.mapping(part -> part.subList(1, part.size()), Collectors.toList()))));
+                part -> Word.of(part.get(0)), () -> new EnumMap<>(Word.class),
+                Collectors.mapping(part -> part.subList(1, part.size()), Collectors.toList()))));
     }
 
     boolean has(Word word) {

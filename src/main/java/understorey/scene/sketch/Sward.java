@@ -77,7 +77,8 @@ final class Sward {
                     break;
                 }
                 placed += px > layer.mostPx() ? 0 : strip(layer, strip, ahead, thick, depth, bySize.computeIfAbsent(
-                        (int) Math.round(Math.log(px) / Math.log(STEP)), any -> layer.motifs().stream().<List<Point>>map(motif -> new ArrayList<>()).toList()));
+                        (int) Math.round(Math.log(px) / Math.log(STEP)), any -> layer.motifs().stream()
+                        .<List<Point>>map(motif -> new ArrayList<>()).toList()));
             }
             ahead += thick;
         }
@@ -117,7 +118,8 @@ final class Sward {
     private static List<Mark> tuft(Motif motif) {
         List<Mark> marks = new ArrayList<>();
         List<String> tones = List.of(DARK, SHADE, LIGHT);
-        double[][] angles = motif == Motif.TUFT ? new double[][] {{-150, -60}, {-105}, {-128, -35}} : new double[][] {{-120, -30}, {-70, -158}, {-95}};
+        double[][] angles = motif == Motif.TUFT ? new double[][] {{-150, -60}, {-105}, {-128, -35}}
+                : new double[][] {{-120, -30}, {-70, -158}, {-95}};
         for (int tone = 0; tone < tones.size(); tone++) {
             List<List<Point>> blades = new ArrayList<>();
             for (double angle : angles[tone]) {

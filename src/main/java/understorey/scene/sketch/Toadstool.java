@@ -18,11 +18,14 @@ final class Toadstool {
         double r = px / 2;
         double foot = Math.min(footY, y + 2.6 * r);
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Curves("wart", 0, List.of(List.of(new Point(x - 0.2 * r, y), new Point(x - 0.17 * r, (y + foot) / 2), new Point(x - 0.34 * r, foot),
+        marks.add(new Curves("wart", 0, List.of(List.of(new Point(x - 0.2 * r, y), new Point(x - 0.17 * r, (y + foot) / 2),
+                new Point(x - 0.34 * r, foot),
                 new Point(x, foot + 0.2 * r), new Point(x + 0.34 * r, foot), new Point(x + 0.17 * r, (y + foot) / 2), new Point(x + 0.2 * r, y)))));
-        marks.add(new Curves("petal-rear", 0, List.of(List.of(new Point(x - r, y + 0.1 * r), new Point(x, y + 0.55 * r), new Point(x + r, y + 0.1 * r),
+        marks.add(new Curves("petal-rear", 0, List.of(List.of(new Point(x - r, y + 0.1 * r), new Point(x, y + 0.55 * r),
+                new Point(x + r, y + 0.1 * r),
                 new Point(x, y - 0.2 * r), new Point(x - r, y + 0.1 * r)))));
-        marks.add(new Curves("petal", 0, List.of(List.of(new Point(x - r, y + 0.12 * r), new Point(x - 0.95 * r, y - 0.75 * r), new Point(x, y - 0.78 * r),
+        marks.add(new Curves("petal", 0, List.of(List.of(new Point(x - r, y + 0.12 * r), new Point(x - 0.95 * r, y - 0.75 * r),
+                new Point(x, y - 0.78 * r),
                 new Point(x + 0.95 * r, y - 0.75 * r), new Point(x + r, y + 0.12 * r), new Point(x, y + 0.38 * r), new Point(x - r, y + 0.12 * r)))));
         List<Point> warts = new ArrayList<>();
         for (int i = 0; i < 14; i++) {

@@ -203,13 +203,15 @@ final class Trunks {
             List<Trunk> alike = trunks.stream().filter(trunk -> tone(trunk.depthM()) == wanted).toList();
             boolean white = bark() == Bark.WHITE && tone < TONES.size() - 2;
             int paler = bark() == Bark.SMOOTH && tone < CROWNED ? tone + 1 : tone;
-            curves(white ? BIRCH : TONES.get(paler), alike.stream().filter(trunk -> trunk.half() >= 2).map(trunk -> trunk.outline(0)).toList(), 0, marks);
+            curves(white ? BIRCH : TONES.get(paler),
+                    alike.stream().filter(trunk -> trunk.half() >= 2).map(trunk -> trunk.outline(0)).toList(), 0, marks);
             for (double width : alike.stream().filter(trunk -> trunk.half() < 2).map(Trunks::poleWidth).distinct().sorted().toList()) {
                 curves(THIN.get(tone), alike.stream().filter(trunk -> trunk.half() < 2 && poleWidth(trunk) == width)
                         .map(Trunk::middle).toList(), width, marks);
             }
             light.marks(alike, marks);
-            curves("bark", alike.stream().filter(trunk -> trunk.half() > BARK_PX).flatMap(trunk -> bark().lines(trunk).stream()).toList(), white ? 2 : 0, marks);
+            curves("bark", alike.stream().filter(trunk -> trunk.half() > BARK_PX).flatMap(trunk -> bark().lines(trunk).stream()).toList(),
+                    white ? 2 : 0, marks);
             if (tone == CROWNED) {
                 marks.addAll(crowns.marks());
             }

@@ -13,7 +13,10 @@ import understorey.plan.Season;
  */
 public record Course(double riseD, double fallD, boolean assumed) {
 
-    /** Spring flowers of woods: bluebell, ramsons, anemones and their like, peak 7 to 14 days after the first, over after four to five weeks (from memory). */
+    /**
+     * Spring flowers of woods: bluebell, ramsons, anemones and their like, peak 7 to 14 days after the first, over after four to
+     * five weeks (from memory).
+     */
     public static final Course USUAL = new Course(10, 22, true);
     private static final StudentT NORMAL = StudentT.of(Double.POSITIVE_INFINITY);
     private static final double DISPLAY_SHARE = 1 / 3.0;

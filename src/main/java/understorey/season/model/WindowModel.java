@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param lowX       coldest window, °C
  * @param highX      warmest window, °C
  */
-public record WindowModel(int n, double slope, double intercept, double deviation, double leftOutD, double meanX, double sxx, double lowX, double highX) {
+public record WindowModel(int n, double slope, double intercept, double deviation, double leftOutD, double meanX, double sxx, double lowX,
+        double highX) {
 
     /**
      * The line through at least three years that differ in temperature; null if they do not.
