@@ -21,7 +21,7 @@ public sealed interface FitAdvice extends Advice {
     }
 
     /** The focal length asked is within the lens. */
-    record FocalReached(@In(MILLIMETRES) double focal, @In(MILLIMETRES) double equivalent) implements FitAdvice {
+    record FocalReached(@In(MILLIMETRES) double equivalent) implements FitAdvice {
     }
 
     record ProposedFloor(@In(MILLIMETRES) double proposed) implements FitAdvice {

@@ -22,7 +22,6 @@ import understorey.light.Wishes;
 import understorey.optics.Projection;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
-import understorey.plan.LightWish;
 import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
@@ -113,7 +112,7 @@ final class ShotPlanner {
         if (light.moonLux() > 0) {
             return WhiteBalance.byMoon();
         }
-        boolean wished = shot.light().stream().anyMatch(LightWish::needsSun) ? light.flecked() : light.mostlySunlit();
+        boolean wished = shot.wishesForSun() ? light.flecked() : light.mostlySunlit();
         WhiteBalance.Lit lit = metering.small() ? metering.part() == Metered.SUN ? WhiteBalance.Lit.SUN : WhiteBalance.Lit.SHADE
                 : wished || metering.inMist() ? WhiteBalance.Lit.SUN
                 : metering.part() == Metered.SUN_AND_SHADE ? WhiteBalance.Lit.SUN_AND_SHADE : WhiteBalance.Lit.SHADE;

@@ -176,7 +176,7 @@ final class WeatherRisks {
             return;
         }
         PictureSet pictures = PictureSet.of(brief, shot -> startsBefore(when.to(), shot)
-                && shot.intent().shot().light().stream().anyMatch(LightWish::needsSun)
+                && shot.intent().shot().wishesForSun()
                 && !shot.intent().shot().light().contains(LightWish.MIST));
         if (!pictures.isEmpty()) {
             add((likelihood == Likelihood.HIGH ? 0.5 : 0.25) * pictures.share(),

@@ -36,7 +36,7 @@ public record Metering(Metered part, double besideStops, double moreStops) {
             return wide(light, okta);
         }
         boolean soft = fit.intent().shot().light().contains(LightWish.SOFT);
-        boolean wished = fit.intent().shot().light().stream().anyMatch(LightWish::needsSun);
+        boolean wished = fit.intent().shot().wishesForSun();
         return new Metering(wished || light.mostlySunlit() && !soft ? Metered.SUN : Metered.SHADE, contrast, 0);
     }
 

@@ -212,7 +212,7 @@ record Framing(Reach reach, double distanceM, double magnification, double cropT
                 crop(new Shortfall.TooShort(1 / times), 1 / times);
                 return 1 / times;
             }
-            reasons.add(new FitAdvice.FocalReached(focalMm, focalMm * crop));
+            reasons.add(new FitAdvice.FocalReached(focalMm * crop));
             penalty += 2 * Math.abs(log2(times));
             return Math.max(1, 1 / times);
         }

@@ -15,7 +15,7 @@ import understorey.plan.Shot;
 import understorey.plan.Viewpoint;
 
 /** What is to be sharp in a picture whose author leaves it open, counted on full frame. Common practice, no source. */
-final class ProposedSharp {
+record ProposedSharp(Shot shot, Viewpoint viewpoint, Orientation orientation, double riseDeg) {
 
     private static final double SMALL_STOP = 16;
     private static final double SMALL_STOP_TO_MM = 50;
@@ -25,18 +25,6 @@ final class ProposedSharp {
     private static final double NEAREST_M = 0.5;
     /** The axis is so far below the horizon when the edge of the carpet lies on the upper third, in half frame heights. */
     private static final double AXIS_BELOW = 1 / 3.0;
-
-    private final Shot shot;
-    private final Viewpoint viewpoint;
-    private final Orientation orientation;
-    private final double riseDeg;
-
-    ProposedSharp(Shot shot, Viewpoint viewpoint, Orientation orientation, double riseDeg) {
-        this.shot = shot;
-        this.viewpoint = viewpoint;
-        this.orientation = orientation;
-        this.riseDeg = riseDeg;
-    }
 
     Sharp of(Role role, @Nullable Frame frame, @Nullable Double focalMm) {
         return frame != null ? closeUp(frame) : view(role, Objects.requireNonNull(focalMm, "a frame or a focal length"));

@@ -39,6 +39,10 @@ public record Shot(String name, @Nullable Role role, Subject subject, @Nullable 
                 CameraSettings.NONE);
     }
 
+    public boolean wishesForSun() {
+        return light.stream().anyMatch(LightWish::needsSun);
+    }
+
     /** The same shot with camera settings. */
     public Shot with(CameraSettings settings) {
         return new Shot(name, role, subject, spot, viewpoint, orientation, sharp, focalEquivalentMm, frame, facingDeg, light, polariser,
