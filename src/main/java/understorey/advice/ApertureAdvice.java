@@ -61,7 +61,7 @@ public sealed interface ApertureAdvice extends Advice {
             @In(STOPS) double stops) implements ApertureAdvice {
     }
 
-    /** A neutral density filter lengthens a time that no shutter goes down to. */
+    /** A filter lengthens a time that no shutter goes down to. */
     record DimmedByFilter(String filter, @In(STOPS) double stops, @In(SHUTTER_SECONDS) double shortest) implements ApertureAdvice {
     }
 

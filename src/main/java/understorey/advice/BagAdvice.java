@@ -4,8 +4,6 @@ import static understorey.advice.Measure.CELSIUS;
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
 
-
-
 /** Why something stays at home, and what the whole bag lacks. */
 public sealed interface BagAdvice extends Advice {
 

@@ -7,8 +7,6 @@ import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.WHOLE_METRES;
 
-
-
 /** How the depth of field is held, and what becomes of the background. */
 public sealed interface DepthAdvice extends Advice {
 

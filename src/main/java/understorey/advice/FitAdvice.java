@@ -5,7 +5,6 @@ import static understorey.advice.Measure.MEGAPIXELS;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.MILLIMETRES;
 import static understorey.advice.Measure.SHARE;
-import static understorey.advice.Measure.STOPS;
 import static understorey.advice.Measure.TIMES;
 
 /** How well a lens serves a picture: focal length, distance, depth of field, pixels, polariser. */

@@ -9,8 +9,6 @@ import static understorey.advice.Measure.RAIN;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.STOPS;
 
-
-
 /** Why the light at a time is what a picture wishes for, or what spoils it. */
 public sealed interface LightAdvice extends Advice {
 

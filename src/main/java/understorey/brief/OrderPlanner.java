@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;

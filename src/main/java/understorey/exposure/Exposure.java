@@ -72,7 +72,7 @@ public final class Exposure {
     /**
      * The settings for a light and a wind.
      *
-     * @param filters neutral density filters that go on the lens, for a light that no shutter is fast enough for
+     * @param filters that go on the lens to take light
      */
     public static Settings of(LensFit fit, List<Darkening> filters, Conditions conditions) {
         return new Exposure(fit, filters, conditions).settings();

@@ -13,7 +13,7 @@ import understorey.plan.Filter;
  * @param fNumber      as marked
  * @param shutterS     as marked, seconds
  * @param iso          as marked
- * @param dimming      neutral density filter to put on over what the lens has on, and the ring for it, nearest the
+ * @param dimming      filter that takes light, to put on over what the lens has on, and the ring for it, nearest the
  *                     lens first; empty for none
  * @param lossStops    that filters and closeness take
  * @param lessStops    by which the settings are below the light metered, so that flecks of sun keep their detail; negative above

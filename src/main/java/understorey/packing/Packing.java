@@ -50,7 +50,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
      * A picture that can be taken.
      *
      * @param fit     with the smallest bag
-     * @param dimming neutral density filters and their rings for a brighter light that is likely
+     * @param dimming filters that take light and their rings for a brighter light that is likely
      */
     public record Use(LensFit fit, Settings settings, List<Filter> dimming) {
     }

@@ -22,7 +22,6 @@ enum Bark {
     /** Upright cracks, as on most trees. */
     RIDGED;
 
-
     /** A kind of tree and its bark. */
     record Tree(String name, Bark bark) {
     }

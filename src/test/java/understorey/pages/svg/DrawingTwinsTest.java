@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Who cannot see a drawing of the demo learns its figures from its title and description. */
+/** The title and description of each drawing of the demo give its figures to a reader who cannot see it. */
 class DrawingTwinsTest {
 
     private static final Pattern DRAWING = Pattern.compile("<svg\\b[^>]*role=\"img\" aria-labelledby=\"([\\w-]+)-t \\1-d\"[^>]*>(.*?)</svg>", Pattern.DOTALL);
