@@ -22,9 +22,8 @@ import understorey.scene.Seed;
 final class Carpet {
 
     private static final double STRIP = 0.05;
-    /** Between the sizes that are told apart. */
-    private static final double STEP = 1.2;
-    private static final double SPOT_STEP = 1.35;
+    private static final SizeSteps SIZES = new SizeSteps(1.2);
+    private static final SizeSteps SPOT_SIZES = new SizeSteps(1.35);
     /** A head that is blurred by less than this share of its width keeps its shape. */
     private static final double KEEPS_SHAPE = 0.22;
     private static final double LEAST_STRENGTH = 0.06;
@@ -170,9 +169,9 @@ final class Carpet {
         for (Head head : heads) {
             Bloom.Look look = look(head.px(), head.depthM(), head.aboveDeg());
             double spot = drawnPx(head.px(), head.depthM(), head.aboveDeg());
-            double apart = look == null ? SPOT_STEP : STEP;
-            int step = (int) Math.round(Math.log(spot) / Math.log(apart));
-            double width = Math.pow(apart, step);
+            SizeSteps sizes = look == null ? SPOT_SIZES : SIZES;
+            int step = sizes.of(spot);
+            double width = sizes.px(step);
             double strength = look == null ? Math.min(1, Math.pow(bloom.spot(head.px()) / width, 2)) : 1;
             int fade = (int) Math.round(Math.log(Math.max(LEAST_STRENGTH, strength)) / Math.log(FADE));
             Motif motif = switch (head.state()) {

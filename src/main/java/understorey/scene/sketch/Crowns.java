@@ -21,7 +21,7 @@ import understorey.scene.Seed;
 final class Crowns {
 
     private static final double SPRAY_M = 2.6;
-    private static final double STEP = 1.4;
+    private static final SizeSteps SIZES = new SizeSteps(1.4);
     private static final double LEAST_PX = 7;
     private static final double MOST_PX = 90;
     private static final int MOST = 84;
@@ -78,8 +78,7 @@ final class Crowns {
                 boolean bare = stage == Foliage.Stage.LEAFLESS || stage == Foliage.Stage.BUD_BURST && i % 2 == 0
                         || stage == Foliage.Stage.HALF_LEAF && i % 4 == 0;
                 Motif motif = bare ? near ? Motif.TWIGS : Motif.FAR_TWIGS : near ? Motif.SPRAY : Motif.FAR_SPRAY;
-                sprays.computeIfAbsent(motif, any -> new TreeMap<>())
-                        .computeIfAbsent((int) Math.round(Math.log(px) / Math.log(STEP)), any -> new ArrayList<>())
+                sprays.computeIfAbsent(motif, any -> new TreeMap<>()).computeIfAbsent(SIZES.of(px), any -> new ArrayList<>())
                         .add(new Point(Math.round(x), Math.round(y)));
                 placed++;
             }
@@ -96,7 +95,7 @@ final class Crowns {
         List<Mark> marks = new ArrayList<>();
         sprays.forEach((motif, sizes) -> {
             marks.add(new Glyph(motif.id, motif == Motif.SPRAY || motif == Motif.FAR_SPRAY ? leaves(motif) : twigs(motif)));
-            sizes.forEach((size, at) -> marks.add(new Stamps(motif.id, Math.pow(STEP, size), 1, at)));
+            sizes.forEach((size, at) -> marks.add(new Stamps(motif.id, SIZES.px(size), 1, at)));
         });
         return marks;
     }

@@ -23,7 +23,7 @@ import understorey.scene.Seed;
 final class FarCarpet {
 
     private static final double LEAST_PX = 0.8;
-    private static final double STEP = 1.25;
+    private static final SizeSteps SIZES = new SizeSteps(1.25);
     private static final double ROW_PX = 6;
     /** Stated cover from which spots are drawn; what is thinner is a wash. */
     private static final double LEAST_COVER = 0.12;
@@ -106,7 +106,7 @@ final class FarCarpet {
         }
         if (!drifts.isEmpty()) {
             marks.add(new Glyph(Motif.DRIFT.id, List.of(new Spots("petal-dot", SPOT, placesInADrift()))));
-            drifts.forEach((size, at) -> marks.add(new Stamps(Motif.DRIFT.id, Math.pow(STEP, size) / SPOT * FlowerHead.WIDTH, 1, at)));
+            drifts.forEach((size, at) -> marks.add(new Stamps(Motif.DRIFT.id, SIZES.px(size) / SPOT * FlowerHead.WIDTH, 1, at)));
         }
         return marks;
     }
@@ -136,8 +136,8 @@ final class FarCarpet {
             if (spot >= LEAST_PX && blur <= DISSOLVED * spot && perspective.inFrame(1, y, HEIGHT / SPOT * spot)
                     && FlowerLayer.cover(bloom.seenM2(stemsPerM2), perspective.sineAt(y)) >= LEAST_COVER) {
                 double wide = perspective.width + 4 * spot;
-                int size = (int) Math.round(Math.log(spot) / Math.log(STEP));
-                double diameter = Math.pow(STEP, size);
+                int size = SIZES.of(spot);
+                double diameter = SIZES.px(size);
                 double stems = stemsPerM2 * thick * wide / perspective.pxPerM(depth);
                 double area = Math.max(1, y(ahead, meanM) - y(ahead + thick, meanM)) * wide;
                 double most = -Math.log(1 - MOST_COVER) * area / (Math.PI / 4 * diameter * diameter);

@@ -20,7 +20,7 @@ final class Sward {
 
     /** A wider tuft is drawn blade by blade. */
     static final double MOST_PX = 46;
-    private static final double STEP = 1.3;
+    private static final SizeSteps SIZES = new SizeSteps(1.3);
     private static final double LEAST_M = 0.3;
     private static final int PATCHES = 80;
     private static final int LEAVES = 11;
@@ -77,8 +77,7 @@ final class Sward {
                     break;
                 }
                 placed += px > layer.mostPx() ? 0 : strip(layer, strip, ahead, thick, depth, bySize.computeIfAbsent(
-                        (int) Math.round(Math.log(px) / Math.log(STEP)), any -> layer.motifs().stream()
-                        .<List<Point>>map(motif -> new ArrayList<>()).toList()));
+                        SIZES.of(px), any -> layer.motifs().stream().<List<Point>>map(motif -> new ArrayList<>()).toList()));
             }
             ahead += thick;
         }
@@ -88,7 +87,7 @@ final class Sward {
         bySize.forEach((size, kinds) -> {
             for (int kind = 0; kind < kinds.size(); kind++) {
                 if (!kinds.get(kind).isEmpty()) {
-                    marks.add(new Stamps(layer.motifs().get(kind).id, Math.pow(STEP, size), 1, kinds.get(kind)));
+                    marks.add(new Stamps(layer.motifs().get(kind).id, SIZES.px(size), 1, kinds.get(kind)));
                 }
             }
         });
