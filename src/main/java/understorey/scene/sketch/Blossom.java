@@ -11,7 +11,7 @@ import understorey.scene.sketch.Parts.Word;
  * @param tube    whether its outside is lit and its inside dim; the other way round for an open one
  * @param veins   whether its petals have a line along their middle
  * @param stamens number, distance from the axis, place along it; none where empty
- * @param specks  the same of dark specks in a mouth
+ * @param specks  dark specks in a mouth, likewise
  * @param eye     diameter of the middle; 0 for none
  * @param disc    diameter of a darker middle in it; 0 for none
  */
