@@ -31,6 +31,20 @@
 > <#nested>
 </#macro>
 <#macro b>**<#nested>**</#macro>
+<#macro code text>`${text?no_esc}`</#macro>
+<#macro jump>
+
+<#nested>
+</#macro>
+<#macro target to>- [<#nested>](#${to})
+</#macro>
+<#macro keys list>
+
+<#list list as key>
+- **<@one><#nested key, "name"></@one>**: <@one><#nested key, "about"></@one> <@one><#nested key, "takes"></@one>. <@one><#nested key, "example"></@one>
+</#list>
+</#macro>
+<#macro one><#local text><#nested></#local>${text?markup_string?replace("\\s+", " ", "r")?trim?no_esc}</#macro>
 <#macro a href>[<#nested>](${href})</#macro>
 <#macro prose text html>
 

@@ -41,7 +41,8 @@ class HouseTest {
             Map.entry("advice", List.of()),
             Map.entry("plan", List.of()),
             Map.entry("optics", List.of()),
-            Map.entry("yaml", List.of()),
+            Map.entry("schema", List.of()),
+            Map.entry("yaml", List.of("schema")),
             Map.entry("reading", List.of("plan", "yaml")),
             Map.entry("share", List.of("plan")),
             Map.entry("sky", List.of("plan", "optics")),
@@ -61,13 +62,14 @@ class HouseTest {
                     "packing", "scene", "scene.chart", "scene.sketch")),
             Map.entry("debrief", List.of("plan", "yaml", "reading", "light", "optics", "exposure", "brief")),
             Map.entry("pages", List.of("plan", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
-                    "exposure", "packing", "scene", "scene.chart", "scene.sketch", "brief", "debrief")),
+                    "exposure", "packing", "scene", "scene.chart", "scene.sketch", "brief", "debrief", "schema")),
             Map.entry("publish", List.of("pages")),
             Map.entry("cli", List.of("plan", "yaml", "reading", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order",
-                    "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish")));
+                    "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish", "schema")));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "yaml", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
+            "schema", List.of("com.fasterxml.jackson.."),
             "reading", List.of("com.vladsch.flexmark.."),
             "sky", List.of("org.shredzone.commons.suncalc.."),
             "season", List.of("org.apache.commons.statistics.distribution.."),

@@ -8,7 +8,7 @@ import understorey.RandomValues.Block;
  * A trip whose values lie at the limits that the readers allow, with a bag and a site of the same kind in it. Most
  * of these plans are odd but allowed; in the rest two values contradict each other.
  */
-final class RandomPlan {
+public final class RandomPlan {
 
     /** A day that is odd somewhere: it does not exist, or has 23, 24, 25, 26 or 47 hours, or no midnight. */
     private record Day(String zone, double latitude, double longitude, String date) {
@@ -44,7 +44,7 @@ final class RandomPlan {
     }
 
     /** The text of a trip's file. */
-    static String yaml(long seed) {
+    public static String yaml(long seed) {
         return new RandomPlan(seed).trip();
     }
 

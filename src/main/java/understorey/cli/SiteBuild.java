@@ -30,6 +30,7 @@ import understorey.plan.Site;
 import understorey.plan.Trip;
 import understorey.publish.Links;
 import understorey.reading.Plans;
+import understorey.schema.PlanFiles;
 import understorey.share.Leaks;
 import understorey.share.Sharing;
 import understorey.yaml.Finding;
@@ -114,7 +115,7 @@ final class SiteBuild {
             if (mixedUp) {
                 return made(false);
             }
-            List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects());
+            List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(), PlanFiles.builtIn().reference());
             pages.forEach(page -> links.add(Links.Seen.of(page)));
             sink.stage(due.size(), pages);
         } catch (TemplateFault fault) {

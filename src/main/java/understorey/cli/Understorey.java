@@ -47,6 +47,7 @@ public final class Understorey implements Callable<Integer> {
         Understorey tool = new Understorey(new Terminal(out, err, colour));
         CommandLine line = new CommandLine(tool).addSubcommand(new BuildCommand(tool.terminal))
                 .addSubcommand(new CheckCommand(tool.terminal)).addSubcommand(new DaysCommand(tool.terminal))
+                .addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
@@ -62,7 +63,7 @@ public final class Understorey implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "Give a command: build, check or days.");
+        throw new ParameterException(spec.commandLine(), "Give a command: build, check, days or schema.");
     }
 
     /** Answers a wrong command line with what is wrong, then with what may be meant or how the command is used. */

@@ -28,6 +28,7 @@ import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Subject;
+import understorey.schema.Reference;
 
 /**
  * Pages that trips share: the index, a page per site and bag, the subjects. Of each trip it keeps what these show; sketches of as
@@ -107,9 +108,10 @@ public final class SharedPages {
      * @param idleSites that no trip goes to, ready for their audience
      * @param bags      with a file of their own
      * @param subjects  of the built-in catalogue
+     * @param format    of the author's files
      * @throws TemplateFault when a template cannot be filled in
      */
-    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects) {
+    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects, Reference format) {
         trips.sort(IndexPage.ORDER);
         List<Page> pages = new ArrayList<>();
         List<IndexPage.Entry> woods = new ArrayList<>();
@@ -129,6 +131,7 @@ public final class SharedPages {
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
                 IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), published()))));
+        pages.add(new Page("format.html", templates.fill("format.html.ftl", FormatPage.of(css, format))));
         pages.add(new Page("methods.html", templates.fill("methods.ftlh", MethodsPage.of(css, sentences))));
         pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",

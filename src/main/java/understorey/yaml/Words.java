@@ -24,8 +24,8 @@ public final class Words {
         return Arrays.stream(constants).map(constant -> of(constant)).toList();
     }
 
-    /** Constant for a word; null if there is none. */
+    /** Constant for a word, in capitals or small letters; null if there is none. */
     public static <E extends Enum<E>> @Nullable E find(E[] constants, String written) {
-        return Arrays.stream(constants).filter(constant -> of(constant).equals(written)).findFirst().orElse(null);
+        return Arrays.stream(constants).filter(constant -> of(constant).equalsIgnoreCase(written)).findFirst().orElse(null);
     }
 }

@@ -13,6 +13,7 @@ import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
+import understorey.schema.PlanFiles;
 
 /** Briefs of many kinds, made once: every invented trip at every place, and the plans that come with the project. */
 public final class Briefs {
@@ -63,7 +64,7 @@ public final class Briefs {
             shared.add(trip.line(), trip.place(), trip.opening());
             pages.addAll(trip.pages());
         }
-        pages.addAll(shared.pages(idleSites, bags, subjects));
+        pages.addAll(shared.pages(idleSites, bags, subjects, PlanFiles.builtIn().reference()));
         return pages;
     }
 }

@@ -19,6 +19,7 @@ import understorey.pages.words.Units;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.schema.Reference;
 import understorey.visit.Day;
 
 class IndexPageTest {
@@ -91,7 +92,7 @@ class IndexPageTest {
             return "<svg id=\"" + id + "\"></svg>";
         }));
         assertEquals(IndexPage.MOST_PLATES, drawn.size());
-        String index = SitePagesTest.page(shared.pages(List.of(), List.of(), List.of()), "index.html");
+        String index = SitePagesTest.page(shared.pages(List.of(), List.of(), List.of(), new Reference(List.of(), List.of())), "index.html");
         assertEquals(IndexPage.MOST_PLATES, SitePagesTest.all("<svg id=\"(sketch-t\\d+)\"", index).size());
         assertTrue(index.contains("id=\"sketch-t0\"") && !index.contains("id=\"sketch-t24\""));
     }

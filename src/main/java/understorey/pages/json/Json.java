@@ -69,7 +69,7 @@ public final class Json {
     }
 
     private @Nullable Object scalar(@Nullable Object value, Measure measure) {
-        if (value == null || value instanceof Boolean) {
+        if (value == null || value instanceof Boolean || value instanceof BigDecimal) {
             return value;
         }
         if (value instanceof Double figure) {
