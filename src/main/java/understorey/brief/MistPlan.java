@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.exposure.Metering;
+import understorey.kit.LensFit;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.sky.Interval;
@@ -17,6 +18,8 @@ final class MistPlan {
 
     private static final double LIKELY = 0.5;
     private static final double MOST_STOPS = 1;
+    /** Least width of a frame that mist veils, m. */
+    private static final double VEILED_M = 0.4;
 
     private MistPlan() {
     }
@@ -33,6 +36,14 @@ final class MistPlan {
     /** Whether the settings of a picture count on mist: it wishes for mist, and mist is likelier than not. */
     static boolean countedOn(Shot shot, Mist mist, ZonedDateTime time) {
         return wished(shot) && likely(mist, time);
+    }
+
+    /**
+     * Whether mist that may well come would change a picture that is planned without it. A closer frame is too near to be veiled, and needs no other
+     * settings than under cloud.
+     */
+    static boolean otherwise(LensFit fit, Mist mist, ZonedDateTime time) {
+        return !wished(fit.intent().shot()) && mist.mayBe(time) && fit.frameWidthM() > VEILED_M;
     }
 
     private static boolean likely(Mist mist, ZonedDateTime time) {

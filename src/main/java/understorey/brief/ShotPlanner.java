@@ -82,6 +82,8 @@ final class ShotPlanner {
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),
                 best == null ? null : settings(best, metering, light, okta, camera),
                 best == null ? List.of() : otherSkies(shot, best, light, camera),
+                best != null && MistPlan.otherwise(best, place.mist(), middle)
+                        ? other(null, shot, best, Metering.inMist(light, okta), light, okta, camera) : null,
                 best == null ? List.of() : otherHours(middle, shot, best, position, place, camera));
     }
 

@@ -37,12 +37,14 @@ import understorey.weather.Weather;
  * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
  * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
+ * @param ifMist       the same picture in mist that may well come; null where it may not, and where the settings are for mist already
  * @param otherHours   the same picture an hour earlier and an hour later, between the first picture and the start back, under
  *                     the sky expected then, or a broken one
  */
 public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt light, Weather weather, @Nullable Sunlight sunlight,
                         List<Wished> wished, @Nullable PolariserEffect polariser, List<Advice> mist, @Nullable WhiteBalance whiteBalance,
-                        @Nullable CoverTrade cover, @Nullable Settings settings, List<Other> otherSkies, List<Other> otherHours) {
+                        @Nullable CoverTrade cover, @Nullable Settings settings, List<Other> otherSkies,
+                        @Nullable Other ifMist, List<Other> otherHours) {
 
     /**
      * The sun as a picture meets it.

@@ -104,6 +104,11 @@ public record Mist(@Nullable Likelihood likelihood, @Nullable Interval when, Lis
         return level(likelihood) * Math.min(1, left);
     }
 
+    /** Whether mist may well come, also where it would be thinning: its likelihood is at least medium. */
+    public boolean mayBe(ZonedDateTime time) {
+        return when != null && when.contains(time) && (likelihood == Likelihood.MEDIUM || likelihood == Likelihood.HIGH);
+    }
+
     /** Weight of a likelihood beside other light wishes: an assumption, not a probability. */
     private static double level(Likelihood likelihood) {
         return switch (likelihood) {

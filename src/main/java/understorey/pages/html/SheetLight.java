@@ -40,6 +40,9 @@ final class SheetLight {
                 add(skies, (planned.inMist() ? "no mist, " : "") + Words.word(sky), other.settings(), okta == null ? null : planned);
             }
         }
+        if (shot.ifMist() != null) {
+            add(skies, "there is mist", shot.ifMist().settings(), planned);
+        }
         Map<String, String> hours = new LinkedHashMap<>();
         for (TimedShot.Other other : okta == null ? List.<TimedShot.Other>of() : shot.otherHours()) {
             boolean later = other.time().isAfter(shot.light().time());

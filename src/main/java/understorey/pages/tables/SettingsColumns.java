@@ -20,6 +20,10 @@ public final class SettingsColumns {
 
     /** Settings for another sky, or for another hour; these have a time, and the sky expected then. */
     private record Differing(TimedShot shot, TimedShot.Other other, boolean otherHour) {
+
+        boolean mist() {
+            return other == shot.ifMist();
+        }
     }
 
     private static final List<Column<Settings>> LIGHT = List.of(
@@ -64,7 +68,7 @@ public final class SettingsColumns {
 
     private static final List<Column<Differing>> DIFFERING = Column.all(
             List.of(Column.text("Light", Measure.WORD, (light, wording) -> when(light)),
-                    data("sky", light -> light.other.sky()),
+                    data("sky", light -> light.mist() ? "mist" : light.other.sky()),
                     data("metered", light -> light.otherHour ? null : light.other.metered()),
                     data("time", light -> light.otherHour ? light.other.time() : null)),
             Column.part(LIGHT, light -> light.other.settings()),
@@ -77,10 +81,10 @@ public final class SettingsColumns {
     private SettingsColumns() {
     }
 
-    /** Settings if the light differs: other skies, then an hour earlier and an hour later. */
+    /** Settings if the light differs: other skies, mist, then an hour earlier and an hour later. */
     public static Table<?> ifTheLightDiffers(TimedShot shot) {
         return new Table<>(DIFFERING, Stream.concat(
-                shot.otherSkies().stream().map(other -> new Differing(shot, other, false)),
+                Stream.concat(shot.otherSkies().stream(), Stream.ofNullable(shot.ifMist())).map(other -> new Differing(shot, other, false)),
                 shot.otherHours().stream().map(other -> new Differing(shot, other, true))).toList());
     }
 
@@ -91,7 +95,7 @@ public final class SettingsColumns {
     }
 
     private static String when(Differing light) {
-        return light.otherHour ? Dates.clock(light.other.time())
+        return light.mist() ? "mist" : light.otherHour ? Dates.clock(light.other.time())
                 : (light.shot.countsOnMist() ? "no mist, " : "")
                 + Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
     }

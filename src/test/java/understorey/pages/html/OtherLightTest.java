@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
@@ -42,6 +43,7 @@ class OtherLightTest {
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
                 List<TimedShot.Other> others = new ArrayList<>(shot.otherSkies());
+                Stream.ofNullable(shot.ifMist()).forEach(others::add);
                 others.addAll(shot.otherHours());
                 List<Map<String, String>> told = Tables.rows(SettingsColumns.ifTheLightDiffers(shot).view("", Sentences.builtIn()));
                 for (int i = 0; i < told.size(); i++) {
@@ -56,7 +58,8 @@ class OtherLightTest {
                     }
                     boolean several = settings.bracketStops().size() > 1 && !settings.tooDark();
                     boolean darker = settings.lessStops() > 0 && !settings.tooDark();
-                    assertEquals(several || darker, SettingsWords.exposed(settings) != null);
+                    boolean brighter = settings.inMist() && !settings.tooDark();
+                    assertEquals(several || darker || brighter, SettingsWords.exposed(settings) != null);
                     brackets += several ? 1 : 0;
                 }
             }

@@ -20,6 +20,7 @@ class SheetLightTest {
     void namesOnlyLightThatCanComeAndOnlyWhatChanges() {
         int skies = 0;
         int hours = 0;
+        int mists = 0;
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
                 Settings planned = shot.settings();
@@ -29,6 +30,8 @@ class SheetLightTest {
                     assertFalse(light.text().startsWith(Words.fNumber(planned.fNumber()) + ","), light.toString());
                     boolean overcast = light.name().contains("overcast");
                     assertFalse(overcast && shot.weather().okta() < 4, "overcast is far from " + shot.weather().okta());
+                    assertTrue(!light.name().contains("mist") || shot.ifMist() != null || planned.inMist(), light.name());
+                    mists += light.name().equals("if there is mist") ? 1 : 0;
                     skies += light.name().startsWith("if ") ? 1 : 0;
                     for (String clock : light.name().startsWith("at ") ? List.of(light.name().substring(3).split(" or ")) : List.<String>of()) {
                         assertTrue(shot.otherHours().stream().anyMatch(other -> Dates.clock(other.time()).equals(clock)
@@ -38,6 +41,7 @@ class SheetLightTest {
                 }
             }
         }
+        assertTrue(mists > 1, mists + " in mist");
         assertTrue(skies > 3 && hours > 3, skies + " skies, " + hours + " hours");
     }
 

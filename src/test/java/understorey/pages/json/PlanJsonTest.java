@@ -256,7 +256,8 @@ class PlanJsonTest {
         assertEquals(fit.reasons().size() + shot.settings().reasons().size(), json.get("reasons").size());
         assertEquals(LensColumns.tried(shot).rows().size(), json.at("/lenses_tried/lens").size());
         JsonNode other = json.get("if_the_light_differs");
-        assertEquals(3 + shot.otherHours().size(), other.get("sky").size());
+        assertEquals(3 + (shot.ifMist() == null ? 0 : 1) + shot.otherHours().size(), other.get("sky").size());
+        assertEquals(shot.ifMist() != null, other.at("/sky/3").asText().equals("mist"));
         for (int i = 0; i < 3; i++) {
             assertEquals(Words.word(shot.otherSkies().get(i).metered()),
                     other.get("metered").get(i).asText());
