@@ -104,6 +104,10 @@ public sealed interface LightAdvice extends Advice {
     record DropsDrying() implements LightAdvice {
     }
 
+    /** Chance of the rain that leaves the drops. */
+    record DropsIfRainFell(@In(SHARE) double chance) implements LightAdvice {
+    }
+
     record DropsGone() implements LightAdvice {
     }
 

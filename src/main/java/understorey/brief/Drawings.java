@@ -1,5 +1,6 @@
 package understorey.brief;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -94,7 +95,8 @@ final class Drawings {
 
     /** Drops that are wished for are expected where nothing is known of rain. */
     private boolean drops(TimedShot shot) {
-        double left = day.drops().at(shot.light().sun().time());
+        ZonedDateTime time = shot.light().sun().time();
+        double left = day.drops().at(time) * day.drops().chance(time);
         return Double.isNaN(left) ? shot.intent().shot().light().contains(LightWish.AFTER_RAIN) : left >= DROPS_LEFT;
     }
 

@@ -75,6 +75,11 @@ final class FeasibleQuality implements Quality {
     }
 
     @Override
+    public double kept(ZonedDateTime time) {
+        return light.kept(time);
+    }
+
+    @Override
     public @Nullable Advice worthTheWait(ZonedDateTime from, ZonedDateTime start) {
         return light.worthTheWait(from, start);
     }

@@ -94,8 +94,9 @@ final class OrderPlanner {
             return time -> 0;
         }
         Intent intent = shot.fit().intent();
-        Quality light = intent.shot().light().isEmpty() ? dryDaylight(intent.shot()) : ShotQuality.of(day, intent, skies, sky);
         LensFit best = shot.fit().best();
+        Quality light = intent.shot().light().isEmpty() ? dryDaylight(intent.shot())
+                : ShotQuality.of(day, intent, best == null ? Double.POSITIVE_INFINITY : best.frameWidthM(), skies, sky);
         return best == null ? light : known.computeIfAbsent(new Case(shot.number(), sky, moreWindMs),
                 any -> FeasibleQuality.of(light, day, shot, best, sky, moreWindMs)).with(light);
     }

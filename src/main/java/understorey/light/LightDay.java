@@ -57,7 +57,7 @@ public record LightDay(ToDoubleFunction<ZonedDateTime> okta, Function<ZonedDateT
         ZonedDateTime time = light.sun().time();
         Weather weather = air.apply(time);
         return new Moment(light.sun(), light.aboveSkyline(), light.fleckShare(), light.floorEv(cloud),
-                light.contrastStops(0), cloud, mist.at(time), drops.at(time), light.needsOpening(),
+                light.contrastStops(0), cloud, mist.at(time), drops.at(time), drops.chance(time), light.needsOpening(),
                 orUnknown(weather.temperatureC()), orUnknown(weather.rainMm()),
                 Rain.chance(weather.rainChance()));
     }

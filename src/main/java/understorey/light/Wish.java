@@ -14,8 +14,9 @@ import understorey.plan.LightWish;
  * before it clears the skyline counts little. Light comes from ahead, aside or behind within 45° of that side, and quite
  * so within 32°; it has a side at all up to 35°, and none from 65° on. Wishes for sun count the chance that clouds let it
  * through, and want it to reach a twentieth of the ground at least; where that needs an edge of the wood and none is known,
- * the chance of one is a half. High sun begins at 30° and is full at 45°. Soft light has flecks up to a stop over the shade,
- * harsh light from three, for as much of the time as the sun is out. Twilight is fullest with the sun from −6° to −3°; any
+ * the chance of one is a half. What is unknown of mist and drops counts as a half too. High sun begins at 30° and is full at 45°. Soft light has flecks up to a stop over the shade,
+ * harsh light from three, for as much of the time as the sun is out. Drops are fair until they have dried, and good until
+ * more than half of the water has. Twilight is fullest with the sun from −6° to −3°; any
  * other light fades where the ground has less than EV 5.
  *
  * @param value  0 never, 1 just as wished: a product of factors
@@ -62,10 +63,8 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
                     : side(moment, facingDeg, BEHIND_DEG, LightAdvice.BehindYouAsWished::new);
             case OVERHEAD -> overhead(moment);
             case SOFT -> soft(moment);
-            case MIST -> likelihood(moment.mist(), new LightAdvice.MistLikely(), new LightAdvice.MistPossible(),
-                    new LightAdvice.MistUnlikely(), new LightAdvice.MistNotJudged());
-            case AFTER_RAIN -> likelihood(moment.drops(), new LightAdvice.DropsThere(), new LightAdvice.DropsDrying(),
-                    new LightAdvice.DropsGone(), new LightAdvice.DropsNotJudged());
+            case MIST -> mist(moment.mist());
+            case AFTER_RAIN -> drops(moment);
             case TWILIGHT -> twilight(moment);
         };
     }
@@ -83,11 +82,22 @@ record Wish(double value, LightAdvice there, LightAdvice limits, double least, d
         return left == 1 ? this : and(left, new LightAdvice.RainFalls(moment.rainMm(), moment.rainChance()));
     }
 
-    /** An unknown share counts as one half. */
-    private static Wish likelihood(double share, LightAdvice likely, LightAdvice possible, LightAdvice unlikely,
-                                   LightAdvice notJudged) {
-        return Double.isNaN(share) ? new Wish(likely).and(UNKNOWN, notJudged)
-                : new Wish(likely).and(share, share >= 0.2 ? possible : unlikely);
+    private static Wish mist(double share) {
+        Wish likely = new Wish(new LightAdvice.MistLikely());
+        return Double.isNaN(share) ? likely.and(UNKNOWN, new LightAdvice.MistNotJudged())
+                : likely.and(share, share >= 0.2 ? new LightAdvice.MistPossible() : new LightAdvice.MistUnlikely());
+    }
+
+    private static Wish drops(Moment moment) {
+        Wish there = new Wish(new LightAdvice.DropsThere());
+        double left = moment.drops();
+        if (Double.isNaN(left)) {
+            return there.and(UNKNOWN, new LightAdvice.DropsNotJudged());
+        }
+        double fair = Outlook.Grade.FAIR.least();
+        return left == 0 ? there.and(0, new LightAdvice.DropsGone())
+                : there.and(fair + (1 - fair) * left, new LightAdvice.DropsDrying())
+                .and(moment.dropsChance(), new LightAdvice.DropsIfRainFell(moment.dropsChance()));
     }
 
     private static Wish lowSun(Moment moment) {

@@ -16,7 +16,7 @@ import understorey.visit.Hours;
 
 /**
  * Everything that the running order is computed from, so that anyone can check it. Of all orders and starts the plan has the most
- * pictures of priority 3, then the largest sum: the worth of each start, less the price of each idle minute and of each move to another
+ * pictures of priority 3, then the largest sum: the worth of each start, which falls with the time for drops, less the price of each idle minute and of each move to another
  * spot between two pictures. A minute is idle if it is spent neither setting up nor photographing. The time of being back is
  * rounded up to a step; the minutes before a fixed start are free. A later picture then moves into an earlier wait if the sum loses
  * no more than the least gain times its priority. Last, each picture in turn starts as early as it can without losing more worth

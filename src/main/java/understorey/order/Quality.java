@@ -19,6 +19,11 @@ public interface Quality {
         return 1;
     }
 
+    /** Share of its worth that the picture keeps at a time, because what it shows passes: 1 for what stays. */
+    default double kept(ZonedDateTime time) {
+        return 1;
+    }
+
     /** The sky that is assumed at a time; null if the forecast has one. */
     default @Nullable SkyWord sky(ZonedDateTime time) {
         return null;

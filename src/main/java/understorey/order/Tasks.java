@@ -57,7 +57,8 @@ final class Tasks {
                 lit[i] |= pin != Task.ANY || light[i] > 0 || daylight[i] > 0 || candidate.priority() == Task.MUST;
                 possible[i] |= pin != Task.ANY || feasibility[i] > 0;
                 double quality = pin == Task.ANY && light[i] == 0 ? daylight[i] : light[i];
-                value[i] += Task.value(quality, feasibility[i]) / candidate.skies().size();
+                double kept = pin == Task.ANY ? sky.kept(times.get(i)) : 1;
+                value[i] += kept * Task.value(quality, feasibility[i]) / candidate.skies().size();
             }
         }
         for (int i = 0; i < value.length; i++) {

@@ -17,12 +17,13 @@ import understorey.plan.SkyWord;
  *
  * @param from    start of the first step
  * @param shares  of the film left at the start of each step
+ * @param chances of the rain that laid the film, in each step; 1 of dew, and without a forecast of the chance
  * @param losses  of the film within each step; can be more than is left
  * @param reasons why there are drops and for how long, or why there are none; never empty
  * @param judged  false if the forecast has no rain figures and there were no drops
  * @param dryBy   when they are gone; null without drops, and if they outlast the forecast
  */
-public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<Advice> reasons, boolean judged,
+public record Drops(ZonedDateTime from, double[] shares, double[] losses, double[] chances, List<Advice> reasons, boolean judged,
                     @Nullable ZonedDateTime dryBy) {
 
     static final long STEP_S = 600;
@@ -37,19 +38,27 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, List<A
     }
 
     /**
-     * Share of the last film that is left, 0 to 1: 1 while it rains or dew forms, 0 at times without a forecast; not a number
-     * if the forecast has no rain figures at all.
+     * Share of the last film that is left if the rain comes, 0 to 1: 1 while it rains or dew forms, 0 at times without a
+     * forecast; not a number if the forecast has no rain figures at all.
      */
     public double at(ZonedDateTime time) {
         if (!judged) {
             return Double.NaN;
         }
-        long seconds = Duration.between(from, time).getSeconds();
-        int step = (int) Math.min(shares.length, Math.floorDiv(seconds, STEP_S));
-        if (step < 0 || step >= shares.length) {
-            return 0;
-        }
-        double within = (double) Math.floorMod(seconds, STEP_S) / STEP_S;
-        return Math.max(0, shares[step] - losses[step] * within);
+        int step = step(time);
+        double within = (double) Math.floorMod(Duration.between(from, time).getSeconds(), STEP_S) / STEP_S;
+        return step < 0 ? 0 : Math.max(0, shares[step] - losses[step] * within);
+    }
+
+    /** Chance that the drops of a time are there at all, 0 to 1: that of their rain; 1 at times without drops. */
+    public double chance(ZonedDateTime time) {
+        int step = step(time);
+        return step < 0 ? 1 : chances[step];
+    }
+
+    /** −1 at times without a forecast. */
+    private int step(ZonedDateTime time) {
+        long step = Math.floorDiv(Duration.between(from, time).getSeconds(), STEP_S);
+        return step < 0 || step >= shares.length ? -1 : (int) step;
     }
 }

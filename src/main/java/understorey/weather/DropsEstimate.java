@@ -28,6 +28,7 @@ final class DropsEstimate {
     private final ZonedDateTime from;
     private final double[] shares;
     private final double[] losses;
+    private final double[] chances;
     private final WaterFilm film = new WaterFilm();
     private final List<Advice> reasons = new ArrayList<>();
     private @Nullable ZonedDateTime dryBy;
@@ -35,7 +36,7 @@ final class DropsEstimate {
     /** State of the present film. */
     private ZonedDateTime wetUntil;
     private boolean ofDew;
-    private @Nullable Double chance;
+    private double chance = 1;
 
     private boolean rainTold;
     private boolean byDamp;
@@ -61,6 +62,7 @@ final class DropsEstimate {
         int steps = (int) ((span + Drops.STEP_S - 1) / Drops.STEP_S);
         shares = new double[steps];
         losses = new double[steps];
+        chances = new double[steps];
     }
 
     Drops drops() {
@@ -72,17 +74,13 @@ final class DropsEstimate {
             } else {
                 outlast(begins);
                 film.clear();
+                chances[step] = 1;
             }
         }
         outlast(from.plusSeconds(shares.length * Drops.STEP_S));
         boolean judged = rainTold || !reasons.isEmpty();
         remark(judged);
-        return new Drops(from, shares, losses, reasons, judged, dryBy);
-    }
-
-    /** A share of the film, times the chance of the rain that it comes from. */
-    private double likely(double share) {
-        return ofDew || chance == null ? share : share * chance;
+        return new Drops(from, shares, losses, chances, reasons, judged, dryBy);
     }
 
     private void step(int step, ZonedDateTime begins, Weather weather) {
@@ -91,30 +89,38 @@ final class DropsEstimate {
             film.clear();
         } else if (weather.rainMm() != null && weather.rainMm() > 0) {
             wetted(begins, false);
-            chance = weather.rainChance() == null ? chance : weather.rainChance();
+            double before = film.mm();
             film.rain(weather.rainMm() * Drops.STEP_S / ForecastMoment.HOUR_S);
-            shares[step] = likely(film.share());
+            added(before, weather.rainChance() == null ? 1 : weather.rainChance());
+            shares[step] = film.share();
         } else if (dewForms(begins, weather)) {
             wetted(begins, true);
+            double before = film.mm();
             film.dew();
+            added(before, 1);
             shares[step] = film.share();
         } else if (film.wet()) {
-            shares[step] = likely(film.share());
+            shares[step] = film.share();
             double lossMm = lossMm(weather, !begins.isBefore(dayBegins));
-            losses[step] = likely(lossMm / film.laidMm());
+            losses[step] = lossMm / film.laidMm();
             double part = lossMm <= film.mm() ? 1 : film.mm() / lossMm;
             film.lose(lossMm);
             if (!film.wet()) {
                 dried(begins.plusSeconds(Math.round(part * Drops.STEP_S)));
             }
         }
+        chances[step] = shares[step] > 0 ? chance : 1;
+    }
+
+    /** Water that was there keeps its chance: the film has the mean chance of its water. */
+    private void added(double beforeMm, double addedChance) {
+        chance = film.wet() ? (beforeMm * chance + (film.mm() - beforeMm) * addedChance) / film.mm() : 1;
     }
 
     private void wetted(ZonedDateTime begins, boolean dew) {
         if (film.wet() && ofDew && !dew && begins.isAfter(dayBegins)) {
             reasons.add(new WeatherAdvice.DropsOfDew(begins));
         }
-        chance = film.wet() && !dew ? chance : null;
         wetUntil = begins.plusSeconds(Drops.STEP_S);
         ofDew = dew;
     }
@@ -168,7 +174,7 @@ final class DropsEstimate {
     }
 
     private void ifItRains() {
-        if (chance != null && chance < 1) {
+        if (chance < 1) {
             reasons.add(new WeatherAdvice.DropsIfItRains(chance));
         }
     }

@@ -21,7 +21,7 @@ class OpenFlowersTest {
 
     private static Moment moment(double altitudeDeg, double okta, double temperatureC, double rainMm) {
         SunAt sun = new SunAt(LocalDate.of(2027, 4, 10).atTime(7, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg);
-        return new Moment(sun, true, 1, 9, 4, okta, 0, 0, false, temperatureC, rainMm, 1);
+        return new Moment(sun, true, 1, 9, 4, okta, 0, 0, 1, false, temperatureC, rainMm, 1);
     }
 
     private static Closing closing(@Nullable Double opensFromC, String mark, Trigger... triggers) {

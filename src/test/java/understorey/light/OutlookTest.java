@@ -36,7 +36,7 @@ class OutlookTest {
         double altitude = steps - 6;
         boolean clear = altitude > 3;
         return new Moment(new SunAt(time, 80 + steps, altitude), clear, clear ? 0.2 : 0, 5 + steps / 4.0,
-                clear ? 4 : 0, okta, 0, 0, false, Double.NaN, 0, 1);
+                clear ? 4 : 0, okta, 0, 0, 1, false, Double.NaN, 0, 1);
     }
 
     private static Outlook outlook(double okta, int planned, LightWish... wishes) {

@@ -37,7 +37,7 @@ class WishTest {
 
     private static Moment moment(double altitudeDeg, boolean clear, double okta, double mist, double drops) {
         SunAt sun = new SunAt(LocalDate.of(2027, 5, 8).atTime(7, 0).atZone(ZoneOffset.UTC), 90, altitudeDeg);
-        return new Moment(sun, clear, clear ? 0.3 : 0, altitudeDeg < -6 ? -5 : 9, clear ? 4 : 0, okta, mist, drops, false, Double.NaN, 0, 1);
+        return new Moment(sun, clear, clear ? 0.3 : 0, altitudeDeg < -6 ? -5 : 9, clear ? 4 : 0, okta, mist, drops, 1, false, Double.NaN, 0, 1);
     }
 
     @ParameterizedTest
@@ -108,7 +108,7 @@ class WishTest {
     @Test
     void grantsALowSunFairlyWhereTheWoodMayOpen() {
         Moment closed = clear(5);
-        Moment low = new Moment(closed.sun(), true, 0, 9, 0, 0, 0, 0, true, Double.NaN, 0, 1);
+        Moment low = new Moment(closed.sun(), true, 0, 9, 0, 0, 0, 0, 1, true, Double.NaN, 0, 1);
         for (LightWish wish : List.of(LightWish.LOW_SUN, LightWish.BACKLIGHT)) {
             Wish light = Wish.of(wish, low, 90.0);
             assertEquals(Outlook.Grade.FAIR, Outlook.Grade.of(light.value()));
@@ -124,9 +124,11 @@ class WishTest {
     }
 
     @Test
-    void takesMistAndDropsAsTheyAre() {
+    void takesMistAsItIsAndDropsUntilTheyHaveDried() {
         assertEquals(0.6, Wish.of(LightWish.MIST, moment(2, false, 1, 0.6, 0), null).value(), 0);
-        assertEquals(0.4, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 0.4), null).value(), 0);
+        assertEquals(0.3, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 1e-9), null).value(), 1e-6);
+        assertEquals(0.6, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 3 / 7.0), null).value(), 1e-9);
+        assertEquals(1, Wish.of(LightWish.AFTER_RAIN, moment(2, false, 1, 0, 1), null).value(), 0);
         assertInstanceOf(LightAdvice.DropsGone.class, Wish.of(LightWish.AFTER_RAIN, clear(20), null).limits());
     }
 
@@ -135,7 +137,7 @@ class WishTest {
     void fadesInTheDimUnlessTwilightIsWished() {
         Wishes mist = new Wishes(List.of(LightWish.MIST), null, null);
         assertEquals(0, mist.quality(moment(-8, false, 1, 1, 0)));
-        Moment dim = new Moment(clear(-3).sun(), false, 0, 2.5, 0, 1, 1, 0, false, Double.NaN, 0, 1);
+        Moment dim = new Moment(clear(-3).sun(), false, 0, 2.5, 0, 1, 1, 0, 1, false, Double.NaN, 0, 1);
         assertEquals(0.5, mist.quality(dim), 1e-9);
         assertInstanceOf(LightAdvice.TooDim.class, mist.because(dim).get(0));
         assertEquals(1, new Wishes(List.of(LightWish.MIST, LightWish.TWILIGHT), null, null).quality(dim), 1e-9);
@@ -164,13 +166,13 @@ class WishTest {
         SunAt zenith = new SunAt(LocalDate.of(2027, 4, 16).atTime(12, 0).atZone(ZoneOffset.UTC), 180, 89);
         LightAt open = LightAt.of(zenith, Standpoint.of(Skyline.ring(0), CanopyLight.NONE, LocalDate.of(2027, 4, 16)));
         assertTrue(open.contrastStops(0) > 2.5, "" + open.contrastStops(0));
-        Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0, false, Double.NaN, 0, 1);
+        Moment noon = new Moment(zenith, true, 1, 15, open.contrastStops(0), 0, 0, 0, 1, false, Double.NaN, 0, 1);
         assertInstanceOf(LightAdvice.Harsh.class, Wish.of(LightWish.SOFT, noon, null).limits());
     }
 
     @Test
     void lowSunThatNoLeafLetsThroughIsNone() {
-        Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0, false, Double.NaN, 0, 1);
+        Moment closed = new Moment(clear(3).sun(), true, 0, 6, 0, 0, 0, 0, 1, false, Double.NaN, 0, 1);
         assertEquals(0.2, Wish.of(LightWish.LOW_SUN, closed, null).value(), 1e-9);
         assertInstanceOf(LightAdvice.FlecksTooFew.class, Wish.of(LightWish.LOW_SUN, closed, null).limits());
     }
@@ -184,10 +186,10 @@ class WishTest {
                     Moment inSun = moment(altitude, true, okta, likely, likely);
                     moments.add(inSun);
                     moments.add(moment(altitude, false, okta, likely, likely));
-                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, false, Double.NaN, 0, 1));
-                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, true, Double.NaN, 0, 1));
-                    moments.add(new Moment(inSun.sun(), true, 1, 9, 0, okta, likely, likely, false, Double.NaN, 2, 1));
-                    moments.add(new Moment(inSun.sun(), false, 0, 2, 0, okta, likely, likely, false, Double.NaN, 0, 1));
+                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, 0.5, false, Double.NaN, 0, 1));
+                    moments.add(new Moment(inSun.sun(), true, 0, 9, 0, okta, likely, likely, 1, true, Double.NaN, 0, 1));
+                    moments.add(new Moment(inSun.sun(), true, 1, 9, 0, okta, likely, likely, 1, false, Double.NaN, 2, 1));
+                    moments.add(new Moment(inSun.sun(), false, 0, 2, 0, okta, likely, likely, 1, false, Double.NaN, 0, 1));
                 }
             }
         }
@@ -198,7 +200,7 @@ class WishTest {
     private static Stream<Wish> flowersEverywhere() {
         OpenFlowers flowers = new OpenFlowers(new Closing(Set.of(Trigger.values()), null, null, "M", "from memory"));
         return everyKind().stream().flatMap(moment -> Stream.of(-5.0, 20.0).map(temperature -> flowers.at(new Moment(moment.sun(), true, 0, 9, 0,
-                moment.okta(), 0, 0, false, temperature, moment.okta() == 3 ? 1 : 0, 1), false)));
+                moment.okta(), 0, 0, 1, false, temperature, moment.okta() == 3 ? 1 : 0, 1), false)));
     }
 
     private static List<Wish> judgedEverywhere(LightWish wish) {

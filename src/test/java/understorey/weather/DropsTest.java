@@ -93,10 +93,19 @@ class DropsTest {
     void takesAPlainWindowWhereNobodyTellsTheDamp() {
         Drops drops = drops(rows(at("05:00").rain(0.5).chance(0.4), at("12:00").rain(0)));
         assertEquals(clock("08:00"), drops.dryBy());
-        // Half of it is dried, and the rain itself comes in two of five cases.
-        assertEquals(0.5 * 0.4, drops.at(clock("07:00")), NEAR);
+        assertEquals(0.5, drops.at(clock("07:00")), NEAR);
+        assertEquals(0.4, drops.chance(clock("07:00")), NEAR);
+        assertEquals(1, drops.chance(clock("09:00")), NEAR);
         assertEquals(List.of(WeatherAdvice.DropsAfterRain.class, WeatherAdvice.DropsIfItRains.class,
                 WeatherAdvice.DropsByRule.class), kinds(drops.reasons()));
+    }
+
+    /** The first rain leaves drops in nine of ten cases, whatever the second does. */
+    @Test
+    void keepsTheChanceOfTheRainBefore() {
+        Drops drops = drops(rows(at("05:00").rain(2).chance(0.9), at("06:00").rain(0.5).chance(0.3), at("07:00").rain(0), at("12:00").rain(0)));
+        assertEquals(0.9, drops.chance(clock("07:30")), NEAR);
+        assertEquals(0.9, Samples.the(WeatherAdvice.DropsIfItRains.class, drops.reasons()).chance(), NEAR);
     }
 
     @Test
