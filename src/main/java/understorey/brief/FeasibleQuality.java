@@ -9,7 +9,6 @@ import understorey.advice.WaitAdvice;
 import understorey.exposure.Conditions;
 import understorey.exposure.Exposure;
 import understorey.exposure.Feasibility;
-import understorey.exposure.Metering;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.light.LightAt;
@@ -17,6 +16,7 @@ import understorey.light.LightTable;
 import understorey.light.SunDirection;
 import understorey.optics.Projection;
 import understorey.order.Quality;
+import understorey.plan.Shot;
 import understorey.plan.SkyWord;
 import understorey.visit.Day;
 import understorey.weather.Weather;
@@ -117,8 +117,9 @@ final class FeasibleQuality implements Quality {
     private Conditions conditions(LightAt there) {
         SunDirection sun = camera == null ? null : SunDirection.of(there.sun(), camera);
         double okta = sky.okta(day, there.time());
-        return Conditions.of(there, Metering.of(fit, there, okta), okta, windy(day.sky().nearestWind(there.time())), sun,
-                fit.intent().shot().subject().heightM());
+        Shot picture = fit.intent().shot();
+        return Conditions.of(there, MistPlan.metering(picture, fit, shot.place().mist(), there, okta), okta, windy(day.sky().nearestWind(there.time())), sun,
+                picture.subject().heightM());
     }
 
     /** Without a forecast, more than the wind that is assumed. */

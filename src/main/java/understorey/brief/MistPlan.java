@@ -8,6 +8,7 @@ import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.exposure.Metering;
 import understorey.kit.LensFit;
+import understorey.light.LightAt;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.sky.Interval;
@@ -33,9 +34,13 @@ final class MistPlan {
                 : List.of(exposed(mist.when()), new WeatherAdvice.WithoutMist());
     }
 
-    /** Whether the settings of a picture count on mist: it wishes for mist, and mist is likelier than not. */
-    static boolean countedOn(Shot shot, Mist mist, ZonedDateTime time) {
-        return wished(shot) && likely(mist, time);
+    /**
+     * What a picture meters under a cloud cover of 0 to 8 okta. Mist, if the picture wishes for it and it is likelier than not.
+     *
+     * @param fit null for a picture that no lens takes
+     */
+    static Metering metering(Shot shot, @Nullable LensFit fit, Mist mist, LightAt light, double okta) {
+        return wished(shot) && likely(mist, light.time()) ? Metering.inMist(light, okta) : Metering.of(fit, light, okta);
     }
 
     /**

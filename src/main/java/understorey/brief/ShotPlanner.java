@@ -73,7 +73,7 @@ final class ShotPlanner {
         Weather weather = sky.weather(middle);
         LensFit best = fitted.fit().best();
         double okta = sky.plannedOkta(middle);
-        Metering metering = metering(shot, best, place, light, okta);
+        Metering metering = MistPlan.metering(shot, best, place.mist(), light, okta);
         Projection camera = fitted.camera();
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
                 wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
@@ -85,10 +85,6 @@ final class ShotPlanner {
                 best != null && MistPlan.otherwise(best, place.mist(), middle)
                         ? other(null, shot, best, Metering.inMist(light, okta), light, okta, camera) : null,
                 best == null ? List.of() : otherHours(middle, shot, best, position, place, camera));
-    }
-
-    private static Metering metering(Shot shot, @Nullable LensFit fit, Place place, LightAt light, double okta) {
-        return MistPlan.countedOn(shot, place.mist(), light.time()) ? Metering.inMist(light, okta) : Metering.of(fit, light, okta);
     }
 
     /** Without mist, which no other sky is sure to bring. */
@@ -127,7 +123,8 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, SunAt.of(position, time), place.stand());
         Weather weather = sky.weather(time);
         double okta = sky.plannedOkta(time);
-        return other(weather.okta() == null ? ExpectedSky.MIDDLE : null, shot, fit, metering(shot, fit, place, light, okta), light, okta, camera);
+        return other(weather.okta() == null ? ExpectedSky.MIDDLE : null, shot, fit,
+                MistPlan.metering(shot, fit, place.mist(), light, okta), light, okta, camera);
     }
 
     private TimedShot.Other other(@Nullable SkyWord word, Shot shot, LensFit fit, Metering metering, LightAt light, double okta,
