@@ -70,6 +70,14 @@ public sealed interface MotionAdvice extends Advice {
             @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
     }
 
+    /** The ISO is raised, though the hands might hold so long. */
+    record IsoForSlowHands(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
+    }
+
+    /** The ISO is raised, because flowers hardly ever keep still for so long. */
+    record IsoForStillness(@In(ISO) int iso, @In(SHUTTER_SECONDS) double time) implements MotionAdvice {
+    }
+
     /** Raised, because a slower frame would meet gusts. */
     record IsoForGusts(@In(ISO) int iso, @In(METRES_PER_SECOND) double gust) implements MotionAdvice {
     }
@@ -84,8 +92,13 @@ public sealed interface MotionAdvice extends Advice {
             @In(SHARE) double share) implements MotionAdvice {
     }
 
-    /** The mean wind leaves the flowers sharp, a gust does not. */
-    record GustsBlur(@In(METRES_PER_SECOND) double gust, @In(SHUTTER_SECONDS) double longest) implements MotionAdvice {
+    /**
+     * The mean wind leaves the flowers sharp, a gust does not.
+     *
+     * @param share of the time in which the wind is low enough for the shutter speed
+     */
+    record GustsBlur(@In(METRES_PER_SECOND) double gust, @In(SHUTTER_SECONDS) double longest, @In(SHARE) double share)
+            implements MotionAdvice {
     }
 
     /** Even the highest ISO leaves a shutter speed too slow for the flowers. */

@@ -8,7 +8,8 @@ import understorey.plan.CameraSettings;
 /**
  * Aperture, ISO and shutter speed of one picture. ISO is at its base where hands and flowers allow it; else these yield in turn:
  * the aperture, as far as the depth of field asked allows; ISO, up to 800 for a frame between gusts; two stops of a depth of field
- * that was only suggested; ISO, up to the author's limit; more of that depth of field. What the author sets stays.
+ * that was only suggested; ISO, up to the author's limit; more of that depth of field. At last ISO rises up to 800 where a
+ * frame by hand would be slower than 1/30 s, or one on legs than two seconds. What the author sets stays.
  */
 final class Choice {
 
@@ -18,6 +19,10 @@ final class Choice {
     static final double TOLERANCE = Math.pow(2, 1 / 3.0);
     /** A depth of field that was only suggested is given up before ISO rises past that: common practice, no source. */
     private static final int FREELY_RAISED_ISO = 800;
+    /** Flowers hardly ever keep still for longer, not even in still air: common practice, no source. */
+    private static final double STILL_S = 2;
+    /** Slower than that by hand many frames are soft, whatever a stabiliser promises: common practice, no source. */
+    private static final double BY_HAND_S = 1 / 30.0;
     private static final double SHORTEST_ASKED_S = Dimming.SHORTEST_S * TOLERANCE;
 
     private final LensFit fit;
@@ -30,6 +35,7 @@ final class Choice {
     private final double lostStops;
     private final double opened;
     private final Dimming dimming;
+    private final int neededIso;
     private final int iso;
 
     Choice(LensFit fit, List<Darkening> filters, double ev100, Aperture aperture, Motion motion) {
@@ -45,7 +51,8 @@ final class Choice {
         dimming = Dimming.of(fit, filters, opened, secondsAt(opened, lowestIso, fitted),
                 set.shutterS() == null ? motion.longestS() : Double.POSITIVE_INFINITY);
         lostStops = fitted + dimming.lossStops();
-        iso = Math.max(raised(dimming.fNumber(), bearableS(), highestIso), raised(dimming.fNumber(), freelyS(), freeIso()));
+        neededIso = Math.max(raised(dimming.fNumber(), bearableS(), highestIso), raised(dimming.fNumber(), freelyS(), freeIso()));
+        iso = Math.max(neededIso, raised(dimming.fNumber(), easilyS(), freeIso()));
     }
 
     /**
@@ -89,6 +96,11 @@ final class Choice {
         return set.shutterS() != null ? set.shutterS() : Math.max(Math.min(bearableS(), motion.calmS()), SHORTEST_ASKED_S);
     }
 
+    /** Slowest shutter speed before ISO yields for frames that are sharp more often. */
+    private double easilyS() {
+        return set.shutterS() != null ? set.shutterS() : Math.min(freelyS(), fit.steady() ? STILL_S : BY_HAND_S);
+    }
+
     /** Slowest shutter speed of a frame: as the camera times it where nothing locks bulb. */
     private double patienceS() {
         return fit.steady() && !fit.released() ? Reminders.LONGEST_COUNTED_S : LONGEST_WAIT_S;
@@ -114,6 +126,16 @@ final class Choice {
     /** True when ISO is as low as it goes, or as the author sets it. */
     boolean isoLowest() {
         return iso == lowestIso;
+    }
+
+    /** True when ISO is higher than hands and flowers need, for frames that are sharp more often. */
+    boolean eased() {
+        return iso > neededIso;
+    }
+
+    /** At the ISO that hands and flowers need. */
+    double neededS() {
+        return secondsAt(fNumber(), neededIso, lostStops);
     }
 
     double lossStops() {

@@ -163,7 +163,8 @@ public final class Exposure {
         if (set.iso() != null || set.shutterS() != null) {
             SetReasons.add(reasons, set, choice);
         } else {
-            reasons.add(!tooSlow && choice.isoLowest() ? why.base() : !tooSlow && choice.outlastsPatience() ? why.dark()
+            reasons.add(choice.eased() ? why.eased() : !tooSlow && choice.isoLowest() ? why.base()
+                    : !tooSlow && choice.outlastsPatience() ? why.dark()
                     : motion.byWind() || !tooSlow && motion.calmS() < motion.handS() ? why.wind(tooSlow) : why.hand(tooSlow));
         }
         boolean swings = !blurWanted && swings();

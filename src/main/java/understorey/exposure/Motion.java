@@ -89,7 +89,14 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     /** Longest shutter speed by hand, s, whatever holds the camera. */
     static double handS(LensFit fit, Posture posture) {
-        double stops = Math.max(fit.camera().body().stabilisedStops(), fit.camera().lens().stabilisedStops());
+        return handS(fit, posture, stabilisedStops(fit));
+    }
+
+    static double stabilisedStops(LensFit fit) {
+        return Math.max(fit.camera().body().stabilisedStops(), fit.camera().lens().stabilisedStops());
+    }
+
+    static double handS(LensFit fit, Posture posture, double stops) {
         return HandHeld.longestS(fit.circleOfConfusionMm(), fit.actingFocalMm(), fit.magnification(), posture, stops);
     }
 
@@ -99,7 +106,7 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     /** True when the mean wind would allow a slower frame, which gusts do not. */
     boolean limitedByGusts() {
-        return Math.min(stemsS, calmS) < sway.longestS(sway.amplitudeMm());
+        return Math.min(stemsS, calmS) * Choice.TOLERANCE < sway.longestS(sway.amplitudeMm());
     }
 
     /** True when the stems set the limit, not the hands. */

@@ -39,6 +39,12 @@ final class MotionReasons {
                 : new MotionAdvice.IsoForDark(iso, choice.lowestIsoS());
     }
 
+    /** Raised for frames that are sharp more often. */
+    Advice eased() {
+        double neededS = StopScale.snapShutterS(choice.neededS());
+        return fit.steady() ? new MotionAdvice.IsoForStillness(iso, neededS) : new MotionAdvice.IsoForSlowHands(iso, neededS);
+    }
+
     Advice hand(boolean tooSlow) {
         if (byHand()) {
             return tooSlow ? new MotionAdvice.HandTooSlow(iso, posture(), handS(), fit.equivalentMm())
@@ -67,7 +73,8 @@ final class MotionReasons {
     }
 
     Advice gusts() {
-        return new MotionAdvice.GustsBlur(conditions.gustMs(), StopScale.snapShutterS(motion.gustS()));
+        return new MotionAdvice.GustsBlur(conditions.gustMs(), StopScale.snapShutterS(motion.gustS()), Lulls.share(
+                motion.sway().calmMs(choice.seconds()) / conditions.windMs(), Lulls.IN_A_WOOD));
     }
 
     private double nearestM() {

@@ -15,8 +15,6 @@ final class Phone {
     /** Petals that a phone has locked as mid-grey go that much less far up than they are: common practice, no source. */
     private static final double HIGHLIGHTS_STOPS = 2 / 3.0;
     private static final double LEAST_STOPS = 1 / 6.0;
-    /** At a quarter of what hands hold, a tap on the screen does not show: common practice, no source. */
-    private static final double UNSHAKEN = 4;
     /** A flower that takes less of the frame's shorter side leaves the spot that a tap meters to the leaves: common practice, no source. */
     private static final double FILLS_THE_SPOT = 1 / 3.0;
     /** Nearer to the ground than that a bag is at hand to rest on, a tree is not. */
@@ -45,7 +43,7 @@ final class Phone {
         }
         if (!fit.released() && awaitsLull) {
             reasons.add(new PhoneAdvice.PhoneBurst());
-        } else if (!fit.released() && seconds * UNSHAKEN >= Motion.handS(fit, Posture.of(fit))) {
+        } else if (!fit.released() && Reminders.shakes(fit, seconds)) {
             reasons.add(new PhoneAdvice.PhoneTimer());
         }
         if (fit.support() == null) {

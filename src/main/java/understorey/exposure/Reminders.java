@@ -17,6 +17,8 @@ final class Reminders {
     private static final double SHAKE_FROM_S = 1 / 60.0;
     private static final double SHAKE_TO_S = 2;
     private static final double LEAST_STOPS = 1 / 6.0;
+    /** At a quarter of what hands hold, a touch of the camera does not show: common practice, no source. */
+    private static final double UNSHAKEN = 4;
 
     private Reminders() {
     }
@@ -36,13 +38,19 @@ final class Reminders {
         if (Phone.is(fit)) {
             return;
         }
-        if (fit.steady() && (fit.released() || seconds <= LONGEST_MARKED_S)) {
+        boolean shakes = fit.steady() && shakes(fit, seconds);
+        if (fit.steady() && (shakes || awaitsLull) && (fit.released() || seconds <= LONGEST_MARKED_S)) {
             reasons.add(fit.released() ? new ShutterAdvice.LetGoByRemote()
                     : awaitsLull ? new ShutterAdvice.LetGoByBurst() : new ShutterAdvice.LetGoByTimer());
         }
-        if (fit.steady() && fit.released() && seconds >= SHAKE_FROM_S && seconds <= SHAKE_TO_S) {
+        if (shakes && fit.released() && seconds >= SHAKE_FROM_S && seconds <= SHAKE_TO_S) {
             reasons.add(new ShutterAdvice.SettleFirst());
         }
+    }
+
+    /** True when a press of the button shows: from a quarter on of what hands hold, on legs without a stabiliser. */
+    static boolean shakes(LensFit fit, double seconds) {
+        return seconds * UNSHAKEN >= Motion.handS(fit, Posture.of(fit), fit.steady() ? 0 : Motion.stabilisedStops(fit));
     }
 
     private static void losses(List<Advice> reasons, LensFit fit, double fNumber) {

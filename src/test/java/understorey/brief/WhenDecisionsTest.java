@@ -82,11 +82,11 @@ class WhenDecisionsTest {
         }
 
         @Test
-        void keepsIsoNearBaseOnATripodInStillMist() throws IOException {
+        void keepsIsoCleanOnATripodInStillMist() throws IOException {
             Brief brief = planned(folder, WOOD, FULL_BAG, visit("05:00", "10:00"), STILL_CLEAR_NIGHT.replaceAll(" wind: .*?, gust: .*?,", " wind: 0 m/s,"),
                     "shots: [{name: Mist, subject: ramsons, role: opening, light: [mist]}]\n");
             assertTrue(brief.shot("Mist").fit().best().steady());
-            assertTrue(brief.shot("Mist").settings().iso() <= 200, brief.shot("Mist").settings().toString());
+            assertTrue(brief.shot("Mist").settings().iso() <= 400, brief.shot("Mist").settings().toString());
         }
 
         /** Below EV 5 colours fade and focusing becomes hard, and the same soft light gets brighter within the visit. */

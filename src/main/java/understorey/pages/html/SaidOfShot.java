@@ -49,7 +49,8 @@ final class SaidOfShot {
             ToneAdvice.BracketUp.class, PhoneAdvice.PhoneHdr.class, PhoneAdvice.PhoneBrighter.class, PhoneAdvice.PhoneDarker.class,
             PhoneAdvice.PhoneLock.class, ApertureAdvice.ApertureOpenedOn.class, ApertureAdvice.ApertureAtLimit.class,
             MotionAdvice.IsoForHand.class, MotionAdvice.IsoForMonopod.class, MotionAdvice.IsoForWind.class, MotionAdvice.IsoForGusts.class,
-            MotionAdvice.IsoForDark.class, MotionAdvice.IsoWithoutRelease.class, ApertureAdvice.class, MotionAdvice.class);
+            MotionAdvice.IsoForStillness.class, MotionAdvice.IsoForSlowHands.class, MotionAdvice.IsoForDark.class,
+            MotionAdvice.IsoWithoutRelease.class, ApertureAdvice.class, MotionAdvice.class);
     private static final List<Class<? extends Advice>> COMPOSITION = List.of(ComposeAdvice.FlowerOverfills.class,
             DepthAdvice.BackgroundShows.class, DepthAdvice.BackgroundShowsWideOpen.class, ComposeAdvice.TrunksOnly.class,
             ComposeAdvice.LookForLine.class, ComposeAdvice.LookBehindFlower.class, ComposeAdvice.class);
