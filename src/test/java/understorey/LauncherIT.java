@@ -80,7 +80,7 @@ class LauncherIT {
 
     private List<Path> archives() throws IOException {
         try (Stream<Path> files = Files.list(lib)) {
-            return files.filter(file -> file.toString().endsWith(".jsa")).toList();
+            return files.filter(file -> file.getFileName().toString().startsWith("classes-")).toList();
         }
     }
 
