@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -105,10 +106,11 @@ final class SiteBuild {
      */
     Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address, Sink sink) {
         try {
+            List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
+            CompletableFuture<Neighbours> neighbours = CompletableFuture.supplyAsync(() -> neighbours(plans, due, audience));
             SitePages site = SitePages.open(templates, address, Units.METRIC);
             SharedPages shared = site.shared();
-            List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
-            if (!add(plans, due, neighbours(plans, due, audience), site, shared, sink)) {
+            if (!add(plans, due, neighbours, site, shared, sink)) {
                 return made(true);
             }
             List<Site> idle = idleSites(plans, audience);
@@ -137,7 +139,7 @@ final class SiteBuild {
     }
 
     /** False when the pages cannot be stored: then the trips after it are left. */
-    private boolean add(Plans plans, List<Trip> due, Neighbours neighbours, SitePages site, SharedPages shared, Sink sink) {
+    private boolean add(Plans plans, List<Trip> due, CompletableFuture<Neighbours> neighbours, SitePages site, SharedPages shared, Sink sink) {
         List<Integer> turns = IntStream.range(0, due.size()).boxed().toList();
         try (InOrder<Integer, Left> trips = new InOrder<>(turns, threads, turn -> make(due.get(turn), site, neighbours, turn, sink))) {
             for (int turn : turns) {
@@ -176,12 +178,12 @@ final class SiteBuild {
     }
 
     /** Everything about one trip, on any thread. */
-    private Left make(Trip trip, SitePages site, Neighbours neighbours, int turn, Sink sink) {
+    private Left make(Trip trip, SitePages site, CompletableFuture<Neighbours> neighbours, int turn, Sink sink) {
         Site shown = null;
         try {
             Trip shared = Sharing.forAudience(trip);
             shown = shared.site();
-            SitePages.TripPages made = site.trip(planner.apply(shared), neighbours);
+            SitePages.TripPages made = site.trip(planner.apply(shared), neighbours.join());
             List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
             return new Built(shown, made.line(), made.place(), made.opening(), seen, sink.stage(turn, made.pages()));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
