@@ -1,6 +1,6 @@
 <#import dress as d>
 <#-- The reference of the three files, block by block, from their schema. -->
-<#function anchor title><#return title?lower_case?replace(" ", "-")?replace("[,/]", "", "r")></#function>
+<#function anchor title><#return title?lower_case?replace(" ", "-")?replace("[,/']", "", "r")></#function>
 <#macro ticked text><#list text?split("`") as part><#if part?is_odd_item>${part}<#else><@d.code text=part /></#if></#list></#macro>
 <#macro takes of><#if of.list>list of </#if><#if of.words?has_content><#list of.words as word><@d.code text=word.word /><#if word.meaning?has_content> ${word.meaning}</#if><#sep>, </#list><#else><@d.a href="#" + anchor(of.heading)>${of.what}</@d.a></#if></#macro>
 <@d.page title="The format" css=page.css published={}>
@@ -13,11 +13,7 @@
 <#list page.reference.blocks as block>
 <@d.h2 id=anchor(block.title)>${block.title}</@d.h2>
 <@d.p><@ticked text=block.about /></@d.p>
-<@d.keys list=block.keys; key, part>
-<#if part == "name"><@d.code text=key.name /><#if key.required> <@d.b>required</@d.b></#if>
-<#elseif part == "about"><@ticked text=key.about?cap_first?ensure_ends_with(".") />
-<#elseif part == "takes"><#list key.takes as of><@takes of=of /><#sep>, or </#list><#if key.leftOut??>; left out: ${key.leftOut}</#if>
-<#else><#if key.example??><@d.code text=key.name + ": " + key.example /></#if></#if></@d.keys>
+<@d.keys list=block.keys; key, part><#if part == "name"><@d.code text=key.name /><#if key.required> <@d.b>required</@d.b></#if><#elseif part == "about"><@ticked text=key.about?cap_first?ensure_ends_with(".") /><#elseif part == "takes"><#list key.takes as of><@takes of=of /><#sep>, or </#list><#if key.leftOut??>; left out: ${key.leftOut}</#if><#elseif key.example??><@d.code text=key.name + ": " + key.example /></#if></@d.keys>
 </#list>
 <@d.h2 id="values">Values</@d.h2>
 <#list page.reference.values as value>

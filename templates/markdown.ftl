@@ -31,7 +31,7 @@
 > <#nested>
 </#macro>
 <#macro b>**<#nested>**</#macro>
-<#macro code text>`${text?no_esc}`</#macro>
+<#macro code text>${.data_model.code(text)}</#macro>
 <#macro jump>
 
 <#nested>
@@ -41,10 +41,10 @@
 <#macro keys list>
 
 <#list list as key>
-- **<@one><#nested key, "name"></@one>**: <@one><#nested key, "about"></@one> <@one><#nested key, "takes"></@one>. <@one><#nested key, "example"></@one>
+- **<#nested key, "name">**: <#nested key, "about"> <#nested key, "takes">. <#nested key, "example">
+
 </#list>
 </#macro>
-<#macro one><#local text><#nested></#local>${text?markup_string?replace("\\s+", " ", "r")?trim?no_esc}</#macro>
 <#macro a href>[<#nested>](${href})</#macro>
 <#macro prose text html>
 

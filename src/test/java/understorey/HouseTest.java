@@ -43,7 +43,7 @@ class HouseTest {
             Map.entry("optics", List.of()),
             Map.entry("schema", List.of()),
             Map.entry("yaml", List.of("schema")),
-            Map.entry("reading", List.of("plan", "yaml")),
+            Map.entry("reading", List.of("plan", "yaml", "schema")),
             Map.entry("share", List.of("plan")),
             Map.entry("sky", List.of("plan", "optics")),
             Map.entry("weather", List.of("plan", "sky")),

@@ -117,7 +117,8 @@ final class SiteBuild {
             if (mixedUp) {
                 return made(false);
             }
-            List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(), PlanFiles.builtIn().reference());
+            List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(),
+                    audience == Share.Audience.PRIVATE ? PlanFiles.builtIn().reference() : null);
             pages.forEach(page -> links.add(Links.Seen.of(page)));
             sink.stage(due.size(), pages);
         } catch (TemplateFault fault) {

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -47,7 +48,7 @@ public final class Understorey implements Callable<Integer> {
         Understorey tool = new Understorey(new Terminal(out, err, colour));
         CommandLine line = new CommandLine(tool).addSubcommand(new BuildCommand(tool.terminal))
                 .addSubcommand(new CheckCommand(tool.terminal)).addSubcommand(new DaysCommand(tool.terminal))
-                .addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
+                .addSubcommand(new NewCommand(tool.terminal, LocalDate.now())).addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
@@ -63,7 +64,7 @@ public final class Understorey implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "Give a command: build, check, days or schema.");
+        throw new ParameterException(spec.commandLine(), "Give a command: build, check, days, new or schema.");
     }
 
     /** Answers a wrong command line with what is wrong, then with what may be meant or how the command is used. */

@@ -18,10 +18,11 @@ import understorey.pages.words.Words;
 /**
  * The index: the latest years with their strip and plates, the years before them as lists, and what belongs to the trips.
  *
- * @param lead how many trips and woods there are
+ * @param lead   how many trips and woods there are
+ * @param format whether there is a page about the author's files
  */
 public record IndexPage(TemplateHTMLOutputModel css, String title, String lead, List<Year> years, List<Entry> woods, List<Entry> bags,
-                        List<Entry> flowers, int builtIn, @Nullable Published published) {
+                        List<Entry> flowers, int builtIn, boolean format, @Nullable Published published) {
 
     /** Plates with a sketch: more would make a page of megabytes. */
     static final int MOST_PLATES = 24;

@@ -108,10 +108,10 @@ public final class SharedPages {
      * @param idleSites that no trip goes to, ready for their audience
      * @param bags      with a file of their own
      * @param subjects  of the built-in catalogue
-     * @param format    of the author's files
+     * @param format    of the author's files; null for a site that others see
      * @throws TemplateFault when a template cannot be filled in
      */
-    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects, Reference format) {
+    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects, @Nullable Reference format) {
         trips.sort(IndexPage.ORDER);
         List<Page> pages = new ArrayList<>();
         List<IndexPage.Entry> woods = new ArrayList<>();
@@ -130,8 +130,10 @@ public final class SharedPages {
             }
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
-                IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), published()))));
-        pages.add(new Page("format.html", templates.fill("format.html.ftl", FormatPage.of(css, format))));
+                IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), format != null, published()))));
+        if (format != null) {
+            pages.add(new Page("format.html", templates.fill("format.html.ftl", FormatPage.of(css, format))));
+        }
         pages.add(new Page("methods.html", templates.fill("methods.ftlh", MethodsPage.of(css, sentences))));
         pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",

@@ -108,6 +108,20 @@ public final class PlanFiles {
     }
 
     /**
+     * A file to begin with, with comments.
+     *
+     * @param given values instead of the examples, by block and key, for example {@code trip.date}
+     */
+    public String starter(Kind kind, Map<String, String> given) {
+        return new Starter(definitions, given).text(kind.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** A text as YAML, in quotes where it would be taken for something else. */
+    public static String quoted(String text) {
+        return Written.value(text);
+    }
+
+    /**
      * An example of a key, as an author writes it; null if there is none.
      *
      * @param block title of the block without its article, for example {@code lens}; a block of another title will do

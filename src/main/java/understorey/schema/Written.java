@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 final class Written {
 
     /** What YAML, or a reader of its older edition, would not take for this text. */
-    private static final Pattern QUOTED = Pattern.compile(".*(: |, | #|^[*&!>|%@`]|[\\[\\]{}]).*|\\d\\d:\\d\\d");
+    private static final Pattern QUOTED = Pattern.compile(".*(: |, | #|:$|^[-*&!>|%@`'\"?#=~]|[\\[\\]{}\\\\\\p{Cntrl}]).*|\\d\\d:\\d\\d|\\s.*|.*\\s|(?i:null|)", Pattern.DOTALL);
+
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
     private Written() {
     }
@@ -29,7 +31,11 @@ final class Written {
             return list.stream().map(Written::value).collect(Collectors.joining(", ", "[", "]"));
         }
         String text = String.valueOf(value);
-        return QUOTED.matcher(text).matches() ? '"' + text + '"' : text;
+        return QUOTED.matcher(text).matches() && !NUMBER.matcher(text).matches() ? '"' + escaped(text) + '"' : text;
+    }
+
+    private static String escaped(String text) {
+        return text.replace("\\", "\\\\").replace("\"", "\\\"").replaceAll("\\p{Cntrl}", " ");
     }
 
     /** What a key is for, with what only the reader checks and what holds where it is left out. */

@@ -40,13 +40,13 @@ class PlainEnglishTest {
     }
 
     private static List<String> help() {
-        return Stream.of("--help", "build --help", "check --help", "days --help")
+        return Stream.of("--help", "build --help", "check --help", "days --help", "new --help", "schema --help")
                 .map(line -> Run.of((Object[]) line.split(" ")).out().replaceFirst("Usage: .*(\n +.*)*", "")).toList();
     }
 
     private static List<String> documents() throws IOException {
         List<String> texts = new ArrayList<>();
-        for (String file : List.of("README.md", "DEVELOPERS.md", "src/main/resources/understorey/reading/SUBJECTS.md",
+        for (String file : List.of("README.md", "DEVELOPERS.md", "src/docs/format.md", "src/main/resources/understorey/reading/SUBJECTS.md",
                 "src/main/resources/understorey/reading/subjects.csv")) {
             texts.add(Files.readString(Path.of(file)));
         }
@@ -60,7 +60,7 @@ class PlainEnglishTest {
 
     private static List<String> longSentences(List<String> texts) {
         return texts.stream().map(text -> DATA.matcher(text).replaceAll("_"))
-                .flatMap(text -> Stream.of(text.split("[.!?;:](\\s+|$)|\\n\\s*\\n|\\n +-")))
+                .flatMap(text -> Stream.of(text.split("[.!?;:](\\s+|$)|\\n\\s*\\n|\\n +(?:-|\\[?[A-Z]+\\]? )")))
                 .filter(sentence -> sentence.strip().split("\\s+").length > MOST_WORDS).toList();
     }
 

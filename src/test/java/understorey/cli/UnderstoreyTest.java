@@ -75,7 +75,7 @@ class UnderstoreyTest {
     void asksForACommandWhenThereIsNone() {
         Run run = Run.of();
         assertEquals(2, run.exit());
-        assertTrue(run.err().startsWith("Give a command: build, check, days or schema.") && run.err().contains("Usage: understorey"), run.err());
+        assertTrue(run.err().startsWith("Give a command: build, check, days, new or schema.") && run.err().contains("Usage: understorey"), run.err());
     }
 
     @Test

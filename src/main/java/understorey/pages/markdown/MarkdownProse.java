@@ -31,7 +31,7 @@ import understorey.advice.ProseLimit;
 /**
  * The author's free text for the Markdown twin: as on the page, raw HTML is text, pictures are not fetched, a link leads
  * somewhere only if it is harmless, and headings are below the twin's own. All else keeps the author's characters.
- * Templates call it as {@code prose(text)} and {@code link(address)}.
+ * Templates call it as {@code prose(text)}, {@code link(address)} and {@code code(text)}.
  */
 public final class MarkdownProse implements TemplateMethodModelEx {
 
@@ -55,6 +55,12 @@ public final class MarkdownProse implements TemplateMethodModelEx {
     public static String link(String address) {
         boolean whole = Prose.harmless(address) && address.matches("(?i)(?:https?|mailto|tel):[^\\s<>\\p{Cc}]+");
         return whole ? "<" + address + ">" : MarkdownFormat.escape(address);
+    }
+
+    /** What is to be typed as it is: one line between as many backticks as it needs. */
+    public static String code(String text) {
+        String ticks = "`".repeat(text.contains("`") ? 2 : 1);
+        return ticks + text.strip() + ticks;
     }
 
     String of(String text) {

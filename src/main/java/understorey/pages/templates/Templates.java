@@ -44,6 +44,8 @@ public final class Templates {
     private final MarkdownProse prose = new MarkdownProse();
     private final TemplateMethodModelEx link = arguments -> MarkdownFormat.INSTANCE.fromMarkup(
             MarkdownProse.link(String.valueOf(arguments.get(0))));
+    private static final TemplateMethodModelEx CODE = arguments -> MarkdownFormat.INSTANCE.fromMarkup(
+            MarkdownProse.code(String.valueOf(arguments.get(0))));
     private final @Nullable Path folder;
 
     /**
@@ -109,7 +111,7 @@ public final class Templates {
     /** Fills a template with the record {@code page}. */
     public String fill(String template, Object page) {
         try {
-            return Filling.of(open(template), Map.of("page", page, "prose", prose, "link", link, "dress", Dress.macros(template)));
+            return Filling.of(open(template), Map.of("page", page, "prose", prose, "link", link, "code", CODE, "dress", Dress.macros(template)));
         } catch (TemplateException fault) {
             throw unfilled(template, fault);
         } catch (IOException fault) {
