@@ -19,6 +19,9 @@
 ### <#nested>
 
 </#macro>
+<#macro hopeless>
+
+**<#nested>**</#macro>
 <#macro when>
 
 <#nested></#macro>

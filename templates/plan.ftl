@@ -5,13 +5,14 @@
 <@d.navigation links=page.links previous=page.previous! next=page.next! />
 <@d.head>
 <@d.h1>${page.title}</@d.h1>
+<#if page.hopeless??><@d.hopeless>${page.hopeless}</@d.hopeless></#if>
 <@d.when>${page.date}, ${page.arrive} to ${page.leave}, <@d.a href=page.siteHref>${page.place.name}</@d.a></@d.when>
 <@d.answers>
 <@d.answer name="Go"><@d.b>${page.go.arrive}</@d.b><#if page.go.base??> at ${page.go.base}</#if><#if page.go.arriveBy??> (or <@d.b>${page.go.arriveBy}</@d.b>)</#if><#if page.go.torch??>; head torch ${page.go.torch}</#if><#if page.go.back??>; <#if page.go.base??>back<#else>last picture ends</#if> at ${page.go.back}</#if>; leave the last spot by <@d.b>${page.go.leaveBy}</@d.b> at the latest</@d.answer>
 <@d.answer name="Where"><#list page.go.stops as stop>${stop.spot}<#if stop.minutes??>, ${stop.minutes} min ${stop?is_first?then("in", "on")}</#if>, for ${stop.pictures}<#sep>; </#list></@d.answer>
 <@d.answer name=page.whyName><#if page.why.chance??><@d.b>${page.why.chance}</@d.b> </#if>${page.why.text}</@d.answer>
 <@d.answer name="Carry"><@d.b>${page.kit.weight}</@d.b>: ${page.kit.names}</@d.answer>
-<@d.answer name="Spoils it">${page.spoilers}</@d.answer>
+<#if page.spoilers?has_content><@d.answer name="Spoils it">${page.spoilers}</@d.answer></#if>
 </@d.answers>
 <@d.margin>
 <#if page.season.windows?has_content>

@@ -2,6 +2,7 @@ package understorey.advice;
 
 import static understorey.advice.Measure.COUNT;
 import static understorey.advice.Measure.DAYS;
+import static understorey.advice.Measure.DAY_OF_YEAR;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.MINUTES;
 import static understorey.advice.Measure.RAIN;
@@ -9,6 +10,7 @@ import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
 import static understorey.advice.Measure.STOPS;
 
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 
@@ -74,6 +76,24 @@ public sealed interface SpoilerAdvice extends Advice {
     }
 
     record NoForecast(@In(STOPS) double stops) implements SpoilerAdvice {
+    }
+
+    /** No time is left between the walk back and the closing. */
+    record ClosingAtOnce(ZonedDateTime at) implements SpoilerAdvice {
+    }
+
+    /** Most pictures are of flowers that are hardly open. */
+    record FlowersHardly(@In(SHARE) double chance, String subject) implements SpoilerAdvice {
+    }
+
+    /** When the flowers are likelier. */
+    record GoInstead(@In(DAY_OF_YEAR) LocalDate from, @In(DAY_OF_YEAR) LocalDate to, @In(SHARE) double most) implements SpoilerAdvice {
+    }
+
+    record BestOfDaysGiven(@In(COUNT) int days) implements SpoilerAdvice {
+    }
+
+    record FewPossible(@In(COUNT) int count, @In(COUNT) int all) implements SpoilerAdvice {
     }
 
     record ClosingSoon(ZonedDateTime at, @In(MINUTES) long minutes) implements SpoilerAdvice {

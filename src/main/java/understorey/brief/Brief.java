@@ -70,6 +70,11 @@ public record Brief(Day day, SeasonBrief season, List<PlannedShot> shots, Runnin
         return MistPlan.ofAll(timed());
     }
 
+    /** Why the day is hardly worth going, and what to do instead; empty for any other day. */
+    public List<Advice> hopeless() {
+        return Hopeless.of(this);
+    }
+
     /** What could spoil the day: up to three risks with their figures, the greatest first; never empty. */
     public List<Advice> spoilers() {
         return Spoilers.of(this);

@@ -23,7 +23,6 @@ import understorey.plan.Site;
 import understorey.plan.Spot;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
-import understorey.plan.When;
 import understorey.season.AssumedWood;
 import understorey.season.FloweringWindow;
 import understorey.sky.Interval;
@@ -57,9 +56,9 @@ final class Remarks {
 
     /** On the day chosen, and on each subject's months. */
     void season(SeasonBrief season) {
-        if (!(trip.when() instanceof When.On)) {
+        if (season.ranking() != null) {
             List<LocalDate> days = trip.when().days();
-            findings.add(new TripAdvice.BestDayPlanned(wanted(days), days.get(0), days.get(days.size() - 1), date));
+            findings.add(new TripAdvice.BestDayPlanned(season.ranking().possible(), days.get(0), days.get(days.size() - 1), date));
         }
         findings.addAll(season.findings());
         Set<String> seen = new LinkedHashSet<>();
@@ -68,10 +67,6 @@ final class Remarks {
                 inFlower(shot.subject(), season.window(shot.subject()));
             }
         }
-    }
-
-    private int wanted(List<LocalDate> days) {
-        return (int) days.stream().filter(day -> trip.wishes().wants(day.getDayOfWeek()) && !trip.wishes().avoids(day)).count();
     }
 
     private void inFlower(Subject subject, @Nullable FloweringWindow window) {

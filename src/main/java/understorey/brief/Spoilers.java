@@ -152,7 +152,8 @@ final class Spoilers {
         if (closing != null) {
             Duration spare = Duration.between(brief.safety().back(), closing.at());
             if (!spare.isNegative() && spare.compareTo(TIGHT_CLOSING) < 0) {
-                add(TIGHT, new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
+                add(TIGHT, spare.toMinutes() == 0 ? new SpoilerAdvice.ClosingAtOnce(closing.at())
+                        : new SpoilerAdvice.ClosingSoon(closing.at(), spare.toMinutes()));
             }
         }
     }

@@ -100,6 +100,12 @@ public record DayRanking(List<FloweringWindow> windows, List<RankedDay> days, Lo
         return List.copyOf(reasons);
     }
 
+    /** How many of the days the author wants; all where none is wanted. */
+    public int possible() {
+        int wanted = (int) days.stream().filter(RankedDay::wanted).count();
+        return wanted == 0 ? days.size() : wanted;
+    }
+
     /** The result of a day; null if it is not among the days. */
     public @Nullable RankedDay day(LocalDate date) {
         return days.stream().filter(day -> day.date().equals(date)).findFirst().orElse(null);

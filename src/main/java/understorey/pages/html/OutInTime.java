@@ -27,8 +27,8 @@ final class OutInTime {
         rows.add(new Row(parking ? "Back" : "Last picture ends", Dates.clock(safety.back())));
         if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + Words.minutes(Math.abs(margin))
-                    + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture")));
+            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + (margin == 0 ? parking ? "as you get back" : "as the last picture ends"
+                    : Words.minutes(Math.abs(margin)) + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture"))));
         }
         rows.add(new Row("Head torch", headTorch(brief.day().headTorch(), safety.back())));
         WalkOut out = safety.walkOut();

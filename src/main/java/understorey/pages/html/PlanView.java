@@ -30,6 +30,7 @@ import understorey.plan.Trip;
  * A trip in words, for the plan page, the field sheet and the Markdown twin.
  *
  * @param links    of the page's own navigation: name and address
+ * @param hopeless why the day is hardly worth going, and what to do instead; null for any other day
  * @param go       when, where and by what time out
  * @param why      this day, in a line
  * @param spoilers what could spoil it, in a line
@@ -49,7 +50,7 @@ import understorey.plan.Trip;
  * @param next     the one after it
  * @param published null without an address of the site
  */
-public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> links, String date,
+public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> links, @Nullable String hopeless, String date,
                        String arrive, String leave, GoView go, String whyName, SeasonView.Why why, String spoilers, String siteHref,
                        LightView light, @Nullable String sky, List<SpotView> places,
                        List<ShotView> shots, List<ShotView> taken, List<ShotView> notTaken,
@@ -80,7 +81,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                 .map(shot -> ShotView.of(brief, shot, sentences, prose, glyphs)).toList();
         List<ShotView> shots = Stream.concat(taken.stream(), notTaken.stream()).sorted(Comparator.comparing(ShotView::number)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
-        return new PlanView(css, trip.title(), LINKS, Dates.day(trip, brief.date()),
+        return new PlanView(css, trip.title(), LINKS, hopeless(brief, sentences), Dates.day(trip, brief.date()),
                 Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
@@ -150,10 +151,15 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                 : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + trip.contact().backBy();
     }
 
-    /** Without the chance of full flower, which stands above it. */
+    private static @Nullable String hopeless(Brief brief, Sentences sentences) {
+        return brief.hopeless().isEmpty() ? null : String.join(" ", sentences.of(brief.hopeless()));
+    }
+
+    /** Without what stands above it: the chance of full flower, and why the day is hardly worth going. */
     private static String spoilers(Brief brief, Sentences sentences) {
-        return brief.spoilers().stream().filter(risk -> !(risk instanceof SpoilerAdvice.FlowersLikely)).map(sentences::of)
-                .collect(Collectors.joining(" "));
+        List<Advice> hopeless = brief.hopeless();
+        return brief.spoilers().stream().filter(risk -> !(risk instanceof SpoilerAdvice.FlowersLikely) && !hopeless.contains(risk))
+                .map(sentences::of).collect(Collectors.joining(" "));
     }
 
     public static List<Remark> findings(Brief brief, Sentences sentences) {

@@ -119,7 +119,7 @@ public record SeasonView(List<Window> windows, TableView calendar, List<Day> bes
         FloweringWindow window = brief.season().window();
         DayRanking ranking = brief.season().ranking();
         RankedDay day = ifKnown(ranking, of -> of.day(brief.date()));
-        String best = ranking == null || day == null ? "" : "The best of " + ranking.days().size() + " days. ";
+        String best = ranking == null || day == null ? "" : "The best of " + ranking.possible() + " possible days. ";
         if (window == null) {
             return new Why(null, best + (day == null ? "Your date; no flowering dates known." : sentences.of(day.reasons().get(0))));
         }

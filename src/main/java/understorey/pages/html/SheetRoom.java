@@ -73,7 +73,7 @@ record SheetRoom(Size size, double shotsMm) {
         double days = page.days().lines().isEmpty() ? 0 : ROW_MM * (page.days().lines().size() + 1);
         double below = Math.ceil(bag / (double) PAGE_LETTERS) * ROW_MM + HOME_MM
                 + (shots > SHOTS_A_SIDE ? days + NOTES_MM : Math.max(days, NOTES_MM));
-        int letters = Stream.concat(page.leftOut().stream(), page.cautions().stream()).mapToInt(text -> text.length() + 4).sum();
+        int letters = Stream.of(Stream.ofNullable(page.plan().hopeless()), page.leftOut().stream(), page.cautions().stream()).flatMap(texts -> texts).mapToInt(text -> text.length() + 4).sum();
         PlanView plan = page.plan();
         double titleLines = 2 * plan.title().length() + plan.date().length() + plan.place().name().length() > TITLE_LETTERS ? 1 : 0;
         double around = TOP_MM + (titleLines + page.rail().rows() + 0.5 + letters / (double) PAGE_LETTERS) * LINE_MM + below;
