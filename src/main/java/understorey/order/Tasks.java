@@ -51,8 +51,8 @@ final class Tasks {
         boolean[] lit = new boolean[value.length];
         boolean[] possible = new boolean[value.length];
         for (Quality sky : candidate.skies()) {
-            double[] light = means(hours, times, pin, candidate.minutes(), sky::at, Tasks::light);
-            double[] feasibility = means(hours, times, pin, candidate.minutes(), sky::feasibility, Tasks::rounded);
+            double[] light = means(hours, times, pin, candidate.minutes(), sky::at, Tasks::wholeLight, Tasks::light);
+            double[] feasibility = means(hours, times, pin, candidate.minutes(), sky::feasibility, Tasks::mean, Tasks::rounded);
             for (int i = 0; i < value.length; i++) {
                 lit[i] |= pin != Task.ANY || light[i] > 0 || daylight[i] > 0 || candidate.priority() == Task.MUST;
                 possible[i] |= pin != Task.ANY || feasibility[i] > 0;
@@ -67,40 +67,49 @@ final class Tasks {
         return value;
     }
 
-    /** Means over the picture: of each start of the day, or of the fixed one. */
+    /** What a picture gets of each start of the day, or of the fixed one. */
     private static double[] means(Hours hours, List<ZonedDateTime> times, int pin, int minutes, ToDoubleFunction<ZonedDateTime> of,
-                                  DoubleUnaryOperator rounding) {
-        double[] means = pin == Task.ANY ? overDay(hours, times, minutes, of) : new double[] {mean(hours, pin, minutes, of)};
+                                  ToDoubleFunction<double[]> whole, DoubleUnaryOperator rounding) {
+        double[] means = pin == Task.ANY ? overDay(hours, times, minutes, of, whole) : new double[] {whole.applyAsDouble(samples(hours, pin, minutes, of))};
         return Arrays.stream(means).map(rounding).toArray();
     }
 
     /** Mean over a picture that starts at a minute. */
     static double mean(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
-        double sum = 0;
-        int times = 0;
-        for (int minute = 0; minute < minutes; minute += Task.STEP) {
-            sum += of.applyAsDouble(hours.at(start + minute));
-            times++;
-        }
-        return sum / times;
+        return mean(samples(hours, start, minutes, of));
     }
 
-    /** Mean from every step of the day on; 0 for steps too far from the visit to matter. */
-    private static double[] overDay(Hours hours, List<ZonedDateTime> times, int minutes, ToDoubleFunction<ZonedDateTime> of) {
-        int steps = (minutes + Task.STEP - 1) / Task.STEP;
-        double[] sums = new double[times.size() + 1];
+    private static double[] samples(Hours hours, int start, int minutes, ToDoubleFunction<ZonedDateTime> of) {
+        return IntStream.range(0, steps(minutes)).mapToDouble(step -> of.applyAsDouble(hours.at(start + step * Task.STEP))).toArray();
+    }
+
+    private static int steps(int minutes) {
+        return (minutes + Task.STEP - 1) / Task.STEP;
+    }
+
+    /** From every step of the day on; 0 for steps too far from the visit to matter. */
+    private static double[] overDay(Hours hours, List<ZonedDateTime> times, int minutes, ToDoubleFunction<ZonedDateTime> of,
+                                    ToDoubleFunction<double[]> whole) {
         int first = (hours.from() - LeftOut.MOST_CHANGE) / Task.STEP;
         int last = (hours.to() + LeftOut.MOST_CHANGE) / Task.STEP;
-        for (int i = 1; i < sums.length; i++) {
-            boolean near = i > first && i <= last;
-            sums[i] = sums[i - 1] + (near ? of.applyAsDouble(times.get(i - 1)) : 0);
-        }
-        double[] means = new double[sums.length - 1];
-        for (int i = 0; i < means.length; i++) {
-            int end = Math.min(sums.length - 1, i + steps);
-            means[i] = (sums[end] - sums[i]) / (end - i);
-        }
-        return means;
+        double[] samples = IntStream.range(0, times.size())
+                .mapToDouble(i -> i >= first && i < last ? of.applyAsDouble(times.get(i)) : 0).toArray();
+        return IntStream.range(0, samples.length)
+                .mapToDouble(i -> whole.applyAsDouble(Arrays.copyOfRange(samples, i, Math.min(samples.length, i + steps(minutes))))).toArray();
+    }
+
+    private static double mean(double[] samples) {
+        return Arrays.stream(samples).average().orElse(0);
+    }
+
+    /**
+     * The light of a whole picture: the mean, and where its worse half is clearly worse, that of this half. So none begins shortly
+     * before its light ends, or before it comes (common practice, no source).
+     */
+    private static double wholeLight(double[] samples) {
+        double mean = mean(samples);
+        double worse = Arrays.stream(samples).sorted().limit((samples.length + 1) / 2).average().orElse(0);
+        return mean - worse < 1 / FINEST ? mean : worse;
     }
 
     /** By step of the day: quality of a time without the light that a picture wishes for, 0 in the dark, where only a must is taken. */

@@ -64,6 +64,22 @@ class RunningOrderTest {
         return LocalTime.parse(time);
     }
 
+    /** The bright minutes at its start hold no picture of 20: fair light for all of it is worth the wait (common practice, no source). */
+    @Test
+    void beginsNoPictureShortlyBeforeItsLightEnds() {
+        RunningOrder outing = Orders.of(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").minutes(20).shot()),
+                shot -> time -> time.toLocalTime().isBefore(at("06:20")) ? 1 : time.getHour() < 7 ? 0.1 : 0.35);
+        assertEquals(at("07:00"), outing.timeOf("a").from().toLocalTime(), told(outing));
+    }
+
+    /** It dims a little at the end: that is no reason to wait. */
+    @Test
+    void beginsInLightThatDimsALittle() {
+        RunningOrder outing = Orders.of(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").minutes(20).shot()),
+                shot -> time -> time.toLocalTime().isBefore(at("06:25")) ? 0.62 : 0.6);
+        assertEquals(at("06:15"), outing.timeOf("a").from().toLocalTime(), told(outing));
+    }
+
     @Test
     void walksFromTheCarParkThroughThePicturesAndBack() {
         RunningOrder outing = plan(trip(gated(), "06:00", "10:00", picture("a").at("Footbridge").shot(),
