@@ -57,9 +57,19 @@ public record FieldGuide(Peak peak, Course course, Closing closing, Petals petal
     public record Tint(String srgb, @Nullable String where) {
     }
 
-    /** Colour of the leaves as sRGB, computed with the leaf model PROSPECT-D for a class of leaves. */
-    public record Leaves(String srgb, String leafClass) {
+    /**
+     * The leaves.
+     *
+     * @param srgb     colour as sRGB, computed with the leaf model PROSPECT-D for a class of leaves
+     * @param form     how they stand
+     * @param heightM  of most of them above the ground
+     * @param formMark how sure form and height are
+     */
+    public record Leaves(String srgb, String leafClass, LeafForm form, double heightM, String formMark) {
     }
+
+    /** How the leaves of a plant stand: the first five from the ground, a whorl and pairs on the stem, needles on twigs. */
+    public enum LeafForm { STRAP, BLADE, ROSETTE, ROUND, LOBED, WHORL, LEAFY_STEM, NEEDLE }
 
     public enum Form { BELL, STAR, UMBEL, CUP, DAISY, SPIKE, TUBE, NODDING, LIPPED, CATKIN, CAP }
 

@@ -256,6 +256,10 @@ public sealed interface Fact {
     record StillInBud(@In(Measure.SHARE) double share) implements Fact {
     }
 
+    /** By the flowers that are open on the day. */
+    record OpenCover(@In(Measure.SHARE) double cover) implements Fact {
+    }
+
     record AlreadyFaded(@In(Measure.SHARE) double share) implements Fact {
     }
 

@@ -82,7 +82,8 @@ final class GuideRow {
         if (!f.has("leaf_srgb") && !f.has("leaf_class")) {
             return null;
         }
-        return new FieldGuide.Leaves(row.srgb("leaf_srgb"), row.text("leaf_class"));
+        return new FieldGuide.Leaves(row.srgb("leaf_srgb"), row.text("leaf_class"), row.word("leaf_form", FieldGuide.LeafForm.values()),
+                row.number("leaf_height_cm", 1, 300) / 100, row.mark("leaf_form_mark"));
     }
 
     private FieldGuide.Setting setting() {

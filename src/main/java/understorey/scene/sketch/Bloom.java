@@ -2,6 +2,7 @@ package understorey.scene.sketch;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,6 +14,7 @@ import understorey.scene.Drawing.Glyph;
 import understorey.scene.Drawing.Mark;
 import understorey.scene.Drawing.Point;
 import understorey.scene.Drawing.Spots;
+import understorey.scene.Seed;
 
 /**
  * How the heads of one picture look by their size in the frame: as spots where they are smaller than {@value #DOTS_PX} px,
@@ -26,12 +28,19 @@ final class Bloom {
     private static final double UNKNOWN_SHARE = 0.3;
     /** Of the flowers of a head, how many are drawn in a view, and the most petals of a head. */
     private static final double PART = 0.6;
-    private static final double MOST_PETALS = 27;
+    private static final double MOST_PETALS = 24;
+    /** A head with more petals is seen from fewer sides in a picture. */
+    private static final double HEAVY = 15;
+    private static final double FEWER = 0.5;
     private static final double SMALLER = 0.8;
     private static final double LARGER = 1.25;
     private static final double FLAT = 0.4;
+    /** Flowers of a head are drawn smaller rather than fewer heads, down to this share of their width. */
+    private static final double LEAST_FLOWER = 0.5;
     private static final int DOTS = 6;
-    private static final List<String> TONES = List.of("leaf-light", "withered", "petal-dim", "petal");
+    private static final Seed ALIKE = new Seed(1);
+    private static final String PETAL = "petal";
+    private static final List<String> TONES = List.of("leaf-light", "withered", "petal-dim", PETAL);
 
     /** What a head is. */
     enum State { OPEN, BUD, FADED }
@@ -48,6 +57,11 @@ final class Bloom {
     private final Subject subject;
     private final double dotWidth;
     private final Map<Motif, Look> petals = new EnumMap<>(Motif.class);
+    private final Map<Motif, List<Mark>> drawn = new EnumMap<>(Motif.class);
+    private final boolean fungus;
+    private final boolean heavy;
+    private final boolean low;
+    private double flowerTimes = 1;
     private final Look dots;
 
     Bloom(Setup setup) {
@@ -57,11 +71,23 @@ final class Bloom {
         petalShare = index == null || !setup.stemsKnown() ? UNKNOWN_SHARE
                 : FlowerLayer.SPHERICAL * index.typical() / setup.stemsPerM2() / (headM * headM);
         FlowerHead whole = FlowerHead.of(subject, 1, Stage.FULL);
-        part = Math.min(PART, MOST_PETALS / whole.florets().stream()
-                .mapToDouble(floret -> floret.blossom().petals() / (floret.blossom().tube() ? 2.0 : 1)).sum());
+        part = Math.min(PART, MOST_PETALS / petals(whole));
         head = FlowerHead.of(subject, part, Stage.FULL);
+        heavy = petals(head) > HEAVY;
+        low = setup.amongFlowers();
+        fungus = setup.fungus();
+        if (head.florets().size() > 1) {
+            double share = look(Motif.ABOVE, area(Motif.ABOVE)).share();
+            flowerTimes = Math.max(LEAST_FLOWER, Math.min(1, Math.sqrt(share)));
+            drawn.clear();
+        }
         dotWidth = Math.max(1.3, Math.min(4, FlowerHead.WIDTH * Math.sqrt(4 / Math.PI * petalShare / dots().size())));
         dots = look(Motif.DOTS, dots().size() * Math.PI / 4 * dotWidth * dotWidth);
+    }
+
+    /** Petals that are seen. */
+    private static double petals(FlowerHead head) {
+        return head.florets().stream().mapToDouble(floret -> floret.blossom().petals() / (floret.blossom().tube() ? 2.0 : 1)).sum();
     }
 
     private Look look(Motif motif, double area) {
@@ -73,8 +99,18 @@ final class Bloom {
     /** The look of an open head so wide, px, from so far above the level; null for a spot. */
     @Nullable Look at(double px, double aboveDeg) {
         return px < DOTS_PX ? null : px < PETALS_PX && head.florets().size() > 1 ? dots
-                : petals.computeIfAbsent(Motif.from(aboveDeg), motif -> look(motif, PetalArea.of(seen(head, view(motif)).stream()
-                .filter(petal -> petal.tone().startsWith(TONES.get(TONES.size() - 1))).map(Floret.Petal::outline).toList())));
+                : petals.computeIfAbsent(side(aboveDeg), motif -> look(motif, area(motif)));
+    }
+
+    /** From where it is seen. */
+    private Motif side(double aboveDeg) {
+        return !heavy ? Motif.from(aboveDeg) : !low ? Motif.from(Math.max(Motif.ABOVE.aboveDeg, aboveDeg))
+                : head.florets().size() > 1 ? Motif.LEVEL : Motif.from(Math.max(Motif.LEVEL.aboveDeg, Math.min(Motif.ABOVE.aboveDeg, aboveDeg)));
+    }
+
+    /** Of the petals that are seen, in square parts of a head. */
+    private double area(Motif motif) {
+        return PetalArea.of(marks(motif).stream().filter(mark -> mark.style().startsWith(PETAL)).flatMap(mark -> ((Curves) mark).runs().stream()).toList());
     }
 
     private static Floret.View view(Motif motif) {
@@ -103,21 +139,23 @@ final class Bloom {
 
     /** The glyphs that are needed. */
     List<Mark> glyphs(Set<Motif> motifs) {
-        return motifs.stream().map(motif -> (Mark) new Glyph(motif.id, switch (motif) {
-            case DOT -> List.of(new Spots("petal-dot", FlowerHead.WIDTH, List.of(new Point(0, 0))));
-            case DOTS -> List.of(new Spots("petal-dot", dotWidth, dots()));
-            case BUD -> marks(FlowerHead.of(subject, part, new Stage(1, 0)), motif);
-            case FADED -> marks(FlowerHead.of(subject, part, new Stage(0, 1)), motif);
-            default -> marks(head, motif);
-        })).toList();
+        return motifs.stream().map(motif -> (Mark) new Glyph(motif.id, marks(motif))).toList();
     }
 
-    private static List<Floret.Petal> seen(FlowerHead head, Floret.View view) {
-        return head.rearFirst(view).stream().flatMap(floret -> floret.petals(view, true).stream()).toList();
+    private List<Mark> marks(Motif motif) {
+        return drawn.computeIfAbsent(motif, any -> motif == Motif.DOT ? List.of(new Spots("petal-dot", FlowerHead.WIDTH, List.of(new Point(0, 0))))
+                : motif == Motif.DOTS ? List.of(new Spots("petal-dot", dotWidth, dots()))
+                : fungus ? Toadstool.marks(0, 0, FlowerHead.WIDTH, FlowerHead.WIDTH, ALIKE)
+                : marks(motif == Motif.BUD ? unopened(new Stage(1, 0)) : motif == Motif.FADED ? unopened(new Stage(0, 1)) : head, motif));
+    }
+
+    private FlowerHead unopened(Stage stage) {
+        return FlowerHead.of(subject, heavy ? FEWER * part : part, stage);
     }
 
     /** As few marks as there are tones: those of the rear first. */
-    private static List<Mark> marks(FlowerHead head, Motif motif) {
+    private List<Mark> marks(FlowerHead whole, Motif motif) {
+        FlowerHead head = whole.with(flowerTimes);
         Floret.View view = view(motif);
         List<Mark> marks = new ArrayList<>();
         if (head.florets().size() > 1) {
@@ -127,10 +165,10 @@ final class Bloom {
             }
             marks.add(new Curves("stem", 0.4, stems));
         }
-        List<Floret.Petal> petals = seen(head, view);
-        for (String tone : TONES) {
-            Trunks.curves(tone, petals.stream().filter(petal -> petal.tone().equals(tone)).map(Floret.Petal::outline).toList(), 0, marks);
-        }
+        Map<String, List<List<Point>>> petals = new HashMap<>();
+        head.rearFirst(view).forEach(floret -> floret.petals(view, true)
+                .forEach(petal -> petals.computeIfAbsent(petal.tone(), tone -> new ArrayList<>()).add(petal.outline())));
+        TONES.forEach(tone -> Trunks.curves(tone, petals.getOrDefault(tone, List.of()), 0, marks));
         List<Point> eyes = head.florets().stream().filter(floret -> floret.blossom().eye() > 0 && view.near(floret.axis()) > 0.2 && !floret.faded())
                 .map(floret -> view.point(floret.at().plus(0.1 * floret.size(), floret.axis()))).toList();
         if (!eyes.isEmpty()) {

@@ -1,6 +1,7 @@
 package understorey.scene.sketch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import understorey.scene.sketch.Parts.Word;
@@ -44,6 +45,11 @@ record Blossom(boolean tube, boolean veins, List<Ring> rings, double[] stamens, 
     /** Number of its petals and leaves. */
     int petals() {
         return rings.stream().mapToInt(Ring::count).sum();
+    }
+
+    /** How far its widest petal or leaf is from the axis. */
+    double spread() {
+        return rings.stream().flatMap(ring -> Arrays.stream(ring.rows())).mapToDouble(row -> Math.hypot(row[0], row[2])).max().orElse(1);
     }
 
     static Blossom of(Parts parts) {

@@ -22,12 +22,12 @@ import understorey.scene.Seed;
 final class Carpet {
 
     private static final double STRIP = 0.05;
-    private static final SizeSteps SIZES = new SizeSteps(1.2);
-    private static final SizeSteps SPOT_SIZES = new SizeSteps(1.35);
+    private static final SizeSteps SIZES = new SizeSteps(1.25);
+    private static final SizeSteps SPOT_SIZES = new SizeSteps(1.4);
     /** A head that is blurred by less than this share of its width keeps its shape. */
-    private static final double KEEPS_SHAPE = 0.22;
+    static final double KEEPS_SHAPE = 0.22;
     private static final double LEAST_STRENGTH = 0.06;
-    private static final double LEAST_PX = 1;
+    private static final double LEAST_PX = 0.6;
     /** A flower before the lens that would veil more of the frame than this is moved aside. */
     private static final double VEIL = 0.2;
     /** Strengths are told apart in steps of this. */

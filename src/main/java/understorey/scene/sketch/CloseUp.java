@@ -2,7 +2,6 @@ package understorey.scene.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
-import understorey.plan.FieldGuide;
 import understorey.plan.Subject;
 import understorey.scene.Drawing.Curves;
 import understorey.scene.Drawing.Mark;
@@ -47,7 +46,7 @@ final class CloseUp {
         double x = perspective.width / 2;
         double footDepth = Math.max(Perspective.LEAST_DEPTH_M, perspective.depthM(ahead, 0));
         double footY = perspective.y(ahead, Math.min(0, above - setup.lowM()), footDepth);
-        if (fungus(setup)) {
+        if (setup.fungus()) {
             return Toadstool.marks(x, whole, px, Math.min(footY, perspective.height + 20), seed);
         }
         FlowerHead head = FlowerHead.of(setup.subject(), 1, chosen(setup) ? Stage.FULL : setup.stage());
@@ -59,11 +58,6 @@ final class CloseUp {
             drops(head, view);
         }
         return marks;
-    }
-
-    static boolean fungus(Setup setup) {
-        FieldGuide guide = setup.subject().guide();
-        return guide != null && guide.form() == FieldGuide.Form.CAP;
     }
 
     /** True when an open flower is framed among others that are not, as a photographer does while there are some. */

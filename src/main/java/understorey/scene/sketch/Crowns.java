@@ -24,7 +24,7 @@ final class Crowns {
     private static final SizeSteps SIZES = new SizeSteps(1.4);
     private static final double LEAST_PX = 7;
     private static final double MOST_PX = 90;
-    private static final int MOST = 84;
+    private static final int MOST = 76;
     private static final double NEAR_M = 26;
     /** Lowest living branches of a tall wood, share of its height: common practice, no source. */
     private static final double BASE = 0.42;

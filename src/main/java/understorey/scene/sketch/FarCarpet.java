@@ -26,7 +26,7 @@ final class FarCarpet {
     private static final SizeSteps SIZES = new SizeSteps(1.25);
     private static final double ROW_PX = 6;
     /** Stated cover from which spots are drawn; what is thinner is a wash. */
-    private static final double LEAST_COVER = 0.12;
+    private static final double LEAST_COVER = 0.03;
     /** A spot whose blur is wider than this, in its diameters, is part of the wash. */
     private static final double DISSOLVED = 2.5;
     private static final int STRIPS = 60;

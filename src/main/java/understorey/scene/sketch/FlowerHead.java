@@ -42,6 +42,12 @@ record FlowerHead(List<Floret> florets, List<Vector> stem, List<Floret> leaves) 
                 .plus(0.5 * floret.size(), floret.axis())))).toList();
     }
 
+    /** With its flowers so many times as wide. */
+    FlowerHead with(double times) {
+        return times == 1 ? this : new FlowerHead(florets.stream().map(floret -> new Floret(floret.blossom(), floret.at(), floret.axis(),
+                times * floret.size(), floret.turn(), floret.from(), floret.faded())).toList(), stem, leaves);
+    }
+
     private record Builder(Parts parts, double part, Stage stage) {
 
         FlowerHead head() {

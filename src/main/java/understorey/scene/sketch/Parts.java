@@ -12,7 +12,7 @@ record Parts(Map<Word, List<List<String>>> parts) {
 
     /** A word of that file, in small letters there. */
     enum Word {
-        BLOSSOM, HEAD, TREE, TUBE, VEINS, PETALS, LEAVES, STAMENS, SPECKS, EYE, DISC, ONE, DOME, ALONG, STEM, AT, SPREAD, ROUND, SIDE, SPIRE, TWO,
+        BLOSSOM, HEAD, TREE, FOLIAGE, TUBE, VEINS, PETALS, LEAVES, STAMENS, SPECKS, EYE, DISC, ONE, DOME, ALONG, STEM, AT, SPREAD, ROUND, SIDE, SPIRE, TWO,
         PITCH, SIZE, STALK, BUDS, BUD, LEAF;
 
         static Word of(String word) {

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.kit.CoverTrade;
 import understorey.kit.LensFit;
 import understorey.plan.Canopy;
+import understorey.plan.FieldGuide;
 import understorey.plan.Slope;
 import understorey.plan.Subject;
 import understorey.sky.SunAt;
@@ -62,6 +63,28 @@ public record Setup(LensFit fit, double fNumber, double sharpFromM, double sharp
 
     private double plantM(@Nullable Double limitM) {
         return limitM == null || subject().heightM() == null ? UNKNOWN_PLANT_M : limitM;
+    }
+
+    /** True when the camera is no higher than the highest flowers. */
+    boolean amongFlowers() {
+        return fit.heightM() <= highM();
+    }
+
+    /** Null for a fungus. */
+    FieldGuide.@Nullable LeafForm leafForm() {
+        FieldGuide guide = subject().guide();
+        return guide == null ? FieldGuide.LeafForm.BLADE : guide.leaves() == null ? null : guide.leaves().form();
+    }
+
+    /** Height of the leaves; half that of the flowers where it is not known. */
+    double leavesM() {
+        FieldGuide guide = subject().guide();
+        return guide == null || guide.leaves() == null ? (lowM() + highM()) / 4 : guide.leaves().heightM();
+    }
+
+    boolean fungus() {
+        FieldGuide guide = subject().guide();
+        return guide != null && guide.form() == FieldGuide.Form.CAP;
     }
 
     boolean stemsKnown() {

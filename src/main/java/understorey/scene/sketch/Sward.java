@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import understorey.optics.FlowerLayer;
+import understorey.plan.FieldGuide;
 import understorey.scene.Drawing.Curves;
 import understorey.scene.Drawing.Glyph;
 import understorey.scene.Drawing.Mark;
@@ -13,25 +14,39 @@ import understorey.scene.Drawing.Stamps;
 import understorey.scene.Seed;
 
 /**
- * Leaves on the ground, placed by the seed and projected: tufts from the camera on, and patches of small leaves beyond, until
- * they are too small to see. Their number is by eye, the length of a tuft half the height of the plant.
+ * Leaves on the ground, placed by the seed and projected: the leaves of the plants from the camera on, in the form and the height
+ * that the catalogue gives, and patches of small leaves beyond, until they are too small to see. Their number is by eye.
  */
 final class Sward {
 
-    /** A wider tuft is drawn blade by blade. */
-    static final double MOST_PX = 46;
-    private static final SizeSteps SIZES = new SizeSteps(1.3);
+    private static final SizeSteps SIZES = new SizeSteps(1.5);
     private static final double LEAST_M = 0.3;
     private static final int PATCHES = 80;
+    private static final double PATCH_M = 7 * 0.17;
     private static final int LEAVES = 11;
-    private static final String DARK = "leaf-dark";
-    private static final String SHADE = "leaf-shade";
-    private static final String LIGHT = "leaf-light";
+    /** Wider plants, in shares of the frame, would hide it. */
+    private static final double MOST_WIDE = 1.1;
+    /** A plant that is blurred by more of its width is not drawn. */
+    private static final double BLURRED = 0.45;
+    /** The row whose look is that of all plants, share of the height of the frame. */
+    private static final double ROW = 0.75;
+    /** Power by which smaller leaves are thinned out. */
+    private static final double THINNED = 1.6;
+    /** Two plants, so that not all are alike; the second is turned, radians. */
+    private static final List<Motif> PLANTS = List.of(Motif.TUFT, Motif.TUFT_LEFT);
+    private static final double TURN = 0.5;
+    private static final List<String> TONES = List.of("leaf-dark", "leaf-shade", "leaf-light");
+    /** From higher above, none is dark. */
+    private static final double LIT_DEG = 20;
     /** The same leaves in all sketches, so that a page defines them once. */
     private static final Seed ALIKE = new Seed(1);
 
     /** Leaves of one kind: narrower ones than {@code allPx} are thinned out. */
     private record Layer(List<Motif> motifs, double wideM, double perM2, double strip, double leastPx, double allPx, double mostPx, int most) {
+    }
+
+    /** Ground from side to side with so many of a layer. */
+    private record Strip(double aheadM, double thickM, double wideM, double px, double wanted) {
     }
 
     private final Setup setup;
@@ -47,43 +62,41 @@ final class Sward {
         this.seed = seed;
     }
 
-    /** Width of a tuft, metres. */
-    static double wideM(Setup setup) {
-        return Math.max(0.06, Math.min(0.3, 0.3 * (setup.lowM() + setup.highM())));
+    /** The leaves of the plants; a fungus has none. */
+    List<Mark> plants(double fromM, int most) {
+        FieldGuide.LeafForm form = setup.leafForm();
+        if (form == null) {
+            return List.of();
+        }
+        Blossom leaves = Flora.BUILT_IN.foliage(form);
+        double wideM = 2 * leaves.spread() * setup.leavesM();
+        List<Mark> marks = new ArrayList<>();
+        double aboveDeg = Motif.from(Math.toDegrees(Math.asin(Math.min(1, perspective.sineAt(ROW * perspective.height))))).aboveDeg;
+        PLANTS.forEach(motif -> marks.add(new Glyph(motif.id, plant(leaves, motif.ordinal() * TURN, aboveDeg))));
+        marks.addAll(marks(new Layer(PLANTS, wideM, 2.4 / (wideM * wideM), 0.1, 7, 60, MOST_WIDE * perspective.width, most),
+                Math.max(fromM, perspective.nearestAheadM())));
+        return marks;
     }
 
-    List<Mark> tufts(double fromM, int most) {
-        double wideM = wideM(setup);
-        return marks(new Layer(List.of(Motif.TUFT, Motif.TUFT_LEFT), wideM, 1.5 / (wideM * wideM), 0.1, 4.5, 13, MOST_PX, most),
-                Math.max(fromM, perspective.nearestAheadM()));
-    }
-
-    /** From where the tufts end. */
+    /** From where the plants end. */
     List<Mark> patches() {
-        double wideM = 7 * wideM(setup);
-        return marks(new Layer(List.of(Motif.SWARD), wideM, 0.5 / (wideM * wideM), 0.16, 16, 60, 230, PATCHES), Math.max(LEAST_M, endM));
+        List<Mark> marks = new ArrayList<>(List.of(new Glyph(Motif.SWARD.id, patch())));
+        marks.addAll(marks(new Layer(List.of(Motif.SWARD), PATCH_M, 0.5 / (PATCH_M * PATCH_M), 0.16, 16, 60, 230, PATCHES), Math.max(LEAST_M, endM)));
+        return marks;
     }
 
     private List<Mark> marks(Layer layer, double fromM) {
+        List<Strip> strips = strips(layer, fromM);
+        double large = strips.stream().filter(strip -> strip.px() >= layer.allPx()).mapToDouble(Strip::wanted).sum();
+        double small = strips.stream().mapToDouble(Strip::wanted).sum() - large;
+        double share = Math.min(1, Math.max(0, layer.most() - large) / Math.max(1, small));
         Map<Integer, List<List<Point>>> bySize = new TreeMap<>();
-        double ahead = fromM;
-        int placed = 0;
-        for (int strip = 0; strip < 200 && placed < layer.most() && ahead < FlowerLayer.FAR_M; strip++) {
-            double thick = layer.strip() * Math.max(0.1, perspective.distanceM(ahead, 0));
-            double depth = perspective.depthM(ahead + thick / 2, 0);
-            if (depth > 0.05) {
-                double px = layer.wideM() * perspective.pxPerM(depth);
-                if (px < layer.leastPx()) {
-                    break;
-                }
-                placed += px > layer.mostPx() ? 0 : strip(layer, strip, ahead, thick, depth, bySize.computeIfAbsent(
-                        SIZES.of(px), any -> layer.motifs().stream().<List<Point>>map(motif -> new ArrayList<>()).toList()));
-            }
-            ahead += thick;
+        for (int i = 0; i < strips.size(); i++) {
+            Strip strip = strips.get(i);
+            place(i, strip, strip.px() >= layer.allPx() ? 1 : share, bySize.computeIfAbsent(SIZES.of(strip.px()),
+                    any -> layer.motifs().stream().<List<Point>>map(motif -> new ArrayList<>()).toList()));
         }
-        endM = ahead;
         List<Mark> marks = new ArrayList<>();
-        layer.motifs().forEach(motif -> marks.add(new Glyph(motif.id, motif == Motif.SWARD ? patch() : tuft(motif))));
         bySize.forEach((size, kinds) -> {
             for (int kind = 0; kind < kinds.size(); kind++) {
                 if (!kinds.get(kind).isEmpty()) {
@@ -94,49 +107,54 @@ final class Sward {
         return marks;
     }
 
-    private int strip(Layer layer, int strip, double ahead, double thick, double depth, List<List<Point>> kinds) {
-        double wide = 2 * perspective.halfWidthM(depth) + layer.wideM();
-        double px = layer.wideM() * perspective.pxPerM(depth);
-        int number = (int) Math.min(layer.most(), layer.perM2() * wide * thick * Math.min(1, px / layer.allPx()) + seed.share(strip, 31));
-        int placed = 0;
-        for (int i = 0; i < number; i++) {
-            int index = strip * 701 + i;
-            double at = ahead + thick * (1 - (i + 0.5) / number);
-            double atDepth = perspective.depthM(at, 0);
-            double x = perspective.x((seed.share(index, 32) - 0.5) * wide, atDepth);
-            double y = perspective.y(at, 0, atDepth);
-            if (perspective.inFrame(x, y, px / 2) && !trunks.hides(x, y, atDepth)) {
-                kinds.get(index % kinds.size()).add(new Point(Math.round(x), Math.round(y)));
-                placed++;
+    /** Those in the frame, near ones first. */
+    private List<Strip> strips(Layer layer, double fromM) {
+        List<Strip> strips = new ArrayList<>();
+        double ahead = fromM;
+        for (int i = 0; i < 200 && ahead < FlowerLayer.FAR_M; i++) {
+            double thick = layer.strip() * Math.max(0.1, perspective.distanceM(ahead, 0));
+            double depth = perspective.depthM(ahead + thick / 2, 0);
+            double px = layer.wideM() * perspective.pxPerM(Math.max(0.01, depth));
+            if (px < layer.leastPx()) {
+                break;
             }
+            if (depth > 0.05 && px < layer.mostPx() && setup.focus().blurShare(depth) * perspective.width < BLURRED * px
+                    && perspective.inFrame(1, perspective.y(ahead, 0, Math.max(0.01, perspective.depthM(ahead, 0))), px / 2)) {
+                double wide = 2 * perspective.halfWidthM(depth) + layer.wideM();
+                strips.add(new Strip(ahead, thick, wide, px, layer.perM2() * wide * thick * Math.pow(Math.min(1, px / layer.allPx()), THINNED)));
+            }
+            ahead += thick;
         }
-        return placed;
+        endM = ahead;
+        return strips;
     }
 
-    /** Blades from one foot, dark ones behind. */
-    private static List<Mark> tuft(Motif motif) {
-        List<Mark> marks = new ArrayList<>();
-        List<String> tones = List.of(DARK, SHADE, LIGHT);
-        double[][] angles = motif == Motif.TUFT ? new double[][] {{-150, -60}, {-105}, {-128, -35}}
-                : new double[][] {{-120, -30}, {-70, -158}, {-95}};
-        for (int tone = 0; tone < tones.size(); tone++) {
-            List<List<Point>> blades = new ArrayList<>();
-            for (double angle : angles[tone]) {
-                blades.add(blade(Math.toRadians(angle), 4.6 + 0.8 * ALIKE.share((int) angle + 200, 33)));
+    private void place(int number, Strip strip, double share, List<List<Point>> kinds) {
+        int wanted = (int) (strip.wanted() * share + seed.share(number, 31));
+        for (int i = 0; i < wanted; i++) {
+            int index = number * 701 + i;
+            double at = strip.aheadM() + strip.thickM() * (1 - (i + 0.5) / wanted);
+            double depth = perspective.depthM(at, 0);
+            double x = perspective.x((seed.share(index, 32) - 0.5) * strip.wideM(), depth);
+            double y = perspective.y(at, 0, depth);
+            if (perspective.inFrame(x, y, strip.px() / 2) && !trunks.hides(x, y, depth)) {
+                kinds.get(index % kinds.size()).add(new Point(Math.round(x), Math.round(y)));
             }
-            marks.add(new Curves(tones.get(tone), 0, blades));
+        }
+    }
+
+    /** Leaves from one foot, dark ones behind. */
+    private static List<Mark> plant(Blossom leaves, double turn, double aboveDeg) {
+        Vector foot = new Vector(0, 0, 0);
+        Floret plant = new Floret(leaves, foot, new Vector(0, 1, 0), FlowerHead.WIDTH / 2 / leaves.spread(), turn, foot, false);
+        List<Floret.Petal> rearFirst = plant.petals(Floret.View.of(0, 0, 1, aboveDeg), true);
+        List<Mark> marks = new ArrayList<>();
+        List<String> tones = aboveDeg > LIT_DEG ? TONES.subList(1, TONES.size()) : TONES;
+        for (int tone = 0; tone < tones.size(); tone++) {
+            marks.add(new Curves(tones.get(tone), 0, rearFirst.subList(tone * rearFirst.size() / tones.size(),
+                    (tone + 1) * rearFirst.size() / tones.size()).stream().map(Floret.Petal::outline).toList()));
         }
         return marks;
-    }
-
-    private static List<Point> blade(double angle, double length) {
-        double tipX = length * Math.cos(angle);
-        double tipY = length * Math.sin(angle) * 0.75;
-        double asideX = -Math.sin(angle) * length * 0.22;
-        double asideY = Math.cos(angle) * length * 0.22;
-        Point foot = new Point(0, 1);
-        return List.of(foot, new Point(tipX * 0.45 + asideX, tipY * 0.6 + asideY), new Point(tipX, tipY),
-                new Point(tipX * 0.45 - asideX, tipY * 0.6 - asideY), foot);
     }
 
     private static List<Mark> patch() {
@@ -149,6 +167,6 @@ final class Sward {
             (i % 3 == 0 ? light : shade).add(List.of(new Point(x, y), new Point(x + lean - 0.2, y - 0.6), new Point(x + lean, y - 0.65),
                     new Point(x + lean + 0.3, y - 0.2), new Point(x, y)));
         }
-        return List.of(new Curves(SHADE, 0, shade), new Curves(LIGHT, 0, light));
+        return List.of(new Curves("leaf-shade", 0, shade), new Curves("leaf-light", 0, light));
     }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.kit.LensFit;
+import understorey.optics.FlowerCover;
 import understorey.optics.FlowerLayer;
+import understorey.optics.GroundView;
 import understorey.optics.Projection;
 import understorey.scene.Drawing;
 import understorey.scene.Drawing.Box;
@@ -30,21 +32,14 @@ public final class ViewfinderSketch {
     private static final double SUN_PX = 8;
     private static final double TICK_PX = 7;
     private static final double ALMOST_ALL = 0.93;
+    /** With these a sketch needs less than 25 kB in a page. */
     private static final int MOST_HEADS = 560;
-    private static final int MOST_HEADS_LOW = 340;
+    private static final int MOST_HEADS_LOW = 270;
     private static final int MOST_HEADS_CLOSE = 150;
-    private static final int MOST_TUFTS = 120;
-    private static final int MOST_TUFTS_CLOSE = 80;
-
-    /** A sketch that would need more in a page is drawn with fewer heads and leaves. */
-    private static final int MOST_BYTES = 21_000;
-    private static final double FEWER = 4.5;
-    private static final double LEAST = 0.15;
-    private static final int BYTES_PER_MARK = 66;
-    private static final int BYTES_PER_POINT = 6;
+    private static final int MOST_PLANTS = 160;
+    private static final int MOST_PLANTS_CLOSE = 80;
 
     private final Setup setup;
-    private final double share;
     private final double stemsPerM2;
     private final Perspective perspective;
     private final PetalTint tint;
@@ -53,10 +48,8 @@ public final class ViewfinderSketch {
     private final Seed seed;
     private final Bloom bloom;
 
-    /** @param share of the most heads, tufts and leaves that are drawn one by one */
-    private ViewfinderSketch(Setup setup, double stemsPerM2, double share) {
+    private ViewfinderSketch(Setup setup, double stemsPerM2) {
         this.setup = setup;
-        this.share = share;
         this.stemsPerM2 = stemsPerM2;
         perspective = Perspective.of(setup);
         seed = new Seed(setup.fit().intent().shot().name().hashCode());
@@ -64,7 +57,7 @@ public final class ViewfinderSketch {
         trunks = new Trunks(setup, perspective, seed);
         bloom = new Bloom(setup);
         carpet = new Carpet(setup, stemsPerM2, perspective, trunks, bloom, seed,
-                (int) (share * (setup.close() ? MOST_HEADS_CLOSE : perspective.aboveM() < LOW * setup.highM() ? MOST_HEADS_LOW : MOST_HEADS)));
+                setup.close() ? MOST_HEADS_CLOSE : perspective.aboveM() < LOW * setup.highM() ? MOST_HEADS_LOW : MOST_HEADS);
     }
 
     /** At the density of a good stand. */
@@ -73,24 +66,7 @@ public final class ViewfinderSketch {
     }
 
     static Scene of(Setup setup, double stemsPerM2) {
-        return words -> {
-            Drawing drawing = new ViewfinderSketch(setup, stemsPerM2, 1).drawing(words);
-            int bytes = bytes(drawing.marks());
-            if (bytes > MOST_BYTES) {
-                double share = Math.max(LEAST, 1 - FEWER * (bytes - MOST_BYTES) / bytes);
-                drawing = new ViewfinderSketch(setup, stemsPerM2, share).drawing(words);
-            }
-            return drawing;
-        };
-    }
-
-    /** About as many as the marks need in a page. */
-    private static int bytes(List<Mark> marks) {
-        return marks.stream().mapToInt(mark -> BYTES_PER_MARK + (mark instanceof Drawing.Palette palette ? bytes(palette.marks())
-                : mark instanceof Drawing.Glyph glyph ? bytes(glyph.marks())
-                : mark instanceof Drawing.Stamps stamps ? BYTES_PER_POINT * stamps.at().size()
-                : mark instanceof Drawing.Spots spots ? 2 * BYTES_PER_POINT * spots.at().size()
-                : mark instanceof Drawing.Curves curves ? BYTES_PER_POINT * curves.runs().stream().mapToInt(List::size).sum() : 0)).sum();
+        return words -> new ViewfinderSketch(setup, stemsPerM2).drawing(words);
     }
 
     private Drawing drawing(Wording words) {
@@ -100,16 +76,18 @@ public final class ViewfinderSketch {
         marks.addAll(new Backdrop(setup, perspective, seed, trunks, horizonY).marks(sun));
         if (setup.closest()) {
             marks.addAll(trunks.marks());
+            marks.addAll(Stems.marks(setup, perspective, seed, carpet.heads()));
         } else {
             Sward sward = new Sward(setup, perspective, trunks, seed);
-            List<Mark> near = sward.tufts(setup.close() ? setup.sharpFromM() : 0, (int) (share * (setup.close() ? MOST_TUFTS_CLOSE : MOST_TUFTS)));
+            List<Mark> plants = sward.plants(setup.close() ? setup.sharpFromM() : 0, setup.close() ? MOST_PLANTS_CLOSE : MOST_PLANTS);
             if (!setup.close()) {
                 marks.addAll(sward.patches());
             }
+            marks.addAll(setup.amongFlowers() ? List.of() : plants);
             marks.addAll(new FarCarpet(setup, stemsPerM2 * setup.stage().open(), perspective, bloom, seed, carpet).marks());
             marks.addAll(trunks.marks());
-            marks.addAll(near);
-            marks.addAll(new Blades(setup, perspective, seed, share).marks(carpet.heads()));
+            marks.addAll(Stems.marks(setup, perspective, seed, carpet.heads()));
+            marks.addAll(setup.amongFlowers() ? plants : List.of());
         }
         marks.addAll(carpet.marks());
         if (setup.close()) {
@@ -180,7 +158,8 @@ public final class ViewfinderSketch {
                     : new Fact.SomeHeadsDrawnTo(bloom.drawnShare(), carpet.farFromM()));
         }
         if (setup.subject().flowerAreaIndex() != null && !setup.close() && perspective.aboveM() > setup.highM()) {
-            says.add(Fact.Word.TONE_IS_COVER);
+            double open = setup.stage().open();
+            says.add(open == 1 ? Fact.Word.TONE_IS_COVER : new Fact.OpenCover(cover(open * setup.subject().flowerAreaIndex().typical())));
         }
         stage(says);
         if (setup.air().mist() && !setup.close()) {
@@ -191,6 +170,13 @@ public final class ViewfinderSketch {
         }
         new ComposeMarks(setup, perspective).says(says);
         return Fact.text(says);
+    }
+
+    /** Share of the ground in the frame that petals cover, as the page states it for full flower. */
+    private double cover(double areaIndex) {
+        double tiltDeg = Math.max(-90, Math.min(90, setup.fit().tiltDeg()));
+        return FlowerCover.of(new GroundView(setup.fit().heightM(), tiltDeg, setup.riseDeg(), setup.fit().view(), Perspective.LEAST_DEPTH_M),
+                FlowerLayer.of((setup.lowM() + setup.highM()) / 2, areaIndex)).cover();
     }
 
     private void wood(List<Fact> says) {
@@ -218,7 +204,7 @@ public final class ViewfinderSketch {
         if (setup.close() && CloseUp.chosen(setup)) {
             says.add(Fact.Word.CHOSEN_OPEN);
         }
-        if (setup.close() && setup.air().drops() && !CloseUp.fungus(setup)) {
+        if (setup.close() && setup.air().drops() && !setup.fungus()) {
             says.add(Fact.Word.DROPS_DRAWN);
         }
     }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -15,13 +14,14 @@ import understorey.brief.Brief;
 import understorey.brief.PlannedShot;
 import understorey.pages.Briefs;
 import understorey.pages.DrawingWords;
-import understorey.plan.Role;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
 import understorey.scene.Drawing;
+import understorey.scene.sketch.Air;
 import understorey.scene.sketch.Setup;
 import understorey.scene.sketch.Setups;
 import understorey.scene.sketch.SideView;
+import understorey.scene.sketch.Stage;
 import understorey.scene.sketch.ViewfinderSketch;
 
 class SketchSizeTest {
@@ -43,13 +43,19 @@ class SketchSizeTest {
 
     @Test
     void everySubjectIsSmallWideLowAndClose() {
+        Setups.everySubject().values().forEach(SketchSizeTest::isSmall);
+    }
+
+    /** Heads from many angles, faded ones, trunks, crowns, shadows and drops are all in one picture. */
+    @Test
+    void everySubjectIsSmallFromAmongHalfFadedFlowersInAWood() {
         for (Subject subject : Briefs.demo().subjects()) {
-            double high = subject.heightHighM() == null ? 0.3 : subject.heightHighM();
-            for (Samples.Picture picture : List.of(Samples.picture("Wide").from(new Viewpoint.Height(high + 1.2)).equivalent(50).tilt(10),
-                    Samples.picture("Low").from(new Viewpoint.Height(0.75 * high)).equivalent(20).tilt(-6), Samples.picture("Close").role(Role.CLOSING))) {
-                Setup setup = Setups.inTheWood(picture.of(subject).sharp(0.4, 8), 0);
-                if (setup != null) {
-                    isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
+            for (double mm : new double[] {16, 35, 50}) {
+                Setup full = Setups.inTheWood(Samples.picture("Among").of(subject).from(new Viewpoint.Height(0.75 * subject.heightHighM()))
+                        .equivalent(mm).tilt(-6).sharp(1, 8), 0);
+                if (full != null) {
+                    isSmall(new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), full.slope(), full.canopy(), null, full.sun(),
+                            new Air(true, true, true), Stage.of(0.5), full.around()));
                 }
             }
         }
@@ -62,8 +68,12 @@ class SketchSizeTest {
         Setup setup = Setups.inTheWood(Samples.picture("Any").from(new Viewpoint.Height(heightM)).equivalent(mm)
                 .tilt(tiltDeg), slopeDeg);
         if (setup != null) {
-            isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
+            isSmall(setup);
         }
+    }
+
+    private static void isSmall(Setup setup) {
+        isSmall(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), SideView.of(setup).drawing(DrawingWords.BUILT_IN));
     }
 
     private static void isSmall(Drawing sketch, Drawing sideView) {

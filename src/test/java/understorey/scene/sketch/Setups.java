@@ -1,7 +1,10 @@
 package understorey.scene.sketch;
 
 import java.time.ZonedDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import understorey.Samples;
 import understorey.kit.Intent;
 import understorey.kit.LensFit;
@@ -10,8 +13,12 @@ import understorey.plan.Bag;
 import understorey.plan.Canopy;
 import understorey.plan.Compose;
 import understorey.plan.Foliage;
+import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Slope;
+import understorey.plan.Subject;
+import understorey.plan.Viewpoint;
+import understorey.reading.subject.SubjectCatalogue;
 import understorey.sky.SunAt;
 
 /** Pictures ready to be drawn: a full-frame body, primes, a close-up lens. */
@@ -52,6 +59,26 @@ public final class Setups {
     static Setup composed(Samples.Picture picture, Compose compose) {
         LensFit fit = fit(picture, compose);
         return new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), null, null, null, null, Air.CLEAR, Stage.FULL, Surroundings.BARE);
+    }
+
+    /** Every subject of the catalogue wide, low and close, under the trees that it grows below; without those that no lens takes. */
+    public static Map<String, Setup> everySubject() {
+        Map<String, Setup> setups = new LinkedHashMap<>();
+        for (Subject subject : SubjectCatalogue.builtIn().all()) {
+            double high = subject.heightHighM() == null ? 0.3 : subject.heightHighM();
+            Canopy canopy = subject.guide() != null && subject.guide().setting().trees() == null ? null
+                    : new Canopy(subject.guide().setting().trees(), Foliage.Stage.HALF_LEAF, 20.0);
+            setups.put(subject.name() + ", wide", of(picture(subject).from(new Viewpoint.Height(high + 1.2)).equivalent(50).tilt(10).sharp(2, 20), null, canopy, null));
+            setups.put(subject.name() + ", low", of(picture(subject).from(new Viewpoint.Height(0.75 * high)).equivalent(20).tilt(-6).sharp(0.4, 4),
+                    null, canopy, sun(90, 14)));
+            setups.put(subject.name() + ", close", of(picture(subject).role(Role.CLOSING), null, canopy, null));
+        }
+        setups.values().removeIf(Objects::isNull);
+        return setups;
+    }
+
+    private static Samples.Picture picture(Subject subject) {
+        return Samples.picture(subject.name()).of(subject);
     }
 
     public static Setup inTheWood(Samples.Picture picture, double slopeDeg) {

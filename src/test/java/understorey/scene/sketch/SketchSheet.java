@@ -46,16 +46,7 @@ public final class SketchSheet {
             }
         }
         SketchSheet subjects = new SketchSheet();
-        for (Subject subject : Briefs.demo().subjects()) {
-            double high = subject.heightHighM() == null ? 0.3 : subject.heightHighM();
-            Canopy canopy = subject.guide() != null && subject.guide().setting().trees() == null ? null
-                    : new Canopy(subject.guide().setting().trees(), Foliage.Stage.HALF_LEAF, 20.0);
-            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).from(new Viewpoint.Height(high + 1.2)).equivalent(50)
-                    .tilt(10).sharp(2, 20), null, canopy, null), subject.name() + ", wide");
-            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).from(new Viewpoint.Height(0.75 * high)).equivalent(20)
-                    .tilt(-6).sharp(0.4, 4), null, canopy, Setups.sun(90, 14)), "low");
-            subjects.add(Setups.of(Samples.picture(subject.name()).of(subject).role(Role.CLOSING), null, canopy, null), "close");
-        }
+        Setups.everySubject().forEach((name, setup) -> subjects.add(setup, name));
         SketchSheet stages = new SketchSheet();
         for (String key : List.of("bluebell", "ramsons", "wood-anemone", "foxglove", "snowdrop", "primrose")) {
             Subject subject = SubjectCatalogue.builtIn().find(key);

@@ -53,6 +53,8 @@ class StageTest {
             Drawing drawing = drawn(setup);
             double tone = Canvas.of(drawing).mean(drawing.height() * (1 - cover.ground()), drawing.height());
             assertEquals(cover.cover(), tone, 0.05, stage.toString());
+            assertTrue(drawing.says().contains(stage == Stage.FULL ? "The tone of the ground is the stated flower cover."
+                    : String.format("The open flowers cover %.0f\u00a0%% of the ground, which has that tone.", 100 * cover.cover())), drawing.says());
         }
     }
 
