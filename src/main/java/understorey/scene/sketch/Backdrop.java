@@ -57,8 +57,7 @@ final class Backdrop {
         if (horizonY > 2) {
             marks.add(new Wash("haze", 0, horizonY, List.of(new Stop(0, 0.7), new Stop(0.8, 0.05))));
             if (sun != null) {
-                marks.add(new Glow("glow", new Point(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y())),
-                        Math.round(perspective.width / 2)));
+                marks.add(new Glow("glow", perspective.point(sun), Math.round(perspective.width / 2)));
             }
             land(marks);
             farWood(marks);
@@ -135,7 +134,8 @@ final class Backdrop {
             double bearing = facingDeg + (2.0 * i / LAND_POINTS - 1) * 1.1 * half;
             Projection.Place place = projection.place(bearing, skyline.angleDeg(bearing));
             if (place != null) {
-                edge.add(new Point(perspective.width / 2 * (1 + place.x()), Math.min(horizonY, perspective.height / 2 * (1 - place.y()))));
+                Point point = perspective.point(place);
+                edge.add(new Point(point.x(), Math.min(horizonY, point.y())));
             }
         }
         edge.add(new Point(perspective.width, horizonY));

@@ -2,6 +2,8 @@ package understorey.scene.sketch;
 
 import understorey.optics.AngleOfView;
 import understorey.optics.FlowerLayer;
+import understorey.optics.Projection;
+import understorey.scene.Drawing.Point;
 
 /**
  * Where the ground and what stands on it falls in a frame, px from its top left corner: the pinhole of
@@ -141,6 +143,11 @@ final class Perspective {
         }
         double ahead = (depthM - heightM * sine) / forward;
         return y(ahead, 0, depthM);
+    }
+
+    /** Where a direction is in the frame. */
+    Point point(Projection.Place place) {
+        return new Point(width / 2 * (1 + place.x()), height / 2 * (1 - place.y()));
     }
 
     boolean inFrame(double x, double y, double beyond) {

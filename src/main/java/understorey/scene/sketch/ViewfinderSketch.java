@@ -74,9 +74,9 @@ public final class ViewfinderSketch {
         double horizonY = groundY();
         Projection.Place sun = sun();
         marks.addAll(new Backdrop(setup, perspective, seed, trunks, horizonY).marks(sun));
+        List<Mark> near = new ArrayList<>();
         if (setup.closest()) {
             marks.addAll(trunks.marks());
-            marks.addAll(Stems.marks(setup, perspective, seed, carpet.heads()));
         } else {
             Sward sward = new Sward(setup, perspective, trunks, seed);
             List<Mark> plants = sward.plants(setup.close() ? setup.sharpFromM() : 0, setup.close() ? MOST_PLANTS_CLOSE : MOST_PLANTS);
@@ -86,15 +86,16 @@ public final class ViewfinderSketch {
             marks.addAll(setup.amongFlowers() ? List.of() : plants);
             marks.addAll(new FarCarpet(setup, stemsPerM2 * setup.stage().open(), perspective, bloom, seed, carpet).marks());
             marks.addAll(trunks.marks());
-            marks.addAll(Stems.marks(setup, perspective, seed, carpet.heads()));
-            marks.addAll(setup.amongFlowers() ? plants : List.of());
+            near.addAll(setup.amongFlowers() ? plants : List.of());
         }
+        marks.addAll(Stems.marks(setup, perspective, seed, carpet.heads()));
+        marks.addAll(near);
         marks.addAll(carpet.marks());
         if (setup.close()) {
             marks.addAll(new CloseUp(setup, perspective, seed).marks());
         }
         if (sun != null) {
-            marks.add(new Dot("sun-ring", new Point(perspective.width / 2 * (1 + sun.x()), perspective.height / 2 * (1 - sun.y())), SUN_PX));
+            marks.add(new Dot("sun-ring", perspective.point(sun), SUN_PX));
         }
         marks.addAll(new ComposeMarks(setup, perspective).marks());
         thirds(marks);
