@@ -89,6 +89,9 @@ class HouseTest {
             Map.entry("pages.feeds", List.of("words")),
             Map.entry("pages.templates", List.of("words", "markdown")),
             Map.entry("pages.html", List.of("words", "tables", "markdown", "svg", "templates")),
+            Map.entry("yaml.finding", List.of()),
+            Map.entry("yaml.tree", List.of("finding")),
+            Map.entry("yaml.value", List.of("finding", "tree")),
             Map.entry("reading.files", List.of()),
             Map.entry("reading.gear", List.of()),
             Map.entry("reading.subject", List.of("files")),
@@ -105,6 +108,7 @@ class HouseTest {
             "pages.templates", List.of("freemarker.."),
             "pages.preview", List.of("com.github.weisj.jsvg..", "javax.imageio.."),
             "pages.html", List.of("freemarker.core.."),
+            "yaml.tree", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
             "reading.trip", List.of("com.vladsch.flexmark.."),
             "season.model", List.of("org.apache.commons.statistics.distribution.."));
 

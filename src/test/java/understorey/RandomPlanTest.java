@@ -24,7 +24,7 @@ import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.share.Sharing;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /**
  * Every plan whose values are allowed builds, with finite numbers on every page, or has findings. Run more of them

@@ -21,7 +21,7 @@ import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
 @Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.")

@@ -11,8 +11,8 @@ import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.share.Leak;
 import understorey.share.Leaks;
-import understorey.yaml.Finding;
-import understorey.yaml.Locator;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.tree.Locator;
 
 /** Stops public pages that would give a sensitive place away: each text that does is an error of its file. */
 final class PlaceLeaks {

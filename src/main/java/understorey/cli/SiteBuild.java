@@ -34,7 +34,7 @@ import understorey.reading.Plans;
 import understorey.schema.PlanFiles;
 import understorey.share.Leaks;
 import understorey.share.Sharing;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /**
  * The pages of a folder of plans, trip by trip on all cores: what {@code build} writes and {@code check} only tries. Of each

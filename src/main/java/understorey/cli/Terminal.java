@@ -9,8 +9,8 @@ import java.util.Collection;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine;
 import understorey.reading.Plans;
-import understorey.yaml.Finding;
-import understorey.yaml.Visible;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.finding.Visible;
 
 /**
  * Results go to standard output; progress and findings go to standard error. Every line is made {@link Visible}: only

@@ -3,8 +3,8 @@ package understorey.reading;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
-import understorey.yaml.Findings;
-import understorey.yaml.Locator;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.tree.Locator;
 
 /** Where the values of each file are written, by the file's name without its ending. */
 public final class Locators {

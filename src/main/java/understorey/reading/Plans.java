@@ -8,7 +8,7 @@ import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /**
  * All that a plans folder holds. Trips, sites and bags are those without errors, by file name.

@@ -21,12 +21,12 @@ import understorey.reading.subject.SubjectCatalogue;
 import understorey.reading.trip.AuthorLinks;
 import understorey.reading.trip.Library;
 import understorey.reading.trip.TripReader;
-import understorey.yaml.Finding;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Passed;
-import understorey.yaml.Pos;
-import understorey.yaml.TreeReader;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Passed;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TreeReader;
 
 /**
  * Reads a folder of plans: trips in it, sites in {@code sites}, bags in {@code gear}. Where one trip is asked for, the

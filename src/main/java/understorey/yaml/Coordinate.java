@@ -3,6 +3,8 @@ package understorey.yaml;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Numeral;
 
 /** Latitudes and longitudes: decimal degrees, north and east positive. */
 public final class Coordinate {

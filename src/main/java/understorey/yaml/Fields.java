@@ -8,6 +8,14 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.Quotes;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Span;
+import understorey.yaml.value.Words;
 
 /**
  * Keys and values of one record, for its reader. A value that is absent or faulty is null; {@link #done()} reports each

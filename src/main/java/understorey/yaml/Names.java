@@ -3,6 +3,9 @@ package understorey.yaml;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
 
 /** Names of one kind, each given once, which other keys can use. */
 public final class Names {

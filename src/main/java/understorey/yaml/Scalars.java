@@ -3,6 +3,18 @@ package understorey.yaml;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import org.jspecify.annotations.Nullable;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.Quotes;
+import understorey.yaml.value.Bearing;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Moment;
+import understorey.yaml.value.Numeral;
+import understorey.yaml.value.ProseSize;
+import understorey.yaml.value.Quantity;
+import understorey.yaml.value.Span;
+import understorey.yaml.value.Words;
 
 /**
  * Reads single values. Each method takes a node, null if it is absent, and its name in sentences, for example

@@ -11,7 +11,7 @@ import understorey.advice.Advice;
 import understorey.order.Leg;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Trips as a new user writes them: an invented wood, a bag, and what each test adds. */
 final class SmallTrip {

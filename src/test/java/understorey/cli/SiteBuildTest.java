@@ -25,7 +25,7 @@ import understorey.pages.Page;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reading.PlansReader;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Trips made by several threads: what comes of them is as if one thread made them in their order. */
 class SiteBuildTest {
@@ -72,7 +72,8 @@ class SiteBuildTest {
 
     @Test
     void namesTheSameEndlessTemplateWithOneThreadAndWithFour() throws IOException {
-        Files.writeString(templates.resolve("plan.ftl"), "<#if page.title == \"Trip c\">\n<#list 1.. as x></#list><#elseif page.title == \"Trip d\"><#list 1.. as x></#list></#if>");
+        Files.writeString(templates.resolve("plan.ftl"),
+                "<#if page.title == \"Trip c\">\n<#list 1.. as x></#list><#elseif page.title == \"Trip d\"><#list 1.. as x></#list></#if>");
         Built one = build(1, (turn, pages) -> true);
         assertEquals(2, one.findings().get(1).line());
         assertFalse(one.made().whole());

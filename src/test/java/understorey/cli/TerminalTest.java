@@ -17,7 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.reading.Plans;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 class TerminalTest {
 

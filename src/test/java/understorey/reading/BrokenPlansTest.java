@@ -15,7 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /**
  * Each folder of {@code broken} is a plans folder with its faults and, complete, what is said about them.

@@ -22,10 +22,10 @@ import understorey.plan.FieldGuide;
 import understorey.plan.Foliage;
 import understorey.plan.Subject;
 import understorey.reading.subject.SubjectCatalogue;
-import understorey.yaml.Csv;
-import understorey.yaml.Node;
-import understorey.yaml.TextFile;
-import understorey.yaml.Words;
+import understorey.yaml.tree.Csv;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TextFile;
+import understorey.yaml.value.Words;
 
 /** The field guide of each subject against {@code reference/subjects-more.csv}. */
 class FieldGuideTest {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Lists are as long as a plan can be made for; a longer one is one finding, at its key. */
 class LongListsTest {

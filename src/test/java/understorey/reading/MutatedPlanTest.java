@@ -11,7 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Whatever happens to the text of a plan, reading it ends in a trip or in a finding. */
 class MutatedPlanTest {

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.Pipe;
 import understorey.plan.Trip;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 class PlansReaderTest {
 

@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Source;
+import understorey.yaml.tree.TreeReader;
+import understorey.yaml.value.Dimension;
 
 class FieldsTest {
 

@@ -11,6 +11,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.plan.Role;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.finding.Source;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 class ScalarsTest {
 

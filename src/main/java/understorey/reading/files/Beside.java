@@ -10,10 +10,10 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
-import understorey.yaml.TextFile;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TextFile;
 
 /**
  * Folder of a file, for the CSV files that it names.

@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import understorey.yaml.Finding;
-import understorey.yaml.Findings;
 import understorey.yaml.Names;
-import understorey.yaml.Pos;
-import understorey.yaml.TextFile;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.TextFile;
 
 /** Folder of the author's files, and the names that they can have. */
 public final class PlanFolder {

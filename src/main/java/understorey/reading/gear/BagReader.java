@@ -9,11 +9,11 @@ import understorey.plan.Body;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Support;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 /** A bag, from its own file or from inside a trip. */
 public final class BagReader {

@@ -3,9 +3,9 @@ package understorey.reading.gear;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Filter;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
 import understorey.yaml.Names;
+import understorey.yaml.value.Dimension;
 
 /** Reads the filters, rings and tubes of a bag; each kind has its own required keys. */
 final class FilterReader {

@@ -6,13 +6,13 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Body;
 import understorey.plan.Lens;
 import understorey.plan.Sensor;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
-import understorey.yaml.Numeral;
-import understorey.yaml.Span;
-import understorey.yaml.Suggestion;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Numeral;
+import understorey.yaml.value.Span;
 
 /** Bodies, lenses and sensors of a bag. */
 final class OpticsReader {

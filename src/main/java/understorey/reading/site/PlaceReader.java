@@ -10,9 +10,9 @@ import understorey.plan.Edge;
 import understorey.plan.Foliage;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 /** Reads what sites and spots have in common: height, skyline, edges, canopy, slope, clearing. */
 final class PlaceReader {

@@ -11,7 +11,7 @@ import understorey.plan.Temperatures;
 import understorey.reading.files.Beside;
 import understorey.reading.subject.Subjects;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
 
 /** Reads the flowering records of a site. */
 final class SeasonReader {

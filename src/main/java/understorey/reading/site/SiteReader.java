@@ -18,9 +18,9 @@ import understorey.reading.subject.SubjectCatalogue;
 import understorey.reading.subject.Subjects;
 import understorey.yaml.Coordinate;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
 
 /** Reads a site, from its own file or from inside a trip. */
 public final class SiteReader {

@@ -16,10 +16,10 @@ import understorey.plan.Slope;
 import understorey.plan.Spot;
 import understorey.plan.Walk;
 import understorey.yaml.Coordinate;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 /** Reads the spots of a site, the walks between them, the opening hours and the parking. */
 final class SpotReader {

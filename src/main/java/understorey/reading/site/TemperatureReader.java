@@ -13,15 +13,15 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Temperatures;
 import understorey.reading.files.Beside;
-import understorey.yaml.Csv;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
-import understorey.yaml.Numeral;
-import understorey.yaml.Pos;
-import understorey.yaml.Quantity;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.Csv;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Numeral;
+import understorey.yaml.value.Quantity;
 
 /**
  * Reads the daily temperatures of a site from a CSV file: a column {@code date}, and {@code mean} or {@code min} and {@code max}.

@@ -8,7 +8,7 @@ import java.time.zone.ZoneOffsetTransition;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.When;
 import understorey.yaml.Fields;
-import understorey.yaml.Numeral;
+import understorey.yaml.value.Numeral;
 
 /** Checks that a time zone matches a place, and that a clock time exists on a day. */
 public final class ZoneCheck {

@@ -11,9 +11,9 @@ import understorey.plan.Canopy;
 import understorey.plan.FieldGuide;
 import understorey.plan.Foliage;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
-import understorey.yaml.Words;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Words;
 
 /** A row of the catalogue as a field guide: peak, course, colours, habitat, law. */
 final class GuideRow {

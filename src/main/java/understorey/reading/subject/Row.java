@@ -5,7 +5,7 @@ import java.time.MonthDay;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
 
 /**
  * Cells of the catalogue, which are nearly all required. After a finding a cell has a value that raises no other, and the

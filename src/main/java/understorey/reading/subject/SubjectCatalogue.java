@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
-import understorey.yaml.Csv;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
-import understorey.yaml.TextFile;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.tree.Csv;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TextFile;
 
 /**
  * The built-in subjects: woodland flowers of both hemispheres and one fungus, with the floras and pages that the figures

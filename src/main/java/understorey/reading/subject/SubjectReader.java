@@ -3,9 +3,9 @@ package understorey.reading.subject;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.reading.files.Slug;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 /** Reads a subject that the author describes, in a shot or in a site's list. */
 final class SubjectReader {

@@ -6,8 +6,8 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
 
 /** Subjects that a shot at one site can name: first the site's own, then those of the catalogue. */
 public final class Subjects {

@@ -24,9 +24,9 @@ import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.ProseLimit;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Pos;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.Node;
 
 /**
  * The links in the author's Markdown: web addresses, and pages of the site. The page of a site that a trip describes

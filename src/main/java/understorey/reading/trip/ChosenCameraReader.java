@@ -9,8 +9,8 @@ import understorey.plan.Body;
 import understorey.plan.ChosenCamera;
 import understorey.plan.Lens;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
 
 /** Reads the body and the lens that the author decided on for a shot. Both must be in the bag, and fit each other. */
 record ChosenCameraReader(Fields shot, Bag bag, ChosenCamera chosen) {

@@ -9,12 +9,12 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.DayWishes;
 import understorey.plan.When;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Node;
-import understorey.yaml.Pos;
-import understorey.yaml.Quantity;
-import understorey.yaml.Suggestion;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Quantity;
 
 /** Reads the date of a trip, or the dates to choose from with the wishes about them. */
 final class DaysReader {

@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
 import understorey.plan.When;
 import understorey.reading.files.Beside;
-import understorey.yaml.Csv;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Pos;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.Csv;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
 
 /** Reads the forecast of a trip: rows in the trip itself, or a CSV file with the same column names. */
 final class ForecastReader {

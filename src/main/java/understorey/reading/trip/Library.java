@@ -15,10 +15,10 @@ import understorey.reading.site.SiteRead;
 import understorey.reading.site.SiteReader;
 import understorey.reading.subject.SubjectCatalogue;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Suggestion;
-import understorey.yaml.TreeReader;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TreeReader;
 
 /** Sites and bags that trips can name, by file name. */
 public final class Library {

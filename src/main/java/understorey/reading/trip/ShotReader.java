@@ -18,14 +18,14 @@ import understorey.plan.Shot;
 import understorey.plan.Subject;
 import understorey.plan.Viewpoint;
 import understorey.reading.site.SiteRead;
-import understorey.yaml.Dimension;
 import understorey.yaml.Fields;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
-import understorey.yaml.Numeral;
-import understorey.yaml.Span;
-import understorey.yaml.Suggestion;
-import understorey.yaml.Words;
+import understorey.yaml.finding.Suggestion;
+import understorey.yaml.tree.Node;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Numeral;
+import understorey.yaml.value.Span;
+import understorey.yaml.value.Words;
 
 /**
  * Reads the shots of a trip one by one.

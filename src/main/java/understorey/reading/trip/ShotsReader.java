@@ -16,7 +16,7 @@ import understorey.reading.site.SiteRead;
 import understorey.reading.site.ZoneCheck;
 import understorey.yaml.Fields;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
+import understorey.yaml.tree.Node;
 
 /** Reads the shots of a trip, and checks them together: names, order, fixed times. */
 final class ShotsReader {

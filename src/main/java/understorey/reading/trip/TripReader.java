@@ -18,9 +18,9 @@ import understorey.reading.files.Beside;
 import understorey.reading.site.SiteRead;
 import understorey.reading.site.ZoneCheck;
 import understorey.yaml.Fields;
-import understorey.yaml.Findings;
 import understorey.yaml.Names;
-import understorey.yaml.Node;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.tree.Node;
 
 /** Reads a trip, with the site and the bags that it names. */
 public final class TripReader {

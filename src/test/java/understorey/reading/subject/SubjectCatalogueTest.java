@@ -23,11 +23,11 @@ import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.plan.Subject;
 import understorey.reading.PlansReader;
-import understorey.yaml.Csv;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.Pos;
-import understorey.yaml.TextFile;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.finding.Pos;
+import understorey.yaml.tree.Csv;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TextFile;
 
 class SubjectCatalogueTest {
 

@@ -1,0 +1,31 @@
+package understorey.yaml.value;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** Words for constants, as an author writes them. */
+public final class Words {
+
+    private Words() {
+    }
+
+    /**
+     * Word for a constant: its own text, for example {@code ground plate}, or its name in small letters and hyphens, for
+     * example {@code low-sun}.
+     */
+    public static String of(Enum<?> constant) {
+        String own = constant.toString();
+        return own.equals(constant.name()) ? own.toLowerCase(Locale.ROOT).replace('_', '-') : own;
+    }
+
+    public static List<String> of(Enum<?>[] constants) {
+        return Arrays.stream(constants).map(constant -> of(constant)).toList();
+    }
+
+    /** Constant for a word, in capitals or small letters; null if there is none. */
+    public static <E extends Enum<E>> @Nullable E find(E[] constants, String written) {
+        return Arrays.stream(constants).filter(constant -> of(constant).equalsIgnoreCase(written)).findFirst().orElse(null);
+    }
+}
