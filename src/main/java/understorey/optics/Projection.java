@@ -60,11 +60,6 @@ public record Projection(Direction axis, double halfWidth, double halfHeight) {
                 Math.toDegrees(Math.atan2(sine + up * cosine, Math.hypot(right, along))));
     }
 
-    /** Angle in space between the axis and a direction, 0 to 180°. */
-    public double angleDeg(double bearingDeg, double altitudeDeg) {
-        return axis.angleDeg(new Direction(bearingDeg, altitudeDeg));
-    }
-
     /** Angle in space from a direction to the nearest point of the frame, 0 to 180°; 0 inside. */
     public double offFrameDeg(double bearingDeg, double altitudeDeg) {
         Place place = place(bearingDeg, altitudeDeg);

@@ -18,9 +18,6 @@ import understorey.plan.Trip;
  */
 public final class Neighbours {
 
-    /** No others. */
-    public static final Neighbours NONE = new Neighbours(List.of());
-
     /**
      * What is kept of a trip.
      *

@@ -105,13 +105,6 @@ public final class Lettering {
         lines.add(line);
     }
 
-    /** Keeps words off strokes from then on. */
-    public void avoid(Drawing.Hatch strokes) {
-        for (int i = 1; i < strokes.ends().size(); i += 2) {
-            lines.add(strokes.ends().subList(i - 1, i + 1));
-        }
-    }
-
     /** True when the words touch no other and no line to be avoided; they are placed from then on. */
     public boolean place(Text text) {
         Stretch stretch = Stretch.of(text);

@@ -1,8 +1,5 @@
 package understorey.sky;
 
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,7 +17,6 @@ import understorey.plan.Slope;
 public final class Skyline {
 
     private static final int VIEW_STEP_DEG = 5;
-    private static final Duration STEP = Duration.ofMinutes(15);
 
     private final List<SkylinePoint> points;
     private final @Nullable Slope slope;
@@ -109,12 +105,10 @@ public final class Skyline {
     /**
      * Stretches of a local date in which the centre of the sun is above the skyline; each end is within 5 s, plus the
      * error of the sun's position. A broken skyline gives several a day. Stretches end with the date.
+     *
+     * @param place near by
+     * @param track of the date, by steps of 15 minutes or less
      */
-    public List<Interval> sunlit(Position place, LocalDate date, ZoneId zone) {
-        return sunlit(place, SunTrack.of(place, date, zone, STEP));
-    }
-
-    /** Stretches with the sun above the skyline, from the track of a date by steps of 15 minutes or less, at a place near by. */
     public List<Interval> sunlit(Position place, List<SunAt> track) {
         List<SunAt> whole = new ArrayList<>(track);
         ZonedDateTime first = track.get(0).time();

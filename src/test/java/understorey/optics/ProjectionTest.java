@@ -68,7 +68,7 @@ class ProjectionTest {
         assertNull(camera.place(100, 0));
         assertNull(camera.place(100, 30));
         assertNotNull(camera.place(99.9, 0));
-        assertEquals(180, camera.angleDeg(190, 0), 1e-9);
+        assertEquals(180, camera.axis().angleDeg(new Direction(190, 0)), 1e-9);
         // The corners reach furthest back: their directions make an angle of atan √2 with the axis.
         assertEquals(180 - Math.toDegrees(Math.atan(Math.sqrt(2))), camera.offFrameDeg(190, 0), 1e-9);
     }
@@ -110,7 +110,7 @@ class ProjectionTest {
             @ForAll @DoubleRange(min = -90, max = 90) double tiltDeg) {
         Projection camera = Projection.of(facingDeg, tiltDeg, AngleOfView.of(35, 24, 36));
         assertPlace(0, 0, camera.place(facingDeg, -tiltDeg), 1e-9);
-        assertEquals(0, camera.angleDeg(facingDeg, -tiltDeg), 1e-9);
+        assertEquals(0, camera.axis().angleDeg(new Direction(facingDeg, -tiltDeg)), 1e-9);
         assertEquals(0, camera.offFrameDeg(facingDeg, -tiltDeg), 0);
     }
 
@@ -124,7 +124,7 @@ class ProjectionTest {
         Projection turned = Projection.of(turnDeg, tiltDeg, view);
         Projection.Place place = one.place(besideDeg, altitudeDeg);
         assertPlace(place.x(), place.y(), turned.place(turnDeg + besideDeg, altitudeDeg), 1e-9);
-        assertEquals(one.angleDeg(besideDeg, altitudeDeg), turned.angleDeg(turnDeg + besideDeg, altitudeDeg), 1e-9);
+        assertEquals(one.axis().angleDeg(new Direction(besideDeg, altitudeDeg)), turned.axis().angleDeg(new Direction(turnDeg + besideDeg, altitudeDeg)), 1e-9);
     }
 
     @Property

@@ -85,7 +85,8 @@ class IndexPageTest {
     @Test
     void drawsNoSketchOfATripWithoutAPlate() {
         SharedPages shared = SitePages.open(null, null, Units.METRIC).shared();
-        Visited place = SitePages.open(null, null, Units.METRIC).trip(Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.phone())), Neighbours.NONE).place();
+        Visited place = SitePages.open(null, null, Units.METRIC)
+                .trip(Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.phone())), new Neighbours(List.of())).place();
         List<String> drawn = new ArrayList<>();
         IntStream.range(0, 200).forEach(i -> shared.add(trip("t" + i, LocalDate.of(2027, 3, 1).plusDays(i), null), place, id -> {
             drawn.add(id);
@@ -128,13 +129,14 @@ class IndexPageTest {
                 Neighbours.Dated.of(demo(5, "c", null), LocalDate.of(2027, 5, 8)))).before(demo(5, "c", null)).name());
         assertEquals(null, trips.after(demo(5, "c", open)));
         assertEquals("8 May, Trip c", trips.before(demo(6, "d", Trips.EXACT)).name());
-        assertEquals(null, Neighbours.NONE.before(demo(3, "a", open)));
+        assertEquals(null, new Neighbours(List.of()).before(demo(3, "a", open)));
     }
 
     @Test
     void tellsOtherSitesAboutAPageOnlyWithAnAddress() {
         Trip trip = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
-        List<Page> with = Briefs.pages(SitePages.open(null, Address.of("https://example.org/woods"), Units.METRIC), List.of(Trips.brief(trip)), List.of(), List.of(), List.of());
+        List<Page> with = Briefs.pages(SitePages.open(null, Address.of("https://example.org/woods"), Units.METRIC),
+                List.of(Trips.brief(trip)), List.of(), List.of(), List.of());
         String plan = SitePagesTest.page(with, "first-light/index.html");
         assertTrue(plan.contains("<link rel=\"canonical\" href=\"https://example.org/woods/first-light/\">"));
         assertTrue(plan.contains("content=\"https://example.org/woods/first-light/preview.png\""));

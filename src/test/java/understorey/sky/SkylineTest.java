@@ -58,7 +58,7 @@ class SkylineTest {
     @Test
     void showsTheSunTwiceThroughAGap() {
         Places place = Places.MID_LATITUDE;
-        List<Interval> sunlit = GAP.sunlit(place.position(), LocalDate.of(2027, 2, 20), place.zone());
+        List<Interval> sunlit = sunlit(GAP, place.position(), LocalDate.of(2027, 2, 20), place.zone());
         assertEquals(2, sunlit.size(), sunlit.toString());
         assertTrue(sunlit.get(0).length().compareTo(Duration.ofMinutes(40)) < 0);
         assertAgainstEverySecond(GAP, place.position(), LocalDate.of(2027, 2, 20), place.zone());
@@ -80,7 +80,7 @@ class SkylineTest {
         ZonedDateTime noon = SunDay.of(place.position(), date, place.zone()).solarNoon();
         double ridge = SunAt.of(place.position(), noon).apparentAltitudeDeg() - 0.005;
         Skyline level = skyline(0, ridge);
-        assertEquals(1, level.sunlit(place.position(), date, place.zone()).size());
+        assertEquals(1, sunlit(level, place.position(), date, place.zone()).size());
         assertAgainstEverySecond(level, place.position(), date, place.zone());
     }
 
@@ -96,8 +96,8 @@ class SkylineTest {
         for (Places there : Places.ALL) {
             assertAgainstEverySecond(onBank, there.position(), there.date(), there.zone());
         }
-        ZonedDateTime begins = onBank.sunlit(place.position(), place.date(), place.zone()).get(0).from();
-        ZonedDateTime level = LEVEL.sunlit(place.position(), place.date(), place.zone()).get(0).from();
+        ZonedDateTime begins = sunlit(onBank, place.position(), place.date(), place.zone()).get(0).from();
+        ZonedDateTime level = sunlit(LEVEL, place.position(), place.date(), place.zone()).get(0).from();
         assertTrue(Duration.between(level, begins).toHours() >= 2, level + " " + begins);
     }
 
@@ -133,7 +133,7 @@ class SkylineTest {
             changes.add(end);
         }
         List<ZonedDateTime> found = new ArrayList<>();
-        skyline.sunlit(place, date, zone).forEach(interval -> found.addAll(List.of(interval.from(), interval.to())));
+        sunlit(skyline, place, date, zone).forEach(interval -> found.addAll(List.of(interval.from(), interval.to())));
         assertEquals(changes.size(), found.size(), changes + " but " + found);
         for (int i = 0; i < found.size(); i++) {
             assertEquals(0, Duration.between(changes.get(i), found.get(i)).toMillis() / 1000.0, 5, date + " " + zone);
@@ -144,8 +144,12 @@ class SkylineTest {
     void givesADayOfSunInThePolarDayAndNoneInThePolarNight() {
         Places day = Places.POLAR_DAY;
         Places night = Places.POLAR_NIGHT;
-        List<Interval> sunlit = LEVEL.sunlit(day.position(), day.date(), day.zone());
+        List<Interval> sunlit = sunlit(LEVEL, day.position(), day.date(), day.zone());
         assertEquals(List.of(Duration.ofHours(24)), sunlit.stream().map(Interval::length).toList());
-        assertEquals(List.of(), LEVEL.sunlit(night.position(), night.date(), night.zone()));
+        assertEquals(List.of(), sunlit(LEVEL, night.position(), night.date(), night.zone()));
+    }
+
+    private static List<Interval> sunlit(Skyline skyline, Position place, LocalDate date, ZoneId zone) {
+        return skyline.sunlit(place, SunTrack.of(place, date, zone, Duration.ofMinutes(15)));
     }
 }
