@@ -121,7 +121,8 @@ class CloseUpDecisionsTest {
                   - {name: Carpet, subject: bluebell, role: opening, viewpoint: standing, light: [soft]}
                 """);
         assertTrue(start(brief, "Carpet").isBefore(start(brief, "Stack")), brief.order().legs().toString());
-        assertTrue(brief.shot("Stack").settings().stackFrames() * brief.shot("Stack").settings().shutterS() < 15, brief.shot("Stack").settings().toString());
+        assertTrue(brief.shot("Stack").settings().stackFrames() * brief.shot("Stack").settings().shutterS() < 15,
+                brief.shot("Stack").settings().toString());
     }
 
     @Test

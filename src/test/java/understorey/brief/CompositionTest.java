@@ -39,7 +39,8 @@ class CompositionTest {
 
     private static Brief brief(Canopy trees, double landDeg, Shot shot) {
         Site wood = Samples.wood();
-        Site site = new Site(wood.name(), wood.slug(), null, wood.position(), null, wood.zone(), List.of(new SkylinePoint(0, landDeg)), trees, wood.spots(),
+        Site site = new Site(wood.name(), wood.slug(), null, wood.position(), null, wood.zone(),
+                List.of(new SkylinePoint(0, landDeg)), trees, wood.spots(),
                 wood.walks(), null, null, List.of(), List.of(), null, null, false, List.of(), null, List.of(), null);
         Trip trip = Samples.trip(site, MAY_DAY, "10:00", "14:00", List.of(), shot);
         return Planner.brief(new Trip(trip.title(), trip.slug(), null, trip.site(), trip.when(), trip.arrive(), trip.leave(), trip.gear(),
@@ -103,7 +104,8 @@ class CompositionTest {
     /** The darkest frame of a bracket for a sun in the frame holds the sky as well. */
     @Test
     void asksForNoBracketThatTheSettingsHave() {
-        Trip trip = PlansReader.read(Path.of("plans")).trips().stream().filter(one -> one.slug().equals("paper-stars-on-red-sand")).findFirst().orElseThrow();
+        Trip trip = PlansReader.read(Path.of("plans")).trips().stream().filter(one -> one.slug().equals("paper-stars-on-red-sand"))
+                .findFirst().orElseThrow();
         Brief brief = Planner.brief(Sharing.forAudience(trip));
         assertTrue(brief.shot("Through the petals").settings().bracketStops().get(0) < 0);
         assertFalse(kinds(brief.composition(brief.shot("Through the petals"))).contains(ComposeAdvice.SkyWhite.class));
@@ -129,7 +131,8 @@ class CompositionTest {
     @Test
     void looksForALineOnlyWhereTheAuthorNamesNone() {
         assertTrue(kinds(looked(null, 0, view(50, 0, 4))).contains(ComposeAdvice.LookForLine.class));
-        Trip trip = PlansReader.read(Path.of("plans")).trips().stream().filter(one -> one.slug().equals("first-light-in-the-ramsons")).findFirst().orElseThrow();
+        Trip trip = PlansReader.read(Path.of("plans")).trips().stream()
+                .filter(one -> one.slug().equals("first-light-in-the-ramsons")).findFirst().orElseThrow();
         Brief brief = Planner.brief(Sharing.forAudience(trip));
         assertFalse(kinds(brief.composition(brief.shot("The white floor"))).contains(ComposeAdvice.LookForLine.class));
         assertTrue(kinds(brief.composition(brief.shot("Down among the leaves"))).contains(ComposeAdvice.LookForLine.class));

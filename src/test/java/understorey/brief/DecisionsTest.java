@@ -111,7 +111,8 @@ class DecisionsTest {
         @Test
         void putsFallingBranchesFirstInStrongGusts() throws IOException {
             String strong = rain("3 mm").replace("wind: 1 m/s, gust: 2 m/s", "wind: 7 m/s, gust: 13 m/s");
-            SpoilerAdvice.BranchesMayFall first = (SpoilerAdvice.BranchesMayFall) planned(folder, WOOD, FULL_BAG, HOURS, strong, HEAD).spoilers().get(0);
+            SpoilerAdvice.BranchesMayFall first = (SpoilerAdvice.BranchesMayFall) planned(folder, WOOD, FULL_BAG,
+                    HOURS, strong, HEAD).spoilers().get(0);
             assertEquals(13, first.gust(), 1e-9);
             List<Advice> open = planned(folder, WOOD.replaceAll("canopy: .*", "canopy: none"), FULL_BAG, HOURS, strong, HEAD).spoilers();
             assertFalse(has(SpoilerAdvice.BranchesMayFall.class, open), open.toString());

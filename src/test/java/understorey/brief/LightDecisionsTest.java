@@ -103,7 +103,8 @@ class LightDecisionsTest {
         void findsSoftLightUnderACloudedSkyAndNoBacklight() throws IOException {
             String noon = visit("09:00", "11:00") + "sky: overcast\n";
             assertEquals(Grade.GOOD, outlook("Head", WOOD, FULL_BAG, noon, HEAD).grade());
-            assertEquals(Grade.POOR, outlook("Head", WOOD, FULL_BAG, noon, HEAD.replace("soft", "backlight").replace("closing", "closing, facing: E")).grade());
+            assertEquals(Grade.POOR, outlook("Head", WOOD, FULL_BAG, noon,
+                    HEAD.replace("soft", "backlight").replace("closing", "closing, facing: E")).grade());
         }
 
         @Test

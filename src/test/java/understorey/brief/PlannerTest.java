@@ -66,7 +66,8 @@ class PlannerTest {
     /** Nothing is wrong with coming too early. */
     @Test
     void notesThatOneCouldArriveLater() {
-        Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(), Samples.picture("a").at("Bank").pinned("10:00").shot());
+        Trip trip = Samples.trip(Samples.wood(), Samples.MAY_DAY, "09:00", "12:00", List.of(),
+                Samples.picture("a").at("Bank").pinned("10:00").shot());
         assertEquals(List.of(Advice.Severity.NOTE), Planner.brief(trip).findings().stream()
                 .filter(VisitAdvice.CouldArriveLater.class::isInstance).map(Advice::severity).toList());
     }

@@ -92,7 +92,8 @@ class SettingsDecisionsTest {
 
         private int kelvin(String hours, String light) throws IOException {
             return planned(folder, EDGE.replace("ENE", "WNW"), FULL_BAG, hours, "sky: clear\n",
-                    "shots: [{name: Carpet, subject: ramsons, role: opening, facing: WNW, light: [" + light + "]}]\n").shot("Carpet").whiteBalance().kelvin();
+                    "shots: [{name: Carpet, subject: ramsons, role: opening, facing: WNW, light: [" + light + "]}]\n")
+                    .shot("Carpet").whiteBalance().kelvin();
         }
 
         /** The warm light and the blue hour are what people come for. */

@@ -78,7 +78,8 @@ class SpoilersTest {
 
     @Test
     void namesRainThatTheForecastGivesAsAChanceAlone() throws IOException {
-        List<Advice> named = Spoilers.of(brief(RAMSONS, "rain: 0.2 mm, rain_chance: 40 %", "rain_chance: 70 %", "leave: \"09:30\"", "leave: \"10:30\""));
+        List<Advice> named = Spoilers.of(brief(RAMSONS, "rain: 0.2 mm, rain_chance: 40 %", "rain_chance: 70 %",
+                "leave: \"09:30\"", "leave: \"10:30\""));
         assertEquals(0.7, the(SpoilerAdvice.RainOfAnyAmount.class, named).chance(), 1e-9);
     }
 
@@ -102,7 +103,8 @@ class SpoilersTest {
             return wind.pictures().stream().allMatch(number -> brief.timed().get(number - 1).settings().motionBlur() != null);
         } else if (risk instanceof SpoilerAdvice.MistHidesSun mist) {
             return mist.pictures().stream().map(number -> brief.timed().get(number - 1)).allMatch(shot ->
-                    shot.time().from().isBefore(shot.fitted().place().mist().when().to()) && !mist.gone().isBefore(shot.fitted().place().mist().when().to()));
+                    shot.time().from().isBefore(shot.fitted().place().mist().when().to())
+                            && !mist.gone().isBefore(shot.fitted().place().mist().when().to()));
         } else if (risk instanceof SpoilerAdvice.LightPoor light) {
             return light.pictures().stream().allMatch(number -> brief.timed().get(number - 1).poorLight());
         } else if (risk instanceof SpoilerAdvice.PicturesCompromised pictures) {

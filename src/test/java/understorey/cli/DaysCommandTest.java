@@ -180,7 +180,8 @@ class DaysCommandTest {
             JsonNode day = days.get(i);
             String date = day.get("date").textValue();
             assertEquals(i + 1, day.get("rank").intValue());
-            assertTrue(csv.get(i).startsWith(i + 1 + "," + date + "," + day.get("wanted") + "," + day.get("flower_chance").decimalValue().toPlainString()), csv.get(i));
+            assertTrue(csv.get(i).startsWith(i + 1 + "," + date + "," + day.get("wanted") + ","
+                    + day.get("flower_chance").decimalValue().toPlainString()), csv.get(i));
             LocalDate on = LocalDate.parse(date);
             double chance = day.get("flower_chance").doubleValue();
             String line = table.get(i);

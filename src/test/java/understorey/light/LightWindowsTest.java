@@ -39,7 +39,8 @@ class LightWindowsTest {
 
     private static LightDay day(double okta, double perHour) {
         return new LightDay(time -> Math.max(0, Math.min(8, okta + perHour * (time.toLocalTime().toSecondOfDay() / 3600.0 - 12))),
-                time -> new Forecast(List.of(), time.toLocalDate(), time.getZone()).weather(time, null), NO_MIST, Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
+                time -> new Forecast(List.of(), time.toLocalDate(), time.getZone()).weather(time, null), NO_MIST,
+                Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
     }
 
     @Property(tries = 200)

@@ -204,7 +204,8 @@ class WishTest {
     }
 
     private static List<Wish> judgedEverywhere(LightWish wish) {
-        return everyKind().stream().flatMap(moment -> Stream.of(null, 90.0, 180.0, 270.0).map(facing -> wish == LightWish.TWILIGHT ? Wish.of(wish, moment, facing)
+        return everyKind().stream().flatMap(moment -> Stream.of(null, 90.0, 180.0, 270.0)
+                .map(facing -> wish == LightWish.TWILIGHT ? Wish.of(wish, moment, facing)
                 : Wish.of(wish, moment, facing).inRain(moment, wish).brightEnough(moment)))
                 .toList();
     }

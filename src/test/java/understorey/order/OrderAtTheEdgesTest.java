@@ -51,7 +51,8 @@ class OrderAtTheEdgesTest {
 
     @Test
     void keepsPicturesOutOfTheDarkUnlessTheyArePinned() {
-        RunningOrder night = plan(trip(gated(), "00:30", "03:00", picture("a").at("Footbridge").shot(), picture("b").at("Footbridge").pinned("02:00").shot()));
+        RunningOrder night = plan(trip(gated(), "00:30", "03:00", picture("a").at("Footbridge").shot(),
+                picture("b").at("Footbridge").pinned("02:00").shot()));
         assertNull(night.timeOf("a"));
         assertEquals(at("02:00"), night.timeOf("b").from().toLocalTime());
         assertEquals(List.of(LeftOutAdvice.VisitTooDark.class, VisitAdvice.CouldArriveLater.class), Samples.kinds(night.remarks()));

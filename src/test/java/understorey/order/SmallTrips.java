@@ -57,7 +57,8 @@ final class SmallTrips {
         for (int spot = 0; spot < walks.length; spot++) {
             walks[spot][spot] = 0;
         }
-        return new Visit(visit.from(), visit.to(), visit.base(), new TravelTimes(walks, walks, new boolean[1440]), visit.lensChange(), List.copyOf(tasks));
+        return new Visit(visit.from(), visit.to(), visit.base(), new TravelTimes(walks, walks, new boolean[1440]),
+                visit.lensChange(), List.copyOf(tasks));
     }
 
     /** Better or worse by the quarter of an hour. */

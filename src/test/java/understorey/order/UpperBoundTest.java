@@ -43,7 +43,8 @@ class UpperBoundTest {
         for (int i = 0; i < 12; i++) {
             Transitions transitions = new Transitions(SmallTrips.free(trips.visit(14, 240, 5)));
             Schedule known = LocalSearch.of(transitions);
-            assertEquals(BranchAndBound.of(transitions, known).worth(), BranchAndBound.of(transitions, known, 5_000_000, 10_000_000).worth(), "visit " + i);
+            assertEquals(BranchAndBound.of(transitions, known).worth(),
+                    BranchAndBound.of(transitions, known, 5_000_000, 10_000_000).worth(), "visit " + i);
         }
     }
 }

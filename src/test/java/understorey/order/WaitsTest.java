@@ -170,7 +170,8 @@ class WaitsTest {
     @Test
     void waitsForTheDayWhereThereIsNoLightAtAll() {
         Shot plain = picture("a").at("Footbridge").shot();
-        Shot lowSun = new Shot(plain.name(), null, plain.subject(), plain.spot(), null, null, null, null, null, null, List.of(LightWish.LOW_SUN), null,
+        Shot lowSun = new Shot(plain.name(), null, plain.subject(), plain.spot(), null, null, null, null, null,
+                null, List.of(LightWish.LOW_SUN), null,
                 null, null, null, null, null, null, null, null, null);
         Trip trip = trip(gated(), "05:05", "10:00", lowSun);
         SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());

@@ -77,7 +77,8 @@ class WhyLeftOutTest {
 
     @Test
     void namesThePinnedPictureThatWaitsForIt() {
-        Advice why = only(plan(trip(gated(), "06:00", "10:00", here("a").minutes(30).shot(), LeftOutTest.must(here("b").pinned("06:20").after("a")))));
+        Advice why = only(plan(trip(gated(), "06:00", "10:00", here("a").minutes(30).shot(),
+                LeftOutTest.must(here("b").pinned("06:20").after("a")))));
         assertEquals(new LeftOutAdvice.PinBeforeIt("b", MAY_DAY.atTime(6, 20).atZone(Samples.zone()), "a"), why);
         Shot pinned = here("a").pinned("07:00").shot();
         assertInstanceOf(LeftOutAdvice.PinBeforeIt.class, only(plan(trip(gated(), "06:10", "10:00", pinned,

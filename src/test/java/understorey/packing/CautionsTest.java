@@ -58,7 +58,8 @@ class CautionsTest {
     @Test
     void alwaysCarriesTheShortBlock() {
         assertEquals(List.of(CautionAdvice.BranchesInWind.class, CautionAdvice.KeepToThePaths.class,
-                CautionAdvice.CareForSubject.class, CautionAdvice.PlantLawUnknown.class, CautionAdvice.Ticks.class, CautionAdvice.SunThroughALens.class,
+                CautionAdvice.CareForSubject.class, CautionAdvice.PlantLawUnknown.class, CautionAdvice.Ticks.class,
+                CautionAdvice.SunThroughALens.class,
                 CautionAdvice.TellSomeone.class, CautionAdvice.LocalRules.class), kinds("09:00", "12:00"));
     }
 
@@ -148,7 +149,8 @@ class CautionsTest {
     }
 
     private static List<CautionAdvice.PlantLaw> laws(String country, String... subjects) {
-        return inCountry(country, subjects).stream().filter(CautionAdvice.PlantLaw.class::isInstance).map(CautionAdvice.PlantLaw.class::cast).toList();
+        return inCountry(country, subjects).stream().filter(CautionAdvice.PlantLaw.class::isInstance)
+                .map(CautionAdvice.PlantLaw.class::cast).toList();
     }
 
     /** {@code protection} of subjects-more.csv: the Wildlife and Countryside Act is British, the bouquet rule German. */
@@ -162,7 +164,8 @@ class CautionsTest {
         }
         assertFalse(Samples.kinds(inCountry("GB", "wood-anemone")).contains(CautionAdvice.PlantLawUnknown.class));
         for (Subject subject : SubjectCatalogue.builtIn().all()) {
-            assertFalse(Pattern.compile("Great Britain|Germany|Michigan|New York|Act\\b|illegal|[Pp]rotected").matcher(subject.care()).find(), subject.care());
+            assertFalse(Pattern.compile("Great Britain|Germany|Michigan|New York|Act\\b|illegal|[Pp]rotected")
+                    .matcher(subject.care()).find(), subject.care());
         }
     }
 

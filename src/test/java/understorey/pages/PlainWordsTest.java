@@ -56,7 +56,8 @@ class PlainWordsTest {
         assertTrue(!tooLong(words + words + "one {two of more}."));
         assertTrue(!tooLong(words + words + ": " + words + "end."));
         assertTrue(tooLong(words + ": " + words + "; one two three."));
-        for (String old : List.of("Nobody told the wind.", "walk in by lamp", "some 6 m apart", "some {minutes}", "the floor", "10 stems a m²", "round it")) {
+        for (String old : List.of("Nobody told the wind.", "walk in by lamp", "some 6 m apart", "some {minutes}",
+                "the floor", "10 stems a m²", "round it")) {
             assertTrue(old(old), old);
         }
         for (String plain : List.of("Forest floor", "turn round for one", "about 6 m", "standing", "some surroundings", "landscape")) {

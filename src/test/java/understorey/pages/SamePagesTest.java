@@ -126,7 +126,8 @@ class SamePagesTest {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
         Map<String, String> pages = new TreeMap<>();
-        Briefs.pages(SitePages.open(null, null, Units.METRIC), briefs, List.of(), List.of(), List.of()).forEach(page -> pages.put(page.path(), page.content()));
+        Briefs.pages(SitePages.open(null, null, Units.METRIC), briefs, List.of(), List.of(), List.of())
+                .forEach(page -> pages.put(page.path(), page.content()));
         return pages;
     }
 

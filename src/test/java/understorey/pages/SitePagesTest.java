@@ -43,7 +43,8 @@ public class SitePagesTest {
         for (Page page : html()) {
             String text = page.content();
             assertFalse(text.toLowerCase(java.util.Locale.ROOT).contains("<script"), page.path());
-            assertFalse(Pattern.compile("<(?:link|iframe|object|embed|base|meta http-equiv=\"(?!Content-Security-Policy))", Pattern.CASE_INSENSITIVE).matcher(text)
+            assertFalse(Pattern.compile("<(?:link|iframe|object|embed|base|meta http-equiv=\"(?!Content-Security-Policy))",
+                    Pattern.CASE_INSENSITIVE).matcher(text)
                     .find(), page.path());
             assertEquals(1, count("default-src 'none'; img-src 'self' data:; style-src 'unsafe-inline'", text), page.path());
             assertFalse(Pattern.compile("\\bsrc(?:set)?=|\\bposter=|xlink:href|<image").matcher(text).find(), page.path());
@@ -222,7 +223,8 @@ public class SitePagesTest {
             for (Brief brief : Briefs.all()) {
                 all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(brief), List.of(), List.of(), List.of()));
             }
-            all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(), Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
+            all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(),
+                    Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
             pages = List.copyOf(all);
         }
         return pages;

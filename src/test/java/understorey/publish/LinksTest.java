@@ -13,7 +13,8 @@ class LinksTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "#", "#top", "#stones", "index.html", "./index.html", "field-sheet.html#shot-1", "../index.html",
-        "../sites/the-wood.html", "plan.json", "plan%2Ejson", "index.html?print", "?a=1#stones", "plan.json?a=#top", "https://example.org/?a=1#b", "https://example.org/", "http://example.org/a#b",
+        "../sites/the-wood.html", "plan.json", "plan%2Ejson", "index.html?print", "?a=1#stones", "plan.json?a=#top",
+        "https://example.org/?a=1#b", "https://example.org/", "http://example.org/a#b",
         "mailto:a@example.org", "tel:+441234", "//example.org/", "data:image/png;base64,AA=="})
     void followsALinkThatLeadsSomewhere(String link) {
         assertEquals(List.of(), broken(site("<a href=\"" + link + "\">x</a>")));

@@ -149,7 +149,8 @@ class SafePublishingTest {
         assertEquals(new Publisher.Outcome(2, 0, 0), published(pages, Publisher.open(site, "private", "wood"), NOTHING));
         assertEquals("new", Files.readString(site.resolve("wood/index.html")));
         assertEquals("of index.html", Files.readString(site.resolve("index.html")));
-        assertEquals("# for private\nglade/index.html\nindex.html\nsites/a.html\nsites/b.html\nwood/index.html\n", Files.readString(site.resolve(Publisher.LIST)));
+        assertEquals("# for private\nglade/index.html\nindex.html\nsites/a.html\nsites/b.html\nwood/index.html\n",
+                Files.readString(site.resolve(Publisher.LIST)));
         Refusal refusal = assertThrows(Refusal.class, () -> published(pages, Publisher.open(site, "public", "wood"), NOTHING));
         assertTrue(refusal.getMessage().contains("holds pages for another audience"), refusal.getMessage());
     }

@@ -36,7 +36,8 @@ public final class Marks {
     }
 
     public static List<Drawing.Area> areas(Drawing drawing, String style) {
-        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Area area && area.style().equals(style)).map(Drawing.Area.class::cast).toList();
+        return drawing.marks().stream().filter(mark -> mark instanceof Drawing.Area area && area.style().equals(style))
+                .map(Drawing.Area.class::cast).toList();
     }
 
     public static List<Drawing.Line> lines(Drawing drawing, String style) {

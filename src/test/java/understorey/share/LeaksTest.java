@@ -72,9 +72,12 @@ class LeaksTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"[map](https&#58;//maps.example.test/abc)", "[map](https&colon;//maps.example.test/abc)",
-        "[map][1]\n\n[1]: https&colon;&sol;&sol;maps.example.test/abc", "[map](&#x68;ttps://maps.example.test/abc)", "[map](https\\://maps.example.test/abc)",
-        "<https://maps.example.test/abc>", "[map](https&amp;colon;//maps.example.test/abc)", "https://maps.example.test/abc", "HTTP://maps.example.test/abc",
-        "maps.example.test/abc", "on maps.example.test/go/eu6abc--", "maps.example.test:8080/abc", "maps.example.test?id=abc", "maps.example.test#abc",
+        "[map][1]\n\n[1]: https&colon;&sol;&sol;maps.example.test/abc", "[map](&#x68;ttps://maps.example.test/abc)",
+        "[map](https\\://maps.example.test/abc)",
+        "<https://maps.example.test/abc>", "[map](https&amp;colon;//maps.example.test/abc)", "https://maps.example.test/abc",
+        "HTTP://maps.example.test/abc",
+        "maps.example.test/abc", "on maps.example.test/go/eu6abc--", "maps.example.test:8080/abc",
+        "maps.example.test?id=abc", "maps.example.test#abc",
         "www.example.test", "maps&period;example&period;test&sol;abc"})
     void findsALinkInEveryDress(String text) {
         assertEquals(1, new Links(List.of()).in(text).size(), text);
@@ -82,7 +85,8 @@ class LeaksTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"f/2.8", "1/60 s at f/5.6", "e.g. ferns and/or moss", "i.e./e.g.", "plan.final.yaml", "photos/one.jpg", "![](one.jpg)",
-        "10.5281/zenodo.123", "24-70 mm f/2.8-4.0", "6.9 mm f/1.8/2.2", "images.example.org", "8.5.2027/9.5.2027", "Wait... and/or shoot.", "#bluebells"})
+        "10.5281/zenodo.123", "24-70 mm f/2.8-4.0", "6.9 mm f/1.8/2.2", "images.example.org", "8.5.2027/9.5.2027",
+        "Wait... and/or shoot.", "#bluebells"})
     void takesNoOtherTextForALink(String text) {
         assertEquals(Set.of(), new Links(List.of()).in(text), text);
     }

@@ -33,7 +33,8 @@ class PositionTextTest {
         // degrees, minutes and seconds
         "52° 20.22′ N, 3° 32.88′ W", "52°20′13″N 3°32′53″W", "52º20'13\"N 3º32'53\"O", "52 deg 20 min", "52 degrees 20 minutes north",
         "52° 20'", "52 20 13, 3 32 53", "52:20:13 3:32:53", "52-20-13 N 3-32-53 W", "N 52 20.220 W 003 32.880", "5220.22N 00332.88W",
-        "+522013-0033253/", "+52.337-003.548/", "52⁰20′ N", "52 1/3 N, 3 1/2 W", "52⅓ N 3½ W", "52 N, 3 W", "N 52 W 3", "52° N", "52.3°N", "52d20m13s 3d32m53s",
+        "+522013-0033253/", "+52.337-003.548/", "52⁰20′ N", "52 1/3 N, 3 1/2 W", "52⅓ N 3½ W", "52 N, 3 W",
+        "N 52 W 3", "52° N", "52.3°N", "52d20m13s 3d32m53s",
         "fifty-two point three three seven north", "fifty-two degrees twenty minutes", "fifty two point three, three point five",
         "52,3° Nord, 3,5° West", "52,337 Nord",
         // addresses
@@ -70,7 +71,8 @@ class PositionTextTest {
         "Day 1 of 3", "2 h 30 min", "450 g + 1.35 kg", "100 % crop", "Papery flowers on red sand", "9.8 x 7.3 mm, 6.9 mm f/1.8",
         "ND 64 and CPL", "Green leaves and dress gloves", "bluebells", "A3+ print", "CR2032", "B+W 72 mm", "west of the stream, north light",
         "step 2.25 m back", "4K at 25 fps", "10.5281/zenodo.123",
-        "plan.final.yaml", "bluebells.final.jpg", "e.g. ferns, i.e. green", "version 2.3.34", "1.2.0", "05.30.00", "05.30.00 to 09.15.00", "12.05.2027",
+        "plan.final.yaml", "bluebells.final.jpg", "e.g. ferns, i.e. green", "version 2.3.34", "1.2.0", "05.30.00",
+        "05.30.00 to 09.15.00", "12.05.2027",
         "8.5.27", "Wait...then...shoot", "from 12. 5 pictures", "01632 960 983", "(01632) 960983", "400 ISO", "ISO 100 200 400", "2 + 3 frames",
         "5600 + 250", "the 2nd of 3", "x5 2nd edition", "f4 2nd try", "map 1:25 000", "a map of 2027", "OS map, 1:50 000", "2 km, then 3 km",
         "0.5 km and 1.5 km", "sheet 2", "ref 12", "1 2 3 4", "images.example.org", "zip 2.5 m", "100 000 steps", "frames 1234 to 1260",

@@ -188,7 +188,8 @@ class SafetyTest {
         Safety safety = plan(trip);
         assertTrue(safety.lastLight().isBefore(safety.leaveLastSpotBy()), "it is dusk under the trees before one turns back");
         assertTrue(safety.walkOut().dark());
-        assertEquals(safety.walkOut().minutes(), Duration.between(safety.leaveLastSpotBy(), MAY_DAY.atTime(trip.leave()).atZone(Samples.zone())).toMinutes());
+        assertEquals(safety.walkOut().minutes(), Duration.between(safety.leaveLastSpotBy(),
+                MAY_DAY.atTime(trip.leave()).atZone(Samples.zone())).toMinutes());
         assertEquals(safety.lastLight(), Day.of(trip, MAY_DAY).headTorch().from());
     }
 

@@ -41,7 +41,8 @@ class TrunkSpaceTest {
 
     @Test
     void countsTheNearestEdgeTowardsTheSunAndNoneBehindIt() {
-        assertEquals(beech(new Edge(270, 60)).sunShare(1, 280, 8), beech(new Edge(90, 5), new Edge(270, 60), new Edge(300, 400)).sunShare(1, 280, 8), 1e-12);
+        assertEquals(beech(new Edge(270, 60)).sunShare(1, 280, 8),
+                beech(new Edge(90, 5), new Edge(270, 60), new Edge(300, 400)).sunShare(1, 280, 8), 1e-12);
         assertEquals(0, beech(new Edge(270, 60)).sunShare(1, 90, 8), 0);
         assertEquals(0, beech().sunShare(1, 270, 8), 0);
         assertEquals(0, beech(new Edge(270, 60)).sunShare(1, 270, -0.1), 0);

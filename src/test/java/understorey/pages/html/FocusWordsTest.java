@@ -56,7 +56,8 @@ class FocusWordsTest {
     void tellsFramesAndStepOfACloseUp() {
         LensFit fit = fit(DEEP, MACRO_BAG);
         Settings settings = in(fit, 0.04);
-        assertTrue(FocusWords.stack(fit, settings, SENTENCES).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"), FocusWords.stack(fit, settings, SENTENCES));
+        assertTrue(FocusWords.stack(fit, settings, SENTENCES).matches("\\d+ frames, \\d\\.\\d\u00a0mm steps, nearest first"),
+                FocusWords.stack(fit, settings, SENTENCES));
         assertEquals("20\u00a0mm in " + settings.stackFrames() + " frames", FocusWords.sharp(fit, settings, SENTENCES));
         LensFit lifeSize = fit(picture("Deep").wide(0.036).deep(0.01), MACRO_BAG);
         assertTrue(FocusWords.stack(lifeSize, in(lifeSize, 0.04), SENTENCES).contains(" frames on a rail, "));

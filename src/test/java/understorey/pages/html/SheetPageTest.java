@@ -38,7 +38,8 @@ class SheetPageTest {
         int left = 0;
         for (Brief brief : Briefs.all()) {
             SheetPage sheet = sheet(brief);
-            assertEquals(brief.order().shooting().stream().map(leg -> Dates.clock(leg.from())).toList(), sheet.shots().stream().map(SheetShot::from).toList());
+            assertEquals(brief.order().shooting().stream().map(leg -> Dates.clock(leg.from())).toList(),
+                    sheet.shots().stream().map(SheetShot::from).toList());
             assertEquals(brief.shots().size(), sheet.shots().size() + sheet.leftOut().size());
             assertTrue(sheet.leftOut().stream().allMatch(why -> why.contains("“") && why.length() > 30), sheet.leftOut().toString());
             left += sheet.leftOut().size();
@@ -71,7 +72,8 @@ class SheetPageTest {
         SheetPage sheet = sheet(Trips.brief(Trips.full(Places.MID_LATITUDE, Trips.EXACT)));
         assertEquals(List.of("Main body", "remote release"), sheet.shared());
         for (SheetShot shot : sheet.shots()) {
-            assertTrue(shot.setUp().stream().noneMatch(row -> row.name().contains("Main body") || row.text().equals("remote release")), shot.setUp().toString());
+            assertTrue(shot.setUp().stream().noneMatch(row -> row.name().contains("Main body")
+                    || row.text().equals("remote release")), shot.setUp().toString());
         }
     }
 
@@ -95,12 +97,14 @@ class SheetPageTest {
             String all = String.join(" ", sheet.cautions());
             assertTrue(all.startsWith(String.join(" ", brief.trip().site().cautions())), all);
             assertFalse(all.contains("by law:"), all);
-            assertEquals(!brief.weather().isEmpty() || brief.cautions().stream().noneMatch(caution -> caution instanceof CautionAdvice.BranchesInWind),
+            assertEquals(!brief.weather().isEmpty() || brief.cautions().stream()
+                    .noneMatch(caution -> caution instanceof CautionAdvice.BranchesInWind),
                     !all.contains("dead branches") || !brief.weather().isEmpty(), all);
             sun.add(all.contains("Never look at the sun"));
         }
         assertEquals(Set.of(true, false), sun);
-        Brief night = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(), LocalTime.of(22, 30), LocalTime.of(23, 50), List.of()));
+        Brief night = Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), Trips.pictures(),
+                LocalTime.of(22, 30), LocalTime.of(23, 50), List.of()));
         assertFalse(sheet(night).cautions().stream().anyMatch(caution -> caution.contains("the sun")), "the sun is down");
     }
 

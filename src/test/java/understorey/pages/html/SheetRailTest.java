@@ -26,7 +26,8 @@ class SheetRailTest {
         for (int i = 0; i < 12; i++) {
             many.add(Trips.shot("Number " + i, null, null, null, null, null, null, null, List.of(), null));
         }
-        briefs.add(Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), many, LocalTime.of(4, 0), LocalTime.of(21, 0), List.of())));
+        briefs.add(Trips.brief(Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), many, LocalTime.of(4, 0),
+                LocalTime.of(21, 0), List.of())));
         for (Brief brief : briefs) {
             double end = -0.01;
             List<SheetRail.Mark> blocks = SheetRail.of(brief, Sentences.builtIn()).blocks();

@@ -91,7 +91,8 @@ class ViewsTest {
 
     @Test
     void aSpotTellsItsGround() {
-        List<Map<String, String>> spots = Tables.rows(PlaceView.of(Trips.site(Places.MID_LATITUDE), Share.Precision.EXACT, false, PROSE, Sentences.builtIn()).spots());
+        List<Map<String, String>> spots = Tables.rows(PlaceView.of(Trips.site(Places.MID_LATITUDE),
+                Share.Precision.EXACT, false, PROSE, Sentences.builtIn()).spots());
         assertEquals(List.of("Footbridge", "Stone bank", "Hollow"), spots.stream().map(spot -> spot.get("Spot")).toList());
         assertEquals("clearing, trees 12\u00a0m away", spots.get(1).get("Ground"));
         assertEquals("—", spots.get(2).get("Position"));

@@ -83,7 +83,8 @@ class WordToLeaveTest {
     void givesThePositionOfTheSiteWhereNobodyParks() {
         Trip trip = nobodyParks(trip(LocalTime.of(5, 0), LocalTime.of(11, 0), "12:00"));
         String message = message(trip);
-        assertTrue(message.contains(" at " + trip.site().name() + " (map position " + PlaceView.position(trip.site().position()) + "), and walk to "), message);
+        assertTrue(message.contains(" at " + trip.site().name() + " (map position " + PlaceView.position(trip.site().position())
+                + "), and walk to "), message);
         assertTrue(message.contains(". I plan to leave at "), message);
     }
 

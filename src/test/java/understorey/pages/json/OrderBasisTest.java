@@ -97,7 +97,8 @@ class OrderBasisTest {
             }
             int first = step;
             double price = last < 0 ? price() : basis.get("wait_between_cost_per_hour").doubleValue() / 60;
-            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0, price * Math.min(basis.get("break_from_min").intValue(), at - start(shot, step))) + 1e-9) {
+            while (start(shot, step) < at && lost(shot, step, at) > Math.max(step == first ? leastGain(shot) : 0,
+                    price * Math.min(basis.get("break_from_min").intValue(), at - start(shot, step))) + 1e-9) {
                 step++;
             }
             starts.add(start(shot, step));
@@ -123,9 +124,11 @@ class OrderBasisTest {
         List<Integer> state = List.of(taken, last, now);
         if (!known.containsKey(state)) {
             int home = last < 0 ? now : now + travel(spot(last), base(), now);
-            double most = home > leave || only != null && Integer.bitCount(taken) < only.size() ? Double.NEGATIVE_INFINITY : last < 0 ? 0 : -price() * (roundedUp(home) - now);
+            double most = home > leave || only != null && Integer.bitCount(taken) < only.size() ? Double.NEGATIVE_INFINITY
+                    : last < 0 ? 0 : -price() * (roundedUp(home) - now);
             for (int next = 0; next < shots.size(); next++) {
-                most = (taken >> next & 1) != 0 || waitsForIt(taken, next) || only != null && !comesNext(taken, next) ? most : Math.max(most, best(taken, last, now, next));
+                most = (taken >> next & 1) != 0 || waitsForIt(taken, next) || only != null && !comesNext(taken, next)
+                        ? most : Math.max(most, best(taken, last, now, next));
             }
             known.put(state, most);
         }
@@ -150,7 +153,8 @@ class OrderBasisTest {
         int start = start(next, step);
         int end = start + duration(next);
         return start < ready(last, now, next) || end > leave || worth.isNull() ? Double.NEGATIVE_INFINITY
-                : worth.doubleValue() + must(next) - price() * (start - setUp() - now - free(next)) - move(last, next) + best(taken | 1 << next, next, end);
+                : worth.doubleValue() + must(next) - price() * (start - setUp() - now - free(next)) - move(last, next)
+                + best(taken | 1 << next, next, end);
     }
 
     private double move(int last, int next) {

@@ -71,8 +71,10 @@ class PlanJsonContractTest {
 
     private static boolean mayBeNull(String path) {
         return List.of("/light/shadow_per_height", "/light/open_ev100/sun", "/light/floor_ev100/fleck",
-                "/shots/if_the_light_differs/sky", "/shots/if_the_light_differs/time", "/places/light/above_skyline", "/places/light/floor_ev100/shade",
-                "/shots/sharp_to_m", "/shots/support", "/shots/light_angle_deg", "/shots/light_quality", "/shots/flower_cover", "/shots/from", "/shots/to",
+                "/shots/if_the_light_differs/sky", "/shots/if_the_light_differs/time", "/places/light/above_skyline",
+                "/places/light/floor_ev100/shade",
+                "/shots/sharp_to_m", "/shots/support", "/shots/light_angle_deg", "/shots/light_quality",
+                "/shots/flower_cover", "/shots/from", "/shots/to",
                 "/running_order/shot", "/kit/take/weight_g", "/moon/rise", "/moon/set").contains(path);
     }
 

@@ -209,7 +209,8 @@ class PlanJsonTest {
     }
 
     private static List<JsonNode> hours(JsonNode shot) {
-        return StreamSupport.stream(Tables.rows(shot.get("if_the_light_differs")).spliterator(), false).filter(row -> !row.get("time").isNull()).toList();
+        return StreamSupport.stream(Tables.rows(shot.get("if_the_light_differs")).spliterator(), false)
+                .filter(row -> !row.get("time").isNull()).toList();
     }
 
     private static void light(LightAt light, JsonNode json) {

@@ -143,7 +143,8 @@ class MarkdownSafetyTest {
     @Test
     void keepsTheAuthorsOwnMarkdown() {
         MarkdownProse prose = new MarkdownProse();
-        assertEquals("From the **whole** floor [there](https://example.org/x_y).", prose.of("From the **whole** floor [there](https://example.org/x_y)."));
+        assertEquals("From the **whole** floor [there](https://example.org/x_y).",
+                prose.of("From the **whole** floor [there](https://example.org/x_y)."));
         assertEquals("- one\n- two", prose.of("- one\n- two"));
         assertEquals("Wait: 2 < 3, & then.", org.commonmark.renderer.text.TextContentRenderer.builder().build().render(
                 org.commonmark.parser.Parser.builder().build().parse(prose.of("Wait: 2 < 3, & then."))));

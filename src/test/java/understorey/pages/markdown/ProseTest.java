@@ -142,7 +142,8 @@ class ProseTest {
     @Test
     void readsMarksAsAnotherReaderDoes() {
         for (String text : List.of("    indented", "a\n===", "1. one", "- one", "> said", "a & b", "a  \nb", "&amp;",
-                "x\ty", "Ünï \"quoted\" 'so'", "é", "a\u000bb", "a\u2028b", "a\u00a0", "two\nlines", "a\n\nb", "a\n---", "To whom: her!\nand me@wood", "a\n 1. b", "a\n    b")) {
+                "x\ty", "Ünï \"quoted\" 'so'", "é", "a\u000bb", "a\u2028b", "a\u00a0", "two\nlines", "a\n\nb",
+                "a\n---", "To whom: her!\nand me@wood", "a\n 1. b", "a\n    b")) {
             assertEquals(parsed(text), prose.html(text), text);
         }
     }

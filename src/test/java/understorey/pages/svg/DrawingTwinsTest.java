@@ -40,7 +40,8 @@ class DrawingTwinsTest {
                 Set<String> said = figures(twin.group(1) + " " + twin.group(2));
                 for (String words : WORDS.matcher(drawing.group(2)).results().map(found -> found.group(1)).toList()) {
                     figures += figures(words).size();
-                    figures(words).stream().filter(figure -> !said.contains(figure)).forEach(figure -> missing.add(file + ", " + twin.group(1) + ": " + words));
+                    figures(words).stream().filter(figure -> !said.contains(figure))
+                            .forEach(figure -> missing.add(file + ", " + twin.group(1) + ": " + words));
                 }
                 assertTrue(!said.isEmpty(), twin.group(1) + " of " + file + " gives no figure");
             }

@@ -56,7 +56,8 @@ class DeclaredTablesTest {
             for (TableView table : views(brief)) {
                 int columns = table.flat().size();
                 assertTrue(columns > 0 || table.lines().isEmpty());
-                assertEquals(columns, (table.groups().isEmpty() ? table.heads() : table.groups()).stream().mapToInt(head -> Math.max(1, head.span())).sum());
+                assertEquals(columns, (table.groups().isEmpty() ? table.heads() : table.groups()).stream()
+                        .mapToInt(head -> Math.max(1, head.span())).sum());
                 String html = templates.fill("table.ftlh", new Shown(table));
                 assertEquals(table.lines().isEmpty(), html.isBlank());
                 if (!table.lines().isEmpty()) {
@@ -114,7 +115,8 @@ class DeclaredTablesTest {
                         .forEach(line -> tables.add(file.getFileName() + " " + line.strip()));
             }
         }
-        assertEquals(List.of("html.ftlh", "markdown.ftl", "markdown.ftl", "markdown.ftl"), tables.stream().map(line -> line.split(" ")[0]).toList(), tables.toString());
+        assertEquals(List.of("html.ftlh", "markdown.ftl", "markdown.ftl", "markdown.ftl"), tables.stream()
+                .map(line -> line.split(" ")[0]).toList(), tables.toString());
     }
 
     @Test
@@ -135,7 +137,8 @@ class DeclaredTablesTest {
         List<Column<String>> columns = List.of(Column.of("name", "Name", Measure.WORD, name -> name),
                 Column.<String>text("Chance", Measure.WORD, (name, wording) -> "88 %\nbest").strongIf("b"::equals));
         TableView table = new Table<>(columns, List.of("a", "b")).view("", WORDING);
-        assertTrue(templates().fill("table.ftlh", new Shown(table)).contains("<td class=\"t\">88 %<br>best</td></tr>\n<tr><th scope=\"row\">b</th><td class=\"t\"><b>88 %<br>best</b></td>"));
+        assertTrue(templates().fill("table.ftlh", new Shown(table))
+                .contains("<td class=\"t\">88 %<br>best</td></tr>\n<tr><th scope=\"row\">b</th><td class=\"t\"><b>88 %<br>best</b></td>"));
         assertTrue(templates().fill("markdown-table.ftl", new Shown(table)).contains("| a | 88 %, best |\n| b | **88 %, best** |"));
     }
 
@@ -150,7 +153,8 @@ class DeclaredTablesTest {
     @Test
     void headsOfOneGroupShareAHead() {
         List<Column<String>> columns = Column.all(List.of(Column.of("name", "Name", Measure.WORD, name -> name)),
-                Column.under("Size", List.of(Column.of("width_m", "width", Measure.METRES, name -> 1.0), Column.of("height_m", "height", Measure.METRES, name -> 2.0))));
+                Column.under("Size", List.of(Column.of("width_m", "width", Measure.METRES, name -> 1.0),
+                Column.of("height_m", "height", Measure.METRES, name -> 2.0))));
         TableView table = new Table<>(columns, List.of("a")).view("", WORDING);
         assertEquals(List.of(0, 2), table.groups().stream().map(TableView.Head::span).toList());
         assertEquals(List.of("width", "height"), table.heads().stream().map(TableView.Head::text).toList());
@@ -192,7 +196,8 @@ class DeclaredTablesTest {
 
     private Templates templates() throws IOException {
         Files.writeString(folder.resolve("table.ftlh"), "<#import \"html.ftlh\" as d><@d.table of=page.table label=\"Table\" />");
-        Files.writeString(folder.resolve("markdown-table.ftl"), "<#ftl output_format=\"Markdown\">\n<#import \"markdown.ftl\" as d>\n<@d.table of=page.table />\n");
+        Files.writeString(folder.resolve("markdown-table.ftl"),
+                "<#ftl output_format=\"Markdown\">\n<#import \"markdown.ftl\" as d>\n<@d.table of=page.table />\n");
         return new Templates(folder);
     }
 

@@ -63,7 +63,8 @@ class DrawingsTest {
         for (Places place : Places.ALL) {
             Brief once = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
             Brief again = Charts.brief(place, Charts.ragged(), 5, FIVE, TEN);
-            assertEquals(once.places().get(0).skyline().drawing(DrawingWords.BUILT_IN), again.places().get(0).skyline().drawing(DrawingWords.BUILT_IN));
+            assertEquals(once.places().get(0).skyline().drawing(DrawingWords.BUILT_IN),
+                    again.places().get(0).skyline().drawing(DrawingWords.BUILT_IN));
         }
     }
 
@@ -74,7 +75,8 @@ class DrawingsTest {
             assertTrue(labels(drawing).stream().anyMatch(label -> label.text().equals("the sun does not rise on this day")),
                     drawing.title());
         }
-        assertEquals("The sun stays below a level horizon on this day. 1 The floor: towards 0°, 73° wide.", brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).says());
+        assertEquals("The sun stays below a level horizon on this day. 1 The floor: towards 0°, 73° wide.",
+                brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN).says());
     }
 
     /** At 67° N on 5 December the sun's edge comes near the horizon, and its centre within a degree of it. */

@@ -66,14 +66,16 @@ class SkylineChartTest {
             assertEquals(point.x(), dots.get(i).at().x(), 1);
             assertEquals(point.y(), dots.get(i).at().y(), 1);
             int hour = hours.get(i).sun().time().getHour();
-            assertTrue(labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().anyMatch(label -> label.text().equals(String.valueOf(hour))
+            assertTrue(labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream()
+                    .anyMatch(label -> label.text().equals(String.valueOf(hour))
                     && Math.abs(label.at().x() - point.x()) < 1), "hour " + hour);
         }
     }
 
     @Test
     void theMiddleOfTheSheetIsTheSideOfTheMiddaySun() {
-        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
+        assertEquals("S", middle(Charts.brief(Places.MID_LATITUDE, List.of(), 1, FIVE, TEN).places().get(0).skyline()
+                .drawing(DrawingWords.BUILT_IN)));
         assertEquals("N", middle(Charts.brief(Places.SOUTHERN, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
         assertEquals("S", middle(Charts.brief(Places.POLAR_NIGHT, List.of(), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN)));
         assertEquals("N", middle(Charts.brief(new Places(new Position(-75, 20),
@@ -85,7 +87,8 @@ class SkylineChartTest {
         Brief brief = Charts.brief(Places.MID_LATITUDE, Charts.ragged(), 12, FIVE, TEN);
         for (int number = 1; number <= 12; number++) {
             String start = number + " ";
-            assertEquals(1, labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().map(label -> label.text().replace("← ", ""))
+            assertEquals(1, labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream()
+                    .map(label -> label.text().replace("← ", ""))
                     .filter(text -> text.startsWith(start)).count(), "picture " + number);
         }
         assertTrue(labels(brief.places().get(0).skyline().drawing(DrawingWords.BUILT_IN)).stream().anyMatch(label -> label.text().endsWith("…")));
@@ -93,7 +96,8 @@ class SkylineChartTest {
 
     @Test
     void landHigherThanTheSunStaysOnTheSheet() {
-        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN).places().get(0).skyline().drawing(DrawingWords.BUILT_IN);
+        Drawing drawing = Charts.brief(Places.MID_LATITUDE, List.of(new SkylinePoint(0, 70)), 1, FIVE, TEN)
+                .places().get(0).skyline().drawing(DrawingWords.BUILT_IN);
         assertTrue(points(drawing).stream().allMatch(point -> point.y() >= 0));
     }
 

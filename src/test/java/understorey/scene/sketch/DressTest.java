@@ -94,8 +94,10 @@ class DressTest {
         String css = new Templates(null).text("marks.css");
         Set<String> looks = new TreeSet<>();
         for (Subject subject : Briefs.demo().subjects()) {
-            for (Samples.Picture picture : List.of(Samples.picture("1").of(subject).from(new Viewpoint.Height(1.5)).equivalent(50).tilt(10).sharp(2, 20),
-                    Samples.picture("2").of(subject).from(new Viewpoint.Height(0.2)).equivalent(20), Samples.picture("3").of(subject).role(Role.CLOSING))) {
+            for (Samples.Picture picture : List.of(Samples.picture("1").of(subject).from(new Viewpoint.Height(1.5)).equivalent(50)
+                            .tilt(10).sharp(2, 20),
+                    Samples.picture("2").of(subject).from(new Viewpoint.Height(0.2)).equivalent(20),
+                    Samples.picture("3").of(subject).role(Role.CLOSING))) {
                 Setup setup = Setups.inTheWood(picture, 0);
                 collect(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks(), looks);
             }

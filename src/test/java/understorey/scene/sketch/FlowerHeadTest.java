@@ -20,7 +20,8 @@ class FlowerHeadTest {
 
     private static List<Floret.Petal> petals(String key, double aboveDeg) {
         Floret.View view = Floret.View.of(0, 0, 1, aboveDeg);
-        return head(key).florets().stream().flatMap(floret -> floret.petals(view, false).stream()).filter(petal -> petal.tone().startsWith("petal")).toList();
+        return head(key).florets().stream().flatMap(floret -> floret.petals(view, false).stream())
+                .filter(petal -> petal.tone().startsWith("petal")).toList();
     }
 
     private static double high(List<Floret.Petal> petals) {

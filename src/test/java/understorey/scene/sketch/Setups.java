@@ -47,7 +47,8 @@ public final class Setups {
     /** Sharp from half the distance framed to twice it; null where no lens takes it. */
     public static Setup of(Samples.Picture picture, Slope slope, Canopy canopy, SunAt sun) {
         LensFit fit = fit(picture);
-        return fit == null ? null : new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), slope, canopy, null, sun, Air.CLEAR, Stage.FULL, around(canopy));
+        return fit == null ? null : new Setup(fit, 11, 0.5 * fit.distanceM(), 2 * fit.distanceM(), slope, canopy,
+                null, sun, Air.CLEAR, Stage.FULL, around(canopy));
     }
 
     /** Leaves by the stage in words. */

@@ -82,7 +82,8 @@ class SideViewTest {
             for (int i = 1; i < ends.size(); i += 2) {
                 double x = ends.get(i).x();
                 double top = ends.get(i - 1).y();
-                assertTrue(Marks.words(drawing).stream().noneMatch(word -> word.left() < x && x < word.right() && word.top() > top && word.bottom() < 70), drawing.toString());
+                assertTrue(Marks.words(drawing).stream().noneMatch(word -> word.left() < x && x < word.right()
+                        && word.top() > top && word.bottom() < 70), drawing.toString());
             }
         }
     }

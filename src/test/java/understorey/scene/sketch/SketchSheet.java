@@ -51,7 +51,8 @@ public final class SketchSheet {
         for (String key : List.of("bluebell", "ramsons", "wood-anemone", "foxglove", "snowdrop", "primrose")) {
             Subject subject = SubjectCatalogue.builtIn().find(key);
             for (double above : new double[] {-0.6, 0.1, 1.2}) {
-                stages.add(Setups.of(Samples.picture(key).of(subject).from(new Viewpoint.Height(Math.max(0.03, (1 + Math.min(0, above)) * subject.heightHighM() + Math.max(0, above))))
+                stages.add(Setups.of(Samples.picture(key).of(subject)
+                        .from(new Viewpoint.Height(Math.max(0.03, (1 + Math.min(0, above)) * subject.heightHighM() + Math.max(0, above))))
                         .equivalent(24).tilt(above > 1 ? 35 : above > 0 ? 12 : -8).sharp(0.4, 4), null, Setups.WOOD, null), key + " from " + above);
             }
             for (Stage stage : List.of(Stage.of(-0.6), Stage.of(0.6))) {
@@ -85,7 +86,8 @@ public final class SketchSheet {
 
     private String page(String look, int columns) throws IOException {
         String css = Files.readString(Path.of("templates/style.css")) + Files.readString(Path.of("templates/marks.css"));
-        return "<!doctype html><meta charset=utf-8><style>" + css + "body,main{max-width:none}main{display:grid;grid-template-columns:repeat(" + columns + ",1fr);gap:10px}"
+        return "<!doctype html><meta charset=utf-8><style>" + css
+                + "body,main{max-width:none}main{display:grid;grid-template-columns:repeat(" + columns + ",1fr);gap:10px}"
                 + "figcaption{font-size:13px;line-height:16px}.night{background:#000}"
                 + "svg.sketch{width:100%}</style><body class=\"" + look + "\"><main>" + String.join("\n", cells) + "</main>";
     }

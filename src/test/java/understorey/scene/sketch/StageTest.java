@@ -32,7 +32,8 @@ class StageTest {
 
     private static Setup setup(Samples.Picture picture, Stage stage, boolean drops) {
         Setup full = Setups.of(picture, null, null, null);
-        return new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), null, null, null, null, new Air(false, false, drops), stage, Surroundings.BARE);
+        return new Setup(full.fit(), full.fNumber(), full.sharpFromM(), full.sharpToM(), null, null, null, null,
+                new Air(false, false, drops), stage, Surroundings.BARE);
     }
 
     private static Drawing drawn(Setup setup) {
@@ -87,6 +88,7 @@ class StageTest {
         assertTrue(marks(wet, "drop") == 1 && wet.says().contains("Drops are drawn"), wet.says());
         Drawing dry = drawn(close("snowdrop", Stage.FULL, false));
         assertTrue(marks(dry, "drop") == 0 && !dry.says().contains("Drops"), dry.says());
-        assertFalse(drawn(setup(Samples.picture("Floor").of(RAMSONS).from(new Viewpoint.Height(1.5)).equivalent(50), Stage.FULL, true)).says().contains("Drops"));
+        assertFalse(drawn(setup(Samples.picture("Floor").of(RAMSONS).from(new Viewpoint.Height(1.5)).equivalent(50),
+                Stage.FULL, true)).says().contains("Drops"));
     }
 }

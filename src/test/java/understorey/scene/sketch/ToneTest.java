@@ -27,7 +27,8 @@ class ToneTest {
     void eachThirdOfTheGroundIsAsLightAsTheStatedCover() {
         List<String> wrong = new ArrayList<>();
         int measured = 0;
-        for (String key : List.of("ramsons", "bluebell", "wood-anemone", "snowdrop", "fireweed", "namaqualand-daisy", "heather", "foxglove", "lesser-celandine")) {
+        for (String key : List.of("ramsons", "bluebell", "wood-anemone", "snowdrop", "fireweed", "namaqualand-daisy",
+                "heather", "foxglove", "lesser-celandine")) {
             Subject subject = SubjectCatalogue.builtIn().find(key);
             for (double mm : new double[] {20, 50, 135}) {
                 for (double slopeDeg : new double[] {0, -8}) {
@@ -72,7 +73,8 @@ class ToneTest {
         List<String> wrong = new ArrayList<>();
         Random random = new Random(11);
         int measured = 0;
-        for (String key : List.of("ramsons", "bluebell", "wood-anemone", "heather", "fireweed", "namaqualand-daisy", "snowdrop", "lesser-celandine")) {
+        for (String key : List.of("ramsons", "bluebell", "wood-anemone", "heather", "fireweed", "namaqualand-daisy",
+                "snowdrop", "lesser-celandine")) {
             Subject subject = SubjectCatalogue.builtIn().find(key);
             for (double times : new double[] {0.6, 0.8, 1, 1.2}) {
                 for (double mm : new double[] {20, 50}) {
@@ -88,7 +90,8 @@ class ToneTest {
         double[] tones = new double[4];
         double[] rays = new double[4];
         for (int i = 0; i < 8; i++) {
-            Setup setup = Setups.of(Samples.picture(subject.key() + i).of(subject).from(new Viewpoint.Height(times * subject.heightHighM())).equivalent(mm)
+            Setup setup = Setups.of(Samples.picture(subject.key() + i).of(subject)
+                    .from(new Viewpoint.Height(times * subject.heightHighM())).equivalent(mm)
                     .tilt(mm < 30 ? 8 : 4).sharp(0.4, 8), null, null, null);
             Drawing drawing = ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN);
             Canvas canvas = Canvas.of(drawing);
@@ -102,7 +105,8 @@ class ToneTest {
         }
         for (int part = 0; part < 4; part++) {
             if (Math.abs(tones[part] - rays[part]) > WITHIN) {
-                wrong.add(String.format(java.util.Locale.ROOT, "%s %.1f %.0f mm part %d: %.3f for %.3f%n", subject.key(), times, mm, part, tones[part], rays[part]));
+                wrong.add(String.format(java.util.Locale.ROOT, "%s %.1f %.0f mm part %d: %.3f for %.3f%n",
+                        subject.key(), times, mm, part, tones[part], rays[part]));
             }
         }
         return 4;

@@ -67,9 +67,11 @@ class ViewfinderSketchTest {
     @Test
     void theSamePictureGivesTheSameSketchAndAnotherNameAnother() {
         Setup setup = Setups.inTheWood(floor(1.5, 50, 20), 0);
-        assertEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN), ViewfinderSketch.of(Setups.inTheWood(floor(1.5, 50, 20), 0)).drawing(DrawingWords.BUILT_IN));
+        assertEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN),
+                ViewfinderSketch.of(Setups.inTheWood(floor(1.5, 50, 20), 0)).drawing(DrawingWords.BUILT_IN));
         Samples.Picture other = Samples.picture("Other").from(new Viewpoint.Height(1.5)).equivalent(50).tilt(20).sharp(2, 20);
-        assertNotEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks(), ViewfinderSketch.of(Setups.inTheWood(other, 0)).drawing(DrawingWords.BUILT_IN).marks());
+        assertNotEquals(ViewfinderSketch.of(setup).drawing(DrawingWords.BUILT_IN).marks(),
+                ViewfinderSketch.of(Setups.inTheWood(other, 0)).drawing(DrawingWords.BUILT_IN).marks());
     }
 
     /** By hand: 50 mm on 24 mm of height, tilted 10° down: 50 · tan 10° = 8.816 mm above the middle, of 12 mm: 26.5 %. */

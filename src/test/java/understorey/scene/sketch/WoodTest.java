@@ -25,7 +25,8 @@ class WoodTest {
     private static final Canopy TALL = new Canopy(Canopy.Trees.DECIDUOUS, null, 24.0);
 
     private static Setup setup(String flower, Canopy canopy, double leaves, Skyline skyline) {
-        Samples.Picture picture = Samples.picture("Wood").of(SubjectCatalogue.builtIn().find(flower)).from(new Viewpoint.Height(0.5)).equivalent(20).tilt(-8).sharp(0.5, 40);
+        Samples.Picture picture = Samples.picture("Wood").of(SubjectCatalogue.builtIn().find(flower))
+                .from(new Viewpoint.Height(0.5)).equivalent(20).tilt(-8).sharp(0.5, 40);
         Setup plain = Setups.of(picture, null, canopy, null);
         return new Setup(plain.fit(), plain.fNumber(), plain.sharpFromM(), plain.sharpToM(), null, canopy, null, null, Air.CLEAR, Stage.FULL,
                 new Surroundings(leaves, skyline));
