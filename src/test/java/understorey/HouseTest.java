@@ -98,6 +98,8 @@ class HouseTest {
             Map.entry("reading.site", List.of("files", "subject")),
             Map.entry("reading.trip", List.of("files", "gear", "subject", "site")),
             Map.entry("kit.camera", List.of()),
+            Map.entry("exposure.scale", List.of()),
+            Map.entry("exposure.motion", List.of()),
             Map.entry("light.illuminance", List.of()),
             Map.entry("season.model", List.of()));
 
@@ -110,6 +112,7 @@ class HouseTest {
             "pages.html", List.of("freemarker.core.."),
             "yaml.tree", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
             "reading.trip", List.of("com.vladsch.flexmark.."),
+            "exposure.motion", List.of("org.apache.commons.statistics.distribution.."),
             "season.model", List.of("org.apache.commons.statistics.distribution.."));
 
     @TestFactory

@@ -3,6 +3,7 @@ package understorey.exposure;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.advice.SetAdvice;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 import understorey.plan.Sharp;
 

@@ -1,6 +1,8 @@
 package understorey.exposure;
 
 import java.util.List;
+import understorey.exposure.scale.Shutter;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.plan.CameraSettings;

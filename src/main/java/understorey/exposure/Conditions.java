@@ -2,6 +2,8 @@ package understorey.exposure;
 
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import understorey.exposure.motion.Lulls;
+import understorey.exposure.motion.StemSway;
 import understorey.light.LightAt;
 import understorey.light.SunDirection;
 import understorey.light.illuminance.PiecewiseLinear;

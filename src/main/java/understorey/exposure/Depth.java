@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.DepthAdvice;
 import understorey.advice.SetAdvice;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 
 /** How the depth asked is held: in one frame or in several, and what the background does meanwhile. */

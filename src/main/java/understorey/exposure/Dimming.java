@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.ApertureAdvice;
 import understorey.advice.SetAdvice;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.Darkening;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;

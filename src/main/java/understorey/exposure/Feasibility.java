@@ -1,5 +1,7 @@
 package understorey.exposure;
 
+import understorey.exposure.motion.MotionBlur;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.Verdict;
 
 /**

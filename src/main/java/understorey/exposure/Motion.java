@@ -1,6 +1,9 @@
 package understorey.exposure;
 
 import org.jspecify.annotations.Nullable;
+import understorey.exposure.motion.HandHeld;
+import understorey.exposure.motion.Posture;
+import understorey.exposure.motion.StemSway;
 import understorey.kit.LensFit;
 import understorey.optics.ThinLens;
 import understorey.plan.Sharp;

@@ -3,6 +3,10 @@ package understorey.exposure;
 import java.util.Objects;
 import understorey.advice.Advice;
 import understorey.advice.MotionAdvice;
+import understorey.exposure.motion.Lull;
+import understorey.exposure.motion.Lulls;
+import understorey.exposure.motion.Posture;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 
 /** Why an ISO is what it is, and what hands and wind have to do with the shutter speed. */

@@ -3,6 +3,8 @@ package understorey.exposure;
 import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.PhoneAdvice;
+import understorey.exposure.motion.Posture;
+import understorey.exposure.scale.Bracket;
 import understorey.kit.LensFit;
 import understorey.plan.Subject;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import understorey.advice.Advice;
 import understorey.advice.SetAdvice;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.plan.Body;

@@ -3,6 +3,8 @@ package understorey.exposure;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.exposure.motion.Lull;
+import understorey.exposure.motion.MotionBlur;
 import understorey.kit.Verdict;
 import understorey.plan.Filter;
 

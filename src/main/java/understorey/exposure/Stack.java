@@ -1,6 +1,7 @@
 package understorey.exposure;
 
 import org.jspecify.annotations.Nullable;
+import understorey.exposure.motion.StemSway;
 import understorey.kit.LensFit;
 import understorey.optics.DepthOfField;
 import understorey.optics.FocusStack;

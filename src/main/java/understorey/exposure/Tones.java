@@ -4,6 +4,8 @@ import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
+import understorey.exposure.scale.Bracket;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 import understorey.light.LightAt.Metered;
 import understorey.plan.Body;

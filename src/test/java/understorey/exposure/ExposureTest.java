@@ -27,6 +27,8 @@ import understorey.Samples;
 import understorey.advice.ApertureAdvice;
 import understorey.advice.MotionAdvice;
 import understorey.advice.ShutterAdvice;
+import understorey.exposure.motion.StemSway;
+import understorey.exposure.scale.StopScale;
 import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.plan.Bag;

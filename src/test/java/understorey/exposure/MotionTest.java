@@ -19,6 +19,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import understorey.advice.HelpAdvice;
 import understorey.advice.MotionAdvice;
+import understorey.exposure.motion.MotionBlur;
+import understorey.exposure.motion.StemSway;
 import understorey.kit.LensFit;
 
 /** Thin lens, m = f/(s − f): 50 mm at two metres magnify 50/1950. */

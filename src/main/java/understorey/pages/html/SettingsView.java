@@ -4,8 +4,8 @@ import static understorey.pages.words.Words.ifKnown;
 
 import org.jspecify.annotations.Nullable;
 import understorey.brief.TimedShot;
-import understorey.exposure.Lull;
 import understorey.exposure.Settings;
+import understorey.exposure.motion.Lull;
 import understorey.kit.LensFit;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;

@@ -17,7 +17,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import understorey.advice.Measure;
-import understorey.exposure.StopScale;
+import understorey.exposure.scale.StopScale;
 import understorey.light.SunDirection;
 import understorey.plan.Foliage;
 import understorey.plan.LightWish;

@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 /**
  * What the wind does to the flowers of a picture.

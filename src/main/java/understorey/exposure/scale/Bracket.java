@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.scale;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,7 +10,7 @@ import java.util.List;
  * are six apart, so four and two are left for the light to differ. A white petal in the light metered is one
  * stop below the brightest that is held.
  */
-final class Bracket {
+public final class Bracket {
 
     private static final double RAW_STOPS = 10;
     private static final double FINISHED_STOPS = 8;
@@ -18,7 +18,7 @@ final class Bracket {
     private static final double HEADROOM_STOPS = 1;
     private static final int STEP_STOPS = 2;
     /** Four stops of exposures and what a file holds leave out the sun's own disc alone, which a stem covers. */
-    static final int MOST_STEPS = 2;
+    public static final int MOST_STEPS = 2;
 
     private Bracket() {
     }
@@ -35,7 +35,7 @@ final class Bracket {
      * @param below how far the darkest is below it
      * @param most  steps between the frames; the dark end is left out first
      */
-    static List<Integer> stops(double above, double below, boolean raw, int most) {
+    public static List<Integer> stops(double above, double below, boolean raw, int most) {
         double held = heldStops(raw);
         if (above + below <= held && below <= held - HEADROOM_STOPS) {
             return List.of(0);
@@ -50,7 +50,7 @@ final class Bracket {
     }
 
     /** Stops to give less than metered, so that one frame holds the brightest petals too; 0 when it does as metered. */
-    static double lessStops(double above) {
+    public static double lessStops(double above) {
         return Math.max(0, above - HEADROOM_STOPS);
     }
 

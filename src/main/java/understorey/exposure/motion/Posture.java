@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 import understorey.kit.LensFit;
 import understorey.plan.Support;
@@ -7,7 +7,7 @@ import understorey.plan.Support;
  * How a camera is held that nothing keeps still, with the rate at which it turns meanwhile, °/s. Rates are common practice, no
  * source: no measurement by posture was found, and people differ by a factor of two either way.
  */
-enum Posture {
+public enum Posture {
     /** On a monopod. */
     BRACED(0.6),
     /** On one knee, an elbow on the other. */
@@ -28,7 +28,7 @@ enum Posture {
     }
 
     /** The posture of a picture without legs under the camera. */
-    static Posture of(LensFit fit) {
+    public static Posture of(LensFit fit) {
         if (fit.support() != null && fit.support().kind() == Support.Kind.MONOPOD) {
             return BRACED;
         }

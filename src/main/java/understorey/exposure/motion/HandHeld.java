@@ -1,7 +1,7 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 /** How long hands hold a camera still. */
-final class HandHeld {
+public final class HandHeld {
 
     /** A stabiliser corrects no slow drift and no step aside, whatever it is sold for: common practice, no source. */
     private static final double MOST_STOPS = 4;
@@ -23,7 +23,7 @@ final class HandHeld {
      * @param posture         with its rate, ω
      * @param stabilisedStops of body and lens together, s; beyond 4 it counts as 4
      */
-    static double longestS(double circleMm, double focalMm, double magnification, Posture posture, double stabilisedStops) {
+    public static double longestS(double circleMm, double focalMm, double magnification, Posture posture, double stabilisedStops) {
         double turned = focalMm * (1 + magnification) / Math.pow(2, Math.min(MOST_STOPS, stabilisedStops));
         double moved = magnification * HANDS_TO_LENS_MM;
         return Math.min(LONGEST_S, circleMm / (Math.toRadians(posture.degPerS()) * (turned + moved)));

@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 import understorey.light.illuminance.CanopyLight;
 
@@ -30,7 +30,7 @@ public final class StemSway {
      * @param canopy  trees at the place
      * @param heightM of the flowers above the ground
      */
-    static double windAtFlowersMs(double wind10Ms, CanopyLight canopy, double heightM) {
+    public static double windAtFlowersMs(double wind10Ms, CanopyLight canopy, double heightM) {
         double z = Math.max(LOWEST_M, Math.min(TRUNK_SPACE_M, heightM));
         double profile = Math.log(z / ROUGHNESS_M) / Math.log(TRUNK_SPACE_M / ROUGHNESS_M);
         return wind10Ms * WindUnderTrees.shareAt2M(canopy) * profile;
@@ -50,7 +50,7 @@ public final class StemSway {
     }
 
     /** Wind at flower height, m/s, that sways a stem by half a swing, mm: the inverse of {@link #amplitudeMm}. */
-    static double windMs(double amplitudeMm) {
+    public static double windMs(double amplitudeMm) {
         return amplitudeMm < SWAY_IN_LIGHT_AIR_MM ? LIGHT_AIR_MS * Math.sqrt(amplitudeMm / SWAY_IN_LIGHT_AIR_MM)
                 : LIGHT_AIR_MS + (amplitudeMm - SWAY_IN_LIGHT_AIR_MM) / SWAY_PER_MS_MM;
     }

@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 import understorey.light.illuminance.CanopyLight;
 import understorey.light.illuminance.PiecewiseLinear;
@@ -7,7 +7,7 @@ import understorey.light.illuminance.PiecewiseLinear;
  * Wind 2 m above the ground, as a share of the wind at 10 m in the open: under trees, near an edge of the wood and in a clearing.
  * Common practice, no source, unless said; off by up to four times with height and wind.
  */
-final class WindUnderTrees {
+public final class WindUnderTrees {
 
     /** By the plant area index: open ground, open woodland, a leafless wood, a leafed one and more. */
     private static final PiecewiseLinear INTERIOR = new PiecewiseLinear(

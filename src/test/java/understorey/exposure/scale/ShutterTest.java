@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.scale;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,17 +1,17 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 
 /** How often the wind drops. */
-final class Lulls {
+public final class Lulls {
 
     /** Of the mean wind, what is left in a lull worth waiting for: common practice, no source. */
-    static final double LEFT = 0.25;
+    public static final double LEFT = 0.25;
     /**
      * Turbulence intensity, standard deviation over mean, in the trunk space of a wood (Lee and Black 1993, old Douglas fir).
      * Open ground has about half of that, and lulls there are rarer.
      */
-    static final double IN_A_WOOD = 0.86;
+    public static final double IN_A_WOOD = 0.86;
 
     private Lulls() {
     }
@@ -23,7 +23,7 @@ final class Lulls {
      * @param left      r, above 0
      * @param intensity I, above 0
      */
-    static double share(double left, double intensity) {
+    public static double share(double left, double intensity) {
         double variance = Math.log(1 + intensity * intensity);
         return LogNormalDistribution.of(-variance / 2, Math.sqrt(variance)).cumulativeProbability(left);
     }

@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.scale;
 
 import static java.lang.Math.max;
 import static java.lang.Math.min;
@@ -56,12 +56,12 @@ public final class StopScale {
     }
 
     /** The marked f-number a third of a stop wider than this marked one; f/1 from f/1. */
-    static double thirdWider(double marked) {
+    public static double thirdWider(double marked) {
         return F_NUMBERS[within(Math.round(6 * log2(marked)) - 1, F_NUMBERS.length)];
     }
 
     /** The marked f-number a third of a stop smaller in opening than this marked one; f/45 from f/45. */
-    static double thirdSmaller(double marked) {
+    public static double thirdSmaller(double marked) {
         return F_NUMBERS[within(Math.round(6 * log2(marked)) + 1, F_NUMBERS.length)];
     }
 
@@ -95,7 +95,7 @@ public final class StopScale {
     }
 
     /** Stops of a ratio. */
-    static double log2(double value) {
+    public static double log2(double value) {
         return Math.log(value) / Math.log(2);
     }
 }

@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.scale;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -20,6 +20,11 @@ import org.junit.jupiter.api.Test;
 import understorey.Samples;
 import understorey.advice.PhoneAdvice;
 import understorey.advice.ToneAdvice;
+import understorey.exposure.Conditions;
+import understorey.exposure.Exposure;
+import understorey.exposure.Fits;
+import understorey.exposure.Metering;
+import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 
 /** How many stops a file holds is common practice, no source; the tests hold the frames to their own words. */

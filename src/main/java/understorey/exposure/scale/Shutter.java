@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.scale;
 
 /**
  * The exposure equation N²/t = 2^EV100 · S/100, solved for each of its parts: APEX Ev = Av + Tv (ASA

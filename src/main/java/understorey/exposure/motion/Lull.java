@@ -1,4 +1,4 @@
-package understorey.exposure;
+package understorey.exposure.motion;
 
 /**
  * What a picture would be taken at in a lull, where that is slower, at a lower ISO or stopped down further than in the wind
