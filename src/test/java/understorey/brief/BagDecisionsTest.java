@@ -23,7 +23,6 @@ import understorey.advice.PhoneAdvice;
 import understorey.advice.StoryAdvice;
 import understorey.advice.SupportAdvice;
 import understorey.advice.ToneAdvice;
-import understorey.kit.LensFit;
 import understorey.packing.Packing;
 
 /** What an expert packs, and which pictures an expert calls alike. All of it is common practice, no source. */

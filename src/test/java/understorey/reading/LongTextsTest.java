@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import understorey.yaml.Names;
 import understorey.yaml.finding.Finding;
 
 /** Names are a few words, and free text is a few pages: longer ones are findings at their place. */

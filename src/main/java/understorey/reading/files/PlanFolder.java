@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import understorey.yaml.Names;
 import understorey.yaml.finding.Finding;
 import understorey.yaml.finding.Findings;
 import understorey.yaml.finding.Pos;

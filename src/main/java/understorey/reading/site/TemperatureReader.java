@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Temperatures;
 import understorey.reading.files.Beside;
 import understorey.yaml.Fields;
-import understorey.yaml.Names;
 import understorey.yaml.finding.Findings;
 import understorey.yaml.finding.Pos;
 import understorey.yaml.tree.Csv;
