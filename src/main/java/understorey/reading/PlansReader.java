@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.reading.ReadBefore.Reading;
 import understorey.reading.files.PlanFolder;
 import understorey.reading.gear.BagReader;
 import understorey.reading.site.SiteRead;
@@ -39,6 +40,7 @@ public final class PlansReader {
 
     private final PlanFolder folder;
     private final Library library;
+    private final ReadBefore before;
     private final Set<Finding> findings = new LinkedHashSet<>();
     private final Passed passed = new Passed();
     private final List<Trip> trips = new ArrayList<>();
@@ -50,9 +52,10 @@ public final class PlansReader {
     private final Map<String, Findings> besides = new HashMap<>();
     private final Locators written = new Locators();
 
-    private PlansReader(PlanFolder folder, SubjectCatalogue catalogue) {
+    private PlansReader(PlanFolder folder, ReadBefore before) {
         this.folder = folder;
-        this.library = new Library(catalogue);
+        this.before = before;
+        this.library = new Library(before.catalogue());
     }
 
     /**
@@ -64,7 +67,12 @@ public final class PlansReader {
     }
 
     public static Plans read(Path plansFolder, SubjectCatalogue catalogue) {
-        return new PlansReader(new PlanFolder(plansFolder), catalogue).plans();
+        return read(plansFolder, new ReadBefore(catalogue));
+    }
+
+    /** Reads again what changed. */
+    public static Plans read(Path plansFolder, ReadBefore before) {
+        return new PlansReader(new PlanFolder(plansFolder), before).plans();
     }
 
     private Plans plans() {
@@ -72,6 +80,7 @@ public final class PlansReader {
         List<PlanFolder.Entry> siteFiles = folder.list("sites", names);
         List<PlanFolder.Entry> bagFiles = folder.list("gear", names);
         List<PlanFolder.Entry> tripFiles = folder.list("", names);
+        before.around(List.of(slugs(tripFiles), slugs(siteFiles), slugs(bagFiles)));
         library.linking(new AuthorLinks(slugs(tripFiles), slugs(siteFiles), slugs(bagFiles)));
         siteFiles.forEach(this::site);
         bagFiles.forEach(this::bag);
@@ -108,47 +117,47 @@ public final class PlansReader {
     }
 
     private void site(PlanFolder.Entry file) {
-        Findings found = file.open();
-        Node.Mapping node = TreeReader.read(found);
-        if (node != null) {
-            library.links().site(node, found);
-        }
-        SiteRead read = node == null ? SiteRead.unknown(library.catalogue())
-                : SiteReader.read(node, file.slug(), file.beside(), library.catalogue(), found);
+        Findings opened = file.open();
+        Reading<SiteRead> reading = before.of(file, opened, library::named, () -> read(file, opened));
+        SiteRead read = reading.value() == null ? SiteRead.unknown(library.catalogue()) : reading.value();
         // Faults of the tree, such as a key given twice, are counted before the reader begins.
-        Site site = found.errors() == 0 ? read.site() : null;
-        library.add(file.slug(), new SiteRead(site, read.spots(), read.subjects()));
+        Site site = reading.found().errors() == 0 ? read.site() : null;
+        library.add(file.slug(), site == read.site() ? read : new SiteRead(site, read.spots(), read.subjects()));
         written.sites.put(file.slug(), file::open);
         if (site != null) {
             sites.add(site);
         }
-        besides.put(Library.SITES + file.slug(), found);
+        besides.put(Library.SITES + file.slug(), reading.found());
+    }
+
+    private Reading<SiteRead> read(PlanFolder.Entry file, Findings found) {
+        Node.Mapping node = TreeReader.read(found);
+        if (node != null) {
+            library.links().site(node, found);
+        }
+        return new Reading<>(node == null ? null : SiteReader.read(node, file.slug(), file.beside(), library.catalogue(), found),
+                found, Set.of());
     }
 
     private void bag(PlanFolder.Entry file) {
-        Findings found = file.open();
-        Node.Mapping node = TreeReader.read(found);
-        Bag read = node == null ? null : BagReader.read(node, file.slug(), found);
-        Bag bag = found.errors() == 0 ? read : null;
+        Findings opened = file.open();
+        Reading<Bag> reading = before.of(file, opened, library::named, () -> {
+            Node.Mapping node = TreeReader.read(opened);
+            return new Reading<>(node == null ? null : BagReader.read(node, file.slug(), opened), opened, Set.of());
+        });
+        Bag bag = reading.found().errors() == 0 ? reading.value() : null;
         library.add(file.slug(), bag);
         written.bags.put(file.slug(), file::open);
         if (bag != null) {
             bags.add(bag);
         }
-        besides.put(Library.BAGS + file.slug(), found);
+        besides.put(Library.BAGS + file.slug(), reading.found());
     }
 
     private void trip(PlanFolder.Entry file) {
-        Findings found = file.open();
-        Node.Mapping node = TreeReader.read(found);
-        Set<String> named = new TreeSet<>();
-        String home = node == null ? null : home(node);
-        if (home != null) {
-            found.error(Pos.FILE, "this file is not a trip: it belongs in the folder '" + home + "'",
-                    "a trip's file begins with 'trip: ' and a title");
-        }
-        Trip trip = node == null || home != null ? null
-                : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found);
+        Findings opened = file.open();
+        Reading<Trip> reading = before.of(file, opened, library::named, () -> readTrip(file, opened));
+        Trip trip = reading.value();
         if (!isAsked(file)) {
             if (trip != null) {
                 others.add(trip);
@@ -161,13 +170,26 @@ public final class PlansReader {
             trips.add(trip);
             written.trips.put(file.slug(), file::open);
         }
-        add(found);
+        add(reading.found());
         if (folder.only() != null) {
+            Set<String> named = reading.named();
             besides.keySet().retainAll(named);
             besides.values().forEach(this::add);
             sites.removeIf(site -> !named.contains(Library.SITES + site.slug()));
             bags.removeIf(bag -> !named.contains(Library.BAGS + bag.slug()));
         }
+    }
+
+    private Reading<Trip> readTrip(PlanFolder.Entry file, Findings found) {
+        Node.Mapping node = TreeReader.read(found);
+        Set<String> named = new TreeSet<>();
+        String home = node == null ? null : home(node);
+        if (home != null) {
+            found.error(Pos.FILE, "this file is not a trip: it belongs in the folder '" + home + "'",
+                    "a trip's file begins with 'trip: ' and a title");
+        }
+        return new Reading<>(node == null || home != null ? null
+                : TripReader.read(node, file.slug(), library.noting(named), file.beside(), found), found, named);
     }
 
     /** The folder of a site or a bag among the trips; null for a trip. */

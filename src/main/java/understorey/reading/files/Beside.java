@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import understorey.yaml.Fields;
 import understorey.yaml.finding.Findings;
@@ -20,8 +22,14 @@ import understorey.yaml.tree.TextFile;
  *
  * @param folder folder of the file
  * @param shown  the folder as findings show it, with a slash at its end
+ * @param opened the files that were opened so far
  */
-public record Beside(Path folder, String shown) {
+public record Beside(Path folder, String shown, Set<Path> opened) {
+
+    /** None was opened yet. */
+    public Beside(Path folder, String shown) {
+        this(folder, shown, new TreeSet<>());
+    }
 
     /** Path of the CSV file named under a key; null, with a finding, if there is no such file. */
     public @Nullable Path find(Fields f, String key) {
@@ -55,10 +63,11 @@ public record Beside(Path folder, String shown) {
 
     /** Text of a CSV file, with findings that count as those of the file that names it; null if it cannot be read. */
     public @Nullable Findings open(Fields f, Path path) {
-        Findings opened = TextFile.open(path, shown + path.getFileName());
-        Findings findings = f.findings().of(opened.source());
-        opened.all().forEach(findings::take);
-        return opened.source().isRead() ? findings : null;
+        opened.add(path);
+        Findings read = TextFile.open(path, shown + path.getFileName());
+        Findings findings = f.findings().of(read.source());
+        read.all().forEach(findings::take);
+        return read.source().isRead() ? findings : null;
     }
 
     private static boolean plain(String name) {

@@ -112,7 +112,7 @@ public final class PlanFolder {
                 fault = "this file name has " + slug.length() + " characters; at most " + Slug.LONGEST + " are allowed";
                 help = "give it a shorter name";
             }
-            entries.add(new Entry(file.getValue(), slug, beside, fault, help));
+            entries.add(new Entry(file.getValue(), slug, new Beside(beside.folder(), beside.shown()), fault, help));
         }
         return entries;
     }

@@ -34,7 +34,7 @@ public final class Library {
     private final Map<String, Optional<Bag>> bags = new TreeMap<>();
     /** Sites described inside trips, by the name of their page. */
     private final Map<String, Site> inline = new TreeMap<>();
-    /** The files that were named since {@link #noting}. */
+    /** The files that were named since {@link #noting}; {@link #SITES} alone for a site described in place. */
     private Set<String> named = new TreeSet<>();
     private @Nullable Bag phone;
     private AuthorLinks links = new AuthorLinks(List.of(), List.of(), List.of());
@@ -51,6 +51,15 @@ public final class Library {
     public Library noting(Set<String> names) {
         named = names;
         return this;
+    }
+
+    /** What stands behind a name that was noted; null where nothing does, and for a site that a trip describes. */
+    public @Nullable Object named(String name) {
+        if (name.startsWith(SITES)) {
+            return sites.get(name.substring(SITES.length()));
+        }
+        String bag = name.substring(BAGS.length());
+        return bags.containsKey(bag) || !bag.equals(PHONE) ? bags.get(bag) : phone();
     }
 
     public void linking(AuthorLinks pages) {
@@ -77,6 +86,7 @@ public final class Library {
     SiteRead site(Fields f, String key, Beside beside, String trip) {
         Node node = f.take(key);
         if (node instanceof Node.Mapping mapping) {
+            named.add(SITES);
             return own(f, key, SiteReader.read(mapping, null, beside, catalogue, f.findings()), trip);
         }
         String name = f.scalars().pointer(node, "'" + key + "'");
