@@ -64,8 +64,9 @@ class HouseTest {
             Map.entry("pages", List.of("plan", "sky", "optics", "light", "weather", "season", "kit", "visit", "order", "story",
                     "exposure", "packing", "scene", "scene.chart", "scene.sketch", "brief", "debrief", "schema")),
             Map.entry("publish", List.of("pages")),
+            Map.entry("preview", List.of("pages")),
             Map.entry("cli", List.of("plan", "yaml", "reading", "share", "sky", "optics", "light", "weather", "season", "kit", "visit", "order",
-                    "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish", "schema")));
+                    "story", "exposure", "packing", "scene", "brief", "debrief", "pages", "publish", "preview", "schema")));
 
     private static final Map<String, List<String>> LIBRARIES = Map.of(
             "yaml", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."),
@@ -76,6 +77,7 @@ class HouseTest {
             "exposure", List.of("org.apache.commons.statistics.distribution.."),
             "debrief", List.of("com.drew.."),
             "pages", List.of("com.fasterxml.jackson.core..", "freemarker..", "com.vladsch.flexmark..", "com.github.weisj.jsvg..", "javax.imageio.."),
+            "preview", List.of("com.sun.net.httpserver.."),
             "cli", List.of("picocli.."));
 
     /** What each inner room may use of the room around it; the front, that room itself, may use them all. */

@@ -1,19 +1,17 @@
 package understorey.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.Address;
 import understorey.pages.TripLine;
-import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.publish.Publisher;
 import understorey.publish.Refusal;
@@ -22,25 +20,23 @@ import understorey.reading.PlansReader;
 
 /** Builds the pages of a folder of plans. */
 @Command(name = "build", description = "Build pages from the plans in a folder, or from one plan. "
-        + "Plans with errors are skipped; their earlier pages stay.")
+        + "Plans with errors are skipped; their earlier pages stay.",
+        footer = {"", "Examples:",
+            "  understorey build plans --out site-out",
+            "  understorey build plans/first-look.yaml",
+            "  understorey build plans --out public --audience public"})
 final class BuildCommand implements Callable<Integer> {
 
     private final Terminal terminal;
     private final Function<Trip, Brief> planner;
 
-    @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans", converter = Folders.class,
-            description = "folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})")
-    private Path plansFolder;
+    @Mixin
+    private final SiteOptions site = new SiteOptions();
+    @Mixin
+    private final Talk talk = new Talk();
     @Option(names = "--out", paramLabel = "FOLDER", defaultValue = "site-out", converter = Folders.class,
             description = "output folder: new, empty, or made by an earlier build (default: ${DEFAULT-VALUE})")
     private Path out;
-    @Option(names = "--templates", paramLabel = "FOLDER", converter = Folders.class,
-            description = "your own templates; missing files fall back to the built-in ones")
-    private @Nullable Path templates;
-    @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
-            description = "skip trips meant for a smaller audience: private, party or public (default: skip none)")
-    private Share.Audience audience;
-
     @Option(names = "--address", paramLabel = "URL",
             description = "web address of the site: plans and index then have a description and a preview image for other sites")
     private @Nullable String url;
@@ -56,10 +52,8 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (templates != null && !Files.isDirectory(templates)) {
-            terminal.say("'" + templates + "' is not a folder of templates");
-            return 2;
-        }
+        Progress progress = talk.begin(terminal);
+        Path templates = site.templates();
         Address address = url == null ? null : Address.of(url);
         if (url != null && address == null) {
             terminal.say("'" + url + "' is not the address of a site: write it as https://example.org/flowers/");
@@ -67,19 +61,22 @@ final class BuildCommand implements Callable<Integer> {
         }
         // Previews are drawn without a screen; some systems would show the program in their dock.
         System.setProperty("java.awt.headless", "true");
-        Plans read = PlansReader.read(plansFolder);
-        Plans plans = PlaceLeaks.stopped(read);
+        progress.stage("reading");
+        Plans read = PlansReader.read(site.plans());
+        Plans plans = PlaceLeaks.stopped(read, Recall.NOTHING);
         terminal.findings(plans.findings());
-        try (Publisher site = Publisher.open(out, StaleFiles.word(audience), plans.only())) {
-            return build(read, plans, address, site);
+        try (Publisher publisher = Publisher.open(out, StaleFiles.word(site.audience()), plans.only())) {
+            SiteBuild.Made made = new SiteBuild(progress, planner, Recall.NOTHING)
+                    .make(plans, site.audience(), templates, address, publisher::stage);
+            return publish(read, plans, made, publisher, progress);
         } catch (Refusal refusal) {
             terminal.say("understorey: " + refusal.getMessage());
             return 1;
         }
     }
 
-    private int build(Plans read, Plans plans, @Nullable Address address, Publisher site) throws Refusal, IOException {
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, audience, templates, address, site::stage);
+    private int publish(Plans read, Plans plans, SiteBuild.Made made, Publisher publisher, Progress progress)
+            throws Refusal, IOException {
         terminal.findingsOfPages(plans, made.findings());
         plans.faultyTrips().forEach(trip -> terminal.say("not built: " + trip));
         read.trips().stream().filter(trip -> !plans.trips().contains(trip))
@@ -94,14 +91,16 @@ final class BuildCommand implements Callable<Integer> {
             return 1;
         }
         warn(made);
-        Publisher.Outcome outcome = site.publish(new StaleFiles(plans, made.failed(), audience));
-        terminal.say(Terminal.count(made.trips().size(), "trip") + ": "
+        progress.stage("writing");
+        Publisher.Outcome outcome = publisher.publish(new StaleFiles(plans, made.failed(), site.audience()));
+        progress.end();
+        progress.say(Terminal.count(made.trips().size(), "trip") + ": "
                 + Terminal.count(outcome.written(), "file") + " written, " + outcome.unchanged() + " unchanged, "
                 + outcome.deleted() + " deleted");
-        if (outcome.written() + outcome.unchanged() < made.pages()) {
-            terminal.say("pages shared by trips are unchanged: build the folder to update them");
+        if (outcome.written() + outcome.unchanged() < made.pages().size()) {
+            progress.say("pages shared by trips are unchanged: build the folder to update them");
         }
-        terminal.result(out.resolve("index.html").toString());
+        progress.result(out.resolve("index.html").toString());
         return plans.hasErrors() || made.hasErrors() ? 1 : 0;
     }
 

@@ -3,7 +3,6 @@ package understorey.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
@@ -24,7 +24,10 @@ import understorey.reading.PlansReader;
 import understorey.yaml.finding.Finding;
 
 /** Reads a folder of plans and reports what is wrong with it. */
-@Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.")
+@Command(name = "check", description = "Check the plans in a folder, or one plan. Writes nothing.",
+        footer = {"", "Examples:",
+            "  understorey check plans",
+            "  understorey check plans/first-look.yaml --json"})
 final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -33,6 +36,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "PLANS", defaultValue = "plans", converter = Folders.class,
             description = "folder of trips, with sites/ and gear/ in it, or the file of one trip (default: ${DEFAULT-VALUE})")
     private Path plansFolder;
+    @Mixin
+    private final Talk talk = new Talk();
     @Option(names = "--json", description = "the findings as a JSON array on standard output")
     private boolean json;
 
@@ -47,8 +52,11 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder));
-        SiteBuild.Made made = new SiteBuild(terminal, planner).make(plans, Share.Audience.PRIVATE, null, null, (turn, pages) -> true);
+        Progress progress = talk.begin(terminal);
+        progress.stage("reading");
+        Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder), Recall.NOTHING);
+        SiteBuild.Made made = new SiteBuild(progress, planner, Recall.NOTHING).make(plans, Share.Audience.PRIVATE, null, null, (turn, pages) -> true);
+        progress.end();
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
         if (json) {
@@ -66,7 +74,7 @@ final class CheckCommand implements Callable<Integer> {
             }
             int errors = plans.errors() + Terminal.count(made.findings(), Finding.Level.ERROR);
             int trips = plans.trips().size() + plans.faultyTrips().size();
-            terminal.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
+            progress.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
                     ? "no problems found" : Terminal.count(errors, "error") + ", "
                             + Terminal.count(warnings, "warning") + ", " + Terminal.count(notes, "note")) + Terminal.shown(plans));
         }

@@ -22,7 +22,10 @@ import understorey.season.DayRanking;
 
 /** Ranks the days that a trip could go. */
 @Command(name = "days", description = "Rank the days of a trip by flowers, light, hours, weather and your wishes, the best "
-        + "first. For a trip with one date, it ranks the two weeks before and after. Writes nothing.")
+        + "first. For a trip with one date, it ranks the two weeks before and after. Writes nothing.",
+        footer = {"", "Examples:",
+            "  understorey days first-look",
+            "  understorey days first-look --from 2027-04-20 --to 2027-05-20 --csv"})
 final class DaysCommand implements Callable<Integer> {
 
     /** Days before and after the date of a trip with one date. */

@@ -21,15 +21,19 @@ final class PlaceLeaks {
     private static final Comparator<Finding> BY_PLACE = Comparator.comparing(Finding::file)
             .thenComparing(finding -> finding.level() == Finding.Level.NOTE).thenComparing(Finding::line).thenComparing(Finding::column);
 
+    /** What a trip would tell. */
+    private record Told(List<Leak> leaks) {
+    }
+
     private PlaceLeaks() {
     }
 
     /** The plans without the trips and sites whose public pages would tell a place, and with the findings that say so. */
-    static Plans stopped(Plans plans) {
+    static Plans stopped(Plans plans, Recall recall) {
         Set<Finding> findings = new LinkedHashSet<>(plans.findings());
         List<Trip> trips = new ArrayList<>();
         for (Trip trip : plans.trips()) {
-            List<Leak> leaks = Leaks.of(trip);
+            List<Leak> leaks = recall.of(Told.class, trip.slug(), List.of(trip), () -> new Told(Leaks.of(trip))).leaks();
             if (leaks.isEmpty()) {
                 trips.add(trip);
             } else {

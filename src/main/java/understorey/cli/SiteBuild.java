@@ -2,6 +2,7 @@ package understorey.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
@@ -29,6 +31,7 @@ import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.preview.FolderState;
 import understorey.publish.Links;
 import understorey.reading.Plans;
 import understorey.schema.PlanFiles;
@@ -47,12 +50,12 @@ final class SiteBuild {
      * What came of it.
      *
      * @param whole    false when nothing can be published
-     * @param pages    how many were made
+     * @param pages    names of those made
      * @param trips    that could be made
      * @param failed   trips that read well and could not be made
      * @param findings what went wrong on the way
      */
-    record Made(boolean whole, int pages, List<TripLine> trips, List<Trip> failed, Set<Finding> findings) {
+    record Made(boolean whole, Set<String> pages, List<TripLine> trips, List<Trip> failed, Set<Finding> findings) {
 
         boolean hasErrors() {
             return findings.stream().anyMatch(finding -> finding.level() == Finding.Level.ERROR);
@@ -76,9 +79,10 @@ final class SiteBuild {
     private record Failed(@Nullable Site site, Throwable fault) implements Left {
     }
 
-    private final Terminal terminal;
+    private final Progress progress;
     private final Function<Trip, Brief> planner;
     private final int threads;
+    private final Recall recall;
     private final List<TripLine> trips = new ArrayList<>();
     private final List<Links.Seen> links = new ArrayList<>();
     private final List<Trip> failed = new ArrayList<>();
@@ -87,13 +91,14 @@ final class SiteBuild {
     private final Map<String, String> places = new HashMap<>();
     private boolean mixedUp;
 
-    SiteBuild(Terminal terminal, Function<Trip, Brief> planner) {
-        this(terminal, planner, Runtime.getRuntime().availableProcessors());
+    SiteBuild(Progress progress, Function<Trip, Brief> planner, Recall recall) {
+        this(progress, planner, recall, Runtime.getRuntime().availableProcessors());
     }
 
-    SiteBuild(Terminal terminal, Function<Trip, Brief> planner, int threads) {
-        this.terminal = terminal;
+    SiteBuild(Progress progress, Function<Trip, Brief> planner, Recall recall, int threads) {
+        this.progress = progress;
         this.planner = planner;
+        this.recall = recall;
         this.threads = threads;
     }
 
@@ -106,10 +111,12 @@ final class SiteBuild {
      */
     Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address, Sink sink) {
         try {
+            SitePages site = recall.of(SitePages.class, "", Arrays.asList(FolderState.of(templates), address),
+                    () -> SitePages.open(templates, address, Units.METRIC));
+            SharedPages shared = site.shared();
             List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
             CompletableFuture<Neighbours> neighbours = CompletableFuture.supplyAsync(() -> neighbours(plans, due, audience));
-            SitePages site = SitePages.open(templates, address, Units.METRIC);
-            SharedPages shared = site.shared();
+            progress.stage("trips");
             if (!add(plans, due, neighbours, site, shared, sink)) {
                 return made(true);
             }
@@ -117,6 +124,7 @@ final class SiteBuild {
             if (mixedUp) {
                 return made(false);
             }
+            progress.stage("shared pages");
             List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(),
                     audience == Share.Audience.PRIVATE ? PlanFiles.builtIn().reference() : null);
             pages.forEach(page -> links.add(Links.Seen.of(page)));
@@ -125,10 +133,11 @@ final class SiteBuild {
             findings.add(finding(fault));
             return made(false);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-            terminal.trace(fault);
+            progress.terminal().trace(fault);
             findings.add(error("understorey", says(fault), null));
             return made(false);
         }
+        progress.stage("links");
         for (Links.Broken link : Links.broken(links, elsewhere(plans))) {
             findings.add(error(link.page(), "broken link '" + link.link() + "'", null));
         }
@@ -136,7 +145,7 @@ final class SiteBuild {
     }
 
     private Made made(boolean whole) {
-        return new Made(whole, links.size(), trips, failed, findings);
+        return new Made(whole, links.stream().map(Links.Seen::page).collect(Collectors.toCollection(LinkedHashSet::new)), trips, failed, findings);
     }
 
     /** False when the pages cannot be stored: then the trips after it are left. */
@@ -147,6 +156,7 @@ final class SiteBuild {
                 if (!add(plans, due.get(turn), trips.next(), shared)) {
                     return false;
                 }
+                progress.done(turn + 1, due.size());
             }
         }
         return true;
@@ -157,7 +167,7 @@ final class SiteBuild {
         List<Trip> all = new ArrayList<>(due);
         plans.others().stream().filter(trip -> trip.audience().compareTo(audience) >= 0 && Leaks.of(trip).isEmpty()).forEach(all::add);
         List<Neighbours.Dated> dated = new ArrayList<>();
-        try (InOrder<Trip, Neighbours.@Nullable Dated> dates = new InOrder<>(all, threads, SiteBuild::dated)) {
+        try (InOrder<Trip, Neighbours.@Nullable Dated> dates = new InOrder<>(all, threads, this::dated)) {
             while (dates.hasNext()) {
                 Neighbours.Dated trip = dates.next();
                 if (trip != null) {
@@ -169,10 +179,12 @@ final class SiteBuild {
     }
 
     /** Null for a trip that cannot be planned; its own turn says why. */
-    private static Neighbours.@Nullable Dated dated(Trip trip) {
+    private Neighbours.@Nullable Dated dated(Trip trip) {
         try {
-            Trip shared = Sharing.forAudience(trip);
-            return Neighbours.Dated.of(shared, Planner.date(shared));
+            return recall.of(Neighbours.Dated.class, trip.slug(), List.of(trip), () -> {
+                Trip shared = Sharing.forAudience(trip);
+                return Neighbours.Dated.of(shared, Planner.date(shared));
+            });
         } catch (RuntimeException | StackOverflowError fault) {
             return null;
         }
@@ -182,11 +194,13 @@ final class SiteBuild {
     private Left make(Trip trip, SitePages site, CompletableFuture<Neighbours> neighbours, int turn, Sink sink) {
         Site shown = null;
         try {
-            Trip shared = Sharing.forAudience(trip);
+            Trip shared = recall.of(Trip.class, trip.slug(), List.of(trip), () -> Sharing.forAudience(trip));
             shown = shared.site();
-            SitePages.TripPages made = site.trip(planner.apply(shared), neighbours.join());
-            List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
-            return new Built(shown, made.line(), made.place(), made.opening(), seen, sink.stage(turn, made.pages()));
+            return recall.of(Built.class, trip.slug(), List.of(shared, site, neighbours.join().of(shared)), () -> {
+                SitePages.TripPages made = site.trip(recall.of(Brief.class, trip.slug(), List.of(shared), () -> planner.apply(shared)), neighbours.join());
+                List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
+                return new Built(shared.site(), made.line(), made.place(), made.opening().kept(), seen, sink.stage(turn, made.pages()));
+            });
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
             return new Failed(shown, fault);
         }
@@ -212,7 +226,7 @@ final class SiteBuild {
         if (odd.fault() instanceof TemplateFault fault) {
             findings.add(finding(fault));
         } else {
-            terminal.trace(odd.fault());
+            progress.terminal().trace(odd.fault());
             findings.add(error(file, says(odd.fault()), null));
         }
         return true;

@@ -23,19 +23,37 @@ final class Terminal {
     private final PrintStream out;
     private final PrintStream err;
     private final boolean colour;
+    private final boolean watched;
+    /** How many columns the live line has. */
+    private int live;
 
     Terminal(PrintStream out, PrintStream err, boolean colour) {
-        this.out = out;
-        this.err = err;
-        this.colour = colour;
+        this(out, err, colour, false);
     }
 
     /**
-     * Whether colours are wanted: {@code NO_COLOR} is not set, and both streams go to a terminal. Java sees this of
-     * standard input and output; Linux names the file behind standard error.
+     * Over two streams.
+     *
+     * @param watched whether a person sees both of them as they are written
      */
+    Terminal(PrintStream out, PrintStream err, boolean colour, boolean watched) {
+        this.out = out;
+        this.err = err;
+        this.colour = colour;
+        this.watched = watched;
+    }
+
+    /** Whether colours are wanted: a person watches, and {@code NO_COLOR} is not set. */
     static boolean wantsColour() {
-        if (System.getenv("NO_COLOR") != null || !CommandLine.Help.Ansi.AUTO.enabled()) {
+        return System.getenv("NO_COLOR") == null && CommandLine.Help.Ansi.AUTO.enabled() && isWatched();
+    }
+
+    /**
+     * Whether both streams go to a terminal. Java sees this of standard input and output; Linux names the file behind standard
+     * error.
+     */
+    static boolean isWatched() {
+        if (System.console() == null) {
             return false;
         }
         try {
@@ -50,19 +68,31 @@ final class Terminal {
         return colour;
     }
 
+    /** Shows a line that the next one takes the place of; nothing for an empty one, and where nobody watches. */
+    void live(String line) {
+        if (watched && (live > 0 || !line.isEmpty())) {
+            err.print("\r" + Visible.line(line) + " ".repeat(Math.max(0, live - line.length())) + (line.isEmpty() ? "\r" : ""));
+            err.flush();
+            live = line.length();
+        }
+    }
+
     /** Prints a result, line by line. */
     void result(String text) {
+        live("");
         print(out, text);
         out.flush();
     }
 
     /** Prints one line of progress, or one thing that is wrong. */
     void say(String line) {
+        live("");
         err.println(Visible.line(line));
     }
 
     /** Prints several lines to standard error. */
     void lines(String text) {
+        live("");
         print(err, text);
     }
 
@@ -72,6 +102,7 @@ final class Terminal {
 
     /** Prints findings in file order. */
     void findings(Collection<Finding> findings) {
+        live("");
         for (Finding finding : findings) {
             err.println(colour ? finding.dressed(inked("1"), inked(finding.level() == Finding.Level.ERROR ? "1;31" : "1;33"))
                     : finding.plain());

@@ -5,8 +5,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExitCode;
@@ -20,7 +22,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code understorey}: finds the command that the command line names and runs it. */
 @Command(name = "understorey", description = "Turn YAML trip plans into pages for photographing woodland flowers.",
-        footer = {"", "Exit status: 0 done, 1 errors that stop the build, 2 wrong command line."})
+        footer = {"", "Exit status: 0 done, 1 errors that stop the build, 2 wrong command line.", "", "Example:",
+            "  understorey build plans --out site-out"})
 public final class Understorey implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -40,18 +43,21 @@ public final class Understorey implements Callable<Integer> {
     public static void main(String[] arguments) {
         // Pages read records by reflection. A class made for every component would cost more than it ever saves.
         System.setProperty("sun.reflect.inflationThreshold", String.valueOf(Integer.MAX_VALUE));
-        System.exit(run(arguments, utf8(System.out), utf8(System.err), Terminal.wantsColour()));
+        PrintStream out = utf8(System.out);
+        PrintStream err = utf8(System.err);
+        System.exit(run(arguments, out, err, new Terminal(out, err, Terminal.wantsColour(), Terminal.isWatched())));
     }
 
     /** Runs one command line; the exit status. Both streams take UTF-8. */
-    static int run(String[] arguments, PrintStream out, PrintStream err, boolean colour) {
-        Understorey tool = new Understorey(new Terminal(out, err, colour));
+    static int run(String[] arguments, PrintStream out, PrintStream err, Terminal terminal) {
+        Understorey tool = new Understorey(terminal);
         CommandLine line = new CommandLine(tool).addSubcommand(new BuildCommand(tool.terminal))
                 .addSubcommand(new CheckCommand(tool.terminal)).addSubcommand(new DaysCommand(tool.terminal))
-                .addSubcommand(new NewCommand(tool.terminal, LocalDate.now())).addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
+                .addSubcommand(new PreviewCommand(tool.terminal)).addSubcommand(new NewCommand(tool.terminal, LocalDate.now()))
+                .addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
-                .setColorScheme(CommandLine.Help.defaultColorScheme(colour ? Ansi.ON : Ansi.OFF))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(tool::refuse)
                 .setExecutionExceptionHandler((fault, command, parsed) -> tool.say(fault));
         line.getCommandSpec().version("understorey " + version());
@@ -64,20 +70,35 @@ public final class Understorey implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "Give a command: build, check, days, new or schema.");
+        throw new ParameterException(spec.commandLine(), "Give a command: " + commands() + ".");
+    }
+
+    /** The commands that there are, as a sentence lists them. */
+    private String commands() {
+        List<String> names = spec.subcommands().values().stream().filter(command -> !command.getCommandSpec().usageMessage().hidden())
+                .map(CommandLine::getCommandName).distinct().toList();
+        return String.join(", ", names.subList(0, names.size() - 1)) + " or " + names.get(names.size() - 1);
     }
 
     /** Answers a wrong command line with what is wrong, then with what may be meant or how the command is used. */
     private int refuse(ParameterException fault, String[] arguments) {
-        terminal.say(Objects.requireNonNullElse(fault.getMessage(), ""));
+        String unknown = unknownCommand(fault);
+        terminal.say(unknown == null ? Objects.requireNonNullElse(fault.getMessage(), "")
+                : "unknown command '" + unknown + "': use " + commands());
         StringWriter meant = new StringWriter();
         if (UnmatchedArgumentException.printSuggestions(fault, new PrintWriter(meant))) {
             terminal.lines(meant.toString());
-        } else {
+        } else if (unknown == null) {
             CommandLine asked = fault.getCommandLine();
             asked.usage(asked.getErr(), asked.getColorScheme());
         }
         return ExitCode.USAGE;
+    }
+
+    /** The word in the place of a command; null where that is not the fault. */
+    private static @Nullable String unknownCommand(ParameterException fault) {
+        return fault.getCommandLine().getParent() == null && fault instanceof UnmatchedArgumentException words
+                && !words.getUnmatched().get(0).startsWith("-") ? words.getUnmatched().get(0) : null;
     }
 
     /** Prints one line for an unforeseen failure, and the whole trace if it is asked for. */

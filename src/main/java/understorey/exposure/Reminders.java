@@ -3,6 +3,7 @@ package understorey.exposure;
 import java.util.List;
 import understorey.advice.Advice;
 import understorey.advice.ShutterAdvice;
+import understorey.exposure.motion.Posture;
 import understorey.kit.LensFit;
 
 /** What takes light on its way, and how to let the shutter go. */

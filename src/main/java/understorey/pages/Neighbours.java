@@ -31,6 +31,10 @@ public final class Neighbours {
         }
     }
 
+    /** The trips before and after one; null where there is none. */
+    public record Beside(@Nullable Row before, @Nullable Row after) {
+    }
+
     private final Map<Share.Audience, List<Dated>> seen = new EnumMap<>(Share.Audience.class);
     private final Map<Share.Audience, Map<String, Integer>> places = new EnumMap<>(Share.Audience.class);
 
@@ -45,12 +49,9 @@ public final class Neighbours {
         }
     }
 
-    @Nullable Row before(Trip trip) {
-        return beside(trip, -1);
-    }
-
-    @Nullable Row after(Trip trip) {
-        return beside(trip, 1);
+    /** The neighbours of a trip. */
+    public Beside of(Trip trip) {
+        return new Beside(beside(trip, -1), beside(trip, 1));
     }
 
     private @Nullable Row beside(Trip trip, int step) {

@@ -87,8 +87,9 @@ public final class SitePages {
     public TripPages trip(Brief brief, Neighbours neighbours) {
         String folder = brief.trip().slug() + "/";
         TripLine line = TripLine.of(brief, findings(brief), sentences);
-        PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(neighbours.before(brief.trip()),
-                neighbours.after(brief.trip()), address == null ? null : address.plan(line.card())));
+        Neighbours.Beside beside = neighbours.of(brief.trip());
+        PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(beside.before(), beside.after(),
+                address == null ? null : address.plan(line.card())));
         List<Page> pages = new ArrayList<>(List.of(
                 new Page(folder + "index.html", templates.fill("plan.html.ftl", view)),
                 new Page(folder + "field-sheet.html",

@@ -1,5 +1,8 @@
 package understorey.pages;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
 /** A sketch that is drawn only where a page shows it. */
 @FunctionalInterface
 public interface Sketch {
@@ -10,4 +13,10 @@ public interface Sketch {
      * @param id unique on its page
      */
     String svg(String id);
+
+    /** The same sketch, which keeps what it drew. */
+    default Sketch kept() {
+        Map<String, String> drawn = new ConcurrentHashMap<>();
+        return id -> drawn.computeIfAbsent(id, this::svg);
+    }
 }

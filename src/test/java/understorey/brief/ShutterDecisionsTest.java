@@ -23,7 +23,7 @@ import understorey.advice.Advice;
 import understorey.advice.MotionAdvice;
 import understorey.advice.ShutterAdvice;
 import understorey.exposure.Feasibility;
-import understorey.exposure.MotionBlur;
+import understorey.exposure.motion.MotionBlur;
 import understorey.exposure.Settings;
 import understorey.kit.Verdict;
 

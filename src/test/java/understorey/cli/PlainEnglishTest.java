@@ -40,7 +40,7 @@ class PlainEnglishTest {
     }
 
     private static List<String> help() {
-        return Stream.of("--help", "build --help", "check --help", "days --help", "new --help", "schema --help")
+        return Stream.of("--help", "build --help", "check --help", "days --help", "new --help", "schema --help", "preview --help")
                 .map(line -> Run.of((Object[]) line.split(" ")).out().replaceFirst("Usage: .*(\n +.*)*", "")).toList();
     }
 

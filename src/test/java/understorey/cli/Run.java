@@ -14,8 +14,9 @@ record Run(int exit, String out, String err) {
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Understorey.run(words, new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), false);
+        PrintStream results = new PrintStream(out, true, StandardCharsets.UTF_8);
+        PrintStream messages = new PrintStream(err, true, StandardCharsets.UTF_8);
+        int exit = Understorey.run(words, results, messages, new Terminal(results, messages, false));
         return new Run(exit, text(out), text(err));
     }
 

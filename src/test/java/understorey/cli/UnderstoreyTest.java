@@ -26,12 +26,18 @@ class UnderstoreyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "build --help", "check --help", "days --help"})
+    @ValueSource(strings = {"--help", "build --help", "check --help", "days --help", "preview --help"})
     void explainsItself(String line) {
         Run run = Run.of((Object[]) line.split(" "));
         assertEquals(0, run.exit());
         assertEquals("", run.err());
         assertTrue(run.out().startsWith("Usage: understorey"), run.out());
+        assertTrue(run.out().matches("(?s).*\nExamples?:\n  understorey [a-z]+.*"), run.out());
+    }
+
+    @Test
+    void namesTheCommandsThatThereAreForAnUnknownOne() {
+        assertEquals(new Run(2, "", "unknown command 'nope': use build, check, days or preview\n"), Run.of("nope", "plans"));
     }
 
     @Test
@@ -51,6 +57,7 @@ class UnderstoreyTest {
         Run run = Run.of("biuld", "plans");
         assertEquals(2, run.exit());
         assertEquals("", run.out());
+        assertTrue(run.err().startsWith("unknown command 'biuld': use build, "), run.err());
         assertTrue(run.err().contains("Did you mean: understorey build"), run.err());
     }
 
@@ -75,7 +82,7 @@ class UnderstoreyTest {
     void asksForACommandWhenThereIsNone() {
         Run run = Run.of();
         assertEquals(2, run.exit());
-        assertTrue(run.err().startsWith("Give a command: build, check, days, new or schema.") && run.err().contains("Usage: understorey"), run.err());
+        assertTrue(run.err().startsWith("Give a command: build, check, days, preview, new or schema.") && run.err().contains("Usage: understorey"), run.err());
     }
 
     @Test

@@ -122,14 +122,14 @@ class IndexPageTest {
         Share open = new Share(Share.Audience.PUBLIC, Share.Precision.EXACT);
         Neighbours trips = new Neighbours(List.of(demo(3, "a", open), demo(4, "b", null), demo(5, "c", open), demo(6, "d", Trips.EXACT)).stream()
                 .map(trip -> Neighbours.Dated.of(trip, trip.when().days().get(0))).toList());
-        assertEquals("8 May, Trip c", trips.after(demo(3, "a", open)).name());
-        assertEquals("../c/index.html", trips.after(demo(3, "a", open)).text());
-        assertEquals("8 March, Trip a", trips.before(demo(4, "b", null)).name());
+        assertEquals("8 May, Trip c", trips.of(demo(3, "a", open)).after().name());
+        assertEquals("../c/index.html", trips.of(demo(3, "a", open)).after().text());
+        assertEquals("8 March, Trip a", trips.of(demo(4, "b", null)).before().name());
         assertEquals("8 April, Trip b", new Neighbours(List.of(Neighbours.Dated.of(demo(4, "b", null), LocalDate.of(2027, 4, 8)),
-                Neighbours.Dated.of(demo(5, "c", null), LocalDate.of(2027, 5, 8)))).before(demo(5, "c", null)).name());
-        assertEquals(null, trips.after(demo(5, "c", open)));
-        assertEquals("8 May, Trip c", trips.before(demo(6, "d", Trips.EXACT)).name());
-        assertEquals(null, new Neighbours(List.of()).before(demo(3, "a", open)));
+                Neighbours.Dated.of(demo(5, "c", null), LocalDate.of(2027, 5, 8)))).of(demo(5, "c", null)).before().name());
+        assertEquals(null, trips.of(demo(5, "c", open)).after());
+        assertEquals("8 May, Trip c", trips.of(demo(6, "d", Trips.EXACT)).before().name());
+        assertEquals(null, new Neighbours(List.of()).of(demo(3, "a", open)).before());
     }
 
     @Test

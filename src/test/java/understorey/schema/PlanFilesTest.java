@@ -48,9 +48,9 @@ import understorey.plan.Support;
 import understorey.plan.Viewpoint;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
-import understorey.yaml.Dimension;
-import understorey.yaml.Finding;
-import understorey.yaml.Words;
+import understorey.yaml.value.Dimension;
+import understorey.yaml.finding.Finding;
+import understorey.yaml.value.Words;
 
 /** Schema and readers held to each other; the schema read by an independent validator. */
 class PlanFilesTest {

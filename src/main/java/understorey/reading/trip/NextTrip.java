@@ -11,10 +11,10 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import understorey.schema.PlanFiles;
-import understorey.yaml.Findings;
-import understorey.yaml.Node;
-import understorey.yaml.TextFile;
-import understorey.yaml.TreeReader;
+import understorey.yaml.finding.Findings;
+import understorey.yaml.tree.Node;
+import understorey.yaml.tree.TextFile;
+import understorey.yaml.tree.TreeReader;
 
 /** An earlier trip as a new one: its text with another title, with later dates, and without its forecast. Comments stay. */
 public final class NextTrip {
