@@ -16,7 +16,7 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.reading.ReadBefore;
 import understorey.reading.subject.SubjectCatalogue;
-import understorey.yaml.Finding;
+import understorey.yaml.finding.Finding;
 
 /** Builds a folder of plans onto a shelf, and again only what changed. What cannot be built leaves its last good pages. */
 final class Rebuild {

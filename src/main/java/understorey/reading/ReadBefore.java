@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import understorey.reading.files.PlanFolder;
 import understorey.reading.subject.SubjectCatalogue;
-import understorey.yaml.Findings;
+import understorey.yaml.finding.Findings;
 
 /**
  * What the files of a folder said when they were last read. A file is read again only when its text is different, or a file that
