@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -76,6 +77,26 @@ class LauncherIT {
     void saysThatThereIsNoJava() throws Exception {
         Ended ended = run(Map.of("JAVA_HOME", home.toString()), launcher, "check");
         assertEquals(new Ended(2, "", "understorey: no Java found: install Java 17 or later, or set JAVA_HOME\n"), ended);
+    }
+
+    /** The completion as bash asks for it, by the function that the file names. */
+    @Test
+    void completesCommandsAndOptionsInBash() throws Exception {
+        Path completion = BUILT.resolve("share/bash-completion/completions/understorey");
+        String asks = "compopt() { :; }; source '" + completion + "'; complete -p understorey > /dev/null;"
+                + " COMP_WORDS=(understorey %s); COMP_CWORD=$((${#COMP_WORDS[@]} - 1)); _complete_understorey; echo \"${COMPREPLY[@]}\"";
+        assertEquals("preview\n", run(Map.of(), Path.of("bash"), "-c", asks.replace("%s", "prev")).out());
+        assertEquals("--port\n", run(Map.of(), Path.of("bash"), "-c", asks.replace("%s", "preview --po")).out());
+    }
+
+    @Test
+    void comesWithAManualPageThatGroffReadsWithoutAWarning() throws Exception {
+        Path page = BUILT.resolve("share/man/man1/understorey.1");
+        assertTrue(Files.readString(page).contains(".SS \"preview\""));
+        Assumptions.assumeTrue(Files.isExecutable(Path.of("/usr/bin/groff")), "no groff");
+        Ended ended = run(Map.of(), Path.of("groff"), "-man", "-ww", "-Tascii", page.toString());
+        assertEquals("", ended.err());
+        assertTrue(ended.out().replaceAll("\\s+", " ").contains("Show the pages in a browser"), ended.out());
     }
 
     private List<Path> archives() throws IOException {

@@ -50,22 +50,28 @@ public final class Understorey implements Callable<Integer> {
 
     /** Runs one command line; the exit status. Both streams take UTF-8. */
     static int run(String[] arguments, PrintStream out, PrintStream err, Terminal terminal) {
+        CommandLine program = program(terminal, out, err);
+        try {
+            return program.execute(arguments);
+        } catch (StackOverflowError fault) {
+            return ((Understorey) program.getCommand()).say(fault);
+        }
+    }
+
+    /** The program with all its commands. */
+    static CommandLine program(Terminal terminal, PrintStream out, PrintStream err) {
         Understorey tool = new Understorey(terminal);
-        CommandLine line = new CommandLine(tool).addSubcommand(new BuildCommand(tool.terminal))
-                .addSubcommand(new CheckCommand(tool.terminal)).addSubcommand(new DaysCommand(tool.terminal))
-                .addSubcommand(new PreviewCommand(tool.terminal)).addSubcommand(new NewCommand(tool.terminal, LocalDate.now()))
-                .addSubcommand(new SchemaCommand(tool.terminal)).setCaseInsensitiveEnumValuesAllowed(true)
+        CommandLine program = new CommandLine(tool).addSubcommand(new BuildCommand(terminal))
+                .addSubcommand(new CheckCommand(terminal)).addSubcommand(new DaysCommand(terminal))
+                .addSubcommand(new PreviewCommand(terminal)).addSubcommand(new NewCommand(terminal, LocalDate.now()))
+                .addSubcommand(new SchemaCommand(terminal)).setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colour() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(tool::refuse)
                 .setExecutionExceptionHandler((fault, command, parsed) -> tool.say(fault));
-        line.getCommandSpec().version("understorey " + version());
-        try {
-            return line.execute(arguments);
-        } catch (StackOverflowError fault) {
-            return tool.say(fault);
-        }
+        program.getCommandSpec().version("understorey " + version());
+        return program;
     }
 
     @Override
