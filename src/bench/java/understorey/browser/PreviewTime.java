@@ -73,7 +73,7 @@ public final class PreviewTime {
     private static void report(String what, List<Double> times) {
         List<Double> sorted = new ArrayList<>(times);
         Collections.sort(sorted);
-        System.out.printf(Locale.ROOT, "%s, %d saves: median %.0f ms, 9 of 10 under %.0f ms, longest %.0f ms%n", what, sorted.size(),
-                sorted.get(sorted.size() / 2), sorted.get(sorted.size() * 9 / 10), sorted.get(sorted.size() - 1));
+        System.out.printf(Locale.ROOT, "%s, %d saves: shortest %.0f ms, median %.0f ms, 9 of 10 under %.0f ms, longest %.0f ms%n", what,
+                sorted.size(), sorted.get(0), sorted.get(sorted.size() / 2), sorted.get(sorted.size() * 9 / 10), sorted.get(sorted.size() - 1));
     }
 }

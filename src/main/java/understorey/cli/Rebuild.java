@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
+import understorey.pages.Page;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.preview.Shelf;
@@ -45,10 +46,7 @@ final class Rebuild {
         progress.stage("reading");
         Plans plans = PlaceLeaks.stopped(PlansReader.read(folder, read), recall);
         recall.keepOnly(names(plans));
-        SiteBuild.Made made = new SiteBuild(progress, planner, recall).make(plans, audience, templates, null, (turn, pages) -> {
-            shelf.put(pages);
-            return true;
-        });
+        SiteBuild.Made made = new SiteBuild(progress, planner, recall).make(plans, audience, templates, null, new ToShelf());
         progress.end();
         if (made.whole()) {
             StaleFiles stays = new StaleFiles(plans, made.failed(), audience);
@@ -68,5 +66,19 @@ final class Rebuild {
         Set<String> names = new HashSet<>(Set.of(""));
         Stream.concat(plans.trips().stream(), plans.others().stream()).map(Trip::slug).forEach(names::add);
         return names;
+    }
+
+    private final class ToShelf implements SiteBuild.Sink {
+
+        @Override
+        public boolean stage(int turn, List<Page> pages) {
+            shelf.put(pages);
+            return true;
+        }
+
+        @Override
+        public void early(Page plan) {
+            shelf.put(List.of(plan));
+        }
     }
 }

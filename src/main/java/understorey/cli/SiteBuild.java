@@ -35,6 +35,7 @@ import understorey.preview.FolderState;
 import understorey.publish.Links;
 import understorey.reading.Plans;
 import understorey.schema.PlanFiles;
+import understorey.schema.Reference;
 import understorey.share.Leaks;
 import understorey.share.Sharing;
 import understorey.yaml.finding.Finding;
@@ -66,6 +67,10 @@ final class SiteBuild {
     interface Sink {
 
         boolean stage(int turn, List<Page> pages);
+
+        /** Gets the plan of a trip before it is staged with the other pages, for a reader who waits for it. */
+        default void early(Page plan) {
+        }
     }
 
     /** What stays of a trip, with the site as its audience sees it. */
@@ -126,7 +131,7 @@ final class SiteBuild {
             }
             progress.stage("shared pages");
             List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(),
-                    audience == Share.Audience.PRIVATE ? PlanFiles.builtIn().reference() : null);
+                    audience == Share.Audience.PRIVATE ? recall.of(Reference.class, "", List.of(), () -> PlanFiles.builtIn().reference()) : null);
             pages.forEach(page -> links.add(Links.Seen.of(page)));
             sink.stage(due.size(), pages);
         } catch (TemplateFault fault) {
@@ -197,7 +202,7 @@ final class SiteBuild {
             Trip shared = recall.of(Trip.class, trip.slug(), List.of(trip), () -> Sharing.forAudience(trip));
             shown = shared.site();
             return recall.of(Built.class, trip.slug(), List.of(shared, site, neighbours.join().of(shared)), () -> {
-                SitePages.TripPages made = site.trip(recall.of(Brief.class, trip.slug(), List.of(shared), () -> planner.apply(shared)), neighbours.join());
+                SitePages.TripPages made = site.trip(recall.of(Brief.class, trip.slug(), List.of(shared), () -> planner.apply(shared)), neighbours.join(), sink::early);
                 List<Links.Seen> seen = made.pages().stream().map(Links.Seen::of).toList();
                 return new Built(shared.site(), made.line(), made.place(), made.opening().kept(), seen, sink.stage(turn, made.pages()));
             });

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.pages.feeds.TripCalendar;
@@ -85,13 +86,23 @@ public final class SitePages {
      * @throws TemplateFault when a template cannot be filled in
      */
     public TripPages trip(Brief brief, Neighbours neighbours) {
+        return trip(brief, neighbours, page -> { });
+    }
+
+    /**
+     * One trip, its plan first.
+     *
+     * @param early takes the plan as soon as it is made, before the other pages are
+     */
+    public TripPages trip(Brief brief, Neighbours neighbours, Consumer<Page> early) {
         String folder = brief.trip().slug() + "/";
         TripLine line = TripLine.of(brief, findings(brief), sentences);
         Neighbours.Beside beside = neighbours.of(brief.trip());
         PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(beside.before(), beside.after(),
                 address == null ? null : address.plan(line.card())));
-        List<Page> pages = new ArrayList<>(List.of(
-                new Page(folder + "index.html", templates.fill("plan.html.ftl", view)),
+        Page plan = new Page(folder + "index.html", templates.fill("plan.html.ftl", view));
+        early.accept(plan);
+        List<Page> pages = new ArrayList<>(List.of(plan,
                 new Page(folder + "field-sheet.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, sentences, prose))),
                 new Page(folder + "plan.md", templates.markdown("plan.md.ftl", view)),

@@ -20,7 +20,7 @@ public final class FolderWatch implements AutoCloseable {
 
     private static final int LOOK_EVERY_MS = 1000;
     /** Editors save in several steps, for example a new file and a rename: the steps of one save come this soon after each other. */
-    private static final int QUIET_MS = 8;
+    private static final int QUIET_MS = 5;
     private static final int MOST_STEPS = 25;
 
     private final List<Path> folders;
