@@ -6,8 +6,9 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 
-/** Message for a failure that no finding covers: of the disk, or of the tool itself. */
+/** One line for a failure that no finding covers: of the disk, or of the tool itself, which leaves a report. */
 final class FaultMessage {
 
     private FaultMessage() {
@@ -24,11 +25,19 @@ final class FaultMessage {
             return "one of the templates is not UTF-8 text";
         }
         if (fault instanceof OutOfMemoryError) {
-            return "not enough memory: start Java with a larger -Xmx";
+            return "not enough memory: start Java with a larger -Xmx" + reported(fault, "");
         }
         String message = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
         return fault instanceof RuntimeException || fault instanceof StackOverflowError
-                ? message + " (a fault in this tool; set UNDERSTOREY_DEBUG=1 for details)" : message;
+                ? message + reported(fault, "a fault in this tool") : message;
+    }
+
+    /** What kind of fault it is, and which file has the whole of it. */
+    private static String reported(Throwable fault, String kind) {
+        Path report = FaultReport.write(fault);
+        String file = report == null ? "" : "the report is " + report;
+        String both = kind + (kind.isEmpty() || file.isEmpty() ? "" : "; ") + file;
+        return both.isEmpty() ? "" : " (" + both + ")";
     }
 
     private static String what(FileSystemException disk) {

@@ -37,10 +37,6 @@ final class Progress {
         return new Progress(terminal, true, false, () -> 0);
     }
 
-    Terminal terminal() {
-        return terminal;
-    }
-
     /** Begins a stage, and so ends the one before it. */
     void stage(String name) {
         long now = clockNs.getAsLong();

@@ -138,7 +138,6 @@ final class SiteBuild {
             findings.add(finding(fault));
             return made(false);
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-            progress.terminal().trace(fault);
             findings.add(error("understorey", says(fault), null));
             return made(false);
         }
@@ -231,7 +230,6 @@ final class SiteBuild {
         if (odd.fault() instanceof TemplateFault fault) {
             findings.add(finding(fault));
         } else {
-            progress.terminal().trace(odd.fault());
             findings.add(error(file, says(odd.fault()), null));
         }
         return true;

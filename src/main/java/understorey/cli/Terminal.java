@@ -1,8 +1,6 @@
 package understorey.cli;
 
 import java.io.PrintStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -133,15 +131,6 @@ final class Terminal {
 
     static int count(Collection<Finding> findings, Finding.Level level) {
         return (int) findings.stream().filter(finding -> finding.level() == level).count();
-    }
-
-    /** Prints the whole trace of a fault of the tool, if it is asked for. */
-    void trace(Throwable fault) {
-        if (System.getenv("UNDERSTOREY_DEBUG") != null) {
-            StringWriter trace = new StringWriter();
-            fault.printStackTrace(new PrintWriter(trace, true));
-            lines(trace.toString());
-        }
     }
 
     /** Text in a colour of ECMA-48, "select graphic rendition". */

@@ -107,14 +107,13 @@ public final class Understorey implements Callable<Integer> {
                 && !words.getUnmatched().get(0).startsWith("-") ? words.getUnmatched().get(0) : null;
     }
 
-    /** Prints one line for an unforeseen failure, and the whole trace if it is asked for. */
+    /** Prints one line for an unforeseen failure. */
     private int say(Throwable fault) {
         terminal.say("understorey: " + FaultMessage.says(fault));
-        terminal.trace(fault);
         return ExitCode.SOFTWARE;
     }
 
-    private static String version() {
+    static String version() {
         String version = Understorey.class.getPackage().getImplementationVersion();
         return version == null ? "(development build)" : version;
     }

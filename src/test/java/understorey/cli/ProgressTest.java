@@ -59,7 +59,7 @@ class ProgressTest {
     @Test
     void namesTheStagesOfABuildAndOfACheck(@TempDir Path home) {
         String build = Run.of("build", "plans", "--out", home.resolve("site"), "--verbose").err();
-        assertTrue(build.matches("(?s)reading: \\d+\\.\\d{3} s\ndates: .*\ntrips: .*\nshared pages: .*\nlinks: .*\nwriting: .*\n4 trips: .*"), build);
+        assertTrue(build.matches("(?s)reading: \\d+\\.\\d{3} s\ntrips: .*\nshared pages: .*\nlinks: .*\nwriting: .*\n4 trips: .*"), build);
         String check = Run.of("check", "plans", "-v").err();
         assertTrue(check.matches("(?s)reading: \\d+\\.\\d{3} s\n.*links: .*\n4 trips: .*"), check);
     }

@@ -37,7 +37,7 @@ class UnderstoreyTest {
 
     @Test
     void namesTheCommandsThatThereAreForAnUnknownOne() {
-        assertEquals(new Run(2, "", "unknown command 'nope': use build, check, days or preview\n"), Run.of("nope", "plans"));
+        assertEquals(new Run(2, "", "unknown command 'nope': use build, check, days, preview, new or schema\n"), Run.of("nope", "plans"));
     }
 
     @Test
