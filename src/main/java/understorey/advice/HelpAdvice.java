@@ -13,46 +13,46 @@ import static understorey.advice.Measure.TIMES;
 /** What would help a picture that the bag does not take as asked. */
 public sealed interface HelpAdvice extends Advice {
 
-    /** Makes a picture a compromise or rules it out. */
-    sealed interface Objection extends HelpAdvice {
-
-        @Override
-        default Severity severity() {
-            return Severity.OBJECTION;
-        }
+    /** A thing to buy or to borrow; other help is something to do. */
+    sealed interface Thing extends HelpAdvice {
     }
 
     /** There is no body that takes the lens. */
-    record NoCamera() implements HelpAdvice {
+    record NoCamera() implements Thing {
     }
 
-    record HelpLonger(@In(MILLIMETRES) double focal) implements HelpAdvice {
+    record HelpLonger(@In(MILLIMETRES) double focal) implements Thing {
     }
 
-    record HelpWider(@In(MILLIMETRES) double focal) implements HelpAdvice {
+    record HelpWider(@In(MILLIMETRES) double focal) implements Thing {
     }
 
     /** Something in the bag brings the lens closer. */
     record HelpAttach(String attachment, @In(TIMES) double times) implements HelpAdvice {
     }
 
-    record HelpTube(@In(MILLIMETRES) double length) implements HelpAdvice {
+    record HelpTube(@In(MILLIMETRES) double length) implements Thing {
     }
 
-    record HelpCloseUpLens(@In(DIOPTRES) double power) implements HelpAdvice {
+    record HelpCloseUpLens(@In(DIOPTRES) double power) implements Thing {
     }
 
-    record HelpStepUpRing(@In(MILLIMETRES) double lens, @In(MILLIMETRES) double thread, String filter) implements Objection {
+    record HelpStepUpRing(@In(MILLIMETRES) double lens, @In(MILLIMETRES) double thread, String filter) implements Thing {
+
+        @Override
+        public Severity severity() {
+            return Severity.OBJECTION;
+        }
     }
 
-    record HelpPolariser(@In(MILLIMETRES) double thread) implements HelpAdvice {
+    record HelpPolariser(@In(MILLIMETRES) double thread) implements Thing {
     }
 
-    record HelpSupport(@In(METRES) double height) implements HelpAdvice {
+    record HelpSupport(@In(METRES) double height) implements Thing {
     }
 
     /** Legs that carry more. */
-    record HelpStrongerSupport(@In(KILOGRAMS) double load, @In(METRES) double height) implements HelpAdvice {
+    record HelpStrongerSupport(@In(KILOGRAMS) double load, @In(METRES) double height) implements Thing {
     }
 
     /** From the distance asked the lens does not focus: step back, and crop. */
@@ -89,14 +89,14 @@ public sealed interface HelpAdvice extends Advice {
     }
 
     /** No air outdoors is still enough for the flowers at this shutter speed. */
-    record HelpClamp() implements HelpAdvice {
+    record HelpClamp() implements Thing {
     }
 
     /** A companion has what is missing. */
-    record Borrow(String whose, String item) implements HelpAdvice {
+    record Borrow(String whose, String item) implements Thing {
     }
 
     /** A companion's own camera takes it. */
-    record BorrowCamera(String whose, String item) implements HelpAdvice {
+    record BorrowCamera(String whose, String item) implements Thing {
     }
 }

@@ -63,7 +63,7 @@ public record Packing(List<Item> take, List<Item> leave, List<Advice> missing, d
      */
     public static Packing of(SmallestBag bag, List<Use> uses, List<Advice> helps, Outdoors outdoors) {
         List<Advice> missing = new ArrayList<>();
-        helps.forEach(help -> add(help, missing));
+        helps.stream().filter(HelpAdvice.Thing.class::isInstance).forEach(help -> add(help, missing));
         Supplies supplies = Supplies.of(bag.whole(), uses, outdoors.coldestC());
         missing.addAll(supplies.lacking());
         release(uses, missing);

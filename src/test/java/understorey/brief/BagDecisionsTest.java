@@ -66,6 +66,18 @@ class BagDecisionsTest {
         assertEquals("Other body", bodyOf("26 Mpx", "640 g"));
     }
 
+    /** Shelter, a wider frame and a stack are something to do; they are said with the picture. */
+    @Test
+    void missesOnlyWhatCanBeCarried() throws IOException {
+        Brief gale = planned(folder, WOOD, FULL_BAG, HOURS, weather("10 °C", "0 mm").replace("wind: 1 m/s, gust: 2 m/s", "wind: 4 m/s, gust: 8 m/s"),
+                "shots: [{name: Head, subject: bluebell, role: closing, frame: {width: 36 mm}}]\n");
+        assertTrue(has(HelpAdvice.HelpFrameWider.class, gale.shot("Head").helps()), gale.shot("Head").helps().toString());
+        assertTrue(gale.packing().missing().stream().noneMatch(thing -> thing instanceof HelpAdvice && !(thing instanceof HelpAdvice.Thing)),
+                gale.packing().missing().toString());
+        Brief phone = planned(folder, WOOD, PHONE, HOURS, weather("10 °C", "0 mm"), "shots: [{name: Head, subject: bluebell, role: closing}]\n");
+        assertTrue(has(HelpAdvice.HelpCloseUpLens.class, phone.packing().missing()), phone.packing().missing().toString());
+    }
+
     /** A cold battery is soon empty, and an exposure of seconds empties it. */
     @Test
     void takesASpareBatteryIntoTheCold() throws IOException {
