@@ -92,11 +92,7 @@ record Motion(@Nullable Posture posture, double handS, double stemsS, double gus
 
     /** Longest shutter speed by hand, s, whatever holds the camera. */
     static double handS(LensFit fit, Posture posture) {
-        return handS(fit, posture, stabilisedStops(fit));
-    }
-
-    static double stabilisedStops(LensFit fit) {
-        return Math.max(fit.camera().body().stabilisedStops(), fit.camera().lens().stabilisedStops());
+        return handS(fit, posture, Math.max(fit.camera().body().stabilisedStops(), fit.camera().lens().stabilisedStops()));
     }
 
     static double handS(LensFit fit, Posture posture, double stops) {

@@ -49,9 +49,9 @@ final class Reminders {
         }
     }
 
-    /** True when a press of the button shows: from a quarter on of what hands hold, on legs without a stabiliser. */
+    /** True when a press of the button shows: from a quarter on of what hands hold, on legs of what braced hands hold without a stabiliser. */
     static boolean shakes(LensFit fit, double seconds) {
-        return seconds * UNSHAKEN >= Motion.handS(fit, Posture.of(fit), fit.steady() ? 0 : Motion.stabilisedStops(fit));
+        return seconds * UNSHAKEN >= (fit.steady() ? Motion.handS(fit, Posture.BRACED, 0) : Motion.handS(fit, Posture.of(fit)));
     }
 
     private static void losses(List<Advice> reasons, LensFit fit, double fNumber) {
