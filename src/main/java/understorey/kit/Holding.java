@@ -25,7 +25,7 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
 
     /** Legs spread a little wider, and a bag gives: common practice, no source. */
     private static final double GIVES_M = 0.01;
-    /** Plants differ so much in height that one suits the support: common practice, no source. */
+    /** Share by which a height that the author leaves open gives way: common practice, no source. */
     private static final double OPEN_HEIGHT = 1 / 3.0;
     /** Order of choice: legs hold any picture, then come supports on the ground, then a monopod. */
     private static final List<Support.Kind> ORDER = List.of(Support.Kind.TRIPOD, Support.Kind.GROUND_PLATE,
@@ -36,13 +36,13 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
      *
      * @param whole   every support of the author, each with what speaks against it
      * @param carried a part of it
-     * @param wantedM height of the lens axis that the picture asks for
+     * @param tilt    of the camera, with the height that the picture asks for
      */
-    static Holding of(Bag whole, Bag carried, Camera camera, Intent intent, double wantedM) {
+    static Holding of(Bag whole, Bag carried, Camera camera, Tilt tilt) {
         List<Advice> against = new ArrayList<>();
         List<Shortfall> shortfalls = new ArrayList<>();
         for (Support support : inOrder(whole)) {
-            double heightM = reach(support, intent, wantedM);
+            double heightM = reach(support, tilt);
             Advice obstacle = obstacle(support, camera, heightM);
             if (obstacle != null) {
                 against.add(obstacle);
@@ -58,12 +58,12 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
             against.add(new SupportAdvice.NoSupport());
             shortfalls.add(new Shortfall.NoSupport());
         }
-        return new Holding(null, wantedM, List.copyOf(against), List.copyOf(shortfalls));
+        return new Holding(null, tilt.heightM(), List.copyOf(against), List.copyOf(shortfalls));
     }
 
     /** Every support of the bag that can hold the camera there, the first choice first; reasons are left out. */
-    static List<Holding> all(Bag bag, Camera camera, Intent intent, double wantedM) {
-        return inOrder(bag).stream().map(support -> new Holding(support, reach(support, intent, wantedM), List.of(), List.of()))
+    static List<Holding> all(Bag bag, Camera camera, Tilt tilt) {
+        return inOrder(bag).stream().map(support -> new Holding(support, reach(support, tilt), List.of(), List.of()))
                 .filter(held -> held.support() != null && reaches(held.support(), held.heightM()) && !overloads(held.support(), camera))
                 .toList();
     }
@@ -83,13 +83,15 @@ record Holding(@Nullable Support support, double heightM, List<Advice> reasons, 
     }
 
     /**
-     * A stance gives way to the support by a little, and a height that the author leaves open by a third; a height in
-     * figures only by what the support itself gives.
+     * A stance gives way to the support by a little, and a height that the author leaves open by a third, as far as the camera need
+     * not be tilted much for it; a height in figures only by what the support itself gives.
      */
-    private static double reach(Support support, Intent intent, double wantedM) {
+    private static double reach(Support support, Tilt tilt) {
+        Intent intent = tilt.intent();
+        double wantedM = tilt.heightM();
         Viewpoint viewpoint = intent.viewpoint();
         double reachedM = Math.max(lowestM(support), Math.min(highestM(support), wantedM));
-        if (intent.assumed().contains("viewpoint") && Math.abs(reachedM / wantedM - 1) <= OPEN_HEIGHT) {
+        if (intent.assumed().contains("viewpoint") && Math.abs(reachedM / wantedM - 1) <= OPEN_HEIGHT && tilt.natural(reachedM)) {
             return reachedM;
         }
         if (viewpoint == Viewpoint.Stance.STANDING && highestM(support) > Intent.KNEELING_M) {

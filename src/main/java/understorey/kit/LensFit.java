@@ -68,12 +68,16 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
 
     /** What of a bag could hold the camera, the first choice first. */
     List<Holding> holdings(Bag bag) {
-        return Holding.all(bag, camera, intent, wantedHeightM());
+        return Holding.all(bag, camera, tilt());
     }
 
     /** Height that the picture asks for through this lens, metres, which is where the hands hold it. */
     double wantedHeightM() {
-        return Tilt.of(intent, camera, magnification, cropTimes, distanceM).heightM();
+        return tilt().heightM();
+    }
+
+    private Tilt tilt() {
+        return Tilt.of(intent, camera, magnification, cropTimes, distanceM);
     }
 
     /** True for a camera that the author decided on. */

@@ -86,7 +86,7 @@ final class LensTrial {
             count(WITHOUT_POLARISER, Verdict.COMPROMISE, polarising.reasons().get(0));
         }
         Tilt tilt = Tilt.of(intent, camera, framing.magnification(), framing.cropTimes(), framing.distanceM());
-        Holding holding = Holding.of(bag, carried, camera, intent, tilt.heightM());
+        Holding holding = Holding.of(bag, carried, camera, tilt);
         reasons.addAll(holding.reasons());
         shortfalls.addAll(holding.shortfalls());
         return new LensFit(intent, camera, framing.reach().focalMm(), framing.cropTimes(),

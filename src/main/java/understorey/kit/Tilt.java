@@ -16,6 +16,8 @@ record Tilt(Intent intent, double magnification, double distanceM, double upMm) 
     static final double STEEPEST_DEG = 45;
     /** A framed picture looks natural up to this angle, so a stance that is not given comes down to it: common practice, no source. */
     static final double NATURAL_DEG = 25;
+    /** Tilted so far, a flower is still seen from the side: common practice, no source. */
+    private static final double SLIGHT_DEG = 20;
     /** A tenth of the frame's height is left over a head: common practice, no source. */
     private static final double HEAD_ROW = 0.8;
     /** A frame lower than this share of the plant is for its flowers alone: common practice, no source. */
@@ -43,10 +45,12 @@ record Tilt(Intent intent, double magnification, double distanceM, double upMm) 
         return Math.min(nominalM, Math.max(aimM(), 0) + distanceM * Math.sin(Math.toRadians(steepest)));
     }
 
-    /**
-     * The angle as written; else the one for the plant of a framed picture, or for the far edge of a view. Where a support
-     * shifts a height that the author leaves open, the plant is one that is as much higher or lower.
-     */
+    /** True when a lens at a height meets the flowers of a framed picture without being tilted much, or no more than is asked. */
+    boolean natural(double heightM) {
+        return intent.sharp() instanceof Sharp.Range || Math.abs(deg(heightM)) <= Math.max(SLIGHT_DEG, Math.abs(deg(heightM())));
+    }
+
+    /** The angle as written; else the one for the plant of a framed picture, or for the far edge of a view. */
     double deg(double heightM) {
         if (intent.shot().tiltDeg() != null) {
             return intent.shot().tiltDeg();
@@ -54,8 +58,7 @@ record Tilt(Intent intent, double magnification, double distanceM, double upMm) 
         if (intent.sharp() instanceof Sharp.Range range) {
             return overGroundDeg(heightM, range);
         }
-        double seenFromM = intent.assumed().contains("viewpoint") ? heightM() : heightM;
-        return Math.max(-STEEPEST_DEG, Math.min(STEEPEST_DEG, Math.toDegrees(Math.asin(clamp((seenFromM - aimM()) / distanceM)))));
+        return Math.max(-STEEPEST_DEG, Math.min(STEEPEST_DEG, Math.toDegrees(Math.asin(clamp((heightM - aimM()) / distanceM)))));
     }
 
     /**

@@ -2,6 +2,7 @@ package understorey.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static understorey.brief.SmallTrip.FULL_BAG;
 import static understorey.brief.SmallTrip.PHONE;
@@ -176,6 +177,22 @@ class CloseUpDecisionsTest {
         Brief brief = planned(folder, WOOD, FULL_BAG, HOURS, STILL, HEAD.replace("bluebell, role: closing", "foxglove, frame: {width: 10 cm}"));
         ComposeAdvice.FlowerFills fills = Samples.the(ComposeAdvice.FlowerFills.class, brief.composition(brief.shot("Head")));
         assertTrue(fills.share() > 0.4 && fills.share() <= 0.8, fills.toString());
+    }
+
+    /** Little legs that stand eight centimetres too low would aim a level phone at the stem. */
+    @Test
+    void aimsAtTheFlowerFromLegsOrHoldsThePhone() throws IOException {
+        String legs = "gear:\n  gear: Small\n  bodies:\n    - name: Phone\n      pixels: 12 Mpx\n      base_iso: 50\n      top_iso: 800\n      weight: 190 g\n"
+                + "      fixed_lenses:\n        - {name: main, sensor: {width: 9.8 mm, height: 7.3 mm}, focal: 6.9 mm, aperture: f/1.8, closest: 0.12 m}\n"
+                + "  supports: [{name: Little legs, kind: tripod, lowest: 8 cm, highest: HIGH, weight: 200 g}]\n";
+        LensFit low = head(legs.replace("HIGH", "30 cm"), STILL, HEAD).fit().best();
+        assertNull(low.support(), low.toString());
+        assertEquals(0.38, low.heightM(), 0.01);
+        LensFit near = head(legs.replace("HIGH", "36 cm"), STILL, HEAD).fit().best();
+        assertEquals("Little legs", near.support().name());
+        double aimedM = near.heightM() - near.distanceM() * Math.sin(Math.toRadians(near.tiltDeg()));
+        assertEquals(0.38, aimedM, 0.25 * near.frameHeightM());
+        assertTrue(near.tiltDeg() < -2 && near.tiltDeg() >= -20, near.toString());
     }
 
     private static long releases(TimedShot shot) {

@@ -22,8 +22,8 @@ class HoldingTest {
 
     private static Holding from(Viewpoint viewpoint, Support... supports) {
         Bag bag = Samples.with(Samples.bag(Samples.fullFrame(24), Samples.ZOOM), supports);
-        return Holding.of(bag, bag, Camera.of(bag).get(0), Samples.picture("a").from(viewpoint).intent(),
-                Intent.nominalHeightM(viewpoint));
+        Camera camera = Camera.of(bag).get(0);
+        return Holding.of(bag, bag, camera, Tilt.of(Samples.picture("a").from(viewpoint).intent(), camera, 0.01, 1, 5));
     }
 
     @Test
