@@ -72,11 +72,12 @@ final class ShotPlanner {
         LightAt light = LightTable.at(position, sun, place.stand());
         Weather weather = sky.weather(middle);
         LensFit best = fitted.fit().best();
-        double okta = sky.plannedOkta(middle);
+        List<TimedShot.Wished> wished = wished(shot, place, light, weather);
+        double okta = weather.okta() == null ? TimedShot.bestSky(wished).okta() : weather.okta();
         Metering metering = MistPlan.metering(shot, best, place.mist(), light, okta);
         Projection camera = fitted.camera();
         return new TimedShot(fitted, time, light, weather, sunlight(shot, sun, camera, place, light),
-                wished(shot, place, light, weather), best == null || camera == null || best.lossStops() == 0 ? null
+                wished, best == null || camera == null || best.lossStops() == 0 ? null
                 : PolariserEffect.of(sun, camera, weather.okta(), best.lossStops()),
                 MistPlan.of(shot, place.mist(), middle), weather.okta() == null ? null : whiteBalance(shot, metering, light, okta),
                 CoverTrade.of(fitted.fit(), spot == null ? null : spot.slope()),

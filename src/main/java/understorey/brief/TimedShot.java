@@ -2,6 +2,7 @@ package understorey.brief;
 
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
@@ -19,6 +20,7 @@ import understorey.light.WhiteBalance;
 import understorey.plan.Filter;
 import understorey.plan.Role;
 import understorey.plan.SkyWord;
+import understorey.visit.ExpectedSky;
 import understorey.sky.Interval;
 import understorey.weather.Weather;
 
@@ -35,7 +37,7 @@ import understorey.weather.Weather;
  * @param mist         what mist changes, and what to do without it; empty for a picture that does not wish for mist
  * @param whiteBalance for the sky expected; null without a forecast
  * @param cover        how dense the flowers look, through this lens and the bag's others; null where that is unknown
- * @param settings     for the sky expected, and for a broken one without a forecast; null when no camera can take it
+ * @param settings     for the sky expected, and for {@link #settingsSky} without a forecast; null when no camera can take it
  * @param otherSkies   the same picture under a clear, a broken and an overcast sky
  * @param ifMist       the same picture in mist that may well come; null where it may not, and where the settings are for mist already
  * @param otherHours   the same picture an hour earlier and an hour later, between the first picture and the start back, under
@@ -91,6 +93,17 @@ public record TimedShot(FittedShot fitted, @Nullable Interval time, LightAt ligh
     /** True when the weather at its time is known. */
     public boolean skyKnown() {
         return weather.okta() != null;
+    }
+
+    /** The sky that the settings are for without a forecast; null with one. */
+    public @Nullable SkyWord settingsSky() {
+        return skyKnown() ? null : bestSky(wished);
+    }
+
+    /** The sky in which the light suits a picture best; the middle one where none is better. */
+    static SkyWord bestSky(List<Wished> wished) {
+        return wished.stream().min(Comparator.comparing((Wished light) -> light.outlook().grade()).thenComparing(light -> light.sky() != ExpectedSky.MIDDLE))
+                .map(Wished::sky).orElse(ExpectedSky.MIDDLE);
     }
 
     /** The outlook in the sky expected; null without a wish without a forecast. */

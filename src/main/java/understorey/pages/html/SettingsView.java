@@ -10,9 +10,10 @@ import understorey.kit.LensFit;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
+import understorey.plan.SkyWord;
 
 /**
- * The settings of a picture in words: one figure each where the sky is known, else from the least to the most of all skies.
+ * The settings of a picture in words, without a forecast for one sky that is named.
  *
  * @param line    aperture, shutter speed and ISO
  * @param lull    the same in a lull; null if it allows no more, or the sky is unknown
@@ -30,11 +31,12 @@ public record SettingsView(String aperture, String shutter, String iso, String l
         if (fit == null || settings == null) {
             return null;
         }
-        String aperture = SkySpan.fNumber(shot);
-        String shutter = SkySpan.shutter(shot);
-        String iso = SkySpan.iso(shot);
+        String aperture = Words.fNumber(settings.fNumber());
+        String shutter = SettingsWords.shutter(settings);
+        String iso = String.valueOf(settings.iso());
+        SkyWord sky = shot.settingsSky();
         Lull lull = shot.skyKnown() ? settings.lull() : null;
-        return new SettingsView(aperture, shutter, iso, line(aperture, shutter, iso) + (shot.skyKnown() ? "" : ", depending on the sky"),
+        return new SettingsView(aperture, shutter, iso, line(aperture, shutter, iso) + (sky == null ? "" : " if the sky is " + Words.word(sky)),
                 lull == null ? null : line(Words.fNumber(lull.fNumber()), Words.shutter(lull.shutterS()), String.valueOf(lull.iso())),
                 SettingsWords.bias(settings),
                 ifKnown(SettingsWords.bracket(settings), steps -> steps + "\u00a0stops"), FocusWords.stack(fit, settings, sentences));

@@ -109,7 +109,7 @@ public record ShotView(int number, String name, String role, String rank, String
         if (fit.magnification() > 0.05) {
             facts.add(new Row("Scale", Words.number(fit.magnification(), 2) + "×"));
         }
-        facts.add(new Row("Light", "EV " + SkySpan.ev(shot) + (shot.skyKnown() ? "" : ", depending on the sky")
+        facts.add(new Row("Light", "EV " + Words.ev(settings.ev100())
                 + (shot.whiteBalance() == null ? "" : "; white balance " + shot.whiteBalance().kelvin() + " K")));
         return facts;
     }
