@@ -17,7 +17,7 @@ import understorey.exposure.Settings;
 import understorey.pages.Briefs;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.share.Sharing;
@@ -92,7 +92,7 @@ class OddPlansTest {
         Plans plans = PlansReader.read(folder);
         assertFalse(plans.hasErrors(), () -> plans.findings().toString());
         Brief brief = Planner.brief(Sharing.forAudience(plans.trips().get(0)));
-        for (Page page : Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(brief), List.of(), List.of(), List.of())) {
+        for (Page page : Briefs.pages(SitePages.open(null, null, Display.USUAL), List.of(brief), List.of(), List.of(), List.of())) {
             assertFalse(page.content().contains("NaN") || page.content().contains("Infinity"), page.path());
         }
         return brief;

@@ -19,7 +19,7 @@ import understorey.pages.Briefs;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.pages.json.PlanSchema;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -77,7 +77,7 @@ class RandomPlanTest {
         for (Trip trip : plans.trips()) {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
-        List<Page> pages = Briefs.pages(SitePages.open(null, null, Units.METRIC), briefs, List.of(), List.of(), List.of());
+        List<Page> pages = Briefs.pages(SitePages.open(null, null, Display.USUAL), briefs, List.of(), List.of(), List.of());
         for (Page page : pages) {
             Matcher match = NO_NUMBER.matcher(page.content());
             assertTrue(!match.find(), () -> page.path() + ": …" + page.content().substring(

@@ -4,6 +4,7 @@ import static understorey.advice.Measure.F_NUMBER;
 import static understorey.advice.Measure.MEGAPIXELS;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.PRINT_WIDTH;
 import static understorey.advice.Measure.SHARE;
 import static understorey.advice.Measure.TIMES;
 
@@ -66,7 +67,7 @@ public sealed interface FitAdvice extends Advice {
     }
 
     /** Too few pixels for the print asked. */
-    record PrintSoft(@In(MEGAPIXELS) double left, @In(MEGAPIXELS) double needed, @In(METRES) double print) implements Objection {
+    record PrintSoft(@In(MEGAPIXELS) double left, @In(MEGAPIXELS) double needed, @In(PRINT_WIDTH) double print) implements Objection {
     }
 
     record WorkingDistanceSmall(@In(METRES) double distance) implements FitAdvice {

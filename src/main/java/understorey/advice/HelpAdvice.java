@@ -7,6 +7,7 @@ import static understorey.advice.Measure.KILOGRAMS;
 import static understorey.advice.Measure.METRES;
 import static understorey.advice.Measure.METRES_PER_SECOND;
 import static understorey.advice.Measure.MILLIMETRES;
+import static understorey.advice.Measure.PRINT_WIDTH;
 import static understorey.advice.Measure.SHUTTER_SECONDS;
 import static understorey.advice.Measure.TIMES;
 
@@ -69,7 +70,7 @@ public sealed interface HelpAdvice extends Advice {
     record HelpSpotClear(@In(METRES) double near) implements HelpAdvice {
     }
 
-    record HelpSmallerPrint(@In(METRES) double print) implements HelpAdvice {
+    record HelpSmallerPrint(@In(PRINT_WIDTH) double print) implements HelpAdvice {
     }
 
     /** Higher than the bag accepts, and enough to stop the flowers. */

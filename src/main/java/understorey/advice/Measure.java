@@ -14,6 +14,10 @@ public enum Measure {
     FAR_LIMIT,
     /** A distance on the ground in a straight line, m, as exact as a walk needs. */
     WALK_METRES,
+    /** Length of the bar of a scale, m, a round figure of its unit. */
+    SCALE_BAR,
+    /** Width of a print, m. */
+    PRINT_WIDTH,
     F_NUMBER,
     /** Shutter speed, s. */
     SHUTTER_SECONDS,

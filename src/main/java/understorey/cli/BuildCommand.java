@@ -67,7 +67,7 @@ final class BuildCommand implements Callable<Integer> {
         terminal.findings(plans.findings());
         try (Publisher publisher = Publisher.open(out, StaleFiles.word(site.audience()), plans.only())) {
             SiteBuild.Made made = new SiteBuild(progress, planner, Recall.NOTHING)
-                    .make(plans, site.audience(), templates, address, publisher::stage);
+                    .make(plans, site.audience(), templates, address, site.units(), publisher::stage);
             return publish(read, plans, made, publisher, progress);
         } catch (Refusal refusal) {
             terminal.say("understorey: " + refusal.getMessage());

@@ -17,6 +17,7 @@ import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.TripLine;
 import understorey.pages.json.Json;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
@@ -38,6 +39,8 @@ final class CheckCommand implements Callable<Integer> {
     private Path plansFolder;
     @Mixin
     private final Talk talk = new Talk();
+    @Option(names = "--units", paramLabel = "SYSTEM", converter = UnitSystems.class, description = UnitSystems.HELP)
+    private Display.@Nullable UnitSystem units;
     @Option(names = "--json", description = "the findings as a JSON array on standard output")
     private boolean json;
 
@@ -55,7 +58,7 @@ final class CheckCommand implements Callable<Integer> {
         Progress progress = talk.begin(terminal);
         progress.stage("reading");
         Plans plans = PlaceLeaks.stopped(PlansReader.read(plansFolder), Recall.NOTHING);
-        SiteBuild.Made made = new SiteBuild(progress, planner, Recall.NOTHING).make(plans, Share.Audience.PRIVATE, null, null, (turn, pages) -> true);
+        SiteBuild.Made made = new SiteBuild(progress, planner, Recall.NOTHING).make(plans, Share.Audience.PRIVATE, null, null, units, (turn, pages) -> true);
         progress.end();
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());

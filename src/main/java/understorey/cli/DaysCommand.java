@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.pages.DaysList;
+import understorey.plan.Display;
 import understorey.plan.ForecastHour;
 import understorey.plan.Trip;
 import understorey.plan.When;
@@ -43,6 +44,8 @@ final class DaysCommand implements Callable<Integer> {
     private @Nullable String first;
     @Option(names = "--to", paramLabel = "DATE", description = "last day")
     private @Nullable String last;
+    @Option(names = "--units", paramLabel = "SYSTEM", converter = UnitSystems.class, description = UnitSystems.HELP)
+    private Display.@Nullable UnitSystem units;
     @Option(names = "--json", description = "the days as JSON")
     private boolean json;
     @Option(names = "--csv", description = "the days as CSV")
@@ -94,7 +97,7 @@ final class DaysCommand implements Callable<Integer> {
 
     private void rank(Trip trip, List<LocalDate> days) {
         DayRanking ranking = DayRanking.of(dated(trip), days);
-        DaysList list = DaysList.open();
+        DaysList list = DaysList.open(json || csv ? Display.USUAL : trip.display().in(units));
         list.warnings(ranking).forEach(terminal::say);
         terminal.result(json ? list.json(ranking, trip.site()) : csv ? list.csv(ranking)
                 : list.table(ranking, trip.site()));
@@ -121,9 +124,7 @@ final class DaysCommand implements Callable<Integer> {
                     hour.windMs(), hour.gustMs(), hour.okta(), hour.rainMm(), hour.rainChance(), hour.temperature850C(),
                     hour.wind850Ms()));
         }
-        return new Trip(trip.title(), trip.slug(), trip.series(), trip.site(), trip.when(), trip.arrive(), trip.leave(),
-                trip.gear(), trip.companions(), trip.contact(), trip.sky(), forecast, trip.story(), trip.shots(),
-                trip.share(), trip.wishes());
+        return trip.with(forecast);
     }
 
     private static String slug(Path file) {

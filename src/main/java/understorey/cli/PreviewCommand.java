@@ -58,7 +58,7 @@ final class PreviewCommand implements Callable<Integer> {
             return 1;
         }
         Shelf shelf = new Shelf();
-        Rebuild rebuild = new Rebuild(Planner::brief, site.plans(), site.audience(), templates, shelf, terminal);
+        Rebuild rebuild = new Rebuild(Planner::brief, site.plans(), site.audience(), templates, site.units(), shelf, terminal);
         try (FolderWatch watch = new FolderWatch(watched(folder, templates))) {
             rebuild.run(progress);
             try (PreviewServer server = PreviewServer.open(shelf, port)) {

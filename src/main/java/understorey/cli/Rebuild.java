@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.pages.Page;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.preview.Shelf;
@@ -26,17 +27,20 @@ final class Rebuild {
     private final Path folder;
     private final Share.Audience audience;
     private final @Nullable Path templates;
+    private final Display.@Nullable UnitSystem units;
     private final Shelf shelf;
     private final Terminal terminal;
     private final ReadBefore read = new ReadBefore(SubjectCatalogue.builtIn());
     private final Recall.Latest recall = new Recall.Latest();
     private List<Finding> said = List.of();
 
-    Rebuild(Function<Trip, Brief> planner, Path folder, Share.Audience audience, @Nullable Path templates, Shelf shelf, Terminal terminal) {
+    Rebuild(Function<Trip, Brief> planner, Path folder, Share.Audience audience, @Nullable Path templates,
+            Display.@Nullable UnitSystem units, Shelf shelf, Terminal terminal) {
         this.planner = planner;
         this.folder = folder;
         this.audience = audience;
         this.templates = templates;
+        this.units = units;
         this.shelf = shelf;
         this.terminal = terminal;
     }
@@ -46,7 +50,7 @@ final class Rebuild {
         progress.stage("reading");
         Plans plans = PlaceLeaks.stopped(PlansReader.read(folder, read), recall);
         recall.keepOnly(names(plans));
-        SiteBuild.Made made = new SiteBuild(progress, planner, recall).make(plans, audience, templates, null, new ToShelf());
+        SiteBuild.Made made = new SiteBuild(progress, planner, recall).make(plans, audience, templates, null, units, new ToShelf());
         progress.end();
         if (made.whole()) {
             StaleFiles stays = new StaleFiles(plans, made.failed(), audience);

@@ -26,8 +26,8 @@ import understorey.pages.Sketch;
 import understorey.pages.TripLine;
 import understorey.pages.Visited;
 import understorey.pages.words.TemplateFault;
-import understorey.pages.words.Units;
 import understorey.plan.Bag;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Trip;
@@ -113,13 +113,17 @@ final class SiteBuild {
      * @param audience  trips for fewer people are passed over
      * @param templates folder of the user's own; null for the built-in ones
      * @param address   of the site; null for none
+     * @param units     of all pages; null for those that each trip has
      */
-    Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address, Sink sink) {
+    Made make(Plans plans, Share.Audience audience, @Nullable Path templates, @Nullable Address address,
+              Display.@Nullable UnitSystem units, Sink sink) {
         try {
-            SitePages site = recall.of(SitePages.class, "", Arrays.asList(FolderState.of(templates), address),
-                    () -> SitePages.open(templates, address, Units.METRIC));
+            List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0)
+                    .map(trip -> trip.shown(trip.display().in(units))).toList();
+            Display display = Display.shared(due.stream().map(Trip::display).toList()).in(units);
+            SitePages site = recall.of(SitePages.class, "", Arrays.asList(FolderState.of(templates), address, display),
+                    () -> SitePages.open(templates, address, display));
             SharedPages shared = site.shared();
-            List<Trip> due = plans.trips().stream().filter(trip -> trip.audience().compareTo(audience) >= 0).toList();
             CompletableFuture<Neighbours> neighbours = CompletableFuture.supplyAsync(() -> neighbours(plans, due, audience));
             progress.stage("trips");
             if (!add(plans, due, neighbours, site, shared, sink)) {

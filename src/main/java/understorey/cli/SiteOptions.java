@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import understorey.plan.Display;
 import understorey.plan.Share;
 
 /** Which plans become pages, and for whom. */
@@ -24,6 +25,8 @@ final class SiteOptions {
     @Option(names = "--audience", paramLabel = "WHO", defaultValue = "private", converter = Audiences.class,
             description = "skip trips meant for a smaller audience: private, party or public (default: skip none)")
     private Share.Audience audience;
+    @Option(names = "--units", paramLabel = "SYSTEM", converter = UnitSystems.class, description = UnitSystems.HELP)
+    private Display.@Nullable UnitSystem units;
 
     Path plans() {
         return plans;
@@ -31,6 +34,11 @@ final class SiteOptions {
 
     Share.Audience audience() {
         return audience;
+    }
+
+    /** Of all pages; null for those that each trip has. */
+    Display.@Nullable UnitSystem units() {
+        return units;
     }
 
     /** The folder of the user's own templates; null for the built-in ones. */

@@ -13,6 +13,7 @@ import understorey.pages.words.Dates;
 import understorey.pages.words.Figures;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
+import understorey.plan.Display;
 import understorey.plan.Season;
 import understorey.plan.Site;
 import understorey.season.DayRanking;
@@ -35,8 +36,8 @@ public final class DaysList {
     }
 
     /** With the built-in sentences. */
-    public static DaysList open() {
-        return new DaysList(Sentences.builtIn());
+    public static DaysList open(Display display) {
+        return new DaysList(Sentences.builtIn().in(display));
     }
 
     /** What the author should look into, a line each. */
@@ -88,8 +89,8 @@ public final class DaysList {
         }
     }
 
-    private static List<String> shots(RankedDay day) {
-        return day.shots().stream().map(promise -> promise.shot().name() + (promise.at() == null ? "" : " " + Dates.clock(promise.at()))
+    private List<String> shots(RankedDay day) {
+        return day.shots().stream().map(promise -> promise.shot().name() + (promise.at() == null ? "" : " " + plain(sentences.clock().of(promise.at())))
                 + (promise.shot().light().isEmpty() ? "" : " (" + Words.word(promise.grade()) + " light)")).toList();
     }
 
@@ -146,8 +147,8 @@ public final class DaysList {
                     .append(share(day.flower())).append(',')
                     .append(share(day.light())).append(',')
                     .append(share(day.score())).append(',')
-                    .append(day.hours() == null ? "" : Dates.clock(day.hours().from())).append(',')
-                    .append(day.hours() == null ? "" : Dates.clock(day.hours().to())).append(',')
+                    .append(day.hours() == null ? "" : sentences.clock().of(day.hours().from())).append(',')
+                    .append(day.hours() == null ? "" : sentences.clock().of(day.hours().to())).append(',')
                     .append(cell(String.join("; ", shots(day)))).append(',')
                     .append(cell(plain(String.join(" ", sentences.of(day.reasons()))))).append('\n');
         }

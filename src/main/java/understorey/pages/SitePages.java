@@ -11,7 +11,9 @@ import understorey.brief.Brief;
 import understorey.pages.feeds.TripCalendar;
 import understorey.pages.feeds.Waypoints;
 import understorey.pages.html.PlanView;
+import understorey.pages.html.SeasonView;
 import understorey.pages.html.SheetPage;
+import understorey.pages.html.SpotView;
 import understorey.pages.json.PlanJson;
 import understorey.pages.markdown.Prose;
 import understorey.pages.preview.PreviewImage;
@@ -20,7 +22,7 @@ import understorey.pages.svg.Svg;
 import understorey.pages.templates.Templates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.TemplateFault;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 import understorey.scene.Scene;
 
 /**
@@ -41,7 +43,10 @@ public final class SitePages {
     }
 
     private final Templates templates;
-    private final Sentences sentences;
+    /** Those of the pages that trips share. */
+    private final Sentences shared;
+    private final Display sharedDisplay;
+    private final Sentences forPrograms;
     private final Prose prose = new Prose();
     private final @Nullable Address address;
     private final @Nullable PreviewImage preview;
@@ -49,13 +54,15 @@ public final class SitePages {
     private final TemplateHTMLOutputModel sharedCss;
     private final TemplateHTMLOutputModel sheetCss;
 
-    private SitePages(@Nullable Path folder, @Nullable Address address, Units units) {
+    private SitePages(@Nullable Path folder, @Nullable Address address, Display display) {
         this.address = address;
         templates = new Templates(folder);
         for (String page : List.of("plan.html.ftl", "field-sheet.ftlh", "plan.md.ftl", "site.ftlh", "bag.ftlh", "index.ftlh")) {
             templates.open(page);
         }
-        sentences = Sentences.of(templates::text, units);
+        sharedDisplay = display;
+        shared = Sentences.of(templates::text, display);
+        forPrograms = shared.in(Display.USUAL);
         String style = style("style.css") + style("marks.css");
         preview = address == null ? null : new PreviewImage(style);
         css = Templates.html(style + style("plan.css"));
@@ -73,11 +80,11 @@ public final class SitePages {
      *
      * @param templates folder of the user's own; null for the built-in ones
      * @param address   of the site; null for pages that tell no other site about themselves
-     * @param units     that readers see
+     * @param shared    units and clock of the pages that trips share; those of a trip are its own
      * @throws TemplateFault when one cannot be read
      */
-    public static SitePages open(@Nullable Path templates, @Nullable Address address, Units units) {
-        return new SitePages(templates, address, units);
+    public static SitePages open(@Nullable Path templates, @Nullable Address address, Display shared) {
+        return new SitePages(templates, address, shared);
     }
 
     /**
@@ -96,7 +103,8 @@ public final class SitePages {
      */
     public TripPages trip(Brief brief, Neighbours neighbours, Consumer<Page> early) {
         String folder = brief.trip().slug() + "/";
-        TripLine line = TripLine.of(brief, findings(brief), sentences);
+        Sentences sentences = shared.in(brief.trip().display());
+        TripLine line = TripLine.of(brief, findings(brief, sentences), shared);
         Neighbours.Beside beside = neighbours.of(brief.trip());
         PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(beside.before(), beside.after(),
                 address == null ? null : address.plan(line.card())));
@@ -106,7 +114,7 @@ public final class SitePages {
                 new Page(folder + "field-sheet.html",
                         templates.fill("field-sheet.ftlh", SheetPage.of(brief, view, sheetCss, sentences, prose))),
                 new Page(folder + "plan.md", templates.markdown("plan.md.ftl", view)),
-                new Page(folder + "plan.json", PlanJson.of(brief, reason -> sentences.of(reason).replace('\u00a0', ' ')))));
+                new Page(folder + "plan.json", PlanJson.of(brief, reason -> forPrograms.of(reason).replace('\u00a0', ' ')))));
         if (!brief.trip().hidesTheDay()) {
             pages.add(new Page(folder + "trip.ics", TripCalendar.of(brief)));
             pages.add(new Page(folder + "spots.gpx", Waypoints.of(brief)));
@@ -116,7 +124,10 @@ public final class SitePages {
             pages.add(new Page(folder + Address.IMAGE, preview.png(opening.svg("sketch"), brief.trip().title(),
                     line.card().date() + " · " + line.card().site())));
         }
-        return new TripPages(List.copyOf(pages), line, Visited.of(brief, view, sentences), opening);
+        boolean same = sharedDisplay.equals(brief.trip().display());
+        Visited place = Visited.of(brief, same ? view.season() : SeasonView.of(brief, shared), same ? view.places() : SpotView.of(brief, shared),
+                shared);
+        return new TripPages(List.copyOf(pages), line, place, opening);
     }
 
     /** Of the first picture of the story. */
@@ -124,16 +135,16 @@ public final class SitePages {
         Scene scene = brief.story().sequence().stream().limit(1)
                 .map(intent -> brief.shots().get(brief.shot(intent.shot().name()).number() - 1).sketch())
                 .filter(Objects::nonNull).findFirst().orElse(null);
-        return id -> scene == null ? "" : Svg.shared(scene.drawing(sentences::of), id, new Glyphs());
+        return id -> scene == null ? "" : Svg.shared(scene.drawing(shared), id, new Glyphs());
     }
 
     /** For the pages that trips share, of no trip yet. */
     public SharedPages shared() {
-        return new SharedPages(templates, sharedCss, prose, sentences, address);
+        return new SharedPages(templates, sharedCss, prose, shared, address);
     }
 
     /** What the plan of a trip found, warnings first, each with its level before it. */
-    private List<String> findings(Brief brief) {
+    private List<String> findings(Brief brief, Sentences sentences) {
         return PlanView.findings(brief, sentences).stream()
                 .map(remark -> (remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' ')).toList();
     }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import understorey.brief.Brief;
 import understorey.pages.html.Drawn;
-import understorey.pages.html.PlanView;
 import understorey.pages.html.SeasonView;
 import understorey.pages.html.SpotView;
 import understorey.pages.words.Dates;
@@ -26,16 +25,16 @@ import understorey.plan.Trip;
 public record Visited(Site site, Share.Audience audience, Share.Precision precision, boolean spared, List<SpotView> light, String date,
                       List<SeasonView.Window> seasons) {
 
-    static Visited of(Brief brief, PlanView view, Sentences sentences) {
+    static Visited of(Brief brief, SeasonView season, List<SpotView> light, Sentences sentences) {
         Trip trip = brief.trip();
         List<SeasonView.Window> seasons = new ArrayList<>();
-        for (int i = 0; i < view.season().windows().size(); i++) {
-            SeasonView.Window window = view.season().windows().get(i);
+        for (int i = 0; i < season.windows().size(); i++) {
+            SeasonView.Window window = season.windows().get(i);
             String id = "season-" + brief.season().windows().get(i).subject().key();
             seasons.add(new SeasonView.Window(window.subject(), window.rows(), window.reasons(),
                     Drawn.of(brief.season().charts().get(i), id, sentences)));
         }
-        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), view.places(),
+        return new Visited(trip.site(), trip.audience(), trip.precision(), trip.sparesThePlace(), light,
                 Dates.onDay(trip, brief.date()), List.copyOf(seasons));
     }
 

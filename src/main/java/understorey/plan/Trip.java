@@ -14,24 +14,37 @@ import org.jspecify.annotations.Nullable;
  * @param forecast hours in order
  * @param shots    in file order
  * @param wishes   about the date
+ * @param display  units and clock of its pages
  */
 public record Trip(String title, String slug, @Nullable String series, Site site, When when, @Nullable LocalTime arrive,
                    @Nullable LocalTime leave, Bag gear, List<Companion> companions, @Nullable Contact contact,
                    @Nullable SkyWord sky, List<ForecastHour> forecast, @Nullable String story, List<Shot> shots,
-                   @Nullable Share share, DayWishes wishes) {
+                   @Nullable Share share, DayWishes wishes, Display display) {
 
-    /** A trip without wishes about its date. */
+    /** A trip without wishes about its date, in the usual units. */
     public Trip(String title, String slug, @Nullable String series, Site site, When when, @Nullable LocalTime arrive,
                 @Nullable LocalTime leave, Bag gear, List<Companion> companions, @Nullable Contact contact, @Nullable SkyWord sky,
                 List<ForecastHour> forecast, @Nullable String story, List<Shot> shots, @Nullable Share share) {
         this(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots,
-                share, DayWishes.NONE);
+                share, DayWishes.NONE, Display.USUAL);
     }
 
     /** This trip to another site. */
     public Trip at(Site other) {
         return new Trip(title, slug, series, other, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots,
-                share, wishes);
+                share, wishes, display);
+    }
+
+    /** This trip with its forecast replaced. */
+    public Trip with(List<ForecastHour> other) {
+        return new Trip(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, other, story, shots, share, wishes,
+                display);
+    }
+
+    /** This trip for readers of other units or another clock. */
+    public Trip shown(Display other) {
+        return new Trip(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes,
+                other);
     }
 
     public Share.Audience audience() {

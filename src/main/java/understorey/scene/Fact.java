@@ -68,6 +68,10 @@ public sealed interface Fact {
     record WalkLength(@In(Measure.WALK_METRES) double distance) implements Fact {
     }
 
+    /** The length of the bar of a scale. */
+    record BarLength(@In(Measure.SCALE_BAR) double length) implements Fact {
+    }
+
     record NumberedPicture(@In(Measure.COUNT) int number, String name) implements Fact {
     }
 

@@ -5,4 +5,9 @@ package understorey.scene;
 public interface Wording {
 
     String of(Fact fact);
+
+    /** The unit, m, that the scale of a drawing counts in where it is so long. */
+    default double scaleUnitM(double longestM) {
+        return 1;
+    }
 }

@@ -30,7 +30,7 @@ public final class Sharing {
                 trip.when(), trip.arrive(), trip.leave(), trip.gear(),
                 open ? unnamed(trip.companions()) : trip.companions(), open ? null : trip.contact(), trip.sky(),
                 trip.forecast(), trip.story(), trip.shots(),
-                trip.share() == null ? null : new Share(audience, precision), trip.wishes());
+                trip.share() == null ? null : new Share(audience, precision), trip.wishes(), trip.display());
         return trip.sparesThePlace() ? new Spared(trip.site(), precision).trip(shared) : shared;
     }
 

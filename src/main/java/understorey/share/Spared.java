@@ -64,7 +64,7 @@ final class Spared {
                 hidden ? new When.On(middle) : trip.when(), clock(trip.arrive()), clock(trip.leave()), trip.gear(),
                 trip.companions(), null, trip.sky(),
                 hidden ? List.of() : trip.forecast().stream().map(Spared::rounded).toList(), trip.story(),
-                trip.shots().stream().map(this::shot).toList(), trip.share(), hidden ? DayWishes.NONE : trip.wishes());
+                trip.shots().stream().map(this::shot).toList(), trip.share(), hidden ? DayWishes.NONE : trip.wishes(), trip.display());
     }
 
     private Spot spot(Spot spot) {

@@ -21,6 +21,7 @@ import understorey.Places;
 import understorey.pages.Briefs;
 import understorey.pages.Trips;
 import understorey.plan.Compose;
+import understorey.plan.Display;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 
@@ -45,6 +46,8 @@ class PaperIT {
             this.widthMm = widthMm;
         }
     }
+
+    private static final Display OTHER = new Display(Display.UnitSystem.IMPERIAL, Display.Clock.HOURS_12);
 
     @BeforeAll
     static void startTheBrowser() {
@@ -79,7 +82,12 @@ class PaperIT {
     @ParameterizedTest
     @CsvSource({"1, 1", "2, 1", "3, 1", "4, 1", "5, 1", "6, 1", "7, 2", "9, 2", "12, 2"})
     void putsSixPicturesOnOneSideAndTwelveOnTwo(int pictures, int sides) {
-        String sheet = sheet(pictures);
+        for (Display display : List.of(Display.USUAL, OTHER)) {
+            putsOnSides(sheet(pictures, display), pictures, sides);
+        }
+    }
+
+    private void putsOnSides(String sheet, int pictures, int sides) {
         assertEquals(pictures, sheet.split("<h3>", -1).length - 1, "pictures taken");
         page.setContent(sheet);
         for (Paper paper : Paper.values()) {
@@ -98,7 +106,7 @@ class PaperIT {
     }
 
     /** The sheet of a full trip with so many pictures, each with notes, a composition and another plan. */
-    private static String sheet(int pictures) {
+    private static String sheet(int pictures, Display display) {
         List<Shot> shots = new ArrayList<>();
         for (int i = 0; i < pictures; i++) {
             Shot like = Trips.pictures().get(i % Trips.pictures().size());
@@ -108,7 +116,8 @@ class PaperIT {
                     "Without sun, wait for mist and go tighter.", null, null, null, null,
                     new Compose("the stream", null, "grey trunks", null, List.of("bright gaps"))));
         }
-        Trip trip = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), shots, LocalTime.of(5, 0), LocalTime.of(11, 0), Trips.forecast());
+        Trip trip = Trips.trip(Places.MID_LATITUDE, Trips.EXACT, Trips.dayBag(), shots, LocalTime.of(5, 0), LocalTime.of(11, 0), Trips.forecast())
+                .shown(display);
         return Briefs.pages(List.of(trip), List.of()).stream().filter(made -> made.path().equals("first-light/field-sheet.html")).findFirst()
                 .orElseThrow().content();
     }

@@ -43,7 +43,7 @@ class SheetIT {
             }""";
 
     /** Pairs of labels below the time rail whose boxes meet, and labels that leave it. */
-    private static final String RAIL_FAULTS = """
+    static final String RAIL_FAULTS = """
             () => {
               const rail = document.querySelector('.rail').getBoundingClientRect();
               const boxes = [...document.querySelectorAll('.rail li, .rail .block, .rail .hour')]

@@ -56,7 +56,7 @@ class RebuildTest {
         write("b.yaml", TRIP.formatted("b", "ash", 2));
         write("c.yaml", TRIP.formatted("c", "{site: Own, latitude: 52, longitude: -3, time_zone: Europe/London}", 3));
         write("d.yaml", TRIP.formatted("d", "oak", 4));
-        rebuild = new Rebuild(this::plan, plans, Share.Audience.PRIVATE, templates, shelf, terminal);
+        rebuild = new Rebuild(this::plan, plans, Share.Audience.PRIVATE, templates, null, shelf, terminal);
         run();
         assertEquals(Set.of("a", "b", "c", "d"), planned);
         planned.clear();
@@ -211,7 +211,7 @@ class RebuildTest {
     @Test
     void isTheDemoAsCommitted() {
         Shelf demo = new Shelf();
-        new Rebuild(Planner::brief, Path.of("plans"), Share.Audience.PRIVATE, null, demo, terminal).run(Progress.none(terminal));
+        new Rebuild(Planner::brief, Path.of("plans"), Share.Audience.PRIVATE, null, null, demo, terminal).run(Progress.none(terminal));
         shows(demo, Path.of("site-out"));
     }
 }

@@ -109,7 +109,7 @@ class SiteBuildTest {
     private Built build(Path plans, int threads, SiteBuild.Sink sink) {
         SortedMap<Integer, List<Page>> pages = new ConcurrentSkipListMap<>(Map.of());
         SiteBuild.Made made = new SiteBuild(Progress.none(terminal), trip -> plan(trip, threads), Recall.NOTHING, threads)
-                .make(PlansReader.read(plans), Share.Audience.PRIVATE, templates, null, (turn, these) -> {
+                .make(PlansReader.read(plans), Share.Audience.PRIVATE, templates, null, null, (turn, these) -> {
                     pages.put(turn, these);
                     return sink.stage(turn, these);
                 });

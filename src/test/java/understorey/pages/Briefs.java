@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.pages.words.Units;
 import understorey.plan.Bag;
+import understorey.plan.Display;
 import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
@@ -51,7 +51,7 @@ public final class Briefs {
 
     /** The pages of some trips and of nothing else, under the built-in templates. */
     public static List<Page> pages(List<Trip> trips, List<Bag> bags) {
-        return pages(SitePages.open(null, null, Units.METRIC), trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
+        return pages(SitePages.open(null, null, Display.USUAL), trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
     }
 
     /** The pages of some trips, and those that they share. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.plan.When;
@@ -84,8 +84,8 @@ class IndexPageTest {
     /** Only as many sketches are drawn as have a plate, in whatever order the trips come. */
     @Test
     void drawsNoSketchOfATripWithoutAPlate() {
-        SharedPages shared = SitePages.open(null, null, Units.METRIC).shared();
-        Visited place = SitePages.open(null, null, Units.METRIC)
+        SharedPages shared = SitePages.open(null, null, Display.USUAL).shared();
+        Visited place = SitePages.open(null, null, Display.USUAL)
                 .trip(Trips.brief(Trips.bare(Places.MID_LATITUDE, Trips.phone())), new Neighbours(List.of())).place();
         List<String> drawn = new ArrayList<>();
         IntStream.range(0, 200).forEach(i -> shared.add(trip("t" + i, LocalDate.of(2027, 3, 1).plusDays(i), null), place, id -> {
@@ -135,7 +135,7 @@ class IndexPageTest {
     @Test
     void tellsOtherSitesAboutAPageOnlyWithAnAddress() {
         Trip trip = Trips.full(Places.MID_LATITUDE, Trips.EXACT);
-        List<Page> with = Briefs.pages(SitePages.open(null, Address.of("https://example.org/woods"), Units.METRIC),
+        List<Page> with = Briefs.pages(SitePages.open(null, Address.of("https://example.org/woods"), Display.USUAL),
                 List.of(Trips.brief(trip)), List.of(), List.of(), List.of());
         String plan = SitePagesTest.page(with, "first-light/index.html");
         assertTrue(plan.contains("<link rel=\"canonical\" href=\"https://example.org/woods/first-light/\">"));

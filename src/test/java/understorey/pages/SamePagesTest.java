@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 import understorey.plan.Trip;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
@@ -126,7 +126,7 @@ class SamePagesTest {
             briefs.add(Planner.brief(Sharing.forAudience(trip)));
         }
         Map<String, String> pages = new TreeMap<>();
-        Briefs.pages(SitePages.open(null, null, Units.METRIC), briefs, List.of(), List.of(), List.of())
+        Briefs.pages(SitePages.open(null, null, Display.USUAL), briefs, List.of(), List.of(), List.of())
                 .forEach(page -> pages.put(page.path(), page.content()));
         return pages;
     }

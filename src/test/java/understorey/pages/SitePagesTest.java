@@ -15,12 +15,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import understorey.Places;
 import understorey.brief.Brief;
-import understorey.pages.words.Units;
 import understorey.plan.Bag;
 import understorey.plan.Body;
 import understorey.plan.Canopy;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
+import understorey.plan.Display;
 import understorey.plan.Filter;
 import understorey.plan.Lens;
 import understorey.plan.Parking;
@@ -221,9 +221,9 @@ public class SitePagesTest {
         if (pages == null) {
             List<Page> all = new ArrayList<>();
             for (Brief brief : Briefs.all()) {
-                all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(brief), List.of(), List.of(), List.of()));
+                all.addAll(Briefs.pages(SitePages.open(null, null, Display.USUAL), List.of(brief), List.of(), List.of(), List.of()));
             }
-            all.addAll(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(),
+            all.addAll(Briefs.pages(SitePages.open(null, null, Display.USUAL), List.of(),
                     Briefs.demo().sites(), Briefs.demo().bags(), Briefs.demo().subjects()));
             pages = List.copyOf(all);
         }

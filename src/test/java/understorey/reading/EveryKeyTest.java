@@ -21,6 +21,7 @@ import understorey.plan.DayWishes;
 import understorey.plan.Edge;
 import understorey.plan.Filter;
 import understorey.plan.Foliage;
+import understorey.plan.Display;
 import understorey.plan.ForecastHour;
 import understorey.plan.Lens;
 import understorey.plan.Orientation;
@@ -67,6 +68,12 @@ class EveryKeyTest {
                 new DayWishes.Stretch(LocalDate.of(2027, 5, 14), LocalDate.of(2027, 5, 17))), wished.wishes().avoid());
         assertEquals(-1.5, wished.wishes().springWarmerC(), EXACT);
         assertEquals(DayWishes.NONE, inline.wishes());
+    }
+
+    @Test
+    void readsTheUnitsAndTheClockOfThePages() {
+        assertEquals(new Display(Display.UnitSystem.IMPERIAL, Display.Clock.HOURS_12), wished.display());
+        assertEquals(Display.USUAL, inline.display());
     }
 
     @Test

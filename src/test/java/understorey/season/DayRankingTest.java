@@ -19,6 +19,7 @@ import understorey.advice.Advice;
 import understorey.advice.DayAdvice;
 import understorey.light.Outlook;
 import understorey.plan.DayWishes;
+import understorey.plan.Display;
 import understorey.plan.ForecastHour;
 import understorey.plan.LightWish;
 import understorey.plan.Opening;
@@ -48,7 +49,7 @@ class DayRankingTest {
     private static Trip trip(Site site, DayWishes wishes, SkyWord sky, List<ForecastHour> forecast, Shot... shots) {
         return new Trip("A trip", "a-trip", null, site, new When.On(SPRING.get(0)), LocalTime.of(5, 0), LocalTime.of(9, 0),
                 Samples.bag(Samples.fullFrame(24), Samples.ZOOM), List.of(), null, sky, forecast, null, List.of(shots),
-                null, wishes);
+                null, wishes, Display.USUAL);
     }
 
     private static Trip trip(Shot... shots) {

@@ -13,7 +13,7 @@ import understorey.exposure.Settings;
 import understorey.kit.LensFit;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Figures;
 import understorey.pages.words.LegWords;
 import understorey.pages.words.Words;
@@ -36,10 +36,12 @@ public final class TripCalendar {
     private final Brief brief;
     private final Trip trip;
     private final Site site;
+    private final ClockWords clock;
     private final CalendarLines lines = new CalendarLines();
 
     private TripCalendar(Brief brief) {
         this.brief = brief;
+        this.clock = new ClockWords(brief.trip().display().clock());
         this.trip = brief.trip();
         this.site = trip.site();
     }
@@ -96,13 +98,13 @@ public final class TripCalendar {
         List<String> text = new ArrayList<>();
         text.add(site.name() + "; times are local, " + site.zone().getId() + ".");
         for (Leg leg : brief.order().legs()) {
-            text.add(Dates.clock(leg.from()) + " to " + Dates.clock(leg.to()) + " " + LegWords.of(leg, brief));
+            text.add(clock.of(leg.from()) + " to " + clock.of(leg.to()) + " " + LegWords.of(leg, brief));
         }
-        text.add("Leave the last spot by " + Dates.clock(brief.order().leaveLastSpotBy()) + ".");
+        text.add("Leave the last spot by " + clock.of(brief.order().leaveLastSpotBy()) + ".");
         Contact contact = trip.contact();
         if (contact != null && trip.audience() != Share.Audience.PUBLIC) {
             text.add("Check in" + (contact.tell() == null ? "" : " with your contact (" + contact.tell() + ")")
-                    + (contact.backBy() == null ? "." : " by " + contact.backBy() + "."));
+                    + (contact.backBy() == null ? "." : " by " + clock.of(contact.backBy()) + "."));
         }
         return text;
     }

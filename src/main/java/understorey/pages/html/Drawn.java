@@ -17,7 +17,7 @@ public record Drawn(TemplateHTMLOutputModel svg, String says) {
      * @param id unique on its page
      */
     public static Drawn of(Scene scene, String id, Sentences sentences) {
-        Drawing drawing = scene.drawing(sentences::of);
+        Drawing drawing = scene.drawing(sentences);
         return new Drawn(Templates.html(Svg.of(drawing, id)), drawing.says());
     }
 

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.order.Leg;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Words;
 import understorey.plan.Parking;
 import understorey.visit.HeadTorchHours;
@@ -34,21 +34,21 @@ public record GoView(String arrive, @Nullable String arriveBy, @Nullable String 
     public record Stop(String spot, @Nullable String minutes, String pictures) {
     }
 
-    static GoView of(Brief brief) {
+    static GoView of(Brief brief, ClockWords clock) {
         Parking parking = brief.trip().site().parking();
         boolean taken = !brief.order().shooting().isEmpty();
         boolean early = brief.order().arriveBy().isAfter(brief.order().arrive());
-        return new GoView(Dates.clock(brief.order().arrive()), early ? Dates.clock(brief.order().arriveBy()) : null,
-                ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back()),
-                Dates.clock(brief.order().leaveLastSpotBy()), taken ? Dates.clock(brief.order().back()) : null, stops(brief));
+        return new GoView(clock.of(brief.order().arrive()), early ? clock.of(brief.order().arriveBy()) : null,
+                ifKnown(parking, Parking::spot), torch(brief.day().headTorch(), brief.order().back(), clock),
+                clock.of(brief.order().leaveLastSpotBy()), taken ? clock.of(brief.order().back()) : null, stops(brief));
     }
 
-    private static @Nullable String torch(HeadTorchHours hours, ZonedDateTime back) {
+    private static @Nullable String torch(HeadTorchHours hours, ZonedDateTime back, ClockWords clock) {
         if (hours.allDay()) {
             return "on all the time";
         }
-        String in = hours.until() == null ? "" : "until " + Dates.clock(hours.until());
-        String out = hours.from() == null || hours.from().isAfter(back) ? "" : "from " + Dates.clock(hours.from());
+        String in = hours.until() == null ? "" : "until " + clock.of(hours.until());
+        String out = hours.from() == null || hours.from().isAfter(back) ? "" : "from " + clock.of(hours.from());
         return in.isEmpty() && out.isEmpty() ? null : in.isEmpty() ? out : out.isEmpty() ? in : in + " and " + out;
     }
 

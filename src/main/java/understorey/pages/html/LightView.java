@@ -12,7 +12,6 @@ import understorey.pages.tables.LightColumns;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
-import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.SunDay;
@@ -46,7 +45,7 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
     static LightView of(Brief brief, String horizon, String sunlit, Sentences sentences) {
         SunDay sun = brief.day().sun();
         List<Row> moon = new ArrayList<>(new Facts<>(LightColumns.MOON, brief.day().moon()).rows(sentences));
-        moon.add(new Row("Moonlight", moonlight(brief.day().light())));
+        moon.add(new Row("Moonlight", moonlight(brief.day().light(), sentences)));
         List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(sentences));
         rows.add(new Row("Sun above " + horizon, sunlit));
         return new LightView(rows, moon,
@@ -57,7 +56,7 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
     }
 
     /** The brightest moonlit hour of a night under a clear sky. */
-    private static String moonlight(List<LightAt> day) {
+    private static String moonlight(List<LightAt> day, Sentences sentences) {
         LightAt best = null;
         double most = LEAST_MOON_EV;
         for (LightAt row : day) {
@@ -68,7 +67,7 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
             }
         }
         return best == null ? "too weak to matter" : "EV " + Words.ev(most) + " on open ground and " + Words.ev(best.moonFloorEv())
-                + " on the forest floor, brightest at " + Dates.clock(best.sun().time());
+                + " on the forest floor, brightest at " + sentences.clock().of(best.sun().time());
     }
 
     /** Every half hour of the visit, every quarter of a short one. */

@@ -12,6 +12,7 @@ import understorey.order.Alternative;
 import understorey.order.RunningOrder;
 import understorey.pages.tables.Row;
 import understorey.pages.words.Caption;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.plan.Share;
@@ -50,11 +51,11 @@ public record OrderView(@Nullable String timeLeft, List<String> captions, List<O
 
     static OrderView of(Brief brief, Sentences sentences) {
         return new OrderView(ifKnown(brief.order().timeLeft(), sentences::of), brief.story().sequence().stream().map(intent -> Caption.of(brief, intent)).toList(),
-                others(brief), OutInTime.rows(brief), message(brief),
+                others(brief, sentences.clock()), OutInTime.rows(brief, sentences.clock()), message(brief, sentences.clock()),
                 Drawn.ifAny(brief.spotPlan(), "spot-plan", sentences));
     }
 
-    private static List<Other> others(Brief brief) {
+    private static List<Other> others(Brief brief, ClockWords clock) {
         List<Other> others = new ArrayList<>();
         for (Alternative alternative : brief.alternatives()) {
             String day = switch (alternative.day()) {
@@ -64,7 +65,7 @@ public record OrderView(@Nullable String timeLeft, List<String> captions, List<O
                 case WIND -> "windy";
             };
             Other last = others.isEmpty() ? null : others.get(others.size() - 1);
-            List<Start> order = order(alternative.order(), brief);
+            List<Start> order = order(alternative.order(), brief, clock);
             if (last != null && last.order().equals(order)) {
                 others.set(others.size() - 1, new Other(last.day().replace(" or ", ", ") + " or " + day, order));
             } else {
@@ -74,25 +75,25 @@ public record OrderView(@Nullable String timeLeft, List<String> captions, List<O
         return others;
     }
 
-    private static List<Start> order(RunningOrder order, Brief brief) {
-        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), Dates.clock(leg.from()))).toList();
+    private static List<Start> order(RunningOrder order, Brief brief, ClockWords clock) {
+        return order.shooting().stream().map(leg -> new Start(brief.shot(leg.shot()).number(), clock.of(leg.from()))).toList();
     }
 
     /** Without a position where the plan has only a coarse one: searchers would go there. */
-    private static @Nullable Message message(Brief brief) {
+    private static @Nullable Message message(Brief brief, ClockWords clock) {
         Safety.Message message = brief.safety().message();
         if (message == null) {
             return null;
         }
         LocalDate day = message.arrive().toLocalDate();
-        return new Message(!message.back().isAfter(message.backBy()), Dates.day(day), Dates.clock(message.arrive()), message.site(),
+        return new Message(!message.back().isAfter(message.backBy()), Dates.day(day), clock.of(message.arrive()), message.site(),
                 brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(),
                 message.route().isEmpty() ? null : String.join(", then ", message.route()),
-                clock(message.back(), day), clock(message.backBy(), day), clock(message.actFrom(), day));
+                onDay(message.back(), day, clock), onDay(message.backBy(), day, clock), onDay(message.actFrom(), day, clock));
     }
 
     /** "09:50", "00:30 the next day". */
-    private static String clock(ZonedDateTime time, LocalDate day) {
-        return Dates.clock(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
+    private static String onDay(ZonedDateTime time, LocalDate day, ClockWords clock) {
+        return clock.of(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
     }
 }

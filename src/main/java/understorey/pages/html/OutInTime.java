@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import understorey.brief.Brief;
 import understorey.pages.tables.Row;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Words;
 import understorey.visit.HeadTorchHours;
 import understorey.visit.Safety;
@@ -20,17 +20,17 @@ final class OutInTime {
     private OutInTime() {
     }
 
-    static List<Row> rows(Brief brief) {
+    static List<Row> rows(Brief brief, ClockWords clock) {
         Safety safety = brief.safety();
         List<Row> rows = new ArrayList<>();
         boolean parking = brief.trip().site().parking() != null;
-        rows.add(new Row(parking ? "Back" : "Last picture ends", Dates.clock(safety.back())));
+        rows.add(new Row(parking ? "Back" : "Last picture ends", clock.of(safety.back())));
         if (safety.daylightMargin() != null && safety.daylightMargin() < CLOSE_MINUTES) {
             long margin = safety.daylightMargin();
-            rows.add(new Row("Last light", Dates.clock(safety.lastLight()) + ", " + (margin == 0 ? parking ? "as you get back" : "as the last picture ends"
+            rows.add(new Row("Last light", clock.of(safety.lastLight()) + ", " + (margin == 0 ? parking ? "as you get back" : "as the last picture ends"
                     : Words.minutes(Math.abs(margin)) + (margin < 0 ? " before " : " after ") + (parking ? "you are back" : "the last picture"))));
         }
-        rows.add(new Row("Head torch", headTorch(brief.day().headTorch(), safety.back())));
+        rows.add(new Row("Head torch", headTorch(brief.day().headTorch(), safety.back(), clock)));
         WalkOut out = safety.walkOut();
         if (out != null && out.minutes() > 0) {
             rows.add(new Row("Walk back", Words.minutes(out.minutes()) + " from " + Words.place(brief.trip().site(), out.spot())
@@ -40,20 +40,20 @@ final class OutInTime {
         if (safety.closing() != null) {
             Safety.Closing closing = safety.closing();
             Long after = closing.afterSunset();
-            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", Dates.clock(closing.at())
+            rows.add(new Row(closing.carPark() ? "Car park closes" : "Site closes", clock.of(closing.at())
                     + (after == null ? "" : ", " + Words.minutes(Math.abs(after)) + (after < 0 ? " before" : " after") + " sunset")));
         }
         return rows;
     }
 
-    private static String headTorch(HeadTorchHours hours, ZonedDateTime back) {
+    private static String headTorch(HeadTorchHours hours, ZonedDateTime back, ClockWords clock) {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
-        String in = hours.until() == null ? null : "needed until " + Dates.clock(hours.until()) + " (the first "
+        String in = hours.until() == null ? null : "needed until " + clock.of(hours.until()) + " (the first "
                 + Words.minutes(hours.minutesIn()) + ")";
-        String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + Dates.clock(hours.from())
-                : "needed from " + Dates.clock(hours.from()) + " (the last " + Words.minutes(hours.minutesOut()) + ")";
+        String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + clock.of(hours.from())
+                : "needed from " + clock.of(hours.from()) + " (the last " + Words.minutes(hours.minutesOut()) + ")";
         return in == null ? out == null ? "not needed" : out : out == null ? in : in + "; " + out;
     }
 }

@@ -83,10 +83,10 @@ public record PlaceView(String name, String slug, List<Row> facts, TableView spo
             return facts;
         }
         facts.add(new Row("Open", site.opening() == null ? "no opening hours given"
-                : site.opening().from() + " to " + site.opening().to()));
+                : sentences.clock().of(site.opening().from()) + " to " + sentences.clock().of(site.opening().to())));
         if (site.parking() != null) {
             facts.add(new Row("Car park", (site.parking().spot() == null ? "at the site" : site.parking().spot())
-                    + (site.parking().closes() == null ? "" : ", closes " + site.parking().closes())
+                    + (site.parking().closes() == null ? "" : ", closes " + sentences.clock().of(site.parking().closes()))
                     + (site.parking().fee() == null ? "" : ", fee: " + site.parking().fee())));
         }
         return facts;

@@ -19,6 +19,7 @@ import understorey.pages.markdown.Prose;
 import understorey.pages.svg.Glyphs;
 import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
@@ -82,15 +83,15 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
         List<ShotView> shots = Stream.concat(taken.stream(), notTaken.stream()).sorted(Comparator.comparing(ShotView::number)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
         return new PlanView(css, trip.title(), LINKS, hopeless(brief, sentences), Dates.day(trip, brief.date()),
-                Dates.clock(brief.order().arrive()), Dates.clock(brief.order().leave()), GoView.of(brief),
+                sentences.clock().of(brief.order().arrive()), sentences.clock().of(brief.order().leave()), GoView.of(brief, sentences.clock()),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
                 LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, shots, taken, notTaken,
                 VisitView.of(brief, sentences), trip.story(),
                 ifKnown(prose.html(trip.story()), Templates::html), OrderView.of(brief, sentences),
                 KitView.of(brief, sentences), PlaceView.of(trip.site(), trip.precision(), trip.sparesThePlace(), prose, sentences),
-                sentences.of(brief.cautions()), contact(trip), findings(brief, sentences),
-                SeasonView.of(brief, sentences), basis(brief), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
+                sentences.of(brief.cautions()), contact(trip, sentences.clock()), findings(brief, sentences),
+                SeasonView.of(brief, sentences), basis(brief, sentences.clock()), !trip.hidesTheDay(), around.previous(), around.next(), around.published());
     }
 
     private static @Nullable String sky(Brief brief) {
@@ -124,13 +125,13 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
     }
 
     /** What the plan assumes: hours, sky, and who may see it. */
-    private static String basis(Brief brief) {
+    private static String basis(Brief brief, ClockWords clock) {
         Trip trip = brief.trip();
         Set<String> assumed = brief.day().hours().assumed();
         String sky = sky(brief);
-        return "Visit " + Dates.clock(brief.order().arrive()) + (!assumed.contains("arrive") ? ""
+        return "Visit " + clock.of(brief.order().arrive()) + (!assumed.contains("arrive") ? ""
                 : brief.day().sun().civilDawn() != null ? " (default: civil dawn)" : " (default: two hours before solar noon)")
-                + " to " + Dates.clock(brief.order().leave()) + (assumed.contains("leave") ? " (default: four hours later)" : "")
+                + " to " + clock.of(brief.order().leave()) + (assumed.contains("leave") ? " (default: four hours later)" : "")
                 + "; " + (sky == null ? "any sky (default)" : sky) + "; " + audience(trip) + (trip.share() == null ? " (default)" : "") + ".";
     }
 
@@ -142,13 +143,13 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
         };
     }
 
-    private static @Nullable String contact(Trip trip) {
+    private static @Nullable String contact(Trip trip, ClockWords clock) {
         if (trip.contact() == null || trip.audience() == Share.Audience.PUBLIC) {
             return null;
         }
         String tell = trip.contact().tell() == null ? "" : trip.contact().tell();
         return trip.contact().backBy() == null ? tell
-                : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + trip.contact().backBy();
+                : tell + (tell.isEmpty() ? "" : "; ") + "check-in by " + clock.of(trip.contact().backBy());
     }
 
     private static @Nullable String hopeless(Brief brief, Sentences sentences) {

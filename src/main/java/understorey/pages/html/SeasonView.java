@@ -44,7 +44,7 @@ public record SeasonView(List<Window> windows, TableView calendar, List<Day> bes
     public record Day(String date, List<String> reasons, List<String> shots) {
     }
 
-    static SeasonView of(Brief brief, Sentences sentences) {
+    public static SeasonView of(Brief brief, Sentences sentences) {
         SeasonBrief season = brief.season();
         List<Window> windows = new ArrayList<>();
         for (int i = 0; i < season.windows().size(); i++) {
@@ -89,7 +89,7 @@ public record SeasonView(List<Window> windows, TableView calendar, List<Day> bes
         for (RankedDay.Promise promise : day.shots()) {
             String light = promise.shot().light().isEmpty() ? "" : ", light " + Words.word(promise.grade())
                     + (promise.at() == null || promise.grade() == Outlook.Grade.POOR ? ""
-                    : (anySky ? " if the sky suits" : "") + ", best around " + Dates.clock(promise.at()));
+                    : (anySky ? " if the sky suits" : "") + ", best around " + sentences.clock().of(promise.at()));
             shots.add(promise.shot().name() + light);
         }
         return new Day(Dates.day(day.date()), sentences.of(day.reasons()), shots);

@@ -10,7 +10,7 @@ import understorey.exposure.Settings;
 import understorey.exposure.motion.Lull;
 import understorey.kit.Verdict;
 import understorey.pages.tables.Row;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
 import understorey.plan.SkyWord;
@@ -27,7 +27,7 @@ final class SheetLight {
     }
 
     /** Each light, and what is set otherwise in it: every sky if the sky is unknown, else the skies and hours near the plan. */
-    static List<Row> of(TimedShot shot) {
+    static List<Row> of(TimedShot shot, ClockWords clock) {
         Settings planned = shot.settings();
         if (planned == null) {
             return List.of();
@@ -47,7 +47,7 @@ final class SheetLight {
         for (TimedShot.Other other : okta == null ? List.<TimedShot.Other>of() : shot.otherHours()) {
             boolean later = other.time().isAfter(shot.light().time());
             if (later || other.settings().verdict() != Verdict.CANNOT) {
-                add(hours, Dates.clock(other.time()), other.settings(), planned);
+                add(hours, clock.of(other.time()), other.settings(), planned);
             }
         }
         List<Row> lights = new ArrayList<>();

@@ -15,7 +15,7 @@ import understorey.order.Leg;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
 import understorey.pages.tables.TableView;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.plan.Contact;
@@ -41,8 +41,8 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
         List<SheetShot> shots = taken.stream()
                 .map(shot -> SheetShot.of(brief, shot, plan.shots().get(shot.number() - 1), shared, sentences)).toList();
         return new SheetPage(css, "", plan, SheetRail.of(brief, sentences), shared, shots, leftOut(brief, sentences),
-                SheetDays.of(plan.order().others(), brief.order().shooting().stream().map(leg -> start(leg, brief)).toList(), sentences),
-                Dates.clock(brief.order().leaveLastSpotBy()), home(brief), SheetCautions.of(brief, plan.place().cautions(), sentences))
+                SheetDays.of(plan.order().others(), brief.order().shooting().stream().map(leg -> start(leg, brief, sentences)).toList(), sentences),
+                sentences.clock().of(brief.order().leaveLastSpotBy()), home(brief, sentences.clock()), SheetCautions.of(brief, plan.place().cautions(), sentences))
                 .filled(prose);
     }
 
@@ -60,8 +60,8 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
         throw new IllegalStateException("the dense size is for any number of pictures");
     }
 
-    private static OrderView.Start start(Leg leg, Brief brief) {
-        return new OrderView.Start(brief.shot(leg.shot()).number(), Dates.clock(leg.from()));
+    private static OrderView.Start start(Leg leg, Brief brief, Sentences sentences) {
+        return new OrderView.Start(brief.shot(leg.shot()).number(), sentences.clock().of(leg.from()));
     }
 
     private static List<String> leftOut(Brief brief, Sentences sentences) {
@@ -82,12 +82,12 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
                 || finding instanceof TripAdvice.ShotCannotInLight dark && dark.shot().equals(shot);
     }
 
-    private static List<Row> home(Brief brief) {
+    private static List<Row> home(Brief brief, ClockWords clock) {
         List<Row> rows = new ArrayList<>();
         Safety safety = brief.safety();
-        rows.add(new Row(brief.trip().site().parking() == null ? "Last picture ends" : "Back", Dates.clock(safety.back())));
+        rows.add(new Row(brief.trip().site().parking() == null ? "Last picture ends" : "Back", clock.of(safety.back())));
         if (safety.closing() != null) {
-            rows.add(new Row(safety.closing().carPark() ? "Car park closes" : "Site closes", Dates.clock(safety.closing().at())));
+            rows.add(new Row(safety.closing().carPark() ? "Car park closes" : "Site closes", clock.of(safety.closing().at())));
         }
         Contact contact = brief.trip().audience() == Share.Audience.PUBLIC ? null : brief.trip().contact();
         String tell = ifKnown(contact, Contact::tell);
@@ -95,7 +95,7 @@ public record SheetPage(TemplateHTMLOutputModel css, String size, PlanView plan,
             rows.add(new Row("Contact", tell));
         }
         if (contact != null && contact.backBy() != null) {
-            rows.add(new Row("Check in by", contact.backBy().toString()));
+            rows.add(new Row("Check in by", clock.of(contact.backBy())));
         }
         return rows;
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import understorey.brief.Brief;
 import understorey.order.Leg;
 import understorey.order.RunningOrder;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 
@@ -40,9 +40,8 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     /** A letter of a label on paper and on a desk, as a share of the rail. */
     private static final double LETTER = 0.0095;
     private static final double BETWEEN_LABELS = 0.018;
-    private static final int TIME_LETTERS = 6;
 
-    private record Event(ZonedDateTime time, String name) {
+    private record Event(ZonedDateTime time, String clock, String name) {
     }
 
     private record Scale(ZonedDateTime from, ZonedDateTime to) {
@@ -55,22 +54,23 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
 
     static SheetRail of(Brief brief, Sentences sentences) {
         RunningOrder order = brief.order();
-        List<Event> events = brief.events().stream().map(event -> new Event(event.time(), sentences.of(event.what()))).toList();
+        List<Event> events = brief.events().stream().map(event -> new Event(event.time(), sentences.clock().of(event.time()),
+                sentences.of(event.what()))).toList();
         ZonedDateTime from = events.isEmpty() || order.arrive().isBefore(events.get(0).time()) ? order.arrive() : events.get(0).time();
         Scale scale = new Scale(from, order.leave().isBefore(order.back()) ? order.back() : order.leave());
         List<Label> labels = labels(events, scale);
-        return new SheetRail(labels.stream().mapToInt(label -> label.row() + 1).max().orElse(0), hours(scale), walks(order, scale),
+        return new SheetRail(labels.stream().mapToInt(label -> label.row() + 1).max().orElse(0), hours(scale, sentences.clock()), walks(order, scale),
                 blocks(brief, scale), labels);
     }
 
-    private static List<Mark> hours(Scale scale) {
+    private static List<Mark> hours(Scale scale, ClockWords clock) {
         double hour = scale.at(scale.from().plusHours(1));
         int step = (int) Math.max(1, Math.ceil(LEAST_HOUR / Math.max(0.001, hour)));
         List<Mark> hours = new ArrayList<>();
         ZonedDateTime time = scale.from().truncatedTo(ChronoUnit.HOURS).plusHours(1);
         for (; time.isBefore(scale.to()); time = time.plusHours(1)) {
             if (time.getHour() % step == 0) {
-                hours.add(new Mark(Words.width(scale.at(time)), "0", String.valueOf(time.getHour())));
+                hours.add(new Mark(Words.width(scale.at(time)), "0", clock.hourFigure(time)));
             }
         }
         return hours;
@@ -137,11 +137,11 @@ public record SheetRail(int rows, List<Mark> hours, List<Mark> walks, List<Mark>
     }
 
     private static double width(Event event) {
-        return LETTER * (TIME_LETTERS + event.name().length()) + BETWEEN_LABELS;
+        return LETTER * (event.clock().length() + 1 + event.name().length()) + BETWEEN_LABELS;
     }
 
     private static Label label(Event event, double at, int row, boolean end) {
-        return new Label(Words.width(at), row, Words.width(end ? 1 - at : at), end, Dates.clock(event.time()), event.name());
+        return new Label(Words.width(at), row, Words.width(end ? 1 - at : at), end, event.clock(), event.name());
     }
 
     /** Labels placed, each as row, tick, left and right edge. */

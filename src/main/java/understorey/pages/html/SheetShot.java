@@ -21,7 +21,6 @@ import understorey.order.Leg;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
-import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
@@ -53,9 +52,9 @@ public record SheetShot(ShotView view, String from, String to, @Nullable String 
         Settings settings = shot.settings();
         List<Leg> legs = before(brief.order().legs(), view.name());
         Leg shoot = legs.get(legs.size() - 1);
-        return new SheetShot(view, Dates.clock(shoot.from()), Dates.clock(shoot.to()), walk(brief, legs), pause(legs),
+        return new SheetShot(view, sentences.clock().start(shoot.from(), shoot.to()), sentences.clock().of(shoot.to()), walk(brief, legs), pause(legs),
                 verdict(shot), fit == null || settings == null ? List.of() : setUp(view, fit, settings, shared, sentences),
-                SheetLight.of(shot), SheetLight.lull(shot), null, null, false);
+                SheetLight.of(shot, sentences.clock()), SheetLight.lull(shot), null, null, false);
     }
 
     private static @Nullable String verdict(TimedShot shot) {

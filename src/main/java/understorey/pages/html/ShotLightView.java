@@ -11,7 +11,7 @@ import understorey.brief.TimedShot;
 import understorey.light.Outlook;
 import understorey.light.SunDirection;
 import understorey.pages.tables.Row;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
@@ -38,7 +38,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         if (shot.sunlight() != null) {
             add(rows, "Sun", shot.sunlight().reasons(), sentences);
             if (!shot.sunlight().overDay().isEmpty()) {
-                rows.add(new Row("Light direction", sides(shot.sunlight().overDay())));
+                rows.add(new Row("Light direction", sides(shot.sunlight().overDay(), sentences.clock())));
             }
         }
         if (shot.polariser() != null) {
@@ -49,7 +49,7 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         }
         add(rows, "Mist", shot.mist(), sentences);
         return new ShotLightView(grades.isEmpty() ? null : String.join(", ", grades),
-                ifKnown(shot.outlook(), outlook -> SpotView.spans(outlook.windows())), rows);
+                ifKnown(shot.outlook(), outlook -> SpotView.spans(outlook.windows(), sentences.clock())), rows);
     }
 
     private static void add(List<Row> rows, String name, List<Advice> reasons, Sentences sentences) {
@@ -65,36 +65,36 @@ public record ShotLightView(@Nullable String grade, @Nullable String windows, Li
         if (outlook.windows().isEmpty()) {
             hope.append(" Poor all day.");
         } else {
-            hope.append(" Best ").append(SpotView.spans(outlook.windows())).append(" (")
+            hope.append(" Best ").append(SpotView.spans(outlook.windows(), sentences.clock())).append(" (")
                     .append(Words.word(outlook.best())).append(").");
         }
         boolean allDay = outlook.windows().isEmpty() && outlook.spoils().size() == 1;
         for (Outlook.Spoil spoil : allDay ? List.<Outlook.Spoil>of() : outlook.spoils()) {
-            hope.append(' ').append(when(spoil.when(), outlook)).append(": ")
+            hope.append(' ').append(when(spoil.when(), outlook, sentences.clock())).append(": ")
                     .append(sentences.within(spoil.why()));
         }
         return hope.toString();
     }
 
     /** A stretch by the windows that it comes before, between or after. */
-    private static String when(Interval stretch, Outlook outlook) {
+    private static String when(Interval stretch, Outlook outlook, ClockWords clock) {
         List<Interval> windows = outlook.windows();
         if (windows.isEmpty()) {
-            return Dates.span(stretch);
+            return clock.span(stretch);
         }
         boolean first = !stretch.from().isAfter(windows.get(0).from());
         boolean last = !stretch.from().isBefore(windows.get(windows.size() - 1).to());
-        return first ? "Before " + Dates.clock(stretch.to()) : last ? "From " + Dates.clock(stretch.from())
-                : Dates.span(stretch);
+        return first ? "Before " + clock.of(stretch.to()) : last ? "From " + clock.of(stretch.from())
+                : clock.span(stretch);
     }
 
-    private static String sides(List<SunDirection.Stretch> stretches) {
+    private static String sides(List<SunDirection.Stretch> stretches, ClockWords clock) {
         return stretches.stream().map(stretch -> switch (stretch.side()) {
             case BACK -> "backlight ";
             case SIDE -> "sidelight ";
             case FRONT -> "front light ";
             case OVERHEAD -> "overhead light ";
-        } + Dates.span(stretch.time())).collect(Collectors.joining(", "));
+        } + clock.span(stretch.time())).collect(Collectors.joining(", "));
     }
 
     private static String wishes(TimedShot shot) {

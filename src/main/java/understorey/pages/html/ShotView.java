@@ -22,7 +22,6 @@ import understorey.pages.tables.Row;
 import understorey.pages.tables.SettingsColumns;
 import understorey.pages.tables.TableView;
 import understorey.pages.templates.Templates;
-import understorey.pages.words.Dates;
 import understorey.pages.words.LensWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
@@ -68,7 +67,7 @@ public record ShotView(int number, String name, String role, String rank, String
         rest.addAll(shot.cover() != null && shot.ofCarpet() ? sentences.of(shot.cover().reasons()) : List.of());
         return new ShotView(shot.number(), written.name(), Words.word(intent.role()),
                 intent.priority() == MUST ? "must have" : intent.priority() == WANTED ? "wanted" : "nice to have",
-                Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), Dates::span), Words.word(shot.verdict()),
+                Words.place(brief.trip().site(), written.spot()), ifKnown(shot.time(), sentences.clock()::span), Words.word(shot.verdict()),
                 fit == null || settings == null ? List.of() : facts(shot, fit, settings, sentences), ifKnown(fit, LensWords::cameraAndFocal),
                 ifKnown(fit, of -> support(of, sentences)), SettingsView.of(shot, sentences), SketchView.of(planned, sentences, page),
                 Drawn.ifAny(planned.sideView(), "side" + shot.number(), sentences), Drawn.ifAny(planned.cover(), "cover" + shot.number(), sentences),

@@ -31,7 +31,7 @@ public record SketchView(TemplateHTMLOutputModel svg, TemplateHTMLOutputModel ag
         if (shot.sketch() == null) {
             return null;
         }
-        Drawing drawing = shot.sketch().drawing(sentences::of);
+        Drawing drawing = shot.sketch().drawing(sentences);
         String id = "sketch" + shot.timed().number();
         return new SketchView(Templates.html(Svg.shared(drawing, id, page)), Templates.html(Svg.again(drawing, id)), drawing.says(),
                 bearings(shot.timed().intent().shot().facingDeg(), shot.timed().fit().best()),

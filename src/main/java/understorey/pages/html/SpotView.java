@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.SpotLight;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.Interval;
@@ -41,17 +41,18 @@ public record SpotView(String name, String horizon, @Nullable String sunlit, @Nu
             mist.addAll(sentences.of(spot.place().mist().reasons()));
             mist.addAll(sentences.of(brief.inMist()));
         }
+        ClockWords clock = sentences.clock();
         return new SpotView(spot.place().name(brief.trip().site()), spot.place().levelHorizon() ? "a level horizon" : "the skyline",
-                spans(spot.place().sunlit()), spot.place().overTrees() == null ? null
-                : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees()), mist,
+                spans(spot.place().sunlit(), clock), spot.place().overTrees() == null ? null
+                : spot.place().overTrees().isEmpty() ? "never" : spans(spot.place().overTrees(), clock), mist,
                 Drawn.of(spot.skyline(), "skyline" + number, sentences).svg());
     }
 
     /** Stretches in one line; null when there are none. */
-    static @Nullable String spans(List<Interval> stretches) {
+    static @Nullable String spans(List<Interval> stretches, ClockWords clock) {
         if (stretches.size() == 1 && stretches.get(0).length().toHours() >= 23) {
             return "all day";
         }
-        return stretches.isEmpty() ? null : stretches.stream().map(Dates::span).collect(Collectors.joining(", "));
+        return stretches.isEmpty() ? null : stretches.stream().map(clock::span).collect(Collectors.joining(", "));
     }
 }

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.brief.Brief;
 import understorey.order.Leg;
-import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Units;
 import understorey.pages.words.Words;
@@ -78,7 +77,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
         if (brief.visit() == null) {
             return null;
         }
-        Wording words = sentences::of;
+        Wording words = sentences;
         VisitFigure figure = brief.visit().figure(words);
         List<ZonedDateTime> hours = hours(figure);
         return new VisitView(leads(figure), figure.rows().stream().map(VisitView::row).toList(),
@@ -86,7 +85,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
                 figure.events().stream().map(event -> "M" + px(event.at() * VisitLight.WIDTH) + " 0V" + VisitLight.HEIGHT)
                         .collect(Collectors.joining()),
                 LightPaths.of(figure.light()), hours.stream().filter(hour -> figure.at(hour) >= EDGE && figure.at(hour) <= 1 - EDGE)
-                        .map(hour -> new Tick(Words.width(figure.at(hour)), Dates.clock(hour))).toList(),
+                        .map(hour -> new Tick(Words.width(figure.at(hour)), sentences.clock().hour(hour))).toList(),
                 figure.events().stream().map(VisitView::event).toList(),
                 rows(figure.lanes().screen(), figure.lanes().phone(), figure.lanes().paper()), weather(brief, figure, hours, sentences.units()),
                 brief.places().size() == 1 ? null : figure.light().place().name(brief.trip().site()), figure.says());

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Measure;
 import understorey.light.LightAt;
-import understorey.pages.words.Dates;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
 import understorey.sky.MoonDay;
@@ -62,7 +61,7 @@ public final class LightColumns {
             Column.of("low_sun_morning", "Low sun (golden hour), morning", Measure.WORD, SunDay::lowSunMorning),
             pair("sunrise", "Sunrise, sunset (level horizon)", SunDay::sunrise, SunDay::sunset),
             data("sunset", SunDay::sunset),
-            Column.of("solar_noon", "Solar noon", Measure.WORD, SunDay::solarNoon, (sun, wording) -> Dates.clock(sun.solarNoon())
+            Column.of("solar_noon", "Solar noon", Measure.WORD, SunDay::solarNoon, (sun, wording) -> wording.clock().of(sun.solarNoon())
                     + ", sun at " + wording.of(sun.noonAltitudeDeg(), Measure.ALTITUDE)),
             data("noon_altitude_deg", Measure.ALTITUDE, SunDay::noonAltitudeDeg),
             Column.of("low_sun_evening", "Low sun (golden hour), evening", Measure.WORD, SunDay::lowSunEvening),
@@ -72,7 +71,7 @@ public final class LightColumns {
 
     public static final List<Column<MoonDay>> MOON = List.of(
             Column.of("rise", "Moonrise, moonset", Measure.WORD, MoonDay::rise, (moon, wording) -> moon.upAllDay() ? "up all day"
-                    : moon.downAllDay() ? "down all day" : Dates.clock(moon.rise()) + ", " + Dates.clock(moon.set())),
+                    : moon.downAllDay() ? "down all day" : wording.clock().of(moon.rise()) + ", " + wording.clock().of(moon.set())),
             data("set", MoonDay::set),
             Column.of("illuminated_fraction", "Moon", Measure.SHARE, MoonDay::illuminatedFraction, (moon, wording) ->
                     wording.of(moon.illuminatedFraction(), Measure.SHARE) + " lit, " + (moon.phaseDeg() < 180 ? "waxing" : "waning")),
@@ -117,7 +116,7 @@ public final class LightColumns {
     private static Column<SunDay> pair(String key, String head, Function<SunDay, @Nullable ZonedDateTime> morning,
                                        Function<SunDay, @Nullable ZonedDateTime> evening) {
         return Column.of(key, head, Measure.WORD, morning::apply, (sun, wording) ->
-                Dates.clock(morning.apply(sun)) + ", " + Dates.clock(evening.apply(sun)));
+                wording.clock().of(morning.apply(sun)) + ", " + wording.clock().of(evening.apply(sun)));
     }
 
     private static String rain(Weather weather, Sentences wording) {

@@ -11,7 +11,7 @@ import understorey.exposure.Background;
 import understorey.exposure.Settings;
 import understorey.exposure.Stack;
 import understorey.exposure.motion.Lull;
-import understorey.pages.words.Dates;
+import understorey.pages.words.Sentences;
 import understorey.pages.words.SettingsWords;
 import understorey.pages.words.Words;
 
@@ -67,7 +67,7 @@ public final class SettingsColumns {
             data("background_disc", settings -> Facts.of(BACKGROUND, settings.background()))));
 
     private static final List<Column<Differing>> DIFFERING = Column.all(
-            List.of(Column.text("Light", Measure.WORD, (light, wording) -> when(light)),
+            List.of(Column.text("Light", Measure.WORD, SettingsColumns::when),
                     data("sky", light -> light.mist() ? "mist" : light.other.sky()),
                     data("metered", light -> light.otherHour ? null : light.other.metered()),
                     data("time", light -> light.otherHour ? light.other.time() : null)),
@@ -94,8 +94,8 @@ public final class SettingsColumns {
         return light.other.settings().reasons().stream().filter(reason -> !planned.contains(reason)).toList();
     }
 
-    private static String when(Differing light) {
-        return light.mist() ? "mist" : light.otherHour ? Dates.clock(light.other.time())
+    private static String when(Differing light, Sentences wording) {
+        return light.mist() ? "mist" : light.otherHour ? wording.clock().of(light.other.time())
                 : (light.shot.countsOnMist() ? "no mist, " : "")
                 + Words.orDash(light.other.sky(), sky -> SettingsWords.sky(sky, light.other.metered()));
     }

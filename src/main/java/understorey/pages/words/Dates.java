@@ -1,27 +1,13 @@
 package understorey.pages.words;
 
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Trip;
-import understorey.sky.Interval;
 
-/** Dates and times as people read them: local, to the minute, in 24 hours. */
+/** Dates as people read them. */
 public final class Dates {
 
     private Dates() {
-    }
-
-    /** To the minute, half up; a dash for a time that does not come. */
-    public static String clock(@Nullable ZonedDateTime time) {
-        return time == null ? Words.NONE
-                : time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toLocalTime().toString();
-    }
-
-    /** From when to when. */
-    public static String span(Interval interval) {
-        return clock(interval.from()) + "–" + clock(interval.to());
     }
 
     /** In full, without asking for the names of a locale: that would cost a tenth of a cold start. */

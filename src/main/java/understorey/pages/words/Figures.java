@@ -44,7 +44,7 @@ public final class Figures {
             case STOPS -> decimals(value, 2);
             case SHARE -> decimals(value, 3);
             case MAGNIFICATION -> decimals(value, 4);
-            case METRES, WHOLE_METRES, PLANT_HEIGHT, FAR_LIMIT, WALK_METRES -> metres(value);
+            case METRES, WHOLE_METRES, PLANT_HEIGHT, FAR_LIMIT, WALK_METRES, SCALE_BAR, PRINT_WIDTH -> metres(value);
             case MILLIMETRES, SHUTTER_SECONDS -> significant(value, 4);
             case RATIO, TIMES, F_NUMBER, MEGAPIXELS, DIOPTRES, STEM_DENSITY, KILOGRAMS -> significant(value, 3);
             case ISO, KELVIN, COUNT, GRAMS, MINUTES -> decimals(value, 0);

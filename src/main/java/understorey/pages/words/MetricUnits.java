@@ -9,9 +9,10 @@ final class MetricUnits implements Units {
     @Override
     public String figure(double value, Measure measure) {
         return switch (measure) {
-            case METRES -> metres(value);
+            case METRES, PRINT_WIDTH -> metres(value);
             case WHOLE_METRES -> Words.number(value, 0) + " m";
             case WALK_METRES -> walk(value);
+            case SCALE_BAR -> value < 1000 ? Words.number(value, 0) + " m" : Words.number(value / 1000, 0) + " km";
             case METRES_PER_SECOND, CELSIUS, CELSIUS_APART -> Words.number(value, 1) + " " + unit(measure);
             case WIND -> wind(value);
             case GRAMS -> value < 995 ? Words.number(value, 0) + " g" : Words.number(value / 1000, 1) + " kg";
@@ -40,6 +41,11 @@ final class MetricUnits implements Units {
             case STEM_DENSITY -> value < 0.05 ? "under 0.1" : value == Math.rint(value) ? Words.number(value, 0) : Words.tenths(value);
             default -> Words.tenths(value);
         };
+    }
+
+    @Override
+    public double scaleUnitM(double longestM) {
+        return 1;
     }
 
     /** Millimetres below 10 cm, centimetres below a metre, a decimal below 10 m. */

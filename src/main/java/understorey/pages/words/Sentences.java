@@ -13,14 +13,15 @@ import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.advice.In;
 import understorey.advice.Measure;
+import understorey.plan.Display;
 import understorey.scene.Fact;
-import understorey.sky.Interval;
+import understorey.scene.Wording;
 
 /**
  * The words for advice, for what drawings say and for figures in the units of the reader. Three files hold one line a record,
  * {@code focal-short = … {times} …}; a name in braces is replaced by the component of that name, worded.
  */
-public final class Sentences {
+public final class Sentences implements Wording {
 
     /** What is said of a picture and of what takes it, of the day, and in drawings. */
     private static final List<String> FILES = List.of("sentences-pictures.txt", "sentences-day.txt", "sentences-drawings.txt");
@@ -70,21 +71,21 @@ public final class Sentences {
     private static final Pattern WITHIN = Pattern.compile("(?<=.)(?=[A-Z])");
 
     private final Map<String, Line> lines;
-    private final Units units;
+    private final Values values;
 
-    private Sentences(Map<String, Line> lines, Units units) {
+    private Sentences(Map<String, Line> lines, Values values) {
         this.lines = lines;
-        this.units = units;
+        this.values = values;
     }
 
     /** Those of the templates, whose texts are found by the names of their files. */
-    public static Sentences of(UnaryOperator<String> templates, Units units) {
-        return read(FILES.stream().map(templates).toList(), units);
+    public static Sentences of(UnaryOperator<String> templates, Display display) {
+        return read(FILES.stream().map(templates).toList(), display);
     }
 
     /** Those that the program comes with, without the template library, which would take a tenth of a second to load. */
     public static Sentences builtIn() {
-        return of(BuiltInTemplates::text, Units.METRIC);
+        return of(BuiltInTemplates::text, Display.USUAL);
     }
 
     /** The sentences of a text, in order; of an empty one itself. */
@@ -97,7 +98,7 @@ public final class Sentences {
      *
      * @param texts one a file, of the pictures, of the day and of the drawings; the latter may be left out
      */
-    static Sentences read(List<String> texts, Units units) {
+    static Sentences read(List<String> texts, Display display) {
         Map<String, Line> lines = new LinkedHashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             int number = 0;
@@ -109,7 +110,12 @@ public final class Sentences {
                 }
             }
         }
-        return new Sentences(lines, units);
+        return new Sentences(lines, Values.of(display));
+    }
+
+    /** The same sentences for readers of other units or another clock. */
+    public Sentences in(Display display) {
+        return new Sentences(lines, Values.of(display));
     }
 
     /** The name of a fact without figures: {@code LOW_SUN} is {@code low-sun}. */
@@ -144,19 +150,29 @@ public final class Sentences {
     }
 
     /** The words of a drawing. */
+    @Override
     public String of(Fact fact) {
         return worded(fact);
     }
 
+    @Override
+    public double scaleUnitM(double longestM) {
+        return values.units().scaleUnitM(longestM);
+    }
+
     /** A figure, a time or a name: a dash for none, a sentence for advice. */
     public String of(@Nullable Object value, Measure measure) {
-        return value == null ? Words.NONE : value instanceof Advice advice ? of(advice)
-                : value instanceof Interval span ? Dates.span(span) : units.of(value, measure);
+        return value == null ? Words.NONE : value instanceof Advice advice ? of(advice) : values.of(value, measure);
     }
 
     /** The units that these sentences are in. */
     public Units units() {
-        return units;
+        return values.units();
+    }
+
+    /** How these sentences tell the time. */
+    public ClockWords clock() {
+        return values.clock();
     }
 
     /** One pass over the line: a name of the author's that holds braces is shown as it is. */
@@ -181,7 +197,7 @@ public final class Sentences {
                 }
                 Object value = part.of(told);
                 sentence.append(text, done, open).append(value instanceof Advice || value instanceof Fact ? worded(value)
-                        : units.of(value, part.measure()));
+                        : values.of(value, part.measure()));
                 done = close + 1;
             }
             open = text.indexOf('{', open + 1);

@@ -7,6 +7,7 @@ import understorey.plan.Bag;
 import understorey.plan.Companion;
 import understorey.plan.Contact;
 import understorey.plan.DayWishes;
+import understorey.plan.Display;
 import understorey.plan.ForecastHour;
 import understorey.plan.Share;
 import understorey.plan.Shot;
@@ -67,11 +68,22 @@ public final class TripReader {
         String story = f.prose("story");
         List<Shot> shots = ShotsReader.read(f, site, gear, when, arrive, leave);
         Share share = f.in("share", TripReader::share);
+        Display display = display();
         f.done();
         Site place = site.site();
         boolean faulty = f.findings().errors() > 0 || companions.size() < f.items("companions").size();
         return faulty || title == null || place == null || when == null || gear == null ? null : new Trip(title, slug, series,
-                place, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes);
+                place, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes, display);
+    }
+
+    private Display display() {
+        Display.UnitSystem units = f.word("units", Display.UnitSystem.values());
+        Integer clock = f.whole("clock", 12, 24);
+        if (clock != null && clock != 12 && clock != 24) {
+            f.refuse("clock", "'clock' must be 12 or 24, not " + clock, "12 shows 5:20 pm, 24 shows 17:20");
+        }
+        return new Display(units == null ? Display.USUAL.units() : units,
+                clock != null && clock == 12 ? Display.Clock.HOURS_12 : Display.USUAL.clock());
     }
 
     private List<Companion> companions() {

@@ -86,17 +86,19 @@ public final class SpotPlan {
         double end = 10 + barM * scale;
         return List.of(new Drawing.Hatch("ground-line", List.of(new Point(10, y), new Point(end, y), new Point(10, y - 5), new Point(10, y + 5),
                         new Point(end, y - 5), new Point(end, y + 5))),
-                new Label("figure", Anchor.START, new Point(end + 8, y + 5), words.of(new Fact.WalkLength(barM))),
+                new Label("figure", Anchor.START, new Point(end + 8, y + 5), words.of(new Fact.BarLength(barM))),
                 new Drawing.Line("ground-line", List.of(new Point(WIDTH - 20, height - 8), new Point(WIDTH - 20, height - 46))),
                 new Drawing.Line("ground-line", List.of(new Point(WIDTH - 26, height - 36), new Point(WIDTH - 20, height - 46), new Point(WIDTH - 14, height - 36))),
                 new Label("figure", Anchor.END, new Point(WIDTH - 30, height - 24), words.of(Fact.Word.NORTH)));
     }
 
-    /** One, two or five times a power of ten, the longest that fits. */
+    /** One, two or five times a power of ten of the reader's unit, the longest that fits. */
     private double barM() {
-        double power = Math.pow(10, Math.floor(Math.log10(LONGEST_BAR / scale)));
-        double times = LONGEST_BAR / scale / power;
-        return power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
+        double unitM = words.scaleUnitM(LONGEST_BAR / scale);
+        double longest = LONGEST_BAR / scale / unitM;
+        double power = Math.pow(10, Math.floor(Math.log10(longest)));
+        double times = longest / power;
+        return unitM * power * (times >= 5 ? 5 : times >= 2 ? 2 : 1);
     }
 
     /** Beside, above or below its dot; in a crowd, and where there is no room, farther off at the end of a line. */

@@ -11,10 +11,13 @@ import understorey.brief.TimedShot;
 import understorey.exposure.Settings;
 import understorey.pages.Briefs;
 import understorey.pages.tables.Row;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Words;
+import understorey.plan.Display;
 
 class SheetLightTest {
+
+    private static final ClockWords CLOCK = new ClockWords(Display.USUAL.clock());
 
     @Test
     void namesOnlyLightThatCanComeAndOnlyWhatChanges() {
@@ -24,7 +27,7 @@ class SheetLightTest {
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
                 Settings planned = shot.settings();
-                for (Row light : planned == null || !shot.skyKnown() ? List.<Row>of() : SheetLight.of(shot)) {
+                for (Row light : planned == null || !shot.skyKnown() ? List.<Row>of() : SheetLight.of(shot, CLOCK)) {
                     assertFalse(light.text().isEmpty());
                     assertFalse(light.text().contains("ISO\u00a0" + planned.iso() + ","), light + " with " + planned.iso());
                     assertFalse(light.text().startsWith(Words.fNumber(planned.fNumber()) + ","), light.toString());
@@ -34,7 +37,7 @@ class SheetLightTest {
                     mists += light.name().equals("if there is mist") ? 1 : 0;
                     skies += light.name().startsWith("if ") ? 1 : 0;
                     for (String clock : light.name().startsWith("at ") ? List.of(light.name().substring(3).split(" or ")) : List.<String>of()) {
-                        assertTrue(shot.otherHours().stream().anyMatch(other -> Dates.clock(other.time()).equals(clock)
+                        assertTrue(shot.otherHours().stream().anyMatch(other -> CLOCK.of(other.time()).equals(clock)
                                 && !other.time().isBefore(brief.order().arrive()) && !other.time().isAfter(brief.order().leave())), light.name());
                         hours++;
                     }
@@ -51,7 +54,7 @@ class SheetLightTest {
         for (Brief brief : Briefs.all()) {
             for (TimedShot shot : brief.timed()) {
                 if (shot.settings() != null && !shot.skyKnown()) {
-                    String names = String.join(" or ", SheetLight.of(shot).stream().map(Row::name).toList());
+                    String names = String.join(" or ", SheetLight.of(shot, CLOCK).stream().map(Row::name).toList());
                     for (String sky : List.of("clear", "broken", "overcast")) {
                         assertTrue(names.contains(sky), names);
                     }

@@ -18,12 +18,15 @@ import understorey.pages.Trips;
 import understorey.pages.markdown.Prose;
 import understorey.pages.tables.TableView;
 import understorey.pages.templates.Templates;
-import understorey.pages.words.Dates;
+import understorey.pages.words.ClockWords;
 import understorey.pages.words.Sentences;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.sky.Interval;
 
 class SheetPageTest {
+
+    private static final ClockWords CLOCK = new ClockWords(Display.USUAL.clock());
 
     private static final Sentences SENTENCES = Sentences.builtIn();
     private static final Prose PROSE = new Prose();
@@ -38,7 +41,7 @@ class SheetPageTest {
         int left = 0;
         for (Brief brief : Briefs.all()) {
             SheetPage sheet = sheet(brief);
-            assertEquals(brief.order().shooting().stream().map(leg -> Dates.clock(leg.from())).toList(),
+            assertEquals(brief.order().shooting().stream().map(leg -> CLOCK.of(leg.from())).toList(),
                     sheet.shots().stream().map(SheetShot::from).toList());
             assertEquals(brief.shots().size(), sheet.shots().size() + sheet.leftOut().size());
             assertTrue(sheet.leftOut().stream().allMatch(why -> why.contains("“") && why.length() > 30), sheet.leftOut().toString());
@@ -58,7 +61,7 @@ class SheetPageTest {
                     int number = Integer.parseInt(days.flat().get(i).text());
                     Interval planned = brief.order().timeOf(brief.timed().get(number - 1).intent().shot().name());
                     TableView.Cell start = row.cells().get(i);
-                    assertEquals(!start.text().equals(planned == null ? "—" : Dates.clock(planned.from())), start.strong());
+                    assertEquals(!start.text().equals(planned == null ? "—" : CLOCK.of(planned.from())), start.strong());
                     same += start.strong() ? 0 : 1;
                     differ += start.strong() ? 1 : 0;
                 }

@@ -23,8 +23,8 @@ import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.pages.SitePagesTest;
 import understorey.pages.Trips;
-import understorey.pages.words.Units;
 import understorey.plan.Bag;
+import understorey.plan.Display;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 
@@ -59,7 +59,7 @@ class MarkdownTwinTest {
     @Test
     void namesEveryPicture() {
         for (Brief brief : Briefs.all()) {
-            String text = SitePagesTest.page(Briefs.pages(SitePages.open(null, null, Units.METRIC), List.of(brief), List.of(), List.of(), List.of()),
+            String text = SitePagesTest.page(Briefs.pages(SitePages.open(null, null, Display.USUAL), List.of(brief), List.of(), List.of(), List.of()),
                     brief.trip().slug() + "/plan.md");
             brief.timed().forEach(shot -> assertTrue(text.contains("## " + shot.number() + " " + shot.intent().shot().name() + "\n"),
                     shot.intent().shot().name()));

@@ -20,7 +20,7 @@ import understorey.pages.Briefs;
 import understorey.pages.Page;
 import understorey.pages.SitePages;
 import understorey.pages.words.TemplateFault;
-import understorey.pages.words.Units;
+import understorey.plan.Display;
 
 class TemplatesTest {
 
@@ -97,7 +97,7 @@ class TemplatesTest {
     void setsTheUsersFilesInFrontOfItsOwn() throws IOException {
         write("index.ftlh", "<title>mine</title>");
         write("style.css", "p { color: teal }");
-        List<Page> pages = Briefs.pages(SitePages.open(folder, null, Units.METRIC), Briefs.all().subList(0, 1), List.of(), List.of(), List.of());
+        List<Page> pages = Briefs.pages(SitePages.open(folder, null, Display.USUAL), Briefs.all().subList(0, 1), List.of(), List.of(), List.of());
         assertEquals("<title>mine</title>", content(pages, "index.html"));
         assertTrue(content(pages, "first-light/index.html").contains("color:teal"));
         assertTrue(content(pages, "first-light/index.html").contains("Light and weather"));

@@ -21,6 +21,7 @@ import understorey.brief.Brief;
 import understorey.brief.TimedShot;
 import understorey.kit.LensFit;
 import understorey.pages.Briefs;
+import understorey.plan.Display;
 
 class SentencesTest {
 
@@ -29,7 +30,7 @@ class SentencesTest {
 
     @Test
     void noReasonOfAnyBriefShowsABraceOrBeginsSmall() {
-        Sentences sentences = Sentences.read(texts, Units.METRIC);
+        Sentences sentences = Sentences.read(texts, Display.USUAL);
         Set<Class<?>> seen = new HashSet<>();
         for (Brief brief : Briefs.all()) {
             for (Advice reason : reasons(brief)) {
@@ -56,12 +57,12 @@ class SentencesTest {
     void tellsOneReasonWithinAnother() {
         Advice reason = new TripAdvice.ShotCompromise("The floor", new HelpAdvice.NoCamera());
         assertEquals("“The floor” is a compromise: no body in the bag has a lens that fits.",
-                Sentences.read(texts, Units.METRIC).of(reason));
+                Sentences.read(texts, Display.USUAL).of(reason));
     }
 
     @Test
     void beginsWithACapitalUnlessWithAnAperture() {
-        Sentences sentences = Sentences.read(texts, Units.METRIC);
+        Sentences sentences = Sentences.read(texts, Display.USUAL);
         assertEquals("No support in the bag suits this picture: hand-held.",
                 sentences.of(new SupportAdvice.NoSupport()));
         assertEquals("f/8 gives the depth of field this picture needs.", sentences.of(new ApertureAdvice.ApertureForDepth(8)));
@@ -69,14 +70,14 @@ class SentencesTest {
 
     @Test
     void showsANameWithBracesOrDollarsAsItIs() {
-        String sentence = Sentences.read(List.of("shot-compromise = “{shot}”: {why}\nno-camera = none."), Units.METRIC)
+        String sentence = Sentences.read(List.of("shot-compromise = “{shot}”: {why}\nno-camera = none."), Display.USUAL)
                 .of(new TripAdvice.ShotCompromise("{why} $1 \\ b", new HelpAdvice.NoCamera()));
         assertEquals("“{why} $1 \\ b”: none.", sentence);
     }
 
     @Test
     void pointsAtTheLineThatAsksForAnUnknownFigure() {
-        Sentences sentences = Sentences.read(List.of("", "# own words\n\nno-camera = no {lens} at all."), Units.METRIC);
+        Sentences sentences = Sentences.read(List.of("", "# own words\n\nno-camera = no {lens} at all."), Display.USUAL);
         TemplateFault fault = assertThrows(TemplateFault.class, () -> sentences.of(new HelpAdvice.NoCamera()));
         assertEquals("templates/sentences-day.txt:3:1: error: 'no-camera' has no figure {lens}", fault.plain());
         TemplateFault missing = assertThrows(TemplateFault.class, () -> sentences.of(new SupportAdvice.NoSupport()));

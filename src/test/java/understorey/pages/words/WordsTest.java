@@ -19,10 +19,12 @@ import org.junit.jupiter.api.Test;
 import understorey.advice.Measure;
 import understorey.exposure.scale.StopScale;
 import understorey.light.SunDirection;
+import understorey.plan.Display;
 import understorey.plan.Foliage;
 import understorey.plan.LightWish;
 
 class WordsTest {
+
 
     @Test
     void marksAperturesAsLensesDo() {
@@ -205,24 +207,24 @@ class WordsTest {
 
     @Test
     void readsClocksToTheMinuteHalfUpAcrossMidnight() {
-        assertEquals("05:04", Dates.clock(ZonedDateTime.parse("2027-05-08T05:04:29+01:00")));
-        assertEquals("05:05", Dates.clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
-        assertEquals("00:00", Dates.clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
-        assertEquals("—", Dates.clock(null));
-        assertEquals("06:10", Units.METRIC.of(LocalTime.of(6, 10), null));
-        assertEquals("06:11", Units.METRIC.of(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
+        assertEquals("05:04", clock(ZonedDateTime.parse("2027-05-08T05:04:29+01:00")));
+        assertEquals("05:05", clock(ZonedDateTime.parse("2027-05-08T05:04:30+01:00")));
+        assertEquals("00:00", clock(ZonedDateTime.parse("2027-05-08T23:59:30+01:00")));
+        assertEquals("—", clock(null));
+        assertEquals("06:10", value(LocalTime.of(6, 10), null));
+        assertEquals("06:11", value(ZonedDateTime.parse("2027-05-08T06:10:45Z"), null));
     }
 
     @Test
     void namesDaysAndWordsInFull() {
         assertEquals("Saturday 8 May 2027", Dates.day(LocalDate.of(2027, 5, 8)));
-        assertEquals("Sunday 1 August 2027", Units.METRIC.of(LocalDate.of(2027, 8, 1), null));
-        assertEquals("1 August", Units.METRIC.of(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
-        assertEquals("April", Units.METRIC.of(Month.APRIL, null));
+        assertEquals("Sunday 1 August 2027", value(LocalDate.of(2027, 8, 1), null));
+        assertEquals("1 August", value(LocalDate.of(2027, 8, 1), Measure.DAY_OF_YEAR));
+        assertEquals("April", value(Month.APRIL, null));
         assertEquals("April", Words.name(Month.APRIL));
         assertEquals("half leaf", Words.word(Foliage.Stage.HALF_LEAF));
-        assertEquals("Stone bank", Units.METRIC.of("Stone bank", null));
-        assertEquals("top left", Units.METRIC.of(SunDirection.Part.TOP_LEFT, null));
+        assertEquals("Stone bank", value("Stone bank", null));
+        assertEquals("top left", value(SunDirection.Part.TOP_LEFT, null));
     }
 
     /** A light wish on a page is the term of the trade, which is not always the word of the plan. */
@@ -250,6 +252,14 @@ class WordsTest {
         assertEquals("0°", Words.bearing(359.6));
         assertEquals("0°", Words.bearing(360));
         assertEquals("68°", Words.bearing(67.5));
+    }
+
+    private static String clock(ZonedDateTime time) {
+        return new ClockWords(Display.USUAL.clock()).of(time);
+    }
+
+    private static String value(Object value, Measure measure) {
+        return Values.of(Display.USUAL).of(value, measure);
     }
 
     private static String of(double value, Measure measure) {
