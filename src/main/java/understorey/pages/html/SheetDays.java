@@ -30,7 +30,8 @@ final class SheetDays {
         return new Table<>(columns, others).view(CAPTION, sentences);
     }
 
+    /** On a phone the half of the day stands below its time. */
     private static String at(List<OrderView.Start> order, int number) {
-        return order.stream().filter(start -> start.number() == number).map(OrderView.Start::at).findFirst().orElse(Words.NONE);
+        return order.stream().filter(start -> start.number() == number).map(OrderView.Start::at).findFirst().orElse(Words.NONE).replace('\u00a0', ' ');
     }
 }
