@@ -75,7 +75,8 @@ class RandomPlanTest {
         }
         List<Brief> briefs = new ArrayList<>();
         for (Trip trip : plans.trips()) {
-            briefs.add(Planner.brief(Sharing.forAudience(trip)));
+            Display.UnitSystem units = briefs.size() % 2 == 0 ? Display.UnitSystem.METRIC : Display.UnitSystem.IMPERIAL;
+            briefs.add(Planner.brief(Sharing.forAudience(trip.shown(new Display(units, Display.Clock.HOURS_12)))));
         }
         List<Page> pages = Briefs.pages(SitePages.open(null, null, Display.USUAL), briefs, List.of(), List.of(), List.of());
         for (Page page : pages) {
