@@ -47,6 +47,23 @@ class SpotPlanTest {
         assertTrue(Marks.labels(drawing).stream().anyMatch(label -> label.text().equals("500\u00a0m")));
     }
 
+    /** A mile is 1609.344 m, a foot 0.3048 m (NIST SP 811). */
+    @Test
+    void drawsABarOfARoundLengthInTheUnitOfTheReader() {
+        assertBar(PLAN, "500\u00a0ft", 500 * 0.3048);
+        assertBar(new GroundPlan(List.of(GATE, new Place("Far", 9000, 0)), List.of()), "2\u00a0miles", 2 * 1609.344);
+    }
+
+    private static void assertBar(GroundPlan plan, String says, double metres) {
+        Drawing drawing = SpotPlan.of(plan).drawing(DrawingWords.IN_FEET);
+        Drawing.Hatch bar = drawing.marks().stream().filter(mark -> mark instanceof Drawing.Hatch).map(Drawing.Hatch.class::cast)
+                .findFirst().orElseThrow();
+        assertEquals(says, Marks.labels(drawing).get(0).text());
+        List<Point> dots = dots(drawing);
+        double spotsM = Math.hypot(plan.places().get(1).eastM(), plan.places().get(1).northM());
+        assertEquals(spotsM / metres, apart(dots.get(0), dots.get(1)) / apart(bar.ends().get(0), bar.ends().get(1)), 0.01);
+    }
+
     @Test
     void noTwoWordsTouchWhereverTheSpotsLie() {
         Random random = new Random(14);
