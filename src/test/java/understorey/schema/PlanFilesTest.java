@@ -35,6 +35,7 @@ import understorey.RandomPlan;
 import understorey.pages.FormatPage;
 import understorey.pages.json.Json;
 import understorey.plan.Canopy;
+import understorey.plan.Display;
 import understorey.plan.Filter;
 import understorey.plan.Foliage;
 import understorey.plan.LightWish;
@@ -163,7 +164,7 @@ class PlanFilesTest {
     @TestFactory
     List<DynamicTest> hasTheWordsOfTheReaders() {
         Map<String, List<? extends Enum<?>>> words = Map.ofEntries(
-                Map.entry("role", List.of(Role.values())), Map.entry("light", List.of(LightWish.values())),
+                Map.entry("role", List.of(Role.values())), Map.entry("unit_system", List.of(Display.UnitSystem.values())), Map.entry("light", List.of(LightWish.values())),
                 Map.entry("sky", List.of(SkyWord.values())), Map.entry("stance", List.of(Viewpoint.Stance.values())),
                 Map.entry("orientation", List.of(Orientation.values())), Map.entry("audience", List.of(Share.Audience.values())),
                 Map.entry("precision", List.of(Share.Precision.values())), Map.entry("trees", List.of(Canopy.Trees.values())),
