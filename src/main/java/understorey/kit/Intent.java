@@ -119,8 +119,14 @@ public record Intent(Shot shot, Role role, Viewpoint viewpoint, Orientation orie
         return Overhead.isOverhead(shot, riseDeg) ? Viewpoint.Stance.STANDING : switch (role) {
             case OPENING, EXTRA -> Viewpoint.Stance.STANDING;
             case APPROACH -> Viewpoint.Stance.KNEELING;
-            case DETAIL, CLOSING -> plantM == null ? Viewpoint.Stance.GROUND : new Viewpoint.Height(plantM);
+            case DETAIL, CLOSING -> isScene(shot) ? Viewpoint.Stance.KNEELING
+                    : plantM == null ? Viewpoint.Stance.GROUND : new Viewpoint.Height(plantM);
         };
+    }
+
+    /** True for a frame of plants in their place, not of one: common practice, no source. */
+    private static boolean isScene(Shot shot) {
+        return shot.frame() != null && shot.frame().widthM() != null && shot.frame().widthM() > ProposedSharp.SCENE_M;
     }
 
     private static Frame frame(Role role, Subject subject, Orientation orientation) {

@@ -23,6 +23,8 @@ record ProposedSharp(Shot shot, Viewpoint viewpoint, Orientation orientation, do
     private static final double OPEN_STOP_FROM_MM = 135;
     private static final double COC_MM = CircleOfConfusion.mm(36, 24);
     private static final double NEAREST_M = 0.5;
+    /** From this width on a frame shows plants in their place, and more of the ground behind them. */
+    static final double SCENE_M = 1;
     /** The axis is so far below the horizon when the edge of the carpet lies on the upper third, in half frame heights. */
     private static final double AXIS_BELOW = 1 / 3.0;
 
@@ -30,11 +32,11 @@ record ProposedSharp(Shot shot, Viewpoint viewpoint, Orientation orientation, do
         return frame != null ? closeUp(frame) : view(role, Objects.requireNonNull(focalMm, "a frame or a focal length"));
     }
 
-    /** A quarter of the width of a framed picture, but no more than f/11 holds. */
+    /** A quarter of the width of a framed picture, of a scene as much more as it is wider, but no more than f/11 holds. */
     private Sharp closeUp(Frame frame) {
         double widthM = widthM(frame);
         double magnification = Sensor.FULL_FRAME.acrossMm(orientation) / (widthM * 1000);
-        return new Sharp.Depth(Math.min(widthM / 4, Sharpness.closeUpDepthMm(OPEN_STOP, COC_MM, magnification) / 1000));
+        return new Sharp.Depth(Math.min(widthM / 4 * Math.max(1, widthM / SCENE_M), Sharpness.closeUpDepthMm(OPEN_STOP, COC_MM, magnification) / 1000));
     }
 
     /**

@@ -26,6 +26,7 @@ import understorey.kit.LensFit;
 import understorey.kit.Verdict;
 import understorey.packing.Packing;
 import understorey.plan.Sharp;
+import understorey.plan.Viewpoint;
 
 /** Where an expert puts the camera, and where it points. All of it is common practice, no source. */
 class FramingDecisionsTest {
@@ -205,6 +206,17 @@ class FramingDecisionsTest {
             assertEquals(Verdict.FITS, low.verdict(), fit.reasons().toString());
             assertTrue(fit.focusM() <= 1, fit.focusM() + " m");
             assertTrue(low.settings().sharpFromM() <= 0.8, low.settings().sharpFromM() + " m");
+        }
+
+        /** Two metres of flowers are a scene: from the knees, with its ground; a hand's width is one plant. */
+        @Test
+        void takesAWideFrameAsAScene() throws IOException {
+            LensFit scene = shot(LITTLE_LEGS, "role: detail, frame: {width: 2 m}").fit().best();
+            assertEquals(Viewpoint.Stance.KNEELING, scene.intent().viewpoint());
+            assertEquals(1, ((Sharp.Depth) scene.intent().sharp()).depthM(), 1e-9);
+            LensFit plant = shot(LITTLE_LEGS, "role: detail, frame: {width: 20 cm}").fit().best();
+            assertEquals(new Viewpoint.Height(plant.intent().shot().subject().heightM()), plant.intent().viewpoint());
+            assertTrue(((Sharp.Depth) plant.intent().sharp()).depthM() < 0.05);
         }
 
         /** From legs that are 8 cm too low a whole plant is aimed at with a slight tilt; one head from near by would need 45°. */
