@@ -40,6 +40,10 @@ public sealed interface ApertureAdvice extends Advice {
     record ApertureWideOpen(@In(F_NUMBER) double aperture) implements ApertureAdvice {
     }
 
+    /** The depth is held wide open, and the lens is sharper two stops from there. */
+    record ApertureStoppedDown(@In(F_NUMBER) double aperture) implements ApertureAdvice {
+    }
+
     /** Smaller would blur everything by diffraction. */
     record ApertureAtLimit(@In(F_NUMBER) double aperture) implements ApertureAdvice {
     }

@@ -19,8 +19,9 @@ import understorey.plan.Sharp;
 record Aperture(double first, double widest, double open, Advice why) {
 
     /**
-     * A view begins where defocus and diffraction balance, since its ends gain by it and nothing else is lost; a
-     * close-up where its depth is just held, so that the background melts as far as it can. Where no useful
+     * A view begins where defocus and diffraction balance, since its ends gain by it and nothing else is lost, and so does a
+     * scene, which no aperture parts from its background; where the depth is held wide open, two stops from there, where a lens
+     * is sharpest (common practice, no source). A close-up begins where its depth is just held, so that the background melts as far as it can. Where no useful
      * aperture holds the depth, at the last that is of use.
      */
     static Aperture of(LensFit fit) {
@@ -37,12 +38,13 @@ record Aperture(double first, double widest, double open, Advice why) {
         double asked = wideOpen ? open : Math.min(StopScale.nextFNumberUp(fit.fNumberNeeded()), limit);
         Advice why = wideOpen ? new ApertureAdvice.ApertureWideOpen(asked)
                 : FlowerDepth.of(fit, asked) == null ? new ApertureAdvice.ApertureForDepth(asked) : new ApertureAdvice.ApertureForPart(asked);
-        if (fit.intent().sharp() instanceof Sharp.Depth) {
+        if (fit.intent().sharp() instanceof Sharp.Depth && !fit.isScene()) {
             return new Aperture(asked, asked, fit.depthIsProposed() ? Math.max(open, yielding(asked)) : asked, why);
         }
-        double balanced = Math.min(limit, Math.max(asked, StopScale.snapFNumber(fit.fNumberBalanced())));
+        double crisp = wideOpen ? StopScale.snapFNumber(2 * open) : asked;
+        double balanced = Math.min(limit, Math.max(crisp, StopScale.snapFNumber(fit.fNumberBalanced())));
         return new Aperture(balanced, asked, fit.depthIsProposed() ? open : asked,
-                balanced > asked ? new ApertureAdvice.ApertureBalanced(balanced, asked) : why);
+                balanced <= asked ? why : balanced <= crisp ? new ApertureAdvice.ApertureStoppedDown(balanced) : new ApertureAdvice.ApertureBalanced(balanced, asked));
     }
 
     /** Two stops less of a depth of field that was only suggested leave a picture what it is: common practice, no source. */

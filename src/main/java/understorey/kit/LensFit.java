@@ -255,6 +255,11 @@ public record LensFit(Intent intent, Camera camera, double focalMm, double cropT
         return usedWidthMm() / magnification / 1000;
     }
 
+    /** True for a frame of plants in their place, not of one. */
+    public boolean isScene() {
+        return frameWidthM() > ProposedSharp.SCENE_M;
+    }
+
     /** Height of the picture at the distance framed, metres. */
     public double frameHeightM() {
         return usedHeightMm() / magnification / 1000;

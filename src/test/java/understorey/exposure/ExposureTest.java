@@ -233,9 +233,12 @@ class ExposureTest {
         assertEquals(16, limit.fNumber());
         Lens slow = new Lens("Slow zoom", "A", null, 40, 80, 4, 6.3, null, 0.5, 0.2, null, 0, null);
         Settings open = Fits.settings(fit(picture("a").equivalent(55).sharp(300, 400), bag(fullFrame(24), slow)), 9, 0, null);
-        assertEquals(List.of(ApertureAdvice.ApertureWideOpen.class), kinds(open.reasons()).subList(0, 1));
+        assertEquals(List.of(ApertureAdvice.ApertureOpened.class), kinds(open.reasons()).subList(0, 1));
         assertEquals(StopScale.snapFNumber(open.fNumber()), open.fNumber());
         assertTrue(open.fNumber() >= slow.widestAt(55));
+        Settings bright = Fits.settings(fit(picture("a").equivalent(55).sharp(300, 400), bag(fullFrame(24), slow)), 14, 0, null);
+        assertEquals(List.of(ApertureAdvice.ApertureStoppedDown.class), kinds(bright.reasons()).subList(0, 1));
+        assertEquals(2, 2 * Math.log(bright.fNumber() / open.fNumber()) / Math.log(2), 0.35, "where a lens is sharpest: common practice, no source");
     }
 
     /** With a close-up lens 50 mm at f/8 act as 33 mm at f/5.3: the opening stays, the depth follows from it. */
