@@ -69,10 +69,8 @@ public record Reference(List<Block> blocks, List<Value> values) {
         List<Key> keys = new ArrayList<>();
         PlanFiles.members(block.get("properties")).forEach((name, tree) -> {
             Map<String, Object> property = PlanFiles.members(tree);
-            Object limits = property.get("x-reader");
-            String about = property.get("description") + (limits == null ? "" : " (" + limits + ")");
             Object leftOut = property.getOrDefault("x-default", property.get("default"));
-            keys.add(new Key(name, required.contains(name), about, takes(property, false, definitions),
+            keys.add(new Key(name, required.contains(name), Written.about(property), takes(property, false, definitions),
                     leftOut == null ? null : String.valueOf(leftOut), Written.first(property)));
         });
         return keys;
@@ -105,8 +103,14 @@ public record Reference(List<Block> blocks, List<Value> values) {
 
     private static List<Word> words(Map<String, Object> definition) {
         List<Word> words = new ArrayList<>();
-        PlanFiles.members(definition.get("x-words")).forEach((word, meaning) -> words.add(new Word(word, String.valueOf(meaning))));
+        PlanFiles.members(definition.get("x-words")).forEach((word, meaning) -> words.add(new Word(word, meaning + also(definition, word))));
         return words;
+    }
+
+    /** Another name of a word, in brackets; empty if there is none. */
+    private static String also(Map<String, Object> definition, String word) {
+        return !(definition.get("x-also") instanceof Map<?, ?> also) ? "" : also.entrySet().stream()
+                .filter(other -> word.equals(other.getValue())).map(other -> " (also " + other.getKey() + ")").findFirst().orElse("");
     }
 
     /** A title inside a sentence; Markdown is a name. */

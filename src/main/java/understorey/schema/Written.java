@@ -38,11 +38,17 @@ final class Written {
         return text.replace("\\", "\\\\").replace("\"", "\\\"").replaceAll("\\p{Cntrl}", " ");
     }
 
-    /** What a key is for, with what only the reader checks and what holds where it is left out. */
-    static String description(Map<String, Object> property) {
+    /** What a key is for, with what only the reader checks and with its other spelling. */
+    static String about(Map<String, Object> property) {
         String text = String.valueOf(property.get("description"));
         Object limits = property.get("x-reader");
+        return text + (limits == null ? "" : " (" + limits + ")")
+                + (property.get("x-also") instanceof String also ? "; also `" + also + "`" : "");
+    }
+
+    /** What a key is for, and what holds where it is left out. */
+    static String description(Map<String, Object> property) {
         Object leftOut = property.get("x-default");
-        return text + (limits == null ? "" : " (" + limits + ")") + (leftOut == null ? "" : "; left out: " + leftOut);
+        return about(property) + (leftOut == null ? "" : "; left out: " + leftOut);
     }
 }

@@ -13,6 +13,7 @@ import understorey.yaml.finding.Pos;
 import understorey.yaml.finding.Suggestion;
 import understorey.yaml.tree.Node;
 import understorey.yaml.tree.Quotes;
+import understorey.yaml.tree.Spelling;
 import understorey.yaml.value.Dimension;
 import understorey.yaml.value.Span;
 import understorey.yaml.value.Words;
@@ -53,18 +54,18 @@ public final class Fields {
     }
 
     public boolean has(String key) {
-        return node.entries().containsKey(key);
+        return node.entry(key) != null;
     }
 
     /** Place of the value of a key; of the whole record if the key is absent. */
     public Pos at(String key) {
-        Node.Entry entry = node.entries().get(key);
+        Node.Entry entry = node.entry(key);
         return entry == null ? node.pos() : entry.value() == null ? entry.key() : entry.value().pos();
     }
 
     /** Place of the key itself; of the whole record if it is absent. */
     public Pos atKey(String key) {
-        Node.Entry entry = node.entries().get(key);
+        Node.Entry entry = node.entry(key);
         return entry == null ? node.pos() : entry.key();
     }
 
@@ -78,14 +79,14 @@ public final class Fields {
 
     /** An error at the value of a key. */
     public void refuse(String key, String text, @Nullable String help) {
-        Node.Entry entry = node.entries().get(key);
+        Node.Entry entry = node.entry(key);
         findings.error(at(key), text, entry == null || entry.value() == null ? help : Quotes.straightened(entry.value(), help));
     }
 
     /** Value of a key; null if it is absent, or if it is empty, which is reported. */
     public @Nullable Node take(String key) {
         asked.add(key);
-        Node.Entry entry = node.entries().get(key);
+        Node.Entry entry = node.entry(key);
         if (entry == null) {
             return null;
         }
@@ -149,13 +150,15 @@ public final class Fields {
         return scalars.word(take(key), named(key), constants);
     }
 
-    /** Words of the list under a key, each once. */
+    /** Words of the list under a key, or one of them, each once. */
     public <E extends Enum<E>> List<E> words(String key, E[] constants) {
         Node value = take(key);
-        String help = value instanceof Node.Scalar scalar
-                ? Suggestion.list(Words.of(constants), scalar.text()) : null;
-        return items(key, value, help).stream().map(item -> scalars.word(item, named(key), constants)).filter(Objects::nonNull)
-                .distinct().toList();
+        if (value instanceof Node.Scalar scalar && Words.find(constants, scalar.text().strip()) == null) {
+            refuse(key, Node.quote(scalar.text()) + " is not a value of " + named(key),
+                    Suggestion.list(Words.of(constants), scalar.text()));
+            return List.of();
+        }
+        return items(key).stream().map(item -> scalars.word(item, named(key), constants)).filter(Objects::nonNull).distinct().toList();
     }
 
     public @Nullable Boolean yesNo(String key) {
@@ -202,27 +205,26 @@ public final class Fields {
         return read;
     }
 
-    /** Values of the list under a key; empty if it is absent or no list. */
+    /** Values of the list under a key, or the one value there; empty if it is absent. */
     public List<Node> items(String key) {
         Node value = take(key);
-        return items(key, value, value instanceof Node.Scalar scalar ? "write it as [" + Node.clip(scalar.text()) + "]"
-                : null);
+        return value instanceof Node.Seq list ? list.items() : value == null ? List.of() : List.of(value);
     }
 
-    private List<Node> items(String key, @Nullable Node value, @Nullable String help) {
-        if (value instanceof Node.Seq list) {
-            return list.items();
-        }
-        if (value != null) {
-            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(), help);
-        }
-        return List.of();
-    }
-
-    /** Entries of the list under a key, each with keys and values. */
+    /** Entries of the list under a key, or the one entry there, each with keys and values. */
     public List<Fields> blocks(String key, String called) {
-        return items(key, take(key), "begin each entry with '- '").stream()
-                .map(item -> block(item, "each entry of " + named(key), called)).filter(Objects::nonNull).toList();
+        Node value = take(key);
+        if (value != null && !(value instanceof Node.Seq) && !isEntry(value)) {
+            findings.error(value.pos(), named(key) + " must be a list, not " + value.described(), "begin each entry with '- '");
+            return List.of();
+        }
+        return items(key).stream().map(item -> block(item, "each entry of " + named(key), called)).filter(Objects::nonNull).toList();
+    }
+
+    /** Whether keys and values describe one entry. Blocks under names are several, whose dashes are missing. */
+    private static boolean isEntry(Node value) {
+        return value instanceof Node.Mapping block
+                && block.entries().values().stream().anyMatch(entry -> entry.value() instanceof Node.Scalar);
     }
 
     /** What a reader makes of each entry of the list under a key; entries that it cannot use are left out. */
@@ -233,7 +235,7 @@ public final class Fields {
     /** Refuses a list of more entries than can be planned in a minute. */
     public void atMost(int most, String... keys) {
         for (String key : keys) {
-            Node.Entry entry = node.entries().get(key);
+            Node.Entry entry = node.entry(key);
             if (entry != null && entry.value() instanceof Node.Seq list && list.items().size() > most) {
                 findings.error(entry.key(), named(key) + " has " + list.items().size() + " entries; at most " + most
                         + " are allowed", "split it into several plans");
@@ -260,7 +262,10 @@ public final class Fields {
     public void done() {
         for (var entry : node.entries().entrySet()) {
             String key = entry.getKey();
-            if (!asked.contains(key)) {
+            String spelt = Spelling.british(key);
+            if (!key.equals(spelt) && node.entries().containsKey(spelt)) {
+                findings.error(entry.getValue().key(), "'" + key + "' is given twice: it is the same as '" + spelt + "'", "delete one of them");
+            } else if (!asked.contains(spelt)) {
                 String help = Suggestion.among(asked, key, "known keys");
                 if (key.length() > 0 && Character.isDigit(key.charAt(0))) {
                     help = "write decimals with a point, because a comma ends a value";

@@ -2,6 +2,7 @@ package understorey.schema;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -31,6 +32,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import understorey.Forgiven;
 import understorey.RandomPlan;
 import understorey.pages.FormatPage;
 import understorey.pages.json.Json;
@@ -146,6 +149,17 @@ class PlanFilesTest {
             }
         }
         assertTrue(blocks > 1000, blocks + " blocks");
+    }
+
+    /** An editor and the readers forgive the same. */
+    @TestFactory
+    List<DynamicTest> forgivesWhatTheReadersForgive(@TempDir Path folder) {
+        List<DynamicTest> tests = new ArrayList<>();
+        Forgiven.SAME.forEach(form -> tests.add(DynamicTest.dynamicTest(form.written(), () ->
+                assertEquals(List.of(), faults(Forgiven.write(folder.resolve("plans"), form.slot(), form.written()).resolve(form.file()))))));
+        Forgiven.NEAR.forEach(form -> tests.add(DynamicTest.dynamicTest("not " + form.written(), () ->
+                assertNotEquals(List.of(), faults(Forgiven.write(folder.resolve("plans"), form.slot(), form.written()).resolve(form.file()))))));
+        return tests;
     }
 
     private static List<String> faults(JsonNode trip) {

@@ -1,6 +1,7 @@
 package understorey.reading.gear;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Body;
@@ -125,7 +126,7 @@ final class OpticsReader {
             Fields size = f.block(node, "'sensor'", "this sensor");
             return size == null ? null : sized(size);
         }
-        int format = FORMATS.indexOf(scalar.text());
+        int format = FORMATS.indexOf(scalar.text().strip().toLowerCase(Locale.ROOT));
         if (format < 0) {
             f.refuse("sensor", Node.quote(scalar.text()) + " is not a value of 'sensor'",
                     Suggestion.among(FORMATS, scalar.text(), "give a width and a height, or one of"));

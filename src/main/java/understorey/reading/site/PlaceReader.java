@@ -65,7 +65,7 @@ final class PlaceReader {
     static @Nullable Canopy canopy(Fields f) {
         Node node = f.take("canopy");
         if (node instanceof Node.Scalar scalar) {
-            if (!scalar.text().equals("none")) {
+            if (!scalar.text().strip().equalsIgnoreCase("none")) {
                 f.refuse("canopy", "'canopy' must be none or keys and values, not " + node.described(),
                         "for example {trees: deciduous, stage: half-leaf, height: 18 m}");
             }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Season;
+import understorey.plan.Subject;
 import understorey.plan.Temperatures;
 import understorey.reading.files.Beside;
 import understorey.reading.subject.Subjects;
@@ -24,9 +25,8 @@ final class SeasonReader {
         Set<String> known = new HashSet<>();
         for (Fields f : site.blocks("season", "this season")) {
             f.require("subject");
-            Node node = f.take("subject");
-            subjects.named(f, "subject", node);
-            String subject = node instanceof Node.Scalar scalar ? scalar.text() : null;
+            Subject named = subjects.named(f, "subject");
+            String subject = named == null ? null : named.key();
             if (subject != null && !known.add(subject)) {
                 f.refuse("subject", "this site already has a season for " + Node.quote(subject),
                         "put all records of a subject into one list");

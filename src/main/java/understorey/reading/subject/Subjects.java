@@ -1,8 +1,11 @@
 package understorey.reading.subject;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Subject;
 import understorey.yaml.Fields;
@@ -51,8 +54,8 @@ public final class Subjects {
     }
 
     /** Subject whose name is given under a key; null, with a finding, if there is none. */
-    public @Nullable Subject named(Fields f, String key, @Nullable Node node) {
-        return known(f, key, f.scalars().text(node, "'" + key + "'"));
+    public @Nullable Subject named(Fields f, String key) {
+        return known(f, key, f.text(key));
     }
 
     private @Nullable Subject known(Fields f, String key, @Nullable String name) {
@@ -60,11 +63,33 @@ public final class Subjects {
             return null;
         }
         Subject subject = own.getOrDefault(name, catalogue.find(name));
-        if (subject == null && complete) {
-            TreeSet<String> known = new TreeSet<>(catalogue.keys());
-            known.addAll(own.keySet());
-            f.refuse(key, "there is no subject " + Node.quote(name), Suggestion.among(known, name, "known subjects"));
+        if (subject != null) {
+            return subject;
         }
-        return subject;
+        List<Subject> meant = SubjectNames.called(own.values(), name);
+        if (meant.isEmpty() && complete) {
+            meant = SubjectNames.called(catalogue.all(), name);
+        }
+        if (meant.size() == 1) {
+            return meant.get(0);
+        }
+        if (meant.size() > 1) {
+            f.refuse(key, "several subjects are called " + Node.quote(name), "use one of: " + keys(meant));
+        } else if (complete) {
+            unknown(f, key, name);
+        }
+        return null;
+    }
+
+    private void unknown(Fields f, String key, String name) {
+        TreeSet<String> known = new TreeSet<>(catalogue.keys());
+        known.addAll(own.keySet());
+        List<Subject> near = SubjectNames.with(Stream.concat(own.values().stream(), catalogue.all().stream()).toList(), name);
+        f.refuse(key, "there is no subject " + Node.quote(name), near.size() == 1 ? "did you mean '" + near.get(0).key() + "'?"
+                : near.isEmpty() ? Suggestion.among(known, name, "known subjects") : "which of these: " + keys(near));
+    }
+
+    private static String keys(List<Subject> subjects) {
+        return subjects.stream().map(Subject::key).sorted().collect(Collectors.joining(", "));
     }
 }

@@ -14,6 +14,7 @@ import understorey.yaml.finding.Pos;
 import understorey.yaml.finding.Suggestion;
 import understorey.yaml.tree.Node;
 import understorey.yaml.value.Dimension;
+import understorey.yaml.value.Moment;
 import understorey.yaml.value.Quantity;
 
 /** Reads the date of a trip, or the dates to choose from with the wishes about them. */
@@ -40,7 +41,8 @@ final class DaysReader {
         if (dates == null) {
             return date == null ? null : new When.On(date);
         }
-        if (dates instanceof Node.Seq) {
+        boolean one = dates instanceof Node.Scalar day && Moment.date(day.text(), "'dates'", (fault, help) -> { }) != null;
+        if (one || dates instanceof Node.Seq) {
             return oneOf(trip, dates.pos());
         }
         if (dates instanceof Node.Scalar) {

@@ -3,6 +3,7 @@ package understorey.reading.trip;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
@@ -39,6 +40,9 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
     private static final double FASTEST_S = 1 / 100_000.0;
     private static final double SLOWEST_S = 3600;
     private static final int HIGHEST_ISO = 10_000_000;
+    private static final double STRAIGHT_DOWN_DEG = 90;
+    /** From 1. */
+    private static final List<String> PRIORITIES = List.of("nice", "wanted", "must");
 
     /**
      * A shot with what is checked among all shots.
@@ -54,7 +58,8 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
         Role role = f.word("role", Role.values());
         Subject subject = site.subjects().read(f, "subject");
         String spot = site.spots() == null ? f.text("spot") : site.spots().pointed(f, "spot");
-        Viewpoint viewpoint = viewpoint(f);
+        boolean overhead = overhead(f);
+        Viewpoint viewpoint = overhead ? null : viewpoint(f);
         Orientation orientation = f.word("orientation", Orientation.values());
         Sharp sharp = f.in("sharp", ShotReader::sharp);
         Double focal = f.quantity("focal_equivalent", Dimension.SMALL_LENGTH, 4, 3000);
@@ -64,10 +69,10 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
         Boolean polariser = f.yesNo("polariser");
         Double seconds = f.quantity("duration", Dimension.DURATION, 10, 86_400);
         Duration duration = seconds == null ? null : Duration.ofSeconds(Math.round(seconds));
-        Integer priority = f.whole("priority", 1, 3);
+        Integer priority = priority(f);
         String notes = f.prose("notes");
         String otherwise = f.prose("otherwise");
-        Double tilt = tilt(f);
+        Double tilt = overhead ? Double.valueOf(STRAIGHT_DOWN_DEG) : tilt(f);
         LocalTime start = f.clock("start");
         String after = f.text("after");
         Double print = f.quantity("print", Dimension.LENGTH, 0.02, 20);
@@ -94,6 +99,22 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
         return written == null ? null : Double.valueOf(written.from());
     }
 
+    /** 1 to 3, or the word for it. */
+    private static @Nullable Integer priority(Fields f) {
+        int word = f.take("priority") instanceof Node.Scalar scalar ? PRIORITIES.indexOf(scalar.text().strip().toLowerCase(Locale.ROOT)) : -1;
+        return word >= 0 ? Integer.valueOf(word + 1) : f.whole("priority", 1, 3);
+    }
+
+    /** Whether the viewpoint is the word for a camera that looks straight down: that is its tilt. */
+    private static boolean overhead(Fields f) {
+        boolean overhead = f.take("viewpoint") instanceof Node.Scalar scalar && scalar.text().strip().equalsIgnoreCase("overhead");
+        if (overhead && f.has("tilt")) {
+            f.take("tilt");
+            f.findings().error(f.atKey("tilt"), "'viewpoint: overhead' is a tilt of 90°, and 'tilt' gives another", "delete one of them");
+        }
+        return overhead;
+    }
+
     /** Degrees below the horizontal: {@code 8}, {@code 8° down}, {@code 10° up}. */
     private static @Nullable Double tilt(Fields f) {
         Node node = f.take("tilt");
@@ -108,14 +129,8 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
     }
 
     private static Compose compose(Fields f) {
-        return new Compose(f.text("foreground"), f.text("middle"), f.text("background"), f.text("lead_in"), keepOut(f));
-    }
-
-    /** Several things, or one without brackets. */
-    private static List<String> keepOut(Fields f) {
-        Node node = f.take("keep_out");
-        List<Node> items = node instanceof Node.Scalar ? List.of(node) : f.items("keep_out");
-        return items.stream().map(item -> f.scalars().text(item, "each entry of 'keep_out'")).filter(Objects::nonNull).toList();
+        return new Compose(f.text("foreground"), f.text("middle"), f.text("background"), f.text("lead_in"),
+                f.items("keep_out").stream().map(item -> f.scalars().text(item, "each entry of 'keep_out'")).filter(Objects::nonNull).toList());
     }
 
     /** Viewpoint: a word, or a camera height. */
@@ -158,7 +173,7 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
 
     private static @Nullable Double far(Fields f) {
         Node node = f.take("far");
-        if (node instanceof Node.Scalar scalar && scalar.text().equals("infinity")) {
+        if (node instanceof Node.Scalar scalar && scalar.text().strip().equalsIgnoreCase("infinity")) {
             return Double.POSITIVE_INFINITY;
         }
         return f.scalars().quantity(node, "'far'", Dimension.LENGTH, 0.001, 1_000_000);

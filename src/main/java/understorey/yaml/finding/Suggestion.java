@@ -43,7 +43,7 @@ public final class Suggestion {
         List<String> meant = Arrays.stream(written.split(",|;|/|\\+| and | or ")).map(part -> meant(known, part.strip()))
                 .filter(Objects::nonNull).distinct().toList();
         return meant.isEmpty() ? "write a list in brackets, with one or more of: " + String.join(", ", known)
-                : "write it as [" + String.join(", ", meant) + "]";
+                : meant.size() == 1 ? "did you mean '" + meant.get(0) + "'?" : "write it as [" + String.join(", ", meant) + "]";
     }
 
     /** Longest name whose words were all written; else the nearest name; null if there is neither. */

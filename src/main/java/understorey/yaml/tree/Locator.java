@@ -88,7 +88,7 @@ public final class Locator {
     }
 
     private static @Nullable Node value(@Nullable Node at, String key) {
-        Node.Entry entry = at instanceof Node.Mapping mapping ? mapping.entries().get(key) : null;
+        Node.Entry entry = at instanceof Node.Mapping mapping ? mapping.entry(key) : null;
         return entry == null ? null : entry.value();
     }
 

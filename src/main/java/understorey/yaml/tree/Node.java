@@ -39,6 +39,13 @@ public sealed interface Node {
     /** Keys and values, in file order; its place is that of its first key or its opening brace. */
     record Mapping(Map<String, Entry> entries, Pos pos) implements Node {
 
+        /** Entry of a key in either spelling; null if there is none. */
+        public @Nullable Entry entry(String key) {
+            Entry entry = entries.get(key);
+            return entry != null ? entry : entries.entrySet().stream().filter(other -> Spelling.british(other.getKey()).equals(key))
+                    .map(Map.Entry::getValue).findFirst().orElse(null);
+        }
+
         @Override
         public String described() {
             return "keys and values";

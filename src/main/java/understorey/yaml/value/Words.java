@@ -3,10 +3,16 @@ package understorey.yaml.value;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import understorey.yaml.tree.Spelling;
 
 /** Words for constants, as an author writes them. */
 public final class Words {
+
+    /** The trade's other names for a light. */
+    private static final Map<String, String> ALSO = Map.of("golden hour", "low-sun", "golden-hour", "low-sun",
+            "blue hour", "twilight", "blue-hour", "twilight");
 
     private Words() {
     }
@@ -24,8 +30,10 @@ public final class Words {
         return Arrays.stream(constants).map(constant -> of(constant)).toList();
     }
 
-    /** Constant for a word, in capitals or small letters; null if there is none. */
+    /** Constant for a word, in capitals or small letters and in either spelling; null if there is none. */
     public static <E extends Enum<E>> @Nullable E find(E[] constants, String written) {
-        return Arrays.stream(constants).filter(constant -> of(constant).equalsIgnoreCase(written)).findFirst().orElse(null);
+        String small = written.toLowerCase(Locale.ROOT);
+        String word = ALSO.getOrDefault(small, Spelling.british(small));
+        return Arrays.stream(constants).filter(constant -> of(constant).equalsIgnoreCase(word)).findFirst().orElse(null);
     }
 }
