@@ -5,7 +5,7 @@ import static understorey.advice.Measure.MINUTES;
 import java.time.ZonedDateTime;
 
 /** Why a picture is left out of the order of the day. */
-public sealed interface LeftOutAdvice extends Advice {
+public sealed interface LeftOutAdvice extends Advice, OfShot {
 
     /** Name of the picture. */
     String shot();

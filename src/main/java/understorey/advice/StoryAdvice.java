@@ -27,6 +27,6 @@ public sealed interface StoryAdvice extends Advice {
     }
 
     /** Two pictures of one subject and spot that differ in nothing. */
-    record PicturesAlike(String shot, String other) implements StoryAdvice {
+    record PicturesAlike(String shot, String other) implements StoryAdvice, OfShot {
     }
 }

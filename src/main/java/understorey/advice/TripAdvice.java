@@ -74,7 +74,14 @@ public sealed interface TripAdvice extends Advice {
     record ForecastWithheld() implements TripAdvice {
     }
 
-    record ForecastSilent(String shot) implements TripAdvice {
+    record ForecastSilent(String shot) implements TripAdvice, OfShot {
+    }
+
+    /** No hour of the forecast is one of the visit. */
+    record ForecastOfOtherHours(ZonedDateTime arrive, ZonedDateTime leave) implements Warning {
+    }
+
+    record ForecastEndsEarly(ZonedDateTime end, ZonedDateTime leave) implements Warning {
     }
 
     /** A clearing has no effect without the height of the trees around it. */
@@ -82,36 +89,36 @@ public sealed interface TripAdvice extends Advice {
     }
 
     /** The light wished for is poor at the time planned, and better at another. */
-    record LightPoorNow(String shot, ZonedDateTime from, ZonedDateTime to) implements TripAdvice {
+    record LightPoorNow(String shot, ZonedDateTime from, ZonedDateTime to) implements TripAdvice, OfShot {
     }
 
     /** The light wished for comes after the visit; leaving then is late enough to take the picture in it. */
-    record LightAfterTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime leave) implements TripAdvice {
+    record LightAfterTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime leave) implements TripAdvice, OfShot {
     }
 
     /** The light wished for comes before the visit; arriving then is early enough to take the picture in it. */
-    record LightBeforeTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice {
+    record LightBeforeTheVisit(String shot, Enum<?> grade, ZonedDateTime from, ZonedDateTime to, ZonedDateTime arrive) implements TripAdvice, OfShot {
     }
 
-    /** The light wished for is poor all day. */
-    record LightPoorAllDay(String shot) implements TripAdvice {
+    /** The day does not have the light wished for. */
+    record LightPoorAllDay(String shot, Advice why) implements Warning, OfShot {
     }
 
-    record ShotCannot(String shot) implements Warning {
+    record ShotCannot(String shot) implements Warning, OfShot {
     }
 
     /** The camera serves the picture, but the light of its time does not. */
-    record ShotCannotInLight(String shot) implements Warning {
+    record ShotCannotInLight(String shot) implements Warning, OfShot {
     }
 
-    record ShotCompromise(String shot, Advice why) implements TripAdvice {
+    record ShotCompromise(String shot, Advice why) implements TripAdvice, OfShot {
     }
 
     /** The lens fits, but the shutter speed is too slow for hand or wind. */
-    record ShotAtItsLimit(String shot) implements TripAdvice {
+    record ShotAtItsLimit(String shot) implements TripAdvice, OfShot {
     }
 
     /** The tilt leaves nothing of the ground with the flowers in the frame. */
-    record NoGroundInFrame(String shot) implements Warning {
+    record NoGroundInFrame(String shot) implements Warning, OfShot {
     }
 }

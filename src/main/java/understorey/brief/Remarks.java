@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -99,12 +100,28 @@ final class Remarks {
     }
 
     void sky(List<TimedShot> shots) {
+        ZonedDateTime arrive = day.hours().arrive();
+        ZonedDateTime leave = day.hours().leave();
+        List<ZonedDateTime> hours = forecast();
+        if (!hours.isEmpty() && hours.stream().noneMatch(hour -> hour.isBefore(leave) && hour.plusHours(1).isAfter(arrive))) {
+            findings.add(new TripAdvice.ForecastOfOtherHours(arrive, leave));
+            return;
+        }
         if (day.sky().unknown()) {
             findings.add(trip.hidesTheDay() ? new TripAdvice.ForecastWithheld() : new TripAdvice.SkyUnknown());
             return;
         }
-        shots.stream().filter(shot -> shot.time() != null && shot.weather().okta() == null)
-                .forEach(shot -> findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name())));
+        List<TimedShot> silent = shots.stream().filter(shot -> shot.time() != null && shot.weather().okta() == null).toList();
+        silent.forEach(shot -> findings.add(new TripAdvice.ForecastSilent(shot.intent().shot().name())));
+        ZonedDateTime end = hours.stream().max(Comparator.naturalOrder()).map(hour -> hour.plusHours(1)).orElse(leave);
+        if (silent.isEmpty() && end.isBefore(leave)) {
+            findings.add(new TripAdvice.ForecastEndsEarly(end, leave));
+        }
+    }
+
+    /** Times at which the hours of the forecast begin. */
+    private List<ZonedDateTime> forecast() {
+        return trip.forecast().stream().map(hour -> (hour.date() == null ? date : hour.date()).atTime(hour.time()).atZone(site.zone())).toList();
     }
 
     /** On trees that are not described. */
@@ -182,8 +199,15 @@ final class Remarks {
         } else if (best != null && better && best.to().isBefore(day.hours().arrive().plus(shot.intent().duration()))) {
             findings.add(new TripAdvice.LightBeforeTheVisit(name, grade, best.from(), best.to(), arriving(shot, best)));
         } else if (shot.poorLight()) {
-            findings.add(best == null ? new TripAdvice.LightPoorAllDay(name) : new TripAdvice.LightPoorNow(name, best.from(), best.to()));
+            findings.add(best == null ? new TripAdvice.LightPoorAllDay(name, against(shot.wished().get(0).outlook()))
+                    : new TripAdvice.LightPoorNow(name, best.from(), best.to()));
         }
+    }
+
+    /** What speaks against a light for most of the day. */
+    private static Advice against(Outlook outlook) {
+        return outlook.spoils().stream().max(Comparator.comparing(spoil -> Duration.between(spoil.when().from(), spoil.when().to())))
+                .map(Outlook.Spoil::why).orElse(outlook.because().get(0));
     }
 
     /** Time of leaving that lets a picture be taken at the beginning of a window. */

@@ -90,7 +90,7 @@ final class BuildCommand implements Callable<Integer> {
             terminal.say("no trip to build, nothing written");
             return 1;
         }
-        warn(made);
+        terminal.findings(PlanRemarks.of(plans, made.trips(), TripLine.Said::warning));
         progress.stage("writing");
         Publisher.Outcome outcome = publisher.publish(new StaleFiles(plans, made.failed(), site.audience()));
         progress.end();
@@ -102,12 +102,5 @@ final class BuildCommand implements Callable<Integer> {
         }
         progress.result(out.resolve("index.html").toString());
         return plans.hasErrors() || made.hasErrors() ? 1 : 0;
-    }
-
-    private void warn(SiteBuild.Made made) {
-        for (TripLine trip : made.trips()) {
-            trip.findings().stream().filter(line -> line.startsWith("warning"))
-                    .forEach(line -> terminal.say(trip.card().slug() + ": " + line));
-        }
     }
 }

@@ -15,7 +15,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
-import understorey.pages.TripLine;
 import understorey.pages.json.Json;
 import understorey.plan.Display;
 import understorey.plan.Share;
@@ -62,20 +61,15 @@ final class CheckCommand implements Callable<Integer> {
         progress.end();
         List<Finding> findings = new ArrayList<>(plans.findings());
         findings.addAll(made.findings());
+        findings.addAll(PlanRemarks.of(plans, made.trips(), said -> true));
         if (json) {
             terminal.result(json(findings));
         } else {
             terminal.findings(findings);
-            int warnings = plans.warnings() + Terminal.count(made.findings(), Finding.Level.WARNING);
+            List<Finding> beside = findings.subList(plans.findings().size(), findings.size());
+            int errors = plans.errors() + Terminal.count(beside, Finding.Level.ERROR);
+            int warnings = plans.warnings() + Terminal.count(beside, Finding.Level.WARNING);
             int notes = Terminal.count(findings, Finding.Level.NOTE);
-            for (TripLine trip : made.trips()) {
-                for (String line : trip.findings()) {
-                    terminal.say(trip.card().slug() + ": " + line);
-                    warnings += line.startsWith("warning") ? 1 : 0;
-                    notes += line.startsWith("note") ? 1 : 0;
-                }
-            }
-            int errors = plans.errors() + Terminal.count(made.findings(), Finding.Level.ERROR);
             int trips = plans.trips().size() + plans.faultyTrips().size();
             progress.say(Terminal.count(trips, "trip") + ": " + (errors + warnings + notes == 0
                     ? "no problems found" : Terminal.count(errors, "error") + ", "

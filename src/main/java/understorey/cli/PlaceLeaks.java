@@ -61,13 +61,13 @@ final class PlaceLeaks {
             String quoted = '"' + leak.text() + '"';
             String reviewed = "reword it, or let it through with 'share: {reviewed: [" + quoted + "]}'";
             findings.add(switch (leak.what()) {
-                case POSITION -> places.error(leak.path(), quoted + " reads as a position, and public pages hide this place",
+                case POSITION -> places.finding(Finding.Level.ERROR, leak.path(), quoted + " reads as a position, and public pages hide this place",
                         "leave it out");
-                case NAME -> places.error(leak.path(), leak.path().isEmpty()
+                case NAME -> places.finding(Finding.Level.ERROR, leak.path(), leak.path().isEmpty()
                         ? "the name of this file comes near a name that public pages hide: " + quoted
                         : quoted + " comes near a name that public pages hide", leak.path().isEmpty()
                         ? "rename the file, or let it through with 'share: {reviewed: [" + quoted + "]}'" : reviewed);
-                case LINK -> places.error(leak.path(), "this link may lead to a place that public pages hide: " + leak.text(),
+                case LINK -> places.finding(Finding.Level.ERROR, leak.path(), "this link may lead to a place that public pages hide: " + leak.text(),
                         "leave it out, or let it through with 'share: {reviewed: [" + quoted + "]}'");
             });
         }

@@ -104,7 +104,7 @@ public final class SitePages {
     public TripPages trip(Brief brief, Neighbours neighbours, Consumer<Page> early) {
         String folder = brief.trip().slug() + "/";
         Sentences sentences = shared.in(brief.trip().display());
-        TripLine line = TripLine.of(brief, findings(brief, sentences), shared);
+        TripLine line = TripLine.of(brief, sentences, shared);
         Neighbours.Beside beside = neighbours.of(brief.trip());
         PlanView view = PlanView.of(brief, css, sentences, prose, new PlanView.Around(beside.before(), beside.after(),
                 address == null ? null : address.plan(line.card())));
@@ -141,11 +141,5 @@ public final class SitePages {
     /** For the pages that trips share, of no trip yet. */
     public SharedPages shared() {
         return new SharedPages(templates, sharedCss, prose, shared, address);
-    }
-
-    /** What the plan of a trip found, warnings first, each with its level before it. */
-    private List<String> findings(Brief brief, Sentences sentences) {
-        return PlanView.findings(brief, sentences).stream()
-                .map(remark -> (remark.warning() ? "warning: " : "note: ") + remark.text().replace('\u00a0', ' ')).toList();
     }
 }

@@ -2,6 +2,7 @@ package understorey.pages;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -26,10 +27,10 @@ import understorey.season.FloweringWindow;
  * @param bag        name of the page of its bag; null for one without a page
  * @param companions who carries which other bag: name, and name of the bag's page
  * @param flowers    subjects of its pictures
- * @param findings   of its plan, warnings first, each with its level before it
+ * @param findings   of its plan, warnings first
  */
 public record TripLine(Card card, LocalDate date, @Nullable String series, String site, @Nullable String bag, List<Row> companions,
-                       List<Flower> flowers, List<String> findings) {
+                       List<Flower> flowers, List<Said> findings) {
 
     /**
      * The trip on the index.
@@ -55,7 +56,16 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
     public record Flower(String key, String name, boolean builtIn, YearStrip.@Nullable Window window, double errorD, double chance) {
     }
 
-    static TripLine of(Brief brief, List<String> findings, Sentences sentences) {
+    /** Something to know before going, in words. */
+    public record Said(Advice advice, String text) {
+
+        public boolean warning() {
+            return advice.severity() == Advice.Severity.WARNING;
+        }
+    }
+
+    /** What is found is said in the words of the trip itself, the card in those that all trips share. */
+    static TripLine of(Brief brief, Sentences sentences, Sentences shared) {
         Trip trip = brief.trip();
         List<Row> companions = new ArrayList<>();
         trip.companions().forEach(companion -> {
@@ -64,8 +74,10 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
                 companions.add(new Row(companion.name(), slug));
             }
         });
-        return new TripLine(card(brief, sentences), brief.date(), trip.series(), trip.site().slug(), trip.gear().slug(), List.copyOf(companions),
-                trip.shots().stream().map(shot -> shot.subject()).distinct().map(subject -> flower(brief, subject)).toList(), findings);
+        return new TripLine(card(brief, shared), brief.date(), trip.series(), trip.site().slug(), trip.gear().slug(), List.copyOf(companions),
+                trip.shots().stream().map(shot -> shot.subject()).distinct().map(subject -> flower(brief, subject)).toList(),
+                brief.findings().stream().map(finding -> new Said(finding, sentences.of(finding).replace('\u00a0', ' ')))
+                        .sorted(Comparator.comparing(Said::warning).reversed()).toList());
     }
 
     private static Card card(Brief brief, Sentences sentences) {

@@ -30,20 +30,36 @@ class CheckCommandTest {
     }
 
     @Test
-    void showsTheNotesOfTheDemoAndCountsThem() {
+    void showsTheNotesOfTheDemoAtTheirPlacesAndCountsThem() {
         assertEquals(new Run(0, "", """
-                a-weekend-for-the-anemones: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Friday 23 April 2027.
-                a-weekend-for-the-anemones: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
-                a-weekend-for-the-anemones: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
-                a-weekend-for-the-anemones: note: The story has no “detail” picture.
-                a-weekend-for-the-anemones: note: 3 pictures are landscape, none is portrait.
-                a-weekend-for-the-anemones: note: 3 pictures face the same way (about 293°): turn around for one.
-                anemones-under-the-beeches: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
-                anemones-under-the-beeches: note: The story has no “detail” picture.
-                anemones-under-the-beeches: note: 4 pictures are landscape, none is portrait.
-                paper-stars-on-red-sand: note: Pink-and-white everlasting: 24 % chance of full flower on this day. Better from 25 August to 5 September: up to 35 %.
-                paper-stars-on-red-sand: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
-                paper-stars-on-red-sand: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
+                plans/a-weekend-for-the-anemones.yaml:3:8: note: You gave 14 possible days (Friday 9 April 2027 to Sunday 16 May 2027); this plan is for the best one, Friday 23 April 2027.
+                    dates: {from: 2027-04-09, to: 2027-05-16}
+                           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+                plans/a-weekend-for-the-anemones.yaml: note: No forecast and no “sky” in the trip: light and settings are given for clear, broken and overcast.
+                plans/a-weekend-for-the-anemones.yaml: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
+                plans/a-weekend-for-the-anemones.yaml:13:3: note: The story has no “detail” picture.
+                    - name: Last sun along the ride
+                    ^
+                plans/a-weekend-for-the-anemones.yaml:13:3: note: 3 pictures are landscape, none is portrait.
+                    - name: Last sun along the ride
+                    ^
+                plans/a-weekend-for-the-anemones.yaml:13:3: note: 3 pictures face the same way (about 293°): turn around for one.
+                    - name: Last sun along the ride
+                    ^
+                plans/anemones-under-the-beeches.yaml: note: No wind forecast: a light breeze of 2.0 m/s is assumed.
+                plans/anemones-under-the-beeches.yaml:17:3: note: The story has no “detail” picture.
+                    - name: Stars to the far trunks
+                    ^
+                plans/anemones-under-the-beeches.yaml:17:3: note: 4 pictures are landscape, none is portrait.
+                    - name: Stars to the far trunks
+                    ^
+                plans/paper-stars-on-red-sand.yaml:3:7: note: Pink-and-white everlasting: 24 % chance of full flower on this day. Better from 25 August to 5 September: up to 35 %.
+                    date: 2027-09-11
+                          ^^^^^^^^^^
+                plans/paper-stars-on-red-sand.yaml:4:9: note: The first picture starts at 06:45: you can arrive up to 55 min later, at 06:40.
+                    arrive: "05:45"
+                            ^^^^^^^
+                plans/paper-stars-on-red-sand.yaml: note: Positions are hidden here, so every untimed walk counts as five minutes; real times will differ.
                 4 trips: 0 errors, 0 warnings, 12 notes
                 """), Run.of("check", plans));
     }
@@ -90,7 +106,7 @@ class CheckCommandTest {
 
     @Test
     void givesAnEmptyJsonListWhereThereIsNothingToTell() throws IOException {
-        Run run = Run.of("check", plans, "--json");
+        Run run = Run.of("check", plans.resolve("first-light-in-the-ramsons.yaml"), "--json");
         assertEquals(0, run.exit());
         assertEquals("[]", new ObjectMapper().readTree(run.out()).toString());
     }

@@ -163,7 +163,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
                 .map(sentences::of).collect(Collectors.joining(" "));
     }
 
-    public static List<Remark> findings(Brief brief, Sentences sentences) {
+    private static List<Remark> findings(Brief brief, Sentences sentences) {
         return brief.findings().stream()
                 .map(finding -> new Remark(finding.severity() == Advice.Severity.WARNING, sentences.of(finding)))
                 .sorted(Comparator.comparing(Remark::warning).reversed()).toList();

@@ -37,7 +37,9 @@ final class FarSpots {
         far.add(at);
         boolean sign = slip(of, at) != null;
         spot.findings().warning(spot.at("at"), "this spot is far from its site",
-                sign ? "check the minus sign of this spot and of its site" : "put the latitude first, then the longitude");
+                sign ? "check the minus sign of this spot and of its site"
+                        : Math.abs(at.longitude()) <= 90 && together(of, new Position(at.longitude(), at.latitude()))
+                        ? "put the latitude first, then the longitude" : "check its latitude and its longitude");
     }
 
     /** Warns at the site's own position if the opposite sign there matches all its spots. */

@@ -61,7 +61,7 @@ public final class SiteReader {
         List<SkylinePoint> skyline = PlaceReader.skyline(f);
         var canopy = PlaceReader.canopy(f);
         if (position != null && zone != null) {
-            ZoneCheck.longitude(f, position.longitude(), zone);
+            ZoneCheck.position(f, position, zone);
         }
         SpotReader spots = new SpotReader(f, position);
         var opening = spots.opening();

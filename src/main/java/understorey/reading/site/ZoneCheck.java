@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
 import org.jspecify.annotations.Nullable;
+import understorey.plan.Position;
 import understorey.plan.When;
 import understorey.yaml.Fields;
 import understorey.yaml.value.Numeral;
@@ -19,20 +20,34 @@ public final class ZoneCheck {
      */
     private static final double MOST_HOURS = 4;
 
+    /** Hours by which the other way round must match the zone better: a rule of thumb. No wood of a zone's far end comes near it. */
+    private static final double CLEARLY_HOURS = 1.5;
+    /** No wood grows nearer to a pole. */
+    private static final double LAST_WOOD_DEG = 73;
+
     /** Standard offsets hardly ever change, so any recent day is good enough. */
     private static final Instant SOME_DAY = Instant.parse("2025-01-01T00:00:00Z");
 
     private ZoneCheck() {
     }
 
-    /** Warns of a zone whose standard time cannot be that of a longitude, degrees, east positive. */
-    static void longitude(Fields site, double longitude, ZoneId zone) {
-        double hours = zone.getRules().getStandardOffset(SOME_DAY).getTotalSeconds() / 3600.0 - longitude / 15;
-        // 24 hours apart is the same time of day.
-        if (Math.abs(Math.IEEEremainder(hours, 24)) > MOST_HOURS) {
+    /** Warns of a zone whose standard time cannot be that of a place, or would be with latitude and longitude swapped. */
+    static void position(Fields site, Position at, ZoneId zone) {
+        double longitude = at.longitude();
+        double hours = hoursOff(longitude, zone);
+        if (Math.abs(longitude) <= LAST_WOOD_DEG && hours - hoursOff(at.latitude(), zone) >= CLEARLY_HOURS) {
+            site.findings().warning(site.at("latitude"), "latitude and longitude seem to be swapped: the other way round they match time zone "
+                    + zone.getId(), "swap them, or check the time zone");
+        } else if (hours > MOST_HOURS) {
             site.findings().warning(site.at("time_zone"), "time zone " + zone.getId()
                     + " does not match longitude " + Numeral.show(longitude), "check the time zone, and the sign of the longitude");
         }
+    }
+
+    private static double hoursOff(double longitude, ZoneId zone) {
+        double hours = zone.getRules().getStandardOffset(SOME_DAY).getTotalSeconds() / 3600.0 - longitude / 15;
+        // 24 hours apart is the same time of day.
+        return Math.abs(Math.IEEEremainder(hours, 24));
     }
 
     /** Refuses a trip on a day that the site's calendar left out. */

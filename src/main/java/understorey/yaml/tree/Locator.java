@@ -47,12 +47,12 @@ public final class Locator {
         this.bags = bags;
     }
 
-    /** An error at the value under a path; at the file as a whole for an empty path. */
-    public Finding error(String path, String text, @Nullable String help) {
+    /** A finding at the value under a path; at the file as a whole for an empty path. */
+    public Finding finding(Finding.Level level, String path, String text, @Nullable String help) {
         Spot spot = path.isEmpty() ? new Spot(written(file), Pos.FILE) : spot(path.split("\\.|(?=\\[)"));
         Source source = spot.file().source();
         Pos pos = spot.pos();
-        return new Finding(Finding.Level.ERROR, source.file(), pos.line(), pos.column(), pos.length(), text, help,
+        return new Finding(level, source.file(), pos.line(), pos.column(), pos.length(), text, help,
                 source.line(pos.line()));
     }
 
