@@ -75,7 +75,7 @@ class PlansReaderTest {
     void passesOverHiddenFilesAndFolders() throws IOException {
         write("a.yaml", TRIP);
         write(".b.yaml", "no trip");
-        write("c.yaml/d.txt", "no trip");
+        write("c/d.yaml", "no trip");
         write("notes.txt", "no trip");
         Plans plans = PlansReader.read(folder);
         assertEquals(List.of(), plans.findings());
@@ -101,7 +101,7 @@ class PlansReaderTest {
     @Test
     void readsOneTripWithTheFindingsOfItsOwnFilesOnly() throws IOException {
         write("a.yaml", TRIP.replace("{site: Testing Wood", "{site: Testing Wood, sites: no"));
-        write("b.yaml", TRIP.replace("gear: phone", "gear: bag").replace("ramsons", "ramson"));
+        write("b.yaml", TRIP.replace("gear: phone", "gear: bag").replace("ramsons", "ramsnos"));
         write("gear/bag.yaml", "gear: Bag\n");
         write("gear/other.yaml", "gear: Other\n");
         write("c.yml", TRIP);
@@ -131,7 +131,7 @@ class PlansReaderTest {
     @Test
     void readsTheSameOnEveryRun() throws IOException {
         write("a.yaml", TRIP);
-        write("b.yaml", TRIP.replace("ramsons", "ramson"));
+        write("b.yaml", TRIP.replace("ramsons", "ramsnos"));
         assertEquals(PlansReader.read(folder), PlansReader.read(folder));
     }
 

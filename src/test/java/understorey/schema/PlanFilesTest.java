@@ -90,7 +90,7 @@ class PlanFilesTest {
 
     private static List<Path> yaml(Path plans) throws IOException {
         try (Stream<Path> files = Files.walk(plans)) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".yaml") && Files.isRegularFile(file)).sorted().toList();
         }
     }
 

@@ -42,7 +42,7 @@ final class OwnTemplates {
 
     private static boolean isMeant(Path file) {
         String name = file.getFileName().toString();
-        return !name.startsWith(".") && ENDINGS.stream().anyMatch(name::endsWith) && !Files.isDirectory(file);
+        return !name.startsWith(".") && ENDINGS.stream().anyMatch(name::endsWith);
     }
 
     private static @Nullable String fault(Path file, Path home) throws IOException {
@@ -57,7 +57,9 @@ final class OwnTemplates {
             if (bytes.length > LARGEST) {
                 return "this file is larger than 1 MB";
             }
-            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+            if (StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).chars().anyMatch(c -> c < ' ' && !Character.isWhitespace(c))) {
+                return "this file contains a control character: delete it";
+            }
         } catch (CharacterCodingException notText) {
             return "this file is not UTF-8 text: save it as UTF-8 in your editor";
         }

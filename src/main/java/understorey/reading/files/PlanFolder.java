@@ -70,7 +70,7 @@ public final class PlanFolder {
         try (DirectoryStream<Path> paths = Files.isDirectory(in) ? Files.newDirectoryStream(in) : null) {
             for (Path path : paths == null ? List.<Path>of() : paths) {
                 String name = path.getFileName().toString();
-                if (name.startsWith(".") || Files.isDirectory(path)) {
+                if (name.startsWith(".") || Files.isDirectory(path) && !name.endsWith(ENDING)) {
                     continue;
                 }
                 String small = name.toLowerCase(Locale.ROOT);

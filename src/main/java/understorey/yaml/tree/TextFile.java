@@ -33,7 +33,7 @@ public final class TextFile {
             }
             return decode(bytes, shown);
         } catch (IOException e) {
-            return fault(shown, "this file cannot be read", "check its permissions");
+            return fault(shown, "this file cannot be read", Files.isSymbolicLink(path) ? "check where this link leads" : "check its permissions");
         }
     }
 

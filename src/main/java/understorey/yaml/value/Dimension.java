@@ -109,9 +109,6 @@ public enum Dimension {
         if (this == DURATION && value >= 3600) {
             return Numeral.show(value / 3600) + " h";
         }
-        if (this == DURATION && value >= 60) {
-            return Numeral.show(value / 60) + " min";
-        }
         if (this == SHUTTER && value > 0 && value < 1) {
             return "1/" + Numeral.show(1 / value) + " s";
         }
