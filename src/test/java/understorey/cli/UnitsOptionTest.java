@@ -68,8 +68,8 @@ class UnitsOptionTest {
     @Test
     void checkSaysWhatItFindsInTheUnitsOfTheTrip() {
         String mixed = Run.of("check", plans).err();
-        assertTrue(mixed.contains("here: note: No wind forecast: a light breeze of 2.0\u00a0m/s".replace('\u00a0', ' ')), mixed);
-        assertTrue(mixed.contains("there: note: No wind forecast: a light breeze of 4.5 mph"), mixed);
+        assertTrue(mixed.contains("plans/here.yaml: note: No wind forecast: a light breeze of 2.0\u00a0m/s".replace('\u00a0', ' ')), mixed);
+        assertTrue(mixed.contains("plans/there.yaml: note: No wind forecast: a light breeze of 4.5 mph"), mixed);
         assertFalse(Run.of("check", plans, "--units", "imperial").err().contains("m/s"));
     }
 
