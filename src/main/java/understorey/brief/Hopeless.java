@@ -15,7 +15,7 @@ import understorey.season.FloweringWindow;
 
 /**
  * Says whether a day is hardly worth going, and what to do instead. It is so if most pictures, by priority, have a chance of full
- * flower below a fifth, if gusts break branches, or if fewer than half of the pictures are possible (common practice, no source).
+ * flower below a fifth and below half of what the best day has, if gusts break branches, or if fewer than half of the pictures are possible (common practice, no source).
  */
 final class Hopeless {
 
@@ -50,12 +50,19 @@ final class Hopeless {
         Map<Subject, Double> shares = new LinkedHashMap<>();
         for (TimedShot shot : brief.timed()) {
             Subject subject = shot.intent().shot().subject();
-            if (chance(brief, subject) < HARDLY) {
+            if (hardly(brief, subject)) {
                 shares.put(subject, PictureSet.of(brief, other -> other.intent().shot().subject().equals(subject)).share());
             }
         }
         double all = shares.values().stream().mapToDouble(Double::doubleValue).sum();
         return all <= HALF ? null : shares.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    }
+
+    /** Where the season is hardly known, every day has a low chance: a day is only hopeless beside a better one. */
+    private static boolean hardly(Brief brief, Subject subject) {
+        FloweringWindow window = brief.season().window(subject);
+        double chance = chance(brief, subject);
+        return window != null && chance < HARDLY && chance < HALF * window.chanceOn(window.best());
     }
 
     /** Of full flower; 1 where no dates are known. */

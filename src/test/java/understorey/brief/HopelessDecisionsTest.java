@@ -65,6 +65,16 @@ class HopelessDecisionsTest {
                 """).hopeless().stream().filter(SpoilerAdvice.FlowersHardly.class::isInstance).toList());
     }
 
+    /** The catalogue alone knows the season to a fortnight, so that no day has a high chance: whoever goes near the peak goes. */
+    @Test
+    void goesNearAPeakThatIsHardlyKnown() throws IOException {
+        Brief brief = planned(folder, WOOD.replace("2027-05-08", "2027-05-10"), FULL_BAG, visit("08:00", "12:00"), CALM, CARPET);
+        assertTrue(brief.season().window().chanceOn(brief.date()) < 0.2);
+        assertEquals(List.of(), brief.hopeless());
+        Brief late = planned(folder, WOOD.replace("2027-05-08", "2027-07-10"), FULL_BAG, visit("08:00", "12:00"), CALM, CARPET);
+        assertTrue(has(SpoilerAdvice.FlowersHardly.class, late.hopeless()));
+    }
+
     @Test
     void saysThatNoneOfTheDaysGivenIsBetter() throws IOException {
         Brief brief = brief("dates: {from: 2027-06-20, to: 2027-06-26}\nweekdays: [Sat, Sun]", "", CARPET);
