@@ -30,6 +30,7 @@ import understorey.reading.PlansReader;
 import understorey.reading.files.Slug;
 import understorey.reading.trip.NextTrip;
 import understorey.schema.PlanFiles;
+import understorey.season.FloweringWindow;
 
 /** Writes files to begin with. Never overwrites one. */
 @Command(name = "new", description = "Write a commented file to start with, which builds as it is. Never overwrites a file.", footer = {"",
@@ -140,14 +141,17 @@ final class NewCommand implements Callable<Integer> {
                         .findFirst().orElseThrow());
     }
 
-    /** The middle of the flower's next months, half a year on where the site is in the other half of the earth. */
+    /** The day that comes next on which the flower is likeliest to be out; without a site, the middle of its months. */
     private LocalDate season(Subject subject, @Nullable Site site) {
+        LocalDate best = best(subject, site, today);
+        return best.isAfter(today) ? best : best(subject, site, today.plusYears(1));
+    }
+
+    private static LocalDate best(Subject subject, @Nullable Site site, LocalDate near) {
+        FloweringWindow window = site == null ? null : FloweringWindow.of(site, subject, near, null);
         int first = Objects.requireNonNullElse(subject.monthFirst(), 5);
         int last = Objects.requireNonNullElse(subject.monthLast(), first);
-        boolean other = site != null && site.position().latitude() < 0 != subject.southern();
-        int month = (first + (last - first + 12) % 12 / 2 + (other ? 6 : 0) - 1) % 12 + 1;
-        LocalDate day = LocalDate.of(today.getYear(), month, 8);
-        return day.isAfter(today) ? day : day.plusYears(1);
+        return window != null ? window.best() : LocalDate.of(near.getYear(), (first + (last - first + 12) % 12 / 2 - 1) % 12 + 1, 15);
     }
 
     private void site(String title, Map<Path, String> files) {

@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import understorey.reading.Plans;
 import understorey.reading.PlansReader;
+import understorey.season.FloweringWindow;
 
 class NewCommandTest {
 
@@ -80,6 +82,9 @@ class NewCommandTest {
         assertEquals("Mine: the second", read.trips().get(0).title());
         assertEquals("Far copse", read.trips().get(0).site().name());
         assertEquals("hoary-sunray", read.trips().get(0).shots().get(0).subject().key());
+        FloweringWindow window = FloweringWindow.of(read.sites().get(0), read.trips().get(0).shots().get(0).subject(), read.trips().get(0).when().days().get(0), null);
+        assertEquals(List.of(window.best()), read.trips().get(0).when().days());
+        assertTrue(window.best().isAfter(LocalDate.now()));
     }
 
     @Test
