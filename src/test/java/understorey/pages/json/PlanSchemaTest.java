@@ -19,9 +19,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import understorey.brief.Brief;
+import understorey.brief.Planner;
 import understorey.pages.Briefs;
 import understorey.pages.words.Sentences;
+import understorey.reading.PlansReader;
 
 class PlanSchemaTest {
 
@@ -36,6 +39,23 @@ class PlanSchemaTest {
         for (Brief brief : Briefs.all()) {
             assertEquals(List.of(), PlanSchema.faults(PlanJson.of(brief, Sentences.builtIn()::of)), brief.trip().site().name());
         }
+    }
+
+    /** Nobody can say how likely flowers are whose season nobody knows. */
+    @Test
+    void holdsForDaysComparedWithoutAKnownSeason(@TempDir Path home) throws IOException {
+        Path file = Files.writeString(home.resolve("trip.yaml"), """
+                trip: A test
+                site: {site: Testing Wood, latitude: 51.5, longitude: -2.5, time_zone: Europe/London}
+                dates: [2027-05-08, 2027-05-09]
+                gear: phone
+                shots:
+                  - {name: One, subject: {name: A testing flower}}
+                """);
+        Brief brief = Planner.brief(PlansReader.read(file).trips().get(0));
+        String plan = PlanJson.of(brief, Sentences.builtIn()::of);
+        assertTrue(MAPPER.readTree(plan).at("/days/flower_chance/1").isNull(), plan);
+        assertEquals(List.of(), PlanSchema.faults(plan));
     }
 
     @Test
