@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentSkipListSet;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import understorey.Tree;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
+import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Trip;
 import understorey.preview.Shelf;
@@ -150,6 +152,26 @@ class RebuildTest {
         assertTrue(page("c/index.html").contains("A new look: Trip c"), page("c/index.html"));
         Files.delete(templates.resolve("plan.ftl"));
         again();
+    }
+
+    /** Pages that trips share are in the units that all of them have, so one trip decides whether they are made again. */
+    @Test
+    void makesSharedPagesAgainWhenTheLastTripHasTheOtherClock() throws IOException {
+        for (String name : List.of("a", "b", "c")) {
+            write(name + ".yaml", Files.readString(plans.resolve(name + ".yaml")) + "clock: 12\nunits: imperial\n");
+        }
+        assertEquals(Set.of("a", "b", "c"), again());
+        assertTrue(page("a/index.html").contains("mph") && !page("index.html").contains("\u00a0am"));
+        write("d.yaml", Files.readString(plans.resolve("d.yaml")) + "clock: 12\nunits: imperial\n");
+        assertEquals(Set.of("d"), again());
+        assertTrue(page("d/index.html").contains("mph") && page("index.html").contains("\u00a0am"));
+    }
+
+    @Test
+    void showsAllTripsInTheUnitsOfTheCommandLine() {
+        Shelf feet = new Shelf();
+        new Rebuild(Planner::brief, plans, Share.Audience.PRIVATE, null, Display.UnitSystem.IMPERIAL, feet, terminal).run(Progress.none(terminal));
+        assertTrue(new String(feet.page("a/index.html"), StandardCharsets.UTF_8).contains("mph"));
     }
 
     @Test

@@ -84,7 +84,7 @@ class UnitsOptionTest {
 
     @Test
     void refusesOtherUnits() {
-        for (String command : new String[] {"build", "check", "days"}) {
+        for (String command : new String[] {"build", "check", "days", "preview"}) {
             Run run = Run.of(command, plans.resolve("here.yaml"), "--units", "furlongs");
             assertEquals(2, run.exit());
             assertTrue(run.err().contains("'furlongs' is not a system of units; use metric or imperial"), run.err());
