@@ -46,7 +46,7 @@ class PlainEnglishTest {
 
     private static List<String> documents() throws IOException {
         List<String> texts = new ArrayList<>();
-        for (String file : List.of("README.md", "DEVELOPERS.md", "src/docs/format.md", "src/main/resources/understorey/reading/SUBJECTS.md",
+        for (String file : List.of("README.md", "DEVELOPERS.md", "src/docs/format.md", "src/docs/checking.md", "src/main/resources/understorey/reading/SUBJECTS.md",
                 "src/main/resources/understorey/reading/subjects.csv")) {
             texts.add(Files.readString(Path.of(file)));
         }
