@@ -71,6 +71,9 @@ public record Forgiven(String slot, String strict, String written) {
             of("@body", "sensor: aps-c", "sensor: APS-C"), of("@body", "sensor: full-frame", "sensor: Full-Frame"),
             of("@site", "canopy: none", "canopy: None"), shot("sharp: {near: 1 m, far: infinity}", "sharp: {near: 1 m, far: Infinity}"),
             of("@filter", "kind: step-up ring, lens_thread: 52 mm, filter_thread: 72 mm", "kind: Step-up ring, lens_thread: 52 mm, filter_thread: 72 mm"),
+            of("@trip", "spring: warmer by 1.5 °C", "spring: Warmer by 1.5 °C"), shot("tilt: 20° down", "tilt: 20° Down"),
+            of("@trip", "companions: [{name: A, gear: phone}]", "companions: [{name: A, gear: Phone}]"),
+            of("@trip", "forecast: [{time: \"05:00\", cloud: 6 okta}]", "forecast: [{time: \"05:00\", cloud: 6 Okta}]"),
             // Both spellings
             shot("polariser: yes", "polarizer: Yes"), of("@filter", "kind: polariser, thread: 52 mm, loss: 1.5 stops", "kind: Polarizer, thread: 52 mm, loss: 1.5 stops"),
             of("@filter", "kind: close-up lens, thread: 52 mm, dioptres: 2 dpt", "kind: close-up lens, thread: 52 mm, diopters: 2 dpt"),

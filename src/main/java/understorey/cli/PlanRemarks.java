@@ -1,10 +1,11 @@
 package understorey.cli;
 
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -28,9 +29,9 @@ final class PlanRemarks {
     private PlanRemarks() {
     }
 
-    /** The remarks on trips that were made, those of one trip together. */
-    static List<Finding> of(Plans plans, Collection<TripLine> lines, Predicate<TripLine.Said> shown) {
-        List<Finding> findings = new ArrayList<>();
+    /** The remarks on trips that were made, those of one trip together. What several trips have from one site is said once. */
+    static Collection<Finding> of(Plans plans, Collection<TripLine> lines, Predicate<TripLine.Said> shown) {
+        Set<Finding> findings = new LinkedHashSet<>();
         Map<String, Trip> trips = plans.trips().stream().collect(Collectors.toMap(Trip::slug, trip -> trip));
         for (TripLine line : lines) {
             Trip trip = Objects.requireNonNull(trips.get(line.card().slug()));
@@ -43,15 +44,15 @@ final class PlanRemarks {
 
     /** Keys that lead to what advice is about; where the last ones are not written, the place before them counts. */
     private static String path(Advice advice, Trip trip) {
+        if (advice instanceof TripAdvice.ForecastOfOtherHours || advice instanceof TripAdvice.ForecastEndsEarly
+                || advice instanceof TripAdvice.ForecastSilent || advice instanceof TripAdvice.WindAssumed) {
+            return "forecast";
+        }
         if (advice instanceof OfShot of) {
             return shot(trip, shot -> shot.name().equals(of.shot())) + key(advice);
         }
         if (advice instanceof TripAdvice.MonthsUnknown unknown) {
             return shot(trip, shot -> shot.subject().name().equals(unknown.subject())) + ".subject";
-        }
-        if (advice instanceof TripAdvice.ForecastOfOtherHours || advice instanceof TripAdvice.ForecastEndsEarly
-                || advice instanceof TripAdvice.WindAssumed) {
-            return "forecast";
         }
         if (advice instanceof TripAdvice.ClearingWithoutHeight clearing) {
             return "site.spots[" + index(trip.site().spots(), spot -> spot.name().equals(clearing.spot())) + "].clearing";

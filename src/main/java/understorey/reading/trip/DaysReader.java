@@ -144,7 +144,7 @@ final class DaysReader {
             return null;
         }
         String[] words = text.strip().split("\\s+", 3);
-        int sign = words.length < 3 || !words[1].equals("by") ? 0 : switch (words[0]) {
+        int sign = words.length < 3 || !words[1].equalsIgnoreCase("by") ? 0 : switch (words[0].toLowerCase(Locale.ROOT)) {
             case "warmer" -> 1;
             case "cooler", "colder" -> -1;
             default -> 0;

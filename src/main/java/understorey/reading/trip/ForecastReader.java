@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
@@ -127,7 +128,7 @@ final class ForecastReader {
                 Double share = f.scalars().quantity(node, "'cloud'", Dimension.SHARE, 0, 1);
                 return share == null ? null : share * 8;
             }
-            if (text.endsWith("okta")) {
+            if (text.toLowerCase(Locale.ROOT).endsWith("okta")) {
                 String bare = text.substring(0, text.length() - 4).strip();
                 return f.scalars().number(new Node.Scalar(bare, bare.isEmpty(), scalar.pos()), "'cloud'", 0, 8);
             }

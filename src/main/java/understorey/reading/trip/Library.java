@@ -113,7 +113,7 @@ public final class Library {
         if (known != null) {
             return known.orElse(null);
         }
-        if (name.equals(PHONE)) {
+        if (name.equalsIgnoreCase(PHONE)) {
             return phone();
         }
         dangling(f, key, "bag", name, bags, "gear");

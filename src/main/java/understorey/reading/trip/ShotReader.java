@@ -118,7 +118,7 @@ record ShotReader(SiteRead site, @Nullable Bag bag, Names names) {
     /** Degrees below the horizontal: {@code 8}, {@code 8° down}, {@code 10° up}. */
     private static @Nullable Double tilt(Fields f) {
         Node node = f.take("tilt");
-        String text = node instanceof Node.Scalar scalar ? scalar.text().strip() : "";
+        String text = node instanceof Node.Scalar scalar ? scalar.text().strip().toLowerCase(Locale.ROOT) : "";
         boolean up = text.endsWith("up");
         String bare = text.replaceFirst("(up|down)$", "").strip();
         if (node == null || bare.isEmpty() || bare.equals(text)) {
