@@ -8,7 +8,7 @@
 <@d.h1>The format</@d.h1>
 <@d.when>Every key of a trip, a site and a bag, what it takes, what holds without it, and an example.</@d.when>
 <@d.p>Three kinds of file lie in a folder of plans: trips in it, sites in <@d.code text="sites/" />, bags in <@d.code text="gear/" />. A quantity has its unit in the text: <@d.code text="50 mm" />, <@d.code text="1.4 kg" />, <@d.code text="3 m/s" />. Only keys marked <@d.b>required</@d.b> have to be there. An unknown key is an error, with its place and a suggestion. A list of one needs no brackets: <@d.code text="light: mist" />. Words may be in capitals or small letters.</@d.p>
-<@d.p>For completion in an editor that knows JSON Schema, run <@d.code text="understorey schema --out plans/schema" /> and begin each file with the line that it prints, for example <@d.code text="# yaml-language-server: $schema=schema/trip.schema.json" />.</@d.p>
+<@d.p>For completion in an editor that knows JSON Schema, run <@d.code text="understorey schema --out plans/schema" />. Begin each file with the line that it prints, for example <@d.code text="# yaml-language-server: $schema=schema/trip.schema.json" />.</@d.p>
 <@d.jump><#list page.reference.blocks as block><@d.target to=anchor(block.title)>${block.title}</@d.target></#list></@d.jump>
 <#list page.reference.blocks as block>
 <@d.h2 id=anchor(block.title)>${block.title}</@d.h2>

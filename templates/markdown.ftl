@@ -73,6 +73,8 @@ ${of.says}
 - <#if sentence?is_hash><#if sentence.warning>**Warning:** </#if>${sentence.text}<#else>${sentence}</#if>
 </#list>
 </#if></#macro>
+<#macro points><#nested></#macro>
+<#macro point name>- **${name}:** <#nested></#macro>
 <#macro numbered list>
 
 <#list list as line>

@@ -126,7 +126,8 @@ class HouseRulesTest {
     @Test
     void keepsEveryFileToASizeThatCanBeRead() {
         List<String> tooLong = Stream.of("src", "templates").flatMap(folder -> Sources.below(Path.of(folder)))
-                .filter(file -> !file.toString().endsWith(".csv") && !file.toString().endsWith(".schema.json") && !file.endsWith("plan-files.yaml") && !file.endsWith("format.md") && !file.toString().endsWith(".png"))
+                .filter(file -> !file.toString().endsWith(".csv") && !file.toString().endsWith(".schema.json") && !file.endsWith("plan-files.yaml") && !file.endsWith("format.md") && !file.endsWith("templates.md")
+                        && !file.toString().endsWith(".png"))
                 .filter(file -> Sources.lines(file) > MOST_LINES)
                 .map(Path::toString).toList();
         assertEquals(List.of(), tooLong);

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.brief.Brief;
 import understorey.brief.Planner;
 import understorey.pages.Address;
+import understorey.pages.Manual;
 import understorey.pages.Neighbours;
 import understorey.pages.Page;
 import understorey.pages.SharedPages;
@@ -35,7 +36,6 @@ import understorey.preview.FolderState;
 import understorey.publish.Links;
 import understorey.reading.Plans;
 import understorey.schema.PlanFiles;
-import understorey.schema.Reference;
 import understorey.share.Leaks;
 import understorey.share.Sharing;
 import understorey.yaml.finding.Finding;
@@ -135,7 +135,7 @@ final class SiteBuild {
             }
             progress.stage("shared pages");
             List<Page> pages = shared.pages(idle, bags(plans, audience), plans.subjects(),
-                    audience == Share.Audience.PRIVATE ? recall.of(Reference.class, "", List.of(), () -> PlanFiles.builtIn().reference()) : null);
+                    audience == Share.Audience.PRIVATE ? recall.of(Manual.class, "", List.of(), () -> Manual.builtIn(PlanFiles.builtIn().reference())) : null);
             pages.forEach(page -> links.add(Links.Seen.of(page)));
             sink.stage(due.size(), pages);
         } catch (TemplateFault fault) {

@@ -12,8 +12,10 @@ public record FormatPage(TemplateHTMLOutputModel css, List<Link> links, Referenc
     public record Link(String text, String name) {
     }
 
+    static final List<Link> UP = List.of(new Link("index.html", "All trips"));
+
     static FormatPage of(TemplateHTMLOutputModel css, Reference reference) {
-        return new FormatPage(css, List.of(new Link("index.html", "All trips")), reference);
+        return new FormatPage(css, UP, reference);
     }
 
     /** The same reference as Markdown. */

@@ -19,10 +19,10 @@ import understorey.pages.words.Words;
  * The index: the latest years with their strip and plates, the years before them as lists, and what belongs to the trips.
  *
  * @param lead   how many trips and woods there are
- * @param format whether there is a page about the author's files
+ * @param manual chapters of it; empty for a site that others see
  */
 public record IndexPage(TemplateHTMLOutputModel css, String title, String lead, List<Year> years, List<Entry> woods, List<Entry> bags,
-                        List<Entry> flowers, int builtIn, boolean format, @Nullable Published published) {
+                        List<Entry> flowers, int builtIn, List<Entry> manual, @Nullable Published published) {
 
     /** Plates with a sketch: more would make a page of megabytes. */
     static final int MOST_PLATES = 24;
@@ -56,7 +56,7 @@ public record IndexPage(TemplateHTMLOutputModel css, String title, String lead, 
     public record Plate(TripLine.Card card, @Nullable TemplateHTMLOutputModel sketch) {
     }
 
-    /** A wood, a bag or a flower; without a link where it has no page. */
+    /** A wood, a bag, a flower or a chapter; without a link where it has no page. */
     public record Entry(String name, @Nullable String href, String note) {
     }
 

@@ -11,7 +11,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import understorey.advice.Measure;
 import understorey.pages.html.BagView;
 import understorey.pages.html.PlaceView;
 import understorey.pages.html.Published;
@@ -28,7 +27,6 @@ import understorey.plan.Bag;
 import understorey.plan.Share;
 import understorey.plan.Site;
 import understorey.plan.Subject;
-import understorey.schema.Reference;
 
 /**
  * Pages that trips share: the index, a page per site and bag, the subjects. Of each trip it keeps what these show; sketches of as
@@ -51,24 +49,6 @@ public final class SharedPages {
 
     /** The built-in subjects. */
     public record SubjectsPage(TemplateHTMLOutputModel css, List<SubjectLine> subjects) {
-    }
-
-    /**
-     * How the figures are calculated.
-     *
-     * @param warm  temperature below which a battery holds less
-     * @param colder by how much it holds a tenth less
-     * @param rain  in an hour of a rainy day
-     * @param climb that delays flowering by four days
-     */
-    public record MethodsPage(TemplateHTMLOutputModel css, String warm, String colder, String rain, String climb) {
-
-        static MethodsPage of(TemplateHTMLOutputModel css, Sentences sentences) {
-            String degrees = "\u00a0" + sentences.units().unit(Measure.CELSIUS);
-            return new MethodsPage(css, sentences.units().plain(20, Measure.CELSIUS) + degrees,
-                    sentences.units().plain(10, Measure.CELSIUS_APART) + degrees, sentences.of(1.0, Measure.RAIN),
-                    sentences.of(122.0, Measure.WHOLE_METRES));
-        }
     }
 
     private final Templates templates;
@@ -108,10 +88,10 @@ public final class SharedPages {
      * @param idleSites that no trip goes to, ready for their audience
      * @param bags      with a file of their own
      * @param subjects  of the built-in catalogue
-     * @param format    of the author's files; null for a site that others see
+     * @param manual    null for a site that others see
      * @throws TemplateFault when a template cannot be filled in
      */
-    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects, @Nullable Reference format) {
+    public List<Page> pages(List<Site> idleSites, List<Bag> bags, List<Subject> subjects, @Nullable Manual manual) {
         trips.sort(IndexPage.ORDER);
         List<Page> pages = new ArrayList<>();
         List<IndexPage.Entry> woods = new ArrayList<>();
@@ -130,11 +110,11 @@ public final class SharedPages {
             }
         }
         pages.add(new Page("index.html", templates.fill("index.ftlh", new IndexPage(css, IndexPage.title(trips), IndexPage.lead(trips),
-                IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), format != null, published()))));
-        if (format != null) {
-            pages.add(new Page("format.html", templates.fill("format.html.ftl", FormatPage.of(css, format))));
+                IndexPage.years(trips, sketches()), woods, carried, IndexPage.flowers(trips), subjects.size(), manual == null ? List.of() : manual.entries(), published()))));
+        if (manual != null) {
+            pages.addAll(manual.pages(templates, css));
         }
-        pages.add(new Page("methods.html", templates.fill("methods.ftlh", MethodsPage.of(css, sentences))));
+        pages.add(new Page("methods.html", templates.fill("methods.html.ftl", MethodsPage.of(css, sentences))));
         pages.add(new Page("plan.schema.json", PlanJson.schema()));
         pages.add(new Page("subjects.html",
                 templates.fill("subjects.ftlh", new SubjectsPage(css, SubjectLine.of(subjects, sentences)))));

@@ -45,10 +45,20 @@ class PlainEnglishTest {
     }
 
     private static List<String> documents() throws IOException {
-        List<String> texts = new ArrayList<>();
-        for (String file : List.of("README.md", "DEVELOPERS.md", "src/docs/format.md", "src/docs/checking.md", "src/main/resources/understorey/reading/SUBJECTS.md",
+        List<String> texts = new ArrayList<>(manual());
+        for (String file : List.of("DEVELOPERS.md", "src/main/resources/understorey/reading/SUBJECTS.md",
                 "src/main/resources/understorey/reading/subjects.csv")) {
             texts.add(Files.readString(Path.of(file)));
+        }
+        return texts;
+    }
+
+    private static List<String> manual() throws IOException {
+        List<String> texts = new ArrayList<>(List.of(Files.readString(Path.of("README.md"))));
+        try (Stream<Path> files = Files.list(Path.of("src", "docs"))) {
+            for (Path file : files.filter(file -> file.toString().endsWith(".md")).sorted().toList()) {
+                texts.add(Files.readString(file));
+            }
         }
         return texts;
     }
@@ -81,6 +91,14 @@ class PlainEnglishTest {
     @Test
     void keepsOldWordsOutOfTheDocuments() throws IOException {
         assertEquals(List.of(), oldWords(documents()));
+    }
+
+    @Test
+    void keepsTheSentencesOfTheManualShort() throws IOException {
+        List<String> prose = manual().stream().map(text -> text.replaceAll("(?s)```.*?```", "").replaceAll("\\]\\([^)]*\\)", "")
+                .replaceAll("`[^`]*`", "_").replaceAll("[|*]+|(?m)^(?:- |#|\\d\\. )", ". ")).toList();
+        assertTrue(prose.size() > 10);
+        assertEquals(List.of(), longSentences(prose));
     }
 
     @Test

@@ -49,6 +49,12 @@ public final class Briefs {
         return plans;
     }
 
+    /** Whether a page is of the manual, which is the same whatever the plans. */
+    public static boolean manual(Page page) {
+        return page.path().equals("format.html")
+                || Chapter.all().stream().anyMatch(chapter -> page.path().equals(chapter.name() + ".html"));
+    }
+
     /** The pages of some trips and of nothing else, under the built-in templates. */
     public static List<Page> pages(List<Trip> trips, List<Bag> bags) {
         return pages(SitePages.open(null, null, Display.USUAL), trips.stream().map(Trips::brief).toList(), List.of(), bags, demo().subjects());
@@ -64,7 +70,7 @@ public final class Briefs {
             shared.add(trip.line(), trip.place(), trip.opening());
             pages.addAll(trip.pages());
         }
-        pages.addAll(shared.pages(idleSites, bags, subjects, PlanFiles.builtIn().reference()));
+        pages.addAll(shared.pages(idleSites, bags, subjects, Manual.builtIn(PlanFiles.builtIn().reference())));
         return pages;
     }
 }

@@ -93,7 +93,7 @@ class IndexPageTest {
             return "<svg id=\"" + id + "\"></svg>";
         }));
         assertEquals(IndexPage.MOST_PLATES, drawn.size());
-        String index = SitePagesTest.page(shared.pages(List.of(), List.of(), List.of(), new Reference(List.of(), List.of())), "index.html");
+        String index = SitePagesTest.page(shared.pages(List.of(), List.of(), List.of(), new Manual(new Reference(List.of(), List.of()), List.of())), "index.html");
         assertEquals(IndexPage.MOST_PLATES, SitePagesTest.all("<svg id=\"(sketch-t\\d+)\"", index).size());
         assertTrue(index.contains("id=\"sketch-t0\"") && !index.contains("id=\"sketch-t24\""));
     }

@@ -109,7 +109,7 @@ class OtherUnitsTest {
     }
 
     private static List<Page> forReaders(List<Page> pages) {
-        return pages.stream().filter(page -> !page.path().equals("format.html") && page.path().endsWith(".html") || page.path().endsWith(".md") || page.path().endsWith(".ics")).toList();
+        return pages.stream().filter(page -> !Briefs.manual(page) && page.path().endsWith(".html") || page.path().endsWith(".md") || page.path().endsWith(".ics")).toList();
     }
 
     /** The lines of a calendar that are no text. */

@@ -171,16 +171,16 @@ public class SitePagesTest {
         List<Page> pages = Briefs.pages(List.of(trip), List.of(trip.gear()));
         int seen = 0;
         for (Page page : pages) {
-            if (page.path().endsWith(".html")) {
+            if (page.path().endsWith(".html") && !Briefs.manual(page)) {
                 String text = page.content();
                 assertFalse(text.contains("<script"), page.path());
                 assertFalse(text.contains("<img"), page.path());
-                assertTrue(text.contains("&lt;script&gt;") || List.of("subjects.html", "methods.html", "format.html").contains(page.path()), page.path());
+                assertTrue(text.contains("&lt;script&gt;") || List.of("subjects.html", "methods.html").contains(page.path()), page.path());
                 assertFalse(text.contains("&amp;lt;"), page.path());
                 seen++;
             }
         }
-        assertEquals(8, seen);
+        assertEquals(7, seen);
         String plan = page(pages, trip.slug() + "/index.html");
         assertTrue(count("&lt;script&gt;alert", plan) > 25, "only " + count("&lt;script&gt;alert", plan));
     }
@@ -204,7 +204,7 @@ public class SitePagesTest {
     @Test
     void noPageShowsAnUnwordedFigure() {
         for (Page page : html()) {
-            String text = page.content().replaceAll("(?s)<style>.*?</style>", "").replaceAll("(?s)<code>.*?</code>", "").replaceAll("<[^>]*>", " ");
+            String text = page.content().replaceAll("(?s)<style>.*?</style>", "").replaceAll("(?s)<code[ >].*?</code>", "").replaceAll("<[^>]*>", " ");
             assertFalse(Pattern.compile("\\b(?:NaN|Infinity|null)\\b|\\d\\.\\d{5,}|[{}]|\\b[A-Z]+_[A-Z]+\\b").matcher(text).find(),
                     page.path());
             assertFalse(text.contains("360°"), page.path());

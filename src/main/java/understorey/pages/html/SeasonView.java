@@ -23,10 +23,10 @@ import understorey.season.RankedDay;
 /**
  * When to go, in words.
  *
- * @param windows of the subjects whose season is known
+ * @param windows of the subjects with a known season
  * @param calendar of the days compared; without lines where the author chose the day
  * @param best    the most promising of them, the best first
- * @param monthAlone the day is not told
+ * @param monthAlone the day is kept back
  * @param reports where to ask for the state of the flowers, and when; null without an address
  */
 public record SeasonView(List<Window> windows, TableView calendar, List<Day> best, boolean monthAlone, @Nullable String reports) {

@@ -19,7 +19,7 @@ import understorey.sky.Interval;
  * @param horizon   what the sun must clear: the skyline, or a level horizon where no skyline is known
  * @param sunlit    when the sun is above it
  * @param overTrees when it is above the treetops of the clearing; null without one
- * @param mist      how likely it lies in the valley at dawn, and why; told with the first place only
+ * @param mist      how likely it lies in the valley at dawn, and why; at the first place only
  */
 public record SpotView(String name, String horizon, @Nullable String sunlit, @Nullable String overTrees, List<String> mist,
                        TemplateHTMLOutputModel skyline) {

@@ -31,7 +31,7 @@ import understorey.visit.WeatherHour;
  * @param hours   along the foot
  * @param lanes   how many rows of event names each medium needs, as CSS variables
  * @param weather a row each of what the forecast gives
- * @param place   whose light is drawn; null where there is only one place
+ * @param place   the one with the light in the figure; null where there is only one place
  * @param says    the figure in sentences
  */
 public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Back back, String grid, LightPaths light, List<Tick> hours,
