@@ -18,7 +18,7 @@ public record Chapter(String name, String title, String lead, String html) {
     private static final String FOLDER = "/understorey/manual/";
     /** In the order in which a new user reads them. */
     private static final List<String> NAMES = List.of("first-plan", "when-to-go", "order", "what-comes-out", "in-the-field", "printing",
-            "publishing", "templates", "glossary");
+            "publishing", "checking", "templates", "glossary");
 
     static List<Chapter> all() {
         return NAMES.stream().map(Chapter::of).toList();
