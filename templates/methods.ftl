@@ -6,7 +6,7 @@
 <@d.when>How every figure is calculated, where the method comes from, and how large its error is.</@d.when>
 <@d.h2 id="sun-and-moon">Sun and moon</@d.h2>
 <@d.points>
-<@d.point name="Rise, set and twilight">From the library commons-suncalc. The sun’s times agree with precise ephemerides within about 10 seconds. Between 60° S and 60° N, they agree with published almanacs within one minute; those of the moon within two. They are for sea level and a flat horizon, rounded to the minute. Refraction varies: allow a minute near the horizon.</@d.point>
+<@d.point name="Rise, set and twilight">From the library commons-suncalc. The sun’s times agree with precise ephemerides within about 10 seconds. Between 60° S and 60° N, they agree with published almanacs within one minute; those of the moon within two. They are for sea level and a flat horizon, rounded to the minute. Refraction varies: allow a minute near the horizon. For a visit past midnight, all figures are from noon to noon, with the leaves and flowers of the first date.</@d.point>
 <@d.point name="Low sun (golden hour)">Sun between −4° and +6°, a rule of thumb.</@d.point>
 <@d.point name="Deep twilight (blue hour)">Sun between −6° and −4°, a rule of thumb.</@d.point>
 <@d.point name="Sun at a spot">To the minute for the skyline you gave. Half a degree of hill shifts it by two to five minutes.</@d.point>

@@ -51,10 +51,7 @@ public final class RandomPlan {
     private String trip() {
         Block trip = r.block().put("trip", "Any trip").seldom(4, "series", "Any series").put("site", site());
         when(trip);
-        String arrive = r.clock();
-        String leave = r.clock();
-        boolean swapped = arrive.compareTo(leave) > 0;
-        trip.maybe("arrive", swapped ? leave : arrive).maybe("leave", swapped ? arrive : leave);
+        trip.maybe("arrive", r.clock()).maybe("leave", r.clock());
         trip.put("gear", r.chance(3) ? "phone" : new RandomBag(r).bag());
         if (r.chance(4)) {
             trip.put("companions", List.of(r.block().put("name", "Another").put("gear",
@@ -90,10 +87,7 @@ public final class RandomPlan {
                 .maybe("elevation", r.of(-450, 9000, "m")).maybe("skyline", skyline()).maybe("canopy", canopy())
                 .seldom(3, "edges", edges()).seldom(3, "country", r.any("GB", "JP", "NZ", "CL"));
         site.put("spots", spotList(odd)).put("walks", walks());
-        String from = r.clock();
-        String to = r.clock();
-        boolean swapped = from.compareTo(to) > 0;
-        site.seldom(4, "opening", r.block().put("from", swapped ? to : from).put("to", swapped ? from : to));
+        site.seldom(4, "opening", r.block().put("from", r.clock()).put("to", r.clock()));
         site.seldom(4, "parking", r.block().maybe("spot", spot()).maybe("closes", r.clock()).maybe("fee", "none"));
         site.seldom(3, "season", List.of(season())).seldom(4, "access", "By the path.")
                 .seldom(5, "sensitive", "yes").seldom(4, "cautions", List.of("Stay on the path."))

@@ -22,7 +22,6 @@ import understorey.kit.Intent;
 import understorey.kit.ShotFit;
 import understorey.kit.SmallestBag;
 import understorey.light.LightAt;
-import understorey.light.LightTable;
 import understorey.plan.Trip;
 import understorey.visit.ExpectedSky;
 import understorey.weather.Weather;
@@ -49,7 +48,7 @@ public class PicturesBenchmark {
     public void read() {
         trip = SixPictures.trip();
         Brief brief = Planner.brief(trip);
-        List<LightAt> day = LightTable.of(trip.site(), null, brief.date());
+        List<LightAt> day = brief.day().light();
         for (int row = 24; row < 44; row += 4) {
             lights.add(day.get(row));
         }

@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
 import understorey.reading.PlansReader;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** Sixty days of a trip of ten pictures, warm, one core; and what dawn costs of it where nobody says when to arrive. */
@@ -64,6 +65,6 @@ public class DaysBenchmark {
 
     @Benchmark
     public SunDay oneDawn() {
-        return SunDay.of(trip.site().position(), days.get(0), trip.site().zone());
+        return SunDay.of(trip.site().position(), Interval.day(days.get(0), trip.site().zone()));
     }
 }

@@ -26,6 +26,9 @@ public sealed interface CautionAdvice extends Advice {
     record DarkOnTheWayOut(ZonedDateTime from, @In(MINUTES) long minutes) implements CautionAdvice {
     }
 
+    record DarkInBetween(ZonedDateTime from, ZonedDateTime until) implements CautionAdvice {
+    }
+
     record DarkAllTheTime() implements CautionAdvice {
     }
 
@@ -47,6 +50,10 @@ public sealed interface CautionAdvice extends Advice {
     }
 
     record SunThroughALens() implements CautionAdvice {
+    }
+
+    /** Of a visit past midnight. */
+    record AccessAtNight() implements CautionAdvice {
     }
 
     record TellSomeone() implements CautionAdvice {

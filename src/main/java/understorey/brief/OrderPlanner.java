@@ -60,7 +60,7 @@ final class OrderPlanner {
 
     /** Days on which something is to be done otherwise than planned. */
     List<Alternative> alternatives(RunningOrder planned) {
-        SkyDays wet = new SkyDays(day.sky(), Drops.of(day.date(), day.trip().site().zone(), rain(), null));
+        SkyDays wet = new SkyDays(day.sky(), Drops.of(day.hours().day(), rain(), null));
         List<Sky> clear = List.of(new Sky(SkyWord.CLEAR, true));
         List<Sky> overcast = List.of(new Sky(SkyWord.OVERCAST, true));
         List<Alternative> alternatives = new ArrayList<>();
@@ -103,7 +103,7 @@ final class OrderPlanner {
 
     /** Of a picture without a wish, which suffers from rain too. */
     private Quality dryDaylight(Shot shot) {
-        Quality daylight = Quality.daylight(day.darkest(), shot);
+        Quality daylight = Quality.daylight(day, shot);
         return time -> daylight.at(time) * Rain.leaves(day.sky().weather(time));
     }
 
@@ -120,10 +120,10 @@ final class OrderPlanner {
                 : body + "\n" + camera.lens().name() + "\n" + (camera.attachment() == null ? "" : camera.attachment().name());
     }
 
-    private static List<ForecastHour> rain() {
+    private List<ForecastHour> rain() {
         List<ForecastHour> rain = new ArrayList<>();
-        for (int hour = 0; hour < HOURS; hour++) {
-            rain.add(new ForecastHour(null, LocalTime.of(hour, 0), null, null, null, null, null, RAIN_OKTA, RAIN_MM, null, null, null));
+        for (int hour = 0; hour < 2 * HOURS; hour++) {
+            rain.add(new ForecastHour(day.date().plusDays(hour / HOURS), LocalTime.of(hour % HOURS, 0), null, null, null, null, null, RAIN_OKTA, RAIN_MM, null, null, null));
         }
         return rain;
     }

@@ -142,11 +142,11 @@ final class Remarks {
         }
     }
 
-    /** Whether the clocks change on the day. */
+    /** Whether the clocks change on the day, or in the night of a visit past midnight. */
     void clocks() {
         ZoneOffsetTransition change = site.zone().getRules()
-                .nextTransition(date.atStartOfDay(site.zone()).toInstant().minusSeconds(1));
-        if (change != null && change.getDateTimeBefore().toLocalDate().equals(date)) {
+                .nextTransition(day.hours().start().toInstant().minusSeconds(1));
+        if (change != null && change.getInstant().isBefore(day.hours().day().to().toInstant())) {
             LocalTime from = change.getDateTimeBefore().toLocalTime();
             LocalTime to = change.getDateTimeAfter().toLocalTime();
             findings.add(change.isGap() ? new TripAdvice.ClocksGoForward(from, to) : new TripAdvice.ClocksGoBack(from, to));

@@ -1,6 +1,5 @@
 package understorey.brief;
 
-import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -57,7 +56,7 @@ final class ShotQuality implements Quality {
     static ShotQuality of(Day day, Intent intent, double frameM, SkyDays skies, Sky sky) {
         Place place = day.place(intent.shot());
         ZonedDateTime start = day.hours().start();
-        int steps = (int) (Duration.between(start, start.toLocalDate().plusDays(1).atStartOfDay(start.getZone())).toSeconds() / STEP_SECONDS);
+        int steps = (int) (day.hours().day().length().toSeconds() / STEP_SECONDS);
         ShotQuality quality = new ShotQuality(intent, frameM, place, start, new Moment[steps]);
         quality.put(skies.moments(sky.word(), place));
         if (!sky.instead()) {

@@ -17,7 +17,7 @@ record Sky(@Nullable SkyWord word, boolean instead) {
 
     /** All skies that may come: one if the cloud cover is known all day, else any in the hours without it. */
     static List<Sky> expected(Day day) {
-        return !day.sky().lacksCloudOn(day.hours().start()) ? List.of(new Sky(null, false))
+        return !day.sky().lacksCloudOn(day.hours().day()) ? List.of(new Sky(null, false))
                 : ExpectedSky.ANY.stream().map(word -> new Sky(word, day.sky().unknown())).toList();
     }
 

@@ -20,7 +20,7 @@ import understorey.visit.Day;
 import understorey.visit.Place;
 import understorey.visit.WeatherHour;
 
-/** The times that matter during a visit: twilight, head torch, sun, cloud and rain, the time to turn back. */
+/** The times that matter during a visit: twilight, head torch, sun, moon, cloud and rain, the time to turn back. */
 final class VisitEvents {
 
     /** Light that comes so shortly before the arrival is worth knowing on the way. */
@@ -50,11 +50,20 @@ final class VisitEvents {
         visit.add(sun.sunset(), Word.SUNSET);
         visit.add(day.headTorch().from(), Word.HEAD_TORCH_ON);
         visit.add(sun.civilDusk(), Word.CIVIL_DUSK);
+        visit.moon(day.moon().rise(), Word.MOONRISE);
+        visit.moon(day.moon().set(), Word.MOONSET);
         visit.sunlit(Interval::from, sun.sunrise(), Word.SUN_ABOVE_SKYLINE, Fact.SunAt::new);
         visit.sunlit(Interval::to, sun.sunset(), Word.SUN_BEHIND_SKYLINE, Fact.SunOff::new);
         visit.weather(weather);
         visit.add(order.leaveLastSpotBy(), Word.LEAVE_LAST_SPOT);
         return visit.merged();
+    }
+
+    /** Civil twilight is brighter than any moon. */
+    private void moon(@Nullable ZonedDateTime time, Word what) {
+        if (time != null && day.darkest().altitudeDeg(time) < SunDay.CIVIL_DEG) {
+            add(time, what);
+        }
     }
 
     /** The sun at each place with a skyline, those together that have the same minute. */

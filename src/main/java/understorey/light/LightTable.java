@@ -1,8 +1,6 @@
 package understorey.light;
 
 import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -10,11 +8,12 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 import understorey.plan.Site;
 import understorey.plan.Spot;
+import understorey.sky.Interval;
 import understorey.sky.MoonAt;
 import understorey.sky.SunAt;
 import understorey.sky.SunTrack;
 
-/** The light over a whole local day. */
+/** The light over a day. */
 public final class LightTable {
 
     private static final Duration STEP = Duration.ofMinutes(15);
@@ -25,8 +24,8 @@ public final class LightTable {
     }
 
     /** The light at a spot of a site; at the site itself if the spot is null. */
-    public static List<LightAt> of(Site site, @Nullable Spot spot, LocalDate date) {
-        return of(site.positionOf(spot), site.zone(), Standpoint.of(site, spot, date));
+    public static List<LightAt> of(Site site, @Nullable Spot spot, Interval day) {
+        return of(site.positionOf(spot), day, Standpoint.of(site, spot, day.from().toLocalDate()));
     }
 
     /** The light at a place so near that sun and moon have the same position: 1 km is 0.01°. */
@@ -35,11 +34,10 @@ public final class LightTable {
     }
 
     /**
-     * Light every 15 minutes from the first instant of the place's date to its end, the end excluded: 92, 96 or 100
-     * rows.
+     * Light every 15 minutes from the first instant of a day to its end, the end excluded: 92, 96 or 100 rows of a local date.
      */
-    public static List<LightAt> of(Position position, ZoneId zone, Standpoint place) {
-        return SunTrack.of(position, place.date(), zone, STEP).stream().map(sun -> at(position, sun, place)).toList();
+    public static List<LightAt> of(Position position, Interval day, Standpoint place) {
+        return SunTrack.of(position, day, STEP).stream().map(sun -> at(position, sun, place)).toList();
     }
 
     /** The light at an instant of a day from its rows, which are at even steps. */

@@ -3,10 +3,11 @@ package understorey.order;
 import java.time.ZonedDateTime;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
+import understorey.light.LightAt;
 import understorey.plan.LightWish;
 import understorey.plan.Shot;
 import understorey.plan.SkyWord;
-import understorey.visit.DayCurve;
+import understorey.visit.Day;
 
 /** Quality of the light for one picture over time, under one sky. */
 public interface Quality {
@@ -40,11 +41,12 @@ public interface Quality {
     }
 
     /**
-     * Quality for a picture that needs only daylight: 1 while the sun is up, 0 while it is down; always 1 for a picture of
-     * twilight.
+     * Quality for a picture that needs only daylight: 1 while the sun is up, 0 while it is down. Always 1 for a picture of
+     * twilight, and on a visit past midnight without any sun: who goes for the whole night goes for its light.
      */
-    static Quality daylight(DayCurve sun, Shot shot) {
-        boolean twilight = shot.light().contains(LightWish.TWILIGHT);
-        return time -> twilight || sun.up(time) ? 1 : 0;
+    static Quality daylight(Day day, Shot shot) {
+        boolean night = day.trip().stay().passesMidnight() && day.light().stream().map(LightAt::time).filter(day.hours().visit()::contains).noneMatch(day.darkest()::up);
+        boolean any = shot.light().contains(LightWish.TWILIGHT) || night;
+        return time -> any || day.darkest().up(time) ? 1 : 0;
     }
 }

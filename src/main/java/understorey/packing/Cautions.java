@@ -1,6 +1,6 @@
 package understorey.packing;
 
-import java.time.ZonedDateTime;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,8 +12,10 @@ import understorey.plan.FieldGuide;
 import understorey.plan.ForecastHour;
 import understorey.plan.Shot;
 import understorey.plan.Subject;
+import understorey.sky.Interval;
 import understorey.visit.Day;
 import understorey.visit.HeadTorchHours;
+import understorey.visit.Hours;
 
 /** Picks the cautions that fit a trip, the most serious first. */
 public final class Cautions {
@@ -29,12 +31,15 @@ public final class Cautions {
     /** The cautions of a day. */
     public static List<Advice> of(Day day) {
         List<Advice> cautions = new ArrayList<>();
-        double gustMs = gustMs(day.trip().forecast(), day.hours().leave());
+        double gustMs = gustMs(day.trip().forecast(), day.hours());
         if (gustMs >= BRANCHES_BREAK_MS) {
             cautions.add(gustMs >= WOODS_CLOSE_MS ? new CautionAdvice.GustsTooStrong(gustMs)
                     : new CautionAdvice.GustsBreakBranches(gustMs));
         }
         darkness(day.headTorch(), cautions);
+        if (day.trip().stay().passesMidnight()) {
+            cautions.add(new CautionAdvice.AccessAtNight());
+        }
         if (gustMs < BRANCHES_BREAK_MS) {
             cautions.add(new CautionAdvice.BranchesInWind());
         }
@@ -84,9 +89,10 @@ public final class Cautions {
     }
 
     /** Strongest gust of the day up to the end of the visit: branches can fall after the gust that broke them. */
-    private static double gustMs(List<ForecastHour> forecast, ZonedDateTime leave) {
-        return forecast.stream().filter(hour -> hour.time().isBefore(leave.toLocalTime())
-                        && (hour.date() == null || hour.date().equals(leave.toLocalDate())))
+    private static double gustMs(List<ForecastHour> forecast, Hours hours) {
+        LocalDateTime from = hours.start().toLocalDateTime();
+        LocalDateTime leave = hours.leave().toLocalDateTime();
+        return forecast.stream().filter(hour -> !hour.begins(from.toLocalDate()).isBefore(from) && hour.begins(from.toLocalDate()).isBefore(leave))
                 .mapToDouble(hour -> Math.max(orCalm(hour.gustMs()), orCalm(hour.windMs()))).max().orElse(0);
     }
 
@@ -97,6 +103,11 @@ public final class Cautions {
     private static void darkness(HeadTorchHours torch, List<Advice> cautions) {
         if (torch.allDay()) {
             cautions.add(new CautionAdvice.DarkAllTheTime());
+        }
+        Interval night = torch.between();
+        if (night != null) {
+            cautions.add(new CautionAdvice.DarkInBetween(night.from(), night.to()));
+            return;
         }
         if (torch.until() != null) {
             cautions.add(new CautionAdvice.DarkOnTheWayIn(torch.until(), torch.minutesIn()));

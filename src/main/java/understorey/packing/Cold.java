@@ -1,6 +1,6 @@
 package understorey.packing;
 
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
@@ -22,18 +22,18 @@ public final class Cold {
      * before it. Null if the forecast has no temperature for the day.
      */
     public static @Nullable Double coldestC(List<ForecastHour> forecast, Interval visit) {
-        LocalTime arrive = visit.from().toLocalTime();
-        LocalTime leave = visit.to().toLocalDate().equals(visit.from().toLocalDate())
-                ? visit.to().toLocalTime() : LocalTime.MAX;
+        LocalDateTime arrive = visit.from().toLocalDateTime();
+        LocalDateTime leave = visit.to().toLocalDateTime();
         Double coldest = null;
         Double before = null;
         for (ForecastHour hour : forecast) {
+            LocalDateTime begins = hour.begins(arrive.toLocalDate());
             Double celsius = hour.temperatureC();
-            if (celsius == null || hour.date() != null && !hour.date().equals(visit.from().toLocalDate())) {
+            if (celsius == null || begins.isBefore(arrive.toLocalDate().atStartOfDay()) || begins.toLocalDate().isAfter(leave.toLocalDate())) {
                 continue;
             }
-            boolean begun = !hour.time().isAfter(arrive);
-            if (!begun && (hour.time().isBefore(leave) || before == null && coldest == null)) {
+            boolean begun = !begins.isAfter(arrive);
+            if (!begun && (begins.isBefore(leave) || before == null && coldest == null)) {
                 coldest = colder(coldest, celsius);
             }
             before = begun ? celsius : before;

@@ -20,12 +20,13 @@ final class PartOfDay {
     static @Nullable String of(SunDay sun, ZonedDateTime arrive, ZonedDateTime leave) {
         boolean dawn = sun.sunrise() != null && arrive.isBefore(sun.sunrise().plus(NEAR)) && leave.isAfter(sun.sunrise().minus(NEAR));
         boolean evening = sun.sunset() != null && leave.isAfter(sun.sunset().minus(NEAR)) && arrive.isBefore(sun.sunset().plus(NEAR));
+        boolean midnight = leave.toLocalDate().isAfter(arrive.toLocalDate());
         if (dawn || evening) {
-            return dawn && evening ? "all day" : dawn ? "dawn" : "evening";
+            return dawn && evening ? midnight ? "all night" : "all day" : dawn ? "dawn" : "evening";
         }
         boolean before = sun.sunrise() != null && leave.isBefore(sun.sunrise());
         boolean after = sun.sunset() != null && arrive.isAfter(sun.sunset());
-        if (before || after || sun.downAllDay()) {
+        if (before || after || sun.downAllDay() || sun.upAllDay() && midnight) {
             return "night";
         }
         if (sun.solarNoon() == null) {

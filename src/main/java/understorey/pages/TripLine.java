@@ -84,7 +84,7 @@ public record TripLine(Card card, LocalDate date, @Nullable String series, Strin
         Trip trip = brief.trip();
         String weight = sentences.of(brief.packing().weightG(), Measure.GRAMS);
         return new Card(trip.slug(), trip.title(), date(brief), Dates.shortDay(trip, brief.date()), trip.site().name(), flowers(brief),
-                better(brief), sentences.clock().span(brief.order().arrive(), brief.order().leave()),
+                better(brief), sentences.clock().span(brief.order().arrive(), brief.order().leave(), brief.date()),
                 Words.count(brief.timed().size(), "picture"), trip.gear().name() + ", " + weight, weight, !trip.hidesTheDay());
     }
 

@@ -1,13 +1,14 @@
 package understorey.plan;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Forecast for the hour that begins at {@code time}; a component is null if the author left it out.
  *
- * @param date            null when the trip has one day
+ * @param date            null when the trip has one day, and does not pass midnight
  * @param temperatureC    air
  * @param dewPointC       of the air; null when only humidity is given
  * @param humidity        relative, 0 to 1
@@ -23,4 +24,9 @@ public record ForecastHour(@Nullable LocalDate date, LocalTime time, @Nullable D
                            @Nullable Double humidity, @Nullable Double windMs, @Nullable Double gustMs, @Nullable Double okta,
                            @Nullable Double rainMm, @Nullable Double rainChance, @Nullable Double temperature850C,
                            @Nullable Double wind850Ms) {
+
+    /** Local time at which the hour begins, in a trip on a date. */
+    public LocalDateTime begins(LocalDate day) {
+        return (date == null ? day : date).atTime(time);
+    }
 }

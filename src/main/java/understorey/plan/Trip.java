@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param slug     name of its folder in the pages: the file name without its ending
  * @param when     the day, or the days to choose from
  * @param arrive   local time on site
- * @param leave    local time off site
+ * @param leave    local time off site, the next day if it is not after the arrival
  * @param forecast hours in order
  * @param shots    in file order
  * @param wishes   about the date
@@ -45,6 +45,11 @@ public record Trip(String title, String slug, @Nullable String series, Site site
     public Trip shown(Display other) {
         return new Trip(title, slug, series, site, when, arrive, leave, gear, companions, contact, sky, forecast, story, shots, share, wishes,
                 other);
+    }
+
+    /** Clock times of the visit. */
+    public Stay stay() {
+        return new Stay(arrive, leave);
     }
 
     public Share.Audience audience() {

@@ -51,8 +51,9 @@ final class DayJudge {
 
     RankedDay day(LocalDate date) {
         List<Advice> reasons = new ArrayList<>();
-        Interval hours = Hours.of(trip, date).usable();
-        DayLights lights = hours == null ? null : new DayLights(trip, date, hours);
+        Hours visit = Hours.of(trip, date);
+        Interval hours = visit.usable();
+        DayLights lights = hours == null ? null : new DayLights(trip, visit, hours);
         List<RankedDay.Promise> promises = trip.shots().stream().map(shot -> promise(shot, date, lights)).toList();
         double value = 0;
         double light = 0;

@@ -23,6 +23,7 @@ import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 import understorey.visit.ExpectedSky;
+import understorey.visit.Hours;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
 import understorey.weather.Weather;
@@ -50,30 +51,30 @@ final class DayLights {
     }
 
     private final Trip trip;
-    private final Interval hours;
+    private final Hours hours;
     private final List<SunAt> track = new ArrayList<>();
     private final List<Weather> weather = new ArrayList<>();
     private final LightDay day;
     /** Moments by spot, sky and time. */
     private final Map<Standpoint, Moment[][]> moments = new IdentityHashMap<>();
 
-    DayLights(Trip trip, LocalDate date, Interval hours) {
+    DayLights(Trip trip, Hours hours, Interval usable) {
         this.trip = trip;
         this.hours = hours;
         ExpectedSky sky = new ExpectedSky(trip);
-        for (ZonedDateTime time = hours.from(); time.isBefore(hours.to()); time = time.plus(STEP)) {
+        for (ZonedDateTime time = usable.from(); time.isBefore(usable.to()); time = time.plus(STEP)) {
             track.add(SunAt.of(trip.site().position(), time));
             weather.add(sky.weather(time));
         }
-        Drops drops = Drops.of(date, trip.site().zone(), trip.forecast(), trip.sky());
-        this.day = new LightDay(time -> 0, sky::weather, mist(date), drops);
+        Drops drops = Drops.of(hours.day(), trip.forecast(), trip.sky());
+        this.day = new LightDay(time -> 0, sky::weather, mist(), drops);
     }
 
-    private Mist mist(LocalDate date) {
+    private Mist mist() {
         if (trip.shots().stream().noneMatch(shot -> shot.light().contains(LightWish.MIST))) {
             return NO_MIST;
         }
-        SunDay sun = SunDay.of(trip.site().position(), date, trip.site().zone());
+        SunDay sun = SunDay.of(trip.site().position(), hours.day());
         return Mist.atDawn(sun, null, trip.forecast(), trip.sky());
     }
 
@@ -106,7 +107,7 @@ final class DayLights {
         if (shot.start() == null) {
             return true;
         }
-        ZonedDateTime pin = hours.from().with(shot.start());
+        ZonedDateTime pin = hours.at(hours.minute(shot.start()));
         ZonedDateTime time = track.get(i).time();
         return !time.isBefore(pin.minus(STEP.dividedBy(2))) && time.isBefore(pin.plus(STEP.dividedBy(2)));
     }

@@ -1,6 +1,8 @@
 package understorey.sky;
 
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +19,11 @@ public record Interval(ZonedDateTime from, ZonedDateTime to) {
         if (to.isBefore(from)) {
             throw new IllegalArgumentException("ends before it begins: " + from + " to " + to);
         }
+    }
+
+    /** A local date from its first instant to that of the next: 23, 24 or 25 hours, also where a zone skips midnight. */
+    public static Interval day(LocalDate date, ZoneId zone) {
+        return new Interval(date.atStartOfDay(zone), date.plusDays(1).atStartOfDay(zone));
     }
 
     /** True from the first instant to just before the end. */

@@ -1,5 +1,6 @@
 package understorey.sky;
 
+import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,16 +104,16 @@ public final class Skyline {
     }
 
     /**
-     * Stretches of a local date in which the centre of the sun is above the skyline; each end is within 5 s, plus the
-     * error of the sun's position. A broken skyline gives several a day. Stretches end with the date.
+     * Stretches of a day in which the centre of the sun is above the skyline; each end is within 5 s, plus the
+     * error of the sun's position. A broken skyline gives several a day. Stretches end one step after the track.
      *
      * @param place near by
-     * @param track of the date, by steps of 15 minutes or less
+     * @param track of the day, by even steps of 15 minutes or less
      */
     public List<Interval> sunlit(Position place, List<SunAt> track) {
         List<SunAt> whole = new ArrayList<>(track);
-        ZonedDateTime first = track.get(0).time();
-        whole.add(SunAt.of(place, first.toLocalDate().plusDays(1).atStartOfDay(first.getZone())));
+        ZonedDateTime last = track.get(track.size() - 1).time();
+        whole.add(SunAt.of(place, last.plus(Duration.between(track.get(0).time(), track.get(1).time()))));
         List<Interval> overLand = Sunlit.over(place, whole, points, this::landDeg);
         return slope == null ? overLand
                 : Interval.common(overLand, Sunlit.over(place, whole, List.of(), bearing -> bankDeg(slope, bearing)));

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
- * The sun's true altitude over a local day and half a day on either side, cut where it turns, so that it only
+ * The sun's true altitude over a day and half a day on either side, cut where it turns, so that it only
  * rises or only sinks between neighbouring knots and no grazing passage is missed.
  */
 final class SunArc {
@@ -40,19 +40,19 @@ final class SunArc {
 
     private final Position place;
     private final ZoneId zone;
-    private final LocalDay day;
+    private final Interval day;
     private final List<Branch> branches;
 
-    SunArc(Position place, LocalDay day, ZoneId zone) {
+    SunArc(Position place, Interval day) {
         this.place = place;
-        this.zone = zone;
+        this.zone = day.from().getZone();
         this.day = day;
         this.branches = branches(knots());
     }
 
     private List<Knot> knots() {
         List<Knot> even = new ArrayList<>();
-        for (double t = day.startSecond() - MARGIN_S; t <= day.endSecond() + MARGIN_S; t += STEP_S) {
+        for (double t = day.from().toEpochSecond() - MARGIN_S; t <= day.to().toEpochSecond() + MARGIN_S; t += STEP_S) {
             even.add(knot(t));
         }
         List<Knot> knots = new ArrayList<>(even.subList(0, 1));
@@ -93,7 +93,7 @@ final class SunArc {
         for (Branch branch : branches) {
             if (branch.rising() == rising) {
                 Double second = passes(branch, altitudeDeg);
-                if (second != null && day.contains(second)) {
+                if (second != null && within(second)) {
                     return time(second);
                 }
             }
@@ -113,12 +113,16 @@ final class SunArc {
             if (branch.rising() == rising && peak.altitudeDeg > lowerDeg && low.altitudeDeg < upperDeg) {
                 double dark = orElse(passes(branch, lowerDeg), low.second);
                 double bright = orElse(passes(branch, upperDeg), peak.second);
-                if (day.contains(bright)) {
+                if (within(bright)) {
                     return rising ? new Interval(time(dark), time(bright)) : new Interval(time(bright), time(dark));
                 }
             }
         }
         return null;
+    }
+
+    private boolean within(double second) {
+        return second >= day.from().toEpochSecond() && second < day.to().toEpochSecond();
     }
 
     private static double orElse(@Nullable Double found, double other) {
@@ -139,12 +143,12 @@ final class SunArc {
     }
 
     /**
-     * The upper transit nearest to the middle of the local day: hour angle zero, which is what almanacs call
+     * The upper transit nearest to the middle of a local day: hour angle zero, which is what almanacs call
      * noon; the highest altitude comes up to half a minute away from it. The hour angle follows from azimuth
      * and altitude by the spherical triangle (Meeus, 2nd ed., ch. 13).
      */
-    SunAt transit() {
-        double second = (day.startSecond() + day.endSecond()) / 2;
+    SunAt transit(ZonedDateTime middle) {
+        double second = middle.toEpochSecond();
         for (int i = 0; i < 3; i++) {
             second -= hourAngleDeg(sun(second)) / SIDEREAL_DEG_PER_S;
         }
@@ -163,7 +167,7 @@ final class SunArc {
     /** True if the sun stays above (or below) an altitude for the whole local date. */
     boolean keeps(boolean above, double altitudeDeg) {
         return passes(altitudeDeg, true) == null && passes(altitudeDeg, false) == null
-                && (altitude(day.startSecond()) > altitudeDeg) == above;
+                && (altitude(day.from().toEpochSecond()) > altitudeDeg) == above;
     }
 
     private Knot knot(double second) {

@@ -1,14 +1,13 @@
 package understorey.sky;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
 
 /**
- * Events of the sun at a place on a local date. An event is the first of its kind within the date, {@code null} if the
- * date has none: an event of the evening before or of the night after never replaces it. Rise and set assume a flat sea-level horizon and keep within a minute of published tables
+ * Events of the sun at a place on a local date, or from one noon to the next. An event is the first of its kind within that
+ * day, {@code null} if it has none: an event of the evening before or of the night after never replaces it. Rise and set assume a flat sea-level horizon and keep within a minute of published tables
  * between 60° S and 60° N.
  *
  * <p>Low sun and deep twilight are spans between two altitudes of the centre, without refraction (common
@@ -51,11 +50,11 @@ public record SunDay(@Nullable ZonedDateTime sunrise, @Nullable ZonedDateTime su
     private static final boolean UP = true;
     private static final boolean DOWN = false;
 
-    /** The sun at a place on a date of its time zone. */
-    public static SunDay of(Position place, LocalDate date, ZoneId zone) {
-        LocalDay day = LocalDay.of(date, zone);
-        SunArc arc = new SunArc(place, day, zone);
-        SunAt noon = arc.transit();
+    /** The sun at a place over a day, which may begin at noon. Solar noon is that of the date on which it begins. */
+    public static SunDay of(Position place, Interval day) {
+        SunArc arc = new SunArc(place, day);
+        LocalDate date = day.from().toLocalDate();
+        SunAt noon = arc.transit(Interval.day(date, day.from().getZone()).middle());
         ZonedDateTime sunrise = arc.passes(RISE_DEG, UP);
         ZonedDateTime sunset = arc.passes(RISE_DEG, DOWN);
         return new SunDay(sunrise, sunset,

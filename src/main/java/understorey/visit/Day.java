@@ -8,6 +8,7 @@ import understorey.light.LightTable;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.MoonDay;
 import understorey.sky.SunDay;
 import understorey.weather.Drops;
@@ -17,7 +18,7 @@ import understorey.weather.Drops;
  *
  * @param trip      as its audience gets it
  * @param hours     of the visit
- * @param light     at the site itself, over the whole local day, every 15 minutes
+ * @param light     at the site itself, over the day of the {@link Hours}, every 15 minutes
  * @param places    where the pictures are taken, each with its own light; the site itself if there are no spots
  * @param darkest   sun and light over the day at the darkest place, for the walk
  * @param headTorch when the way in and the way out need one
@@ -31,14 +32,15 @@ public record Day(Trip trip, LocalDate date, SunDay sun, MoonDay moon, Hours hou
     /** A trip on one of its dates. */
     public static Day of(Trip trip, LocalDate date) {
         Site site = trip.site();
-        SunDay sun = SunDay.of(site.position(), date, site.zone());
+        Interval span = Hours.day(trip, date);
+        SunDay sun = SunDay.of(site.position(), span);
         Hours hours = Hours.of(trip, date, () -> sun);
-        List<LightAt> light = LightTable.of(site, null, date);
-        List<Place> places = Places.of(trip, date, sun, light);
+        List<LightAt> light = LightTable.of(site, null, span);
+        List<Place> places = Places.of(trip, span, sun, light);
         DayCurve darkest = new DayCurve(darkest(light, places));
-        return new Day(trip, date, sun, MoonDay.of(site.position(), date, site.zone()), hours, light, places, darkest,
+        return new Day(trip, date, sun, MoonDay.of(site.position(), span), hours, light, places, darkest,
                 HeadTorchHours.of(darkest, hours.arrive(), hours.end()), SpotWalks.of(trip, hours, darkest), new ExpectedSky(trip),
-                Drops.of(date, site.zone(), trip.forecast(), trip.sky()));
+                Drops.of(span, trip.forecast(), trip.sky()));
     }
 
     /** The light of the place that is darkest under an overcast sky, row by row. */

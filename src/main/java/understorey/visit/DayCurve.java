@@ -43,13 +43,6 @@ public final class DayCurve {
         return LightTable.place(light, time).mix(this::floorEv) < DIM_EV;
     }
 
-    /** Last time of the day without a head torch; null if the day ends without one, or needs one all day. */
-    public @Nullable ZonedDateTime lastLight() {
-        ZonedDateTime end = light.get(light.size() - 1).sun().time();
-        ZonedDateTime last = lastLight(end);
-        return end.equals(last) ? null : last;
-    }
-
     /** First time from {@code then} on without a head torch; null if there is none. */
     public @Nullable ZonedDateTime firstLight(ZonedDateTime then) {
         if (!dim(then)) {
@@ -70,6 +63,16 @@ public final class DayCurve {
         }
         for (int i = light.size() - 2; i >= 0; i--) {
             if (floorEv(i) >= DIM_EV && !light.get(i).sun().time().isAfter(then)) {
+                return crossing(i);
+            }
+        }
+        return null;
+    }
+
+    /** When the light after {@code then}, or at it, first ends; null if it lasts. */
+    @Nullable ZonedDateTime firstDusk(ZonedDateTime then) {
+        for (int i = 0; i < light.size() - 1; i++) {
+            if (light.get(i + 1).time().isAfter(then) && floorEv(i) >= DIM_EV && floorEv(i + 1) < DIM_EV && crossing(i).isAfter(then)) {
                 return crossing(i);
             }
         }

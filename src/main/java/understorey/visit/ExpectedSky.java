@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.SkyWord;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.weather.Forecast;
 import understorey.weather.Weather;
 
@@ -64,8 +65,8 @@ public final class ExpectedSky {
     }
 
     /** Whether the cloud cover of any hour of the day is unknown. */
-    public boolean lacksCloudOn(ZonedDateTime start) {
-        return Stream.iterate(start, hour -> hour.isBefore(start.plusDays(1)), hour -> hour.plusHours(1))
+    public boolean lacksCloudOn(Interval day) {
+        return Stream.iterate(day.from(), hour -> hour.isBefore(day.to()), hour -> hour.plusHours(1))
                 .anyMatch(hour -> okta(hour) == null);
     }
 

@@ -2,10 +2,10 @@ package understorey.visit;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,10 +13,9 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
-import understorey.advice.VisitAdvice;
 import understorey.plan.Contact;
-import understorey.plan.Opening;
 import understorey.plan.Site;
+import understorey.plan.Stay;
 import understorey.plan.Trip;
 import understorey.sky.Interval;
 import understorey.sky.SunDay;
@@ -24,39 +23,50 @@ import understorey.sky.SunDay;
 /**
  * The hours of a visit, and the part of them in which gate and car park are open.
  *
- * @param start   of the local day, from which minutes are counted
+ * @param day     local day, from whose start minutes are counted; of a visit past midnight from one noon to the next, or from the
+ *                hour of an earlier arrival, or to an hour after a later leave
  * @param arrive  as given or assumed, without regard to gates
  * @param leave   as given or assumed, without regard to gates
- * @param opens   first minute in which the site is open
+ * @param opens   first minute of the day in which the site is open
  * @param closes  last minute in which the site and its car park are open
  * @param remarks on gates that are shut
  * @param assumed keys of the plan that the author left out
  */
-public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Advice> remarks,
+public record Hours(Interval day, ZonedDateTime arrive, ZonedDateTime leave, int opens, int closes, List<Advice> remarks,
                     Set<String> assumed) {
 
     private static final LocalTime LAST_MINUTE = LocalTime.of(23, 59);
-    private static final Duration VISIT = Duration.ofHours(4);
     private static final LocalTime NO_SUN = LocalTime.of(10, 0);
 
     /** The hours of a trip on a date. */
     public static Hours of(Trip trip, LocalDate date) {
-        Site site = trip.site();
-        return of(trip, date, () -> SunDay.of(site.position(), date, site.zone()));
+        return of(trip, date, () -> SunDay.of(trip.site().position(), day(trip, date)));
+    }
+
+    /** The day of a trip, from which sun, moon and light are planned. */
+    static Interval day(Trip trip, LocalDate date) {
+        LocalDateTime leave = trip.stay().leave(date);
+        if (leave == null || !trip.stay().passesMidnight()) {
+            return Interval.day(date, trip.site().zone());
+        }
+        LocalDateTime noon = date.plusDays(1).atTime(LocalTime.NOON);
+        LocalDateTime end = leave.isBefore(noon) ? noon : leave.truncatedTo(ChronoUnit.HOURS).plusHours(2);
+        return new Interval(at(trip, date, trip.stay().dayBegins()), end.atZone(trip.site().zone()));
     }
 
     /**
      * The hours of a trip on a date. The default arrival is civil dawn, to the minute; without one, 2 h before solar noon;
-     * 4 h before a given leave that is earlier. The default leave is 4 h later, but not past midnight. Of a clock time that
-     * comes twice, the leave is the first after the arrival.
+     * 4 h before a given leave that is earlier. The default leave is 4 h later, but not past midnight unless the arrival is
+     * given. Of a clock time that comes twice, the leave is the first after the arrival.
      *
      * @param sun computed only if the trip does not give the arrival
      */
     static Hours of(Trip trip, LocalDate date, Supplier<SunDay> sun) {
         Site site = trip.site();
-        ZonedDateTime start = date.atStartOfDay(site.zone());
+        Interval day = day(trip, date);
         ZonedDateTime arrive = trip.arrive() == null ? assumedArrival(trip, date, sun.get()) : at(trip, date, trip.arrive());
-        ZonedDateTime first = trip.leave() == null ? assumedLeave(trip, date, arrive) : at(trip, date, trip.leave());
+        LocalDateTime given = trip.stay().leave(date);
+        ZonedDateTime first = given == null ? assumedLeave(trip, date, arrive) : given.atZone(site.zone());
         ZonedDateTime later = first.isBefore(arrive) ? first.withLaterOffsetAtOverlap() : first;
         ZonedDateTime leave = later.isBefore(arrive) ? arrive : later;
         Set<String> assumed = new LinkedHashSet<>();
@@ -66,32 +76,36 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
         if (trip.leave() == null) {
             assumed.add("leave");
         }
-        Opening opening = site.opening() == null || !site.opening().from().isBefore(site.opening().to()) ? null : site.opening();
-        ZonedDateTime opens = opening == null ? start : at(trip, date, opening.from());
-        ZonedDateTime closes = opening == null ? at(trip, date, LAST_MINUTE) : at(trip, date, opening.to());
-        if (site.parking() != null && site.parking().closes() != null && at(trip, date, site.parking().closes()).isBefore(closes)) {
-            closes = at(trip, date, site.parking().closes());
-        }
-        return new Hours(start, arrive, leave, minutes(start, opens), minutes(start, closes), remarks(site, arrive, leave),
+        Interval visit = new Interval(arrive, leave);
+        Gates gates = Gates.of(site, visit);
+        ZonedDateTime opens = gates.open() == null ? day.from() : gates.open().from();
+        ZonedDateTime shut = gates.shut();
+        ZonedDateTime closes = shut != null ? shut : trip.stay().passesMidnight() ? day.to() : at(trip, date, LAST_MINUTE);
+        return new Hours(day, arrive, leave, Math.max(0, minutes(day.from(), opens)), minutes(day.from(), closes), gates.remarks(visit),
                 Collections.unmodifiableSet(assumed));
+    }
+
+    /** Of the day, from which minutes are counted. */
+    public ZonedDateTime start() {
+        return day.from();
     }
 
     private static ZonedDateTime assumedArrival(Trip trip, LocalDate date, SunDay sun) {
         ZonedDateTime arrival = sun.civilDawn() != null ? sun.civilDawn()
-                : sun.solarNoon() != null ? sun.solarNoon().minus(VISIT.dividedBy(2)) : at(trip, date, NO_SUN);
+                : sun.solarNoon() != null ? sun.solarNoon().minus(Stay.USUAL.dividedBy(2)) : at(trip, date, NO_SUN);
         ZonedDateTime minute = arrival.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
         ZonedDateTime leaving = trip.leave() == null ? null : at(trip, date, trip.leave());
         if (leaving == null || minute.isBefore(leaving)) {
             return minute;
         }
         ZonedDateTime midnight = date.atStartOfDay(trip.site().zone());
-        ZonedDateTime visit = leaving.minus(VISIT);
+        ZonedDateTime visit = leaving.minus(Stay.USUAL);
         return visit.isBefore(midnight) ? midnight : visit;
     }
 
     private static ZonedDateTime assumedLeave(Trip trip, LocalDate date, ZonedDateTime arrive) {
         ZonedDateTime late = at(trip, date, LAST_MINUTE);
-        ZonedDateTime leaving = arrive.plus(VISIT);
+        ZonedDateTime leaving = arrive.plus(Stay.USUAL);
         return leaving.isAfter(late) ? late : leaving;
     }
 
@@ -120,9 +134,9 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
         if (contact.backBy() == null) {
             return leave;
         }
-        LocalDate day = start.toLocalDate();
-        ZonedDateTime due = day.atTime(contact.backBy()).atZone(start.getZone());
-        return !due.isAfter(arrive) ? day.plusDays(1).atTime(contact.backBy()).atZone(start.getZone()) : due;
+        LocalDate date = arrive.toLocalDate();
+        ZonedDateTime due = date.atTime(contact.backBy()).atZone(arrive.getZone());
+        return !due.isAfter(arrive) ? date.plusDays(1).atTime(contact.backBy()).atZone(arrive.getZone()) : due;
     }
 
     /**
@@ -140,15 +154,18 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
     }
 
     public int minute(ZonedDateTime time) {
-        return minutes(start, time);
+        return minutes(start(), time);
     }
 
+    /** Minute of a clock time: one before the arrival of a visit past midnight is on the next day. */
     public int minute(LocalTime time) {
-        return minute(start.toLocalDate().atTime(time).atZone(start.getZone()));
+        LocalDate date = arrive.toLocalDate();
+        boolean next = leave.toLocalDate().isAfter(date) && time.isBefore(arrive.toLocalTime());
+        return minute(date.plusDays(next ? 1 : 0).atTime(time).atZone(arrive.getZone()));
     }
 
     public ZonedDateTime at(int minute) {
-        return start.plusMinutes(minute);
+        return start().plusMinutes(minute);
     }
 
     private static int minutes(ZonedDateTime start, ZonedDateTime time) {
@@ -157,20 +174,5 @@ public record Hours(ZonedDateTime start, ZonedDateTime arrive, ZonedDateTime lea
 
     private static ZonedDateTime at(Trip trip, LocalDate date, LocalTime time) {
         return date.atTime(time).atZone(trip.site().zone());
-    }
-
-    private static List<Advice> remarks(Site site, ZonedDateTime arrive, ZonedDateTime leave) {
-        List<Advice> remarks = new ArrayList<>();
-        Opening opening = site.opening();
-        if (opening != null && arrive.toLocalTime().isBefore(opening.from())) {
-            remarks.add(new VisitAdvice.BeforeOpening(arrive, opening.from()));
-        }
-        if (opening != null && leave.toLocalTime().isAfter(opening.to())) {
-            remarks.add(new VisitAdvice.AfterClosing(leave, opening.to()));
-        }
-        if (site.parking() != null && site.parking().closes() != null && leave.toLocalTime().isAfter(site.parking().closes())) {
-            remarks.add(new VisitAdvice.CarParkCloses(leave, site.parking().closes()));
-        }
-        return List.copyOf(remarks);
     }
 }

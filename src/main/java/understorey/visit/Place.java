@@ -15,7 +15,7 @@ import understorey.weather.Mist;
  * @param spots     their names; empty for the site itself
  * @param likeSite  the light is the site's own
  * @param stand     its skyline and its trees
- * @param light     over the whole local day, every 15 minutes
+ * @param light     over the day, every 15 minutes
  * @param track     the sun, row by row
  * @param sunlit    stretches in which the sun is above the skyline
  * @param overTrees stretches in which the sun is also above the treetops around a clearing; null without a clearing

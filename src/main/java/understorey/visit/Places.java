@@ -1,6 +1,5 @@
 package understorey.visit;
 
-import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,13 +26,13 @@ final class Places {
     private static final double NEAR_DEG = 0.01;
 
     private final Site site;
-    private final LocalDate date;
+    private final Interval day;
     private final List<LightAt> siteLight;
     private final Mist mist;
 
-    private Places(Trip trip, LocalDate date, SunDay sun, List<LightAt> siteLight) {
+    private Places(Trip trip, Interval day, SunDay sun, List<LightAt> siteLight) {
         this.site = trip.site();
-        this.date = date;
+        this.day = day;
         this.siteLight = siteLight;
         this.mist = Mist.atDawn(sun, morningSun(sun, siteLight.get(0).place().skyline().sunlit(site.position(),
                 track(siteLight))), trip.forecast(), trip.sky());
@@ -42,10 +41,10 @@ final class Places {
     /**
      * The places of a trip's pictures, in file order; the site itself if there are no pictures.
      *
-     * @param siteLight of the site itself, over the whole date
+     * @param siteLight of the site itself, over the day
      */
-    static List<Place> of(Trip trip, LocalDate date, SunDay sun, List<LightAt> siteLight) {
-        Places places = new Places(trip, date, sun, siteLight);
+    static List<Place> of(Trip trip, Interval day, SunDay sun, List<LightAt> siteLight) {
+        Places places = new Places(trip, day, sun, siteLight);
         // Spots that share the site's light are under the null key.
         Map<@Nullable Spot, List<String>> names = new LinkedHashMap<>();
         for (Shot shot : trip.shots()) {
@@ -78,7 +77,7 @@ final class Places {
 
     private Place place(@Nullable Spot spot, List<String> names) {
         List<LightAt> light = spot == null ? siteLight : near(spot)
-                ? LightTable.near(siteLight, Standpoint.of(site, spot, date)) : LightTable.of(site, spot, date);
+                ? LightTable.near(siteLight, Standpoint.of(site, spot, day.from().toLocalDate())) : LightTable.of(site, spot, day);
         Standpoint stand = light.get(0).place();
         List<SunAt> track = track(light);
         List<Interval> sunlit = stand.skyline().sunlit(site.positionOf(spot), track);

@@ -1,7 +1,6 @@
 package understorey.visit;
 
 import java.time.Duration;
-import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -25,7 +24,7 @@ import understorey.plan.Trip;
  *                       all day
  * @param daylightMargin minutes from {@code back} to the last light, negative after it; null without a last light
  * @param walkOut        from the farthest spot visited; null without pictures, and without parking
- * @param closing        the first gate to shut on that date; null if none does
+ * @param closing        the first gate to shut; null if none does
  * @param message        for the contact; null without one
  * @param remarks        times that do not fit together
  */
@@ -73,11 +72,11 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, @Nullabl
                             List<@Nullable String> visited) {
         Trip trip = day.trip();
         Set<@Nullable String> spots = new LinkedHashSet<>(visited);
-        ZonedDateTime lastLight = day.darkest().lastLight();
+        ZonedDateTime lastLight = lastLight(day);
         Message message = trip.contact() == null ? null : message(day, trip.contact(), spots, back);
         Long margin = lastLight == null ? null : Duration.between(back, lastLight).toMinutes();
         return new Safety(back, leaveLastSpotBy, lastLight, margin, walkOut(day, spots),
-                closing(trip.site(), day.hours().arrive(), day.sun().sunset()), message,
+                closing(Gates.of(trip.site(), day.hours().visit()), day.sun().sunset()), message,
                 remarks(message, back, day.hours().end(), margin));
     }
 
@@ -118,16 +117,19 @@ public record Safety(ZonedDateTime back, ZonedDateTime leaveLastSpotBy, @Nullabl
         return farthest;
     }
 
-    private static @Nullable Closing closing(Site site, ZonedDateTime day, @Nullable ZonedDateTime sunset) {
-        LocalTime gate = site.opening() == null ? null : site.opening().to();
-        LocalTime park = site.parking() == null ? null : site.parking().closes();
-        boolean carPark = gate == null || park != null && !park.isAfter(gate);
-        LocalTime first = carPark ? park : gate;
-        if (first == null) {
-            return null;
-        }
-        ZonedDateTime at = day.toLocalDate().atTime(first).atZone(day.getZone());
-        return new Closing(carPark, at, sunset == null ? null : Math.round(Duration.between(sunset, at).toSeconds() / 60.0));
+    /** Of the day; of a visit past midnight before its end, if it begins in the light. */
+    private static @Nullable ZonedDateTime lastLight(Day day) {
+        Hours hours = day.hours();
+        boolean night = hours.leave().toLocalDate().isAfter(day.date());
+        ZonedDateTime end = night ? hours.leave() : day.light().get(day.light().size() - 1).time();
+        ZonedDateTime last = day.darkest().lastLight(end);
+        return last == null || last.equals(end) || night && !last.isAfter(hours.arrive()) ? null : last;
+    }
+
+    private static @Nullable Closing closing(Gates gates, @Nullable ZonedDateTime sunset) {
+        ZonedDateTime at = gates.shut();
+        return at == null ? null : new Closing(gates.carParkFirst(), at,
+                sunset == null ? null : Math.round(Duration.between(sunset, at).toSeconds() / 60.0));
     }
 
     private static Message message(Day day, Contact contact, Set<@Nullable String> spots, ZonedDateTime back) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import understorey.light.LightDay;
 import understorey.light.Moment;
 import understorey.plan.SkyWord;
+import understorey.sky.Interval;
 import understorey.weather.Drops;
 
 /** The light of the day at each place, under the expected sky and under any other; computed once each. */
@@ -35,8 +36,8 @@ public final class SkyDays {
     }
 
     /** Whether the expected sky is unknown for a part of the day. */
-    public boolean lacksCloudOn(ZonedDateTime start) {
-        return sky.lacksCloudOn(start);
+    public boolean lacksCloudOn(Interval day) {
+        return sky.lacksCloudOn(day);
     }
 
     private double expected(ZonedDateTime time) {

@@ -47,7 +47,7 @@ public record SpotWalks(Site site, Walking walking, List<@Nullable String> spots
     }
 
     private static boolean[] night(DayCurve light, Hours hours) {
-        boolean[] night = new boolean[(int) Duration.between(hours.start(), hours.start().plusDays(1)).toMinutes()];
+        boolean[] night = new boolean[(int) hours.day().length().toMinutes()];
         for (int minute = 0; minute < night.length; minute++) {
             night[minute] = light.dim(hours.at(minute));
         }

@@ -1,17 +1,16 @@
 package understorey.weather;
 
 import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.advice.Advice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.sky.Interval;
 
 /**
- * Drops on the flowers over a date, after rain and of dew: a thin film of water that dries in the air, computed in steps of
+ * Drops on the flowers over a day, after rain and of dew: a thin film of water that dries in the air, computed in steps of
  * 10 minutes from rain, damp, wind and cloud of the forecast. It counts neither sun on the leaves nor shelter under others;
  * times are a rough guide.
  *
@@ -32,9 +31,9 @@ public record Drops(ZonedDateTime from, double[] shares, double[] losses, double
         reasons = List.copyOf(reasons);
     }
 
-    /** The drops of a date; rows of the forecast without a date are of it, and rows of the day before count too. */
-    public static Drops of(LocalDate date, ZoneId zone, List<ForecastHour> forecast, @Nullable SkyWord sky) {
-        return new DropsEstimate(date, zone, forecast, sky).drops();
+    /** The drops of a day; rows of the forecast without a date are of the date on which it begins, and the day before counts too. */
+    public static Drops of(Interval day, List<ForecastHour> forecast, @Nullable SkyWord sky) {
+        return new DropsEstimate(day, forecast, sky).drops();
     }
 
     /**

@@ -1,9 +1,7 @@
 package understorey.weather;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +10,9 @@ import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.sky.Interval;
 
-/** Simulates the film of water on the flowers over a date, and over the part of the day before that the forecast covers. */
+/** Simulates the film of water on the flowers over a day, and over the part of the day before that the forecast covers. */
 final class DropsEstimate {
 
     /** How long drops stay if the damp of the air is unknown; common practice, no source. */
@@ -43,22 +42,23 @@ final class DropsEstimate {
     private boolean byRule;
     private boolean windUnknown;
 
-    DropsEstimate(LocalDate date, ZoneId zone, List<ForecastHour> hours, @Nullable SkyWord sky) {
-        this.forecast = new Forecast(hours, date, zone);
+    DropsEstimate(Interval day, List<ForecastHour> hours, @Nullable SkyWord sky) {
+        this.forecast = new Forecast(hours, day.from().toLocalDate(), day.from().getZone());
         this.sky = sky;
-        dayBegins = date.atStartOfDay(zone);
+        dayBegins = day.from();
         wetUntil = dayBegins;
-        ZonedDateTime dayEnds = date.plusDays(1).atStartOfDay(zone);
-        long firstS = dayEnds.toEpochSecond();
-        long lastS = date.minusDays(1).atStartOfDay(zone).toEpochSecond();
+        long beforeS = dayBegins.minusDays(1).toEpochSecond();
+        long endS = day.to().toEpochSecond();
+        long firstS = endS;
+        long lastS = beforeS;
         for (Forecast.Row row : forecast.rows()) {
-            if (!row.date().isBefore(date.minusDays(1)) && !row.date().isAfter(date)) {
+            if (row.startS() >= beforeS && row.startS() < endS) {
                 firstS = Math.min(firstS, row.startS());
                 lastS = Math.max(lastS, row.endS());
             }
         }
-        from = Instant.ofEpochSecond(firstS).atZone(zone);
-        long span = Math.max(0, Math.min(lastS, dayEnds.toEpochSecond()) - firstS);
+        from = Instant.ofEpochSecond(firstS).atZone(dayBegins.getZone());
+        long span = Math.max(0, Math.min(lastS, endS) - firstS);
         int steps = (int) ((span + Drops.STEP_S - 1) / Drops.STEP_S);
         shares = new double[steps];
         losses = new double[steps];

@@ -21,9 +21,8 @@ public final class Forecast {
     record Row(ForecastHour hour, LocalDate date, long startS) {
 
         private static Row of(ForecastHour hour, LocalDate day, ZoneId zone) {
-            LocalDate date = hour.date() == null ? day : hour.date();
-            LocalDateTime start = LocalDateTime.of(date, hour.time());
-            return new Row(hour, date, start.toEpochSecond(zone.getRules().getOffset(start)));
+            LocalDateTime start = hour.begins(day);
+            return new Row(hour, start.toLocalDate(), start.toEpochSecond(zone.getRules().getOffset(start)));
         }
 
         /** How long a row holds by itself. */

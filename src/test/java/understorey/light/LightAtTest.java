@@ -23,6 +23,7 @@ import understorey.plan.Foliage;
 import understorey.plan.Position;
 import understorey.plan.SkylinePoint;
 import understorey.plan.Slope;
+import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 
@@ -145,7 +146,7 @@ class LightAtTest {
     @Test
     void tablesTheWholeLocalDayByQuarterHours() {
         for (Places place : Places.ALL) {
-            List<LightAt> table = LightTable.of(place.position(), place.zone(),
+            List<LightAt> table = LightTable.of(place.position(), Interval.day(place.date(), place.zone()),
                     Standpoint.of(LEVEL, CanopyLight.of(FULL_LEAF, null, List.of(), place.date()), place.date()));
             long hours = Duration.between(place.date().atStartOfDay(place.zone()),
                     place.date().plusDays(1).atStartOfDay(place.zone())).toHours();

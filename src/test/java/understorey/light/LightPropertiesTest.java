@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import understorey.light.illuminance.CanopyLight;
 import understorey.light.illuminance.Daylight;
 import understorey.plan.Position;
+import understorey.sky.Interval;
 import understorey.sky.Skyline;
 import understorey.sky.SunAt;
 
@@ -47,8 +48,8 @@ class LightPropertiesTest {
     @Property(tries = 200)
     void neverLeapsFromAQuarterToTheNext(@ForAll @DoubleRange(min = -75, max = 75) double latitude,
             @ForAll @IntRange(min = 1, max = 365) int dayOfYear, @ForAll @DoubleRange(min = 0, max = 8) double pai) {
-        List<LightAt> table = LightTable.of(new Position(latitude, 0), ZoneOffset.UTC,
-                place(pai, LocalDate.ofYearDay(2027, dayOfYear)));
+        List<LightAt> table = LightTable.of(new Position(latitude, 0),
+                Interval.day(LocalDate.ofYearDay(2027, dayOfYear), ZoneOffset.UTC), place(pai, LocalDate.ofYearDay(2027, dayOfYear)));
         for (int i = 1; i < table.size(); i++) {
             LightAt from = table.get(i - 1);
             LightAt to = table.get(i);

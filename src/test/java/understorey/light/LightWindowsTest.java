@@ -33,14 +33,14 @@ class LightWindowsTest {
 
     private static List<LightAt> rows(double latitude, LocalDate date, double pai, double landDeg) {
         Skyline skyline = Skyline.of(List.of(new SkylinePoint(0, landDeg), new SkylinePoint(180, landDeg / 2)), null);
-        return LightTable.of(new Position(latitude, 0), ZoneOffset.UTC, Standpoint.of(skyline,
+        return LightTable.of(new Position(latitude, 0), Interval.day(date, ZoneOffset.UTC), Standpoint.of(skyline,
                 new CanopyLight(pai, null, null), date));
     }
 
     private static LightDay day(double okta, double perHour) {
         return new LightDay(time -> Math.max(0, Math.min(8, okta + perHour * (time.toLocalTime().toSecondOfDay() / 3600.0 - 12))),
                 time -> new Forecast(List.of(), time.toLocalDate(), time.getZone()).weather(time, null), NO_MIST,
-                Drops.of(LocalDate.of(2027, 5, 8), ZoneOffset.UTC, List.of(), null));
+                Drops.of(Interval.day(LocalDate.of(2027, 5, 8), ZoneOffset.UTC), List.of(), null));
     }
 
     @Property(tries = 200)

@@ -48,10 +48,10 @@ class SidesOfDayTest {
     @ParameterizedTest
     @MethodSource("days")
     void agreesWithADenseScanToTheMinute(Places day) {
-        List<SunAt> dense = SunTrack.of(day.position(), day.date(), day.zone(), DENSE);
-        List<SunAt> track = SunTrack.of(day.position(), day.date(), day.zone(), QUARTER);
+        List<SunAt> dense = SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), DENSE);
+        List<SunAt> track = SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER);
         for (Skyline skyline : List.of(LEVEL, RIDGE)) {
-            List<Interval> sunlit = skyline.sunlit(day.position(), SunTrack.of(day.position(), day.date(), day.zone(), QUARTER));
+            List<Interval> sunlit = skyline.sunlit(day.position(), SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER));
             for (double facingDeg : new double[] {10, 67.5, 122, 200, 251, 333}) {
                 List<Stretch> stretches = SunDirection.over(track, facingDeg, sunlit);
                 assertFills(sunlit, stretches);
@@ -106,8 +106,8 @@ class SidesOfDayTest {
     @Test
     void goesFromBackToFrontOverheadWhereTheSunPassesTheZenith() {
         Places day = Places.TROPICS;
-        List<Stretch> stretches = SunDirection.over(SunTrack.of(day.position(), day.date(), day.zone(), QUARTER), 90,
-                LEVEL.sunlit(day.position(), SunTrack.of(day.position(), day.date(), day.zone(), QUARTER)));
+        List<Stretch> stretches = SunDirection.over(SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER), 90,
+                LEVEL.sunlit(day.position(), SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER)));
         assertEquals(List.of(Side.BACK, Side.OVERHEAD, Side.FRONT), stretches.stream().map(Stretch::side).toList());
         // At 15° an hour the sun is above 55° for (180 − 110)/15 hours.
         assertEquals(70 / 15.0, stretches.get(1).time().length().toSeconds() / 3600.0, 1 / 60.0);
@@ -117,8 +117,8 @@ class SidesOfDayTest {
     void comesFromEverySideButOverheadUnderTheMidnightSun() {
         Places day = Places.POLAR_DAY;
         Set<Side> sides = EnumSet.noneOf(Side.class);
-        SunDirection.over(SunTrack.of(day.position(), day.date(), day.zone(), QUARTER), 30,
-                LEVEL.sunlit(day.position(), SunTrack.of(day.position(), day.date(), day.zone(), QUARTER)))
+        SunDirection.over(SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER), 30,
+                LEVEL.sunlit(day.position(), SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER)))
                 .forEach(stretch -> sides.add(stretch.side()));
         assertEquals(EnumSet.of(Side.BACK, Side.SIDE, Side.FRONT), sides);
     }
@@ -127,13 +127,13 @@ class SidesOfDayTest {
     @Test
     void findsAStayBetweenTwoRows() {
         Places day = Places.MID_LATITUDE;
-        double highestDeg = SunTrack.of(day.position(), day.date(), day.zone(), DENSE).stream()
+        double highestDeg = SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), DENSE).stream()
                 .mapToDouble(SunAt::apparentAltitudeDeg).max().orElseThrow();
         double latitude = day.position().latitude() + highestDeg - 55.015;
         int found = 0;
         for (double longitude = -5; longitude < -1; longitude += 0.25) {
             Position place = new Position(latitude, longitude);
-            List<SunAt> track = SunTrack.of(place, day.date(), day.zone(), QUARTER);
+            List<SunAt> track = SunTrack.of(place, Interval.day(day.date(), day.zone()), QUARTER);
             if (track.stream().allMatch(sun -> sun.apparentAltitudeDeg() < 55)) {
                 List<Interval> sunlit = LEVEL.sunlit(place, track);
                 assertEquals(1, SunDirection.over(track, 10, sunlit).stream()
@@ -147,7 +147,7 @@ class SidesOfDayTest {
     @Test
     void hasNoLightInThePolarNightAndNeedsATrack() {
         Places day = Places.POLAR_NIGHT;
-        List<SunAt> track = SunTrack.of(day.position(), day.date(), day.zone(), QUARTER);
+        List<SunAt> track = SunTrack.of(day.position(), Interval.day(day.date(), day.zone()), QUARTER);
         assertEquals(List.of(), SunDirection.over(track, 90, LEVEL.sunlit(day.position(), track)));
         assertThrows(IllegalArgumentException.class, () -> SunDirection.over(track.subList(0, 2), 90, List.of()));
     }

@@ -18,6 +18,7 @@ import understorey.plan.Parking;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** Gate to footbridge nine minutes, footbridge to bank six, three minutes to set up. */
@@ -84,7 +85,7 @@ class LeftOutTest {
     @Test
     void takesAMustByDayWhereNoHourHasItsLight() {
         Trip trip = trip(gated(), "03:00", "10:00", must(picture("a").at("Footbridge")));
-        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        SunDay sun = SunDay.of(trip.site().position(), Interval.day(MAY_DAY, trip.site().zone()));
         RunningOrder outing = Orders.of(trip, shot -> time -> 0);
         assertEquals(Duration.ZERO, Duration.between(sun.sunrise(), outing.timeOf("a").from()).truncatedTo(ChronoUnit.HOURS));
     }

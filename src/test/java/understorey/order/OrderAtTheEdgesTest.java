@@ -26,6 +26,7 @@ import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** Where the walk begins when nobody parks, and the order by lamp. */
@@ -75,7 +76,7 @@ class OrderAtTheEdgesTest {
     @Test
     void doesNotTakeTheDuskOfTheNightBeforeForTonights() {
         Places north = new Places(new Position(59.5, 25), ZoneId.of("Europe/Helsinki"), LocalDate.of(2027, 6, 21));
-        SunDay sun = SunDay.of(north.position(), north.date(), north.zone());
+        SunDay sun = SunDay.of(north.position(), Interval.day(north.date(), north.zone()));
         assertTrue(sun.civilDusk().isBefore(sun.civilDawn()));
         Site site = wood(north, wood().spots(), wood().walks(), null, AT_THE_GATE);
         RunningOrder outing = Orders.of(trip(site, "11:00", "13:00", picture("a").at("Footbridge").shot()), north.date());

@@ -20,7 +20,7 @@ public final class Orders {
     /** Where light counts for nothing but day and night. */
     public static RunningOrder of(Trip trip, LocalDate date) {
         Day day = Day.of(trip, date);
-        return RunningOrder.of(day, candidates(trip.shots(), shot -> Quality.daylight(day.darkest(), shot)));
+        return RunningOrder.of(day, candidates(trip.shots(), shot -> Quality.daylight(day, shot)));
     }
 
     /** On the first of May. */

@@ -37,6 +37,7 @@ import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 import understorey.visit.Hours;
 
@@ -126,7 +127,7 @@ class RunningOrderTest {
 
     @Test
     void walksTheWayBackInTheDarkWhenItIsDarkByThen() {
-        ZonedDateTime dusk = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone()).civilDusk();
+        ZonedDateTime dusk = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, Samples.zone())).civilDusk();
         LocalTime last = dusk.toLocalTime().plusMinutes(12).truncatedTo(ChronoUnit.MINUTES);
         Shot twilight = picture("a").at("Bank").pinned(last.minusMinutes(14).toString()).minutes(15).shot();
         RunningOrder outing = plan(trip(gated(), "18:00", last.plusMinutes(24).toString(), twilight));
@@ -187,7 +188,7 @@ class RunningOrderTest {
 
     @Test
     void waitsForTheSunToRise() {
-        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, Samples.zone()));
         RunningOrder outing = plan(trip(gated(), "04:30", "10:00", picture("a").at("Footbridge").minutes(5).shot()));
         Leg wait = outing.legs().get(2);
         assertInstanceOf(WaitAdvice.WaitForSunrise.class, wait.why());
@@ -209,7 +210,7 @@ class RunningOrderTest {
 
     @Test
     void arrivesAtCivilDawnAndLeavesFourHoursLaterByDefault() {
-        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, Samples.zone()));
         Trip trip = trip(wood(), null, null, picture("a").shot());
         RunningOrder outing = plan(trip);
         assertTrue(Duration.between(outing.arrive(), sun.civilDawn()).abs().toSeconds() <= 30);
@@ -222,7 +223,7 @@ class RunningOrderTest {
     void comesAboutNoonWhereThereIsNoCivilDawn() {
         for (Places place : List.of(Places.POLAR_DAY,
                 new Places(new Position(80, 15), ZoneId.of("Europe/Oslo"), LocalDate.of(2027, 12, 20)))) {
-            SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
+            SunDay sun = SunDay.of(place.position(), Interval.day(place.date(), place.zone()));
             assertNull(sun.civilDawn());
             Site site = wood(place, wood().spots(), wood().walks(), null, null);
             RunningOrder outing = Orders.of(trip(site, null, null, picture("a").shot()), place.date());

@@ -25,6 +25,7 @@ import understorey.plan.LightWish;
 import understorey.plan.Role;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** What is said of a wait: gate to footbridge nine minutes, three to set up, so ready at 6:12. */
@@ -174,7 +175,7 @@ class WaitsTest {
                 null, List.of(LightWish.LOW_SUN), null,
                 null, null, null, null, null, null, null, null, null);
         Trip trip = trip(gated(), "05:05", "10:00", lowSun);
-        SunDay sun = SunDay.of(trip.site().position(), MAY_DAY, trip.site().zone());
+        SunDay sun = SunDay.of(trip.site().position(), Interval.day(MAY_DAY, trip.site().zone()));
         RunningOrder outing = Orders.of(trip, shot -> time -> 0);
         assertInstanceOf(WaitAdvice.WaitForDay.class, outing.legs().get(2).why(), told(outing));
         assertFalse(outing.timeOf("a").from().isBefore(sun.sunrise()));

@@ -25,6 +25,7 @@ import understorey.advice.LeftOutAdvice;
 import understorey.advice.RoomAdvice;
 import understorey.plan.Shot;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.visit.Hours;
 
 /** Gate to footbridge nine minutes, three to set up, so ready at 6:12 and back nine minutes after the last picture. */
@@ -131,7 +132,7 @@ class WhyLeftOutTest {
             for (int shot = 0; shot < visit.tasks().size(); shot++) {
                 shots.add(picture("p" + shot).shot());
             }
-            Hours hours = new Hours(midnight, midnight.plusMinutes(visit.from()), midnight.plusMinutes(visit.to()), 0, 1439, List.of(),
+            Hours hours = new Hours(new Interval(midnight, midnight.plusDays(1)), midnight.plusMinutes(visit.from()), midnight.plusMinutes(visit.to()), 0, 1439, List.of(),
                     Set.of());
             Schedule schedule = Schedule.best(visit);
             for (Advice why : LeftOut.of(hours, visit, schedule, Orders.candidates(shots, shot -> time -> 1))) {

@@ -34,6 +34,7 @@ import understorey.plan.Site;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.reading.subject.SubjectCatalogue;
+import understorey.sky.Interval;
 import understorey.sky.SunAt;
 import understorey.sky.SunDay;
 import understorey.visit.Day;
@@ -85,7 +86,7 @@ class CautionsTest {
     /** The open ground's light at the end of civil twilight (Seidelmann: 3.4 lux, EV 0.45) comes to a dull wood later. */
     @Test
     void givesTheTimesAtWhichTheFloorIsAsDarkAsCivilTwilightInTheOpen() {
-        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, Samples.zone()));
         List<Advice> cautions = cautions(Places.MID_LATITUDE, "04:00", "22:00");
         ZonedDateTime until = Samples.the(CautionAdvice.DarkOnTheWayIn.class, cautions).until();
         ZonedDateTime from = Samples.the(CautionAdvice.DarkOnTheWayOut.class, cautions).from();
@@ -113,7 +114,7 @@ class CautionsTest {
     @Test
     void doesNotTakeTheSunsetOfTheNightBeforeForTonights() {
         Places north = new Places(new Position(65.65, 20), ZoneId.of("Europe/Stockholm"), LocalDate.of(2027, 6, 16));
-        SunDay sun = SunDay.of(north.position(), north.date(), north.zone());
+        SunDay sun = SunDay.of(north.position(), Interval.day(north.date(), north.zone()));
         assertTrue(sun.sunset().isBefore(sun.sunrise()));
         assertFalse(Samples.kinds(cautions(north, "09:00", "13:00")).contains(CautionAdvice.DarkOnTheWayOut.class));
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import understorey.Places;
+import understorey.Samples;
 import understorey.plan.Display;
 import understorey.plan.Share;
 import understorey.plan.Trip;
@@ -108,6 +109,16 @@ class IndexPageTest {
         LocalDate date = day.date();
         assertEquals(part, PartOfDay.of(day.sun(), date.atTime(LocalTime.parse(from)).atZone(trip.site().zone()),
                 date.atTime(LocalTime.parse(to)).atZone(trip.site().zone())));
+    }
+
+    /** Sunset is about 20:45 there. */
+    @ParameterizedTest
+    @CsvSource({"22:30, 03:00, night", "21:00, 05:30, all night", "20:00, 00:30, evening"})
+    void namesThePartOfTheNight(String from, String to, String part) {
+        Trip demo = Briefs.demo().trips().stream().filter(one -> one.slug().startsWith("anemones")).findFirst().orElseThrow();
+        Trip trip = Samples.trip(demo.site(), LocalDate.of(2027, 4, 24), from, to, List.of(), Samples.picture("a").shot());
+        Day day = Day.of(trip, LocalDate.of(2027, 4, 24));
+        assertEquals(part, PartOfDay.of(day.sun(), day.hours().arrive(), day.hours().leave()));
     }
 
     private static Trip demo(int month, String slug, Share share) {

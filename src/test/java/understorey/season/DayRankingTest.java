@@ -31,6 +31,7 @@ import understorey.plan.SkyWord;
 import understorey.plan.Subject;
 import understorey.plan.Trip;
 import understorey.plan.When;
+import understorey.sky.Interval;
 
 class DayRankingTest {
 
@@ -237,7 +238,7 @@ class DayRankingTest {
                 SkyWord.CLEAR, List.of(), null, given.shots(), null);
         RankedDay day = DayRanking.of(open, SPRING).days().get(0);
         assertEquals(240, day.hours().length().toMinutes());
-        ZonedDateTime dawn = understorey.sky.SunDay.of(new Position(53, 0), SPRING.get(0), given.site().zone()).civilDawn();
+        ZonedDateTime dawn = understorey.sky.SunDay.of(new Position(53, 0), Interval.day(SPRING.get(0), given.site().zone())).civilDawn();
         assertTrue(Duration.between(dawn, day.hours().from()).abs().toSeconds() <= 30, "to the minute");
         assertEquals(0, day.hours().from().getSecond());
     }

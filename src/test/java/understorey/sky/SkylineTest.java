@@ -77,7 +77,7 @@ class SkylineTest {
     void findsASunThatOnlyGrazesTheRidge() {
         Places place = Places.MID_LATITUDE;
         LocalDate date = LocalDate.of(2027, 1, 12);
-        ZonedDateTime noon = SunDay.of(place.position(), date, place.zone()).solarNoon();
+        ZonedDateTime noon = SunDay.of(place.position(), Interval.day(date, place.zone())).solarNoon();
         double ridge = SunAt.of(place.position(), noon).apparentAltitudeDeg() - 0.005;
         Skyline level = skyline(0, ridge);
         assertEquals(1, sunlit(level, place.position(), date, place.zone()).size());
@@ -150,6 +150,6 @@ class SkylineTest {
     }
 
     private static List<Interval> sunlit(Skyline skyline, Position place, LocalDate date, ZoneId zone) {
-        return skyline.sunlit(place, SunTrack.of(place, date, zone, Duration.ofMinutes(15)));
+        return skyline.sunlit(place, SunTrack.of(place, Interval.day(date, zone), Duration.ofMinutes(15)));
     }
 }

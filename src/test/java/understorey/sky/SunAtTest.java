@@ -79,7 +79,7 @@ class SunAtTest {
     @Test
     void tracksTheWholeLocalDayByEvenSteps() {
         for (Places place : Places.ALL) {
-            List<SunAt> track = SunTrack.of(place.position(), place.date(), place.zone(), Duration.ofMinutes(15));
+            List<SunAt> track = SunTrack.of(place.position(), Interval.day(place.date(), place.zone()), Duration.ofMinutes(15));
             assertEquals(place.date().atStartOfDay(place.zone()), track.get(0).time());
             for (int i = 1; i < track.size(); i++) {
                 assertEquals(Duration.ofMinutes(15), Duration.between(track.get(i - 1).time(), track.get(i).time()));
@@ -93,20 +93,20 @@ class SunAtTest {
     }
 
     private static List<SunAt> track(Places place) {
-        return SunTrack.of(place.position(), place.date(), place.zone(), Duration.ofMinutes(15));
+        return SunTrack.of(place.position(), Interval.day(place.date(), place.zone()), Duration.ofMinutes(15));
     }
 
     @Test
     void refusesAStepThatLeadsNowhere() {
         Places place = Places.TROPICS;
         assertThrows(IllegalArgumentException.class,
-                () -> SunTrack.of(place.position(), place.date(), place.zone(), Duration.ZERO));
+                () -> SunTrack.of(place.position(), Interval.day(place.date(), place.zone()), Duration.ZERO));
     }
 
     @Test
     void liesBetweenTwoQuartersOfAnHour() {
         for (Places place : List.of(Places.MID_LATITUDE, Places.LONG_DAY, Places.POLAR_DAY)) {
-            List<SunAt> track = SunTrack.of(place.position(), place.date(), place.zone(), Duration.ofMinutes(15));
+            List<SunAt> track = SunTrack.of(place.position(), Interval.day(place.date(), place.zone()), Duration.ofMinutes(15));
             for (int i = 1; i < track.size(); i++) {
                 SunAt middle = SunAt.between(track.get(i - 1), track.get(i), 1 / 3.0);
                 SunAt exact = SunAt.of(place.position(), track.get(i - 1).time().plusMinutes(5));

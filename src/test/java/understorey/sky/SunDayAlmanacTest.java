@@ -27,7 +27,7 @@ class SunDayAlmanacTest {
     @Test
     void givesTheSunsetOfTheLocalDateInTheSpaExample() {
         LocalDate date = LocalDate.of(2003, 10, 17);
-        SunDay day = SunDay.of(GOLDEN, date, MST);
+        SunDay day = SunDay.of(GOLDEN, Interval.day(date, MST));
         assertNear(LocalTime.of(6, 12, 43), date, day.sunrise(), 10, "sunrise");
         assertNear(LocalTime.of(11, 46, 4), date, day.solarNoon(), 10, "noon");
         assertNear(LocalTime.of(17, 18, 50), date, day.sunset(), 10, "sunset");
@@ -37,7 +37,7 @@ class SunDayAlmanacTest {
     @ParameterizedTest
     @CsvSource({"2015-01-02,07:21:55,12:04:45,16:47:43", "2015-08-02,05:00:27,12:06:58,19:12:53"})
     void agreesWithTheNrelCalculatorAtGolden(LocalDate date, LocalTime rise, LocalTime noon, LocalTime set) {
-        SunDay day = SunDay.of(GOLDEN, date, MST);
+        SunDay day = SunDay.of(GOLDEN, Interval.day(date, MST));
         assertNear(rise, date, day.sunrise(), 10, "sunrise");
         assertNear(noon, date, day.solarNoon(), 10, "noon");
         assertNear(set, date, day.sunset(), 10, "sunset");
@@ -46,7 +46,7 @@ class SunDayAlmanacTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/spa-almanac-sunrise.csv")
     void agreesWithTheAstronomicalAlmanac(LocalDate date, double latitude, LocalTime rise, LocalTime set) {
-        SunDay day = SunDay.of(new Position(latitude, 0), date, ZoneOffset.UTC);
+        SunDay day = SunDay.of(new Position(latitude, 0), Interval.day(date, ZoneOffset.UTC));
         assertNear(rise, date, day.sunrise(), 10, "sunrise");
         assertNear(set, date, day.sunset(), 10, "sunset");
     }
@@ -56,7 +56,7 @@ class SunDayAlmanacTest {
     @CsvFileSource(resources = "/reference/usno-sun-2019.csv")
     void agreesWithTheNavalObservatoryTables(double latitude, double longitude, String offset, LocalDate date,
             LocalTime rise, LocalTime set) {
-        SunDay day = SunDay.of(new Position(latitude, longitude), date, ZoneId.of(offset));
+        SunDay day = SunDay.of(new Position(latitude, longitude), Interval.day(date, ZoneId.of(offset)));
         assertNear(rise, date, day.sunrise(), 40, "sunrise");
         assertNear(set, date, day.sunset(), 40, "sunset");
     }
@@ -65,7 +65,7 @@ class SunDayAlmanacTest {
     @CsvFileSource(resources = "/reference/clock-change-days.csv")
     void followsTheClockThroughItsChanges(double latitude, double longitude, ZoneId zone, LocalDate date,
             LocalTime rise, LocalTime noon, LocalTime set) {
-        SunDay day = SunDay.of(new Position(latitude, longitude), date, zone);
+        SunDay day = SunDay.of(new Position(latitude, longitude), Interval.day(date, zone));
         assertNear(rise, date, day.sunrise(), 60, "sunrise");
         assertNear(set, date, day.sunset(), 60, "sunset");
         if (noon != null) {
@@ -79,7 +79,7 @@ class SunDayAlmanacTest {
     void agreesWithPrintedTwilights(double latitude, double longitude, ZoneOffset offset, LocalDate date, double toleranceS,
             LocalTime astronomicalDawn, LocalTime nauticalDawn, LocalTime civilDawn, LocalTime sunrise,
             LocalTime sunset, LocalTime civilDusk, LocalTime nauticalDusk, LocalTime astronomicalDusk) {
-        SunDay day = SunDay.of(new Position(latitude, longitude), date, offset);
+        SunDay day = SunDay.of(new Position(latitude, longitude), Interval.day(date, offset));
         LocalTime[] printed = {astronomicalDawn, nauticalDawn, civilDawn, sunrise, sunset, civilDusk, nauticalDusk, astronomicalDusk};
         ZonedDateTime[] found = {day.astronomicalDawn(), day.nauticalDawn(), day.civilDawn(), day.sunrise(), day.sunset(),
             day.civilDusk(), day.nauticalDusk(), day.astronomicalDusk()};
@@ -105,7 +105,7 @@ class SunDayAlmanacTest {
     @Test
     void givesTheFirstOfTwoSunrisesNearThePole() {
         LocalDate date = LocalDate.of(2022, 3, 20);
-        SunDay day = SunDay.of(new Position(89, 30), date, ZoneOffset.UTC);
+        SunDay day = SunDay.of(new Position(89, 30), Interval.day(date, ZoneOffset.UTC));
         assertNear(LocalTime.of(1, 39), date, day.sunrise(), 180, "first sunrise");
         assertNear(LocalTime.of(20, 31), date, day.sunset(), 360, "sunset");
     }
@@ -113,7 +113,7 @@ class SunDayAlmanacTest {
     /** Astral's tests: the sun over Tromsø neither rises nor sets on that day. */
     @Test
     void saysWhenTheSunStaysUp() {
-        SunDay day = SunDay.of(new Position(69.6, 18.95), LocalDate.of(2019, 6, 5), ZoneId.of("Europe/Oslo"));
+        SunDay day = SunDay.of(new Position(69.6, 18.95), Interval.day(LocalDate.of(2019, 6, 5), ZoneId.of("Europe/Oslo")));
         assertTrue(day.upAllDay());
         assertNull(day.sunrise());
         assertNull(day.sunset());

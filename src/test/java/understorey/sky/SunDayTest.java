@@ -37,7 +37,7 @@ class SunDayTest {
             ZoneId zone = ZoneOffset.ofHours((int) Math.round(longitude / 15));
             for (int month = 1; month <= 12; month++) {
                 LocalDate date = LocalDate.of(2027, month, 20);
-                SunDay day = SunDay.of(new Position(latitude, longitude), date, zone);
+                SunDay day = SunDay.of(new Position(latitude, longitude), Interval.day(date, zone));
                 SunriseResult spa = SPA.calculateSunriseTransitSet(date.atStartOfDay(zone), latitude, longitude, DeltaT.estimate(date));
                 String where = latitude + " " + longitude + " " + date;
                 assertSeconds(spa.transit(), day.solarNoon(), toleranceS, where);
@@ -53,7 +53,7 @@ class SunDayTest {
     }
 
     private static void assertPositions(double latitude, double longitude, LocalDate date, ZoneId zone) {
-        for (SunAt sun : SunTrack.of(new Position(latitude, longitude), date, zone, Duration.ofHours(3))) {
+        for (SunAt sun : SunTrack.of(new Position(latitude, longitude), Interval.day(date, zone), Duration.ofHours(3))) {
             SolarPosition spa = SPA.calculateSolarPosition(sun.time(), latitude, longitude, 0, DeltaT.estimate(date));
             assertEquals(90 - spa.zenithAngle(), sun.altitudeDeg(), 0.02);
             double turned = (sun.azimuthDeg() - spa.azimuth() + 540) % 360 - 180;
@@ -72,7 +72,7 @@ class SunDayTest {
         Position place = new Position(latitude, 26);
         ZoneId zone = ZoneId.of("Europe/Helsinki");
         for (LocalDate date = LocalDate.of(2027, 1, 1); date.getYear() == 2027; date = date.plusDays(1)) {
-            SunDay day = SunDay.of(place, date, zone);
+            SunDay day = SunDay.of(place, Interval.day(date, zone));
             LocalDate today = date;
             Stream.of(day.sunrise(), day.sunset(), day.solarNoon(), day.civilDawn(), day.civilDusk(), day.nauticalDawn(),
                     day.nauticalDusk(), day.astronomicalDawn(), day.astronomicalDusk())
@@ -80,7 +80,7 @@ class SunDayTest {
                     .forEach(event -> assertEquals(today, event.toLocalDate()));
             assertEquals(day.sunrise() == null && day.sunset() == null, day.upAllDay() || day.downAllDay(), today.toString());
             assertFalse(day.upAllDay() && day.downAllDay());
-            MoonDay moon = MoonDay.of(place, date, zone);
+            MoonDay moon = MoonDay.of(place, Interval.day(date, zone));
             Stream.of(moon.rise(), moon.set()).filter(event -> event != null)
                     .forEach(event -> assertEquals(today, event.toLocalDate()));
             assertTrue(moon.illuminatedFraction() >= 0 && moon.illuminatedFraction() <= 1);
@@ -143,13 +143,13 @@ class SunDayTest {
     void takesTheDaylightEndForTheDateOfASpan() {
         Position place = new Position(70, 26);
         LocalDate date = LocalDate.of(2027, 5, 25);
-        SunDay day = SunDay.of(place, date, ZoneId.of("Europe/Helsinki"));
+        SunDay day = SunDay.of(place, Interval.day(date, ZoneId.of("Europe/Helsinki")));
         assertEquals(date, day.lowSunEvening().from().toLocalDate());
         assertEquals(date.plusDays(1), day.lowSunEvening().to().toLocalDate());
         assertEquals(date, day.lowSunMorning().to().toLocalDate());
     }
 
     private static SunDay day(Places place) {
-        return SunDay.of(place.position(), place.date(), place.zone());
+        return SunDay.of(place.position(), Interval.day(place.date(), place.zone()));
     }
 }

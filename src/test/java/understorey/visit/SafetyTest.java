@@ -31,6 +31,7 @@ import understorey.plan.Position;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.Trip;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 class SafetyTest {
@@ -64,7 +65,7 @@ class SafetyTest {
     @Test
     void countsTheDaylightLeftOnceBack() {
         Safety safety = plan(trip(gated(null, null), "06:00", "10:00", null, BANK));
-        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, Samples.zone());
+        SunDay sun = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, Samples.zone()));
         assertEquals(at("06:50"), safety.back().toLocalTime());
         assertEquals(at("09:45"), safety.leaveLastSpotBy().toLocalTime());
         assertTrue(Duration.between(sun.civilDusk(), safety.lastLight()).abs().toMinutes() <= 10, "no tree stands over it");
@@ -135,7 +136,7 @@ class SafetyTest {
         assertNull(without(Places.POLAR_DAY).lastLight());
         assertNull(without(Places.POLAR_DAY).daylightMargin());
         Places dark = new Places(new Position(80, 26), Places.POLAR_NIGHT.zone(), Places.POLAR_NIGHT.date());
-        assertNull(SunDay.of(dark.position(), dark.date(), dark.zone()).civilDusk(), "13° under the horizon at noon");
+        assertNull(SunDay.of(dark.position(), Interval.day(dark.date(), dark.zone())).civilDusk(), "13° under the horizon at noon");
         assertNull(without(dark).lastLight());
         assertNull(without(dark).daylightMargin());
     }
@@ -145,9 +146,9 @@ class SafetyTest {
     void hasItsLastLightAtTheEndOfTheTwilightThatIsAllOfAPolarNight() {
         Places place = Places.POLAR_NIGHT;
         Safety safety = without(place);
-        SunDay sun = SunDay.of(place.position(), place.date(), place.zone());
+        SunDay sun = SunDay.of(place.position(), Interval.day(place.date(), place.zone()));
         assertNull(sun.sunset());
-        List<LightAt> light = LightTable.of(wood(place, wood().spots(), List.of(), null, null), null, place.date());
+        List<LightAt> light = LightTable.of(wood(place, wood().spots(), List.of(), null, null), null, Interval.day(place.date(), place.zone()));
         double altitudeDeg = new DayCurve(light).altitudeDeg(safety.lastLight());
         assertEquals(-6, altitudeDeg, 1, "civil twilight by definition, as slowly as the sun sinks there");
         assertTrue(safety.lastLight().isAfter(sun.solarNoon()), "the evening's, not the morning's");

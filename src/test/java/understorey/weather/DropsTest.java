@@ -19,13 +19,14 @@ import understorey.Samples;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.sky.Interval;
 
 class DropsTest {
 
     private static final double NEAR = 1e-6;
 
     private static Drops drops(List<ForecastHour> forecast) {
-        return Drops.of(MAY_DAY, Samples.zone(), forecast, null);
+        return Drops.of(Interval.day(MAY_DAY, Samples.zone()), forecast, null);
     }
 
     private static ZonedDateTime clock(String time) {
@@ -170,7 +171,7 @@ class DropsTest {
     void saysWhetherThereAreNoDropsOrNoWordOfThem() {
         assertEquals(List.of(WeatherAdvice.DropsNone.class), kinds(drops(rows(at("05:00").rain(0), at("09:00").rain(0))).reasons()));
         for (List<ForecastHour> forecast : List.of(List.<ForecastHour>of(), rows(at("05:00").wind(3).cloud(8)))) {
-            Drops none = Drops.of(MAY_DAY, Samples.zone(), forecast, SkyWord.CLEAR);
+            Drops none = Drops.of(Interval.day(MAY_DAY, Samples.zone()), forecast, SkyWord.CLEAR);
             assertEquals(List.of(WeatherAdvice.DropsUnknown.class), kinds(none.reasons()));
             assertNull(none.dryBy());
             assertEquals(Double.NaN, none.at(clock("05:30")));
@@ -200,7 +201,7 @@ class DropsTest {
         for (Places place : List.of(Places.SHORT_DAY, Places.LONG_DAY, Places.NO_MIDNIGHT)) {
             ZoneId zone = place.zone();
             ZonedDateTime one = place.date().atTime(1, 0).atZone(zone);
-            Drops drops = Drops.of(place.date(), zone, rows(at("01:00").rain(0.5), at("09:00").rain(0)), null);
+            Drops drops = Drops.of(Interval.day(place.date(), zone), rows(at("01:00").rain(0.5), at("09:00").rain(0)), null);
             assertEquals(one.plusHours(3), drops.dryBy());
             assertEquals(1, drops.at(one.plusMinutes(59)), NEAR);
             assertEquals(0.5, drops.at(one.plusHours(2)), NEAR);

@@ -21,6 +21,7 @@ import understorey.Samples;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
 import understorey.plan.SkyWord;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 class MistTest {
@@ -32,7 +33,7 @@ class MistTest {
     private static final ZonedDateTime ON_FLOOR = SUNRISE.plusMinutes(100);
 
     private static SunDay sun(Places place) {
-        return SunDay.of(place.position(), place.date(), place.zone());
+        return SunDay.of(place.position(), Interval.day(place.date(), place.zone()));
     }
 
     private static Mist mist(List<ForecastHour> forecast) {

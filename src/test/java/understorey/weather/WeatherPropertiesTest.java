@@ -14,13 +14,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import understorey.Places;
 import understorey.plan.ForecastHour;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /** What no mist and no drops may do, whatever the forecast. */
 class WeatherPropertiesTest {
 
     private static final ZoneId ZONE = Places.MID_LATITUDE.zone();
-    private static final SunDay SUN = SunDay.of(Places.MID_LATITUDE.position(), MAY_DAY, ZONE);
+    private static final SunDay SUN = SunDay.of(Places.MID_LATITUDE.position(), Interval.day(MAY_DAY, ZONE));
     private static final String[] TIMES = {"00:00", "02:00", "03:00", "04:30", "05:00", "06:00", "07:00", "10:00", "13:00"};
 
     /** A forecast of changing weather, the same for the same seed but for what is added to each row. */
@@ -66,8 +67,8 @@ class WeatherPropertiesTest {
     }
 
     private static void assertDriesFaster(List<ForecastHour> moist, List<ForecastHour> dry) {
-        Drops longer = Drops.of(MAY_DAY, ZONE, moist, null);
-        Drops shorter = Drops.of(MAY_DAY, ZONE, dry, null);
+        Drops longer = Drops.of(Interval.day(MAY_DAY, ZONE), moist, null);
+        Drops shorter = Drops.of(Interval.day(MAY_DAY, ZONE), dry, null);
         for (ZonedDateTime time = start(); time.isBefore(start().plusDays(1)); time = time.plusMinutes(7)) {
             assertTrue(shorter.at(time) <= longer.at(time) + 1e-9, time.toString());
         }
@@ -76,7 +77,7 @@ class WeatherPropertiesTest {
     @Property(tries = 200)
     void staysBetweenNothingAndAll(@ForAll long seed, @ForAll boolean aloft) {
         List<ForecastHour> forecast = forecast(seed, 0, 0, aloft);
-        Drops drops = Drops.of(MAY_DAY, ZONE, forecast, null);
+        Drops drops = Drops.of(Interval.day(MAY_DAY, ZONE), forecast, null);
         Mist mist = mist(forecast);
         assertTrue(!drops.reasons().isEmpty() && !mist.reasons().isEmpty());
         for (ZonedDateTime time = start().minusHours(3); time.isBefore(start().plusHours(27)); time = time.plusMinutes(7)) {

@@ -104,7 +104,7 @@ public final class TripCalendar {
         Contact contact = trip.contact();
         if (contact != null && trip.audience() != Share.Audience.PUBLIC) {
             text.add("Check in" + (contact.tell() == null ? "" : " with your contact (" + contact.tell() + ")")
-                    + (contact.backBy() == null ? "." : " by " + clock.of(contact.backBy()) + "."));
+                    + (contact.backBy() == null ? "." : " by " + clock.on(brief.day().hours().checkInDue(contact), brief.date()) + "."));
         }
         return text;
     }

@@ -47,6 +47,9 @@ public record GoView(String arrive, @Nullable String arriveBy, @Nullable String 
         if (hours.allDay()) {
             return "on all the time";
         }
+        if (hours.between() != null) {
+            return "from " + clock.of(hours.from()) + " to " + clock.of(hours.until());
+        }
         String in = hours.until() == null ? "" : "until " + clock.of(hours.until());
         String out = hours.from() == null || hours.from().isAfter(back) ? "" : "from " + clock.of(hours.from());
         return in.isEmpty() && out.isEmpty() ? null : in.isEmpty() ? out : out.isEmpty() ? in : in + " and " + out;

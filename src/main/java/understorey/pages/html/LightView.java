@@ -14,6 +14,7 @@ import understorey.pages.tables.Table;
 import understorey.pages.tables.TableView;
 import understorey.pages.words.Sentences;
 import understorey.pages.words.Words;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 
 /**
@@ -46,7 +47,12 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
         SunDay sun = brief.day().sun();
         List<Row> moon = new ArrayList<>(new Facts<>(LightColumns.MOON, brief.day().moon()).rows(sentences));
         moon.add(new Row("Moonlight", moonlight(brief.day().light(), sentences)));
-        List<Row> rows = new ArrayList<>(new Facts<>(LightColumns.SUN, sun).rows(sentences));
+        List<Row> rows = new ArrayList<>();
+        if (brief.trip().stay().passesMidnight()) {
+            Interval day = brief.day().hours().day();
+            rows.add(new Row("Hours", sentences.clock().of(day.from()) + " to " + sentences.clock().on(day.to(), brief.date()) + "; each event is the first in them"));
+        }
+        rows.addAll(new Facts<>(LightColumns.SUN, sun).rows(sentences));
         rows.add(new Row("Sun above " + horizon, sunlit));
         return new LightView(rows, moon,
                 new Table<>(LightColumns.FORECAST, brief.weather())

@@ -3,7 +3,6 @@ package understorey.pages.html;
 import static understorey.pages.words.Words.ifKnown;
 
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -89,11 +88,6 @@ public record OrderView(@Nullable String timeLeft, List<String> captions, List<O
         return new Message(!message.back().isAfter(message.backBy()), Dates.day(day), clock.of(message.arrive()), message.site(),
                 brief.trip().precision() == Share.Precision.EXACT ? PlaceView.position(message.position()) : null, message.base(),
                 message.route().isEmpty() ? null : String.join(", then ", message.route()),
-                onDay(message.back(), day, clock), onDay(message.backBy(), day, clock), onDay(message.actFrom(), day, clock));
-    }
-
-    /** "09:50", "00:30 the next day". */
-    private static String onDay(ZonedDateTime time, LocalDate day, ClockWords clock) {
-        return clock.of(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
+                clock.on(message.back(), day), clock.on(message.backBy(), day), clock.on(message.actFrom(), day));
     }
 }

@@ -50,6 +50,9 @@ final class OutInTime {
         if (hours.allDay()) {
             return "needed for the whole visit";
         }
+        if (hours.between() != null) {
+            return "needed from " + clock.of(hours.from()) + " to " + clock.of(hours.until());
+        }
         String in = hours.until() == null ? null : "needed until " + clock.of(hours.until()) + " (the first "
                 + Words.minutes(hours.minutesIn()) + ")";
         String out = hours.from() == null ? null : hours.from().isAfter(back) ? "needed only if you are out after " + clock.of(hours.from())

@@ -83,7 +83,7 @@ public record PlanView(TemplateHTMLOutputModel css, String title, List<Row> link
         List<ShotView> shots = Stream.concat(taken.stream(), notTaken.stream()).sorted(Comparator.comparing(ShotView::number)).toList();
         List<SpotView> places = SpotView.of(brief, sentences);
         return new PlanView(css, trip.title(), LINKS, hopeless(brief, sentences), Dates.day(trip, brief.date()),
-                sentences.clock().of(brief.order().arrive()), sentences.clock().of(brief.order().leave()), GoView.of(brief, sentences.clock()),
+                sentences.clock().of(brief.order().arrive()), sentences.clock().on(brief.order().leave(), brief.date()), GoView.of(brief, sentences.clock()),
                 trip.hidesTheDay() ? "Why then" : "Why today", SeasonView.why(brief, sentences),
                 spoilers(brief, sentences), "../sites/" + trip.site().slug() + ".html",
                 LightView.of(brief, horizon(places), sunlit(places), sentences), sky(brief), places, shots, taken, notTaken,

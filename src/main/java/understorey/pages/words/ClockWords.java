@@ -1,5 +1,6 @@
 package understorey.pages.words;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
@@ -28,6 +29,16 @@ public record ClockWords(Display.Clock clock) {
     /** {@code 05:20–06:10}, {@code 5:20–6:10 am}, {@code 11:30 am–noon}. */
     public String span(Interval interval) {
         return span(interval.from(), interval.to());
+    }
+
+    /** As {@link #span}, which says so where it ends on the day after. */
+    public String span(ZonedDateTime from, ZonedDateTime to, LocalDate day) {
+        return start(from, to) + "–" + on(to, day);
+    }
+
+    /** {@code 09:50}; {@code 00:30 the next day} after midnight of a day. */
+    public String on(ZonedDateTime time, LocalDate day) {
+        return of(time) + (time.toLocalDate().equals(day) ? "" : " the next day");
     }
 
     public String span(ZonedDateTime from, ZonedDateTime to) {

@@ -124,8 +124,8 @@ final class SpotReader {
         f.require("from", "to");
         LocalTime from = f.clock("from");
         LocalTime to = f.clock("to");
-        if (from != null && to != null && !from.isBefore(to)) {
-            f.refuse("to", "'to' must be after 'from'", "check both times");
+        if (from != null && from.equals(to)) {
+            f.refuse("to", "'to' is the same time as 'from'", "leave out 'opening' for a site that is always open");
         }
         return from == null || to == null ? null : new Opening(from, to);
     }

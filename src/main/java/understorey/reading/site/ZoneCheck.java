@@ -2,11 +2,13 @@ package understorey.reading.site;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Position;
+import understorey.plan.Stay;
 import understorey.plan.When;
 import understorey.yaml.Fields;
 import understorey.yaml.value.Numeral;
@@ -64,15 +66,15 @@ public final class ZoneCheck {
         }
     }
 
-    /** Refuses a clock time that the change to summer time skips on the trip's date; null is ignored. */
-    public static void clock(Fields f, String key, @Nullable LocalTime time, @Nullable When when, SiteRead site) {
+    /** Refuses a clock time of a visit that the change to summer time skips on its day; null is ignored. */
+    public static void clock(Fields f, String key, @Nullable LocalTime time, @Nullable When when, Stay stay, SiteRead site) {
         if (time == null || site.site() == null || !(when instanceof When.On on)) {
             return;
         }
-        LocalDate date = on.date();
-        ZoneOffsetTransition change = site.site().zone().getRules().getTransition(date.atTime(time));
+        LocalDateTime at = stay.at(on.date(), time);
+        ZoneOffsetTransition change = site.site().zone().getRules().getTransition(at);
         if (change != null && change.isGap()) {
-            f.refuse(key, "there is no " + time + " on " + date + ": the clocks go forward from "
+            f.refuse(key, "there is no " + time + " on " + at.toLocalDate() + ": the clocks go forward from "
                     + change.getDateTimeBefore().toLocalTime() + " to " + change.getDateTimeAfter().toLocalTime(),
                     "write " + change.getDateTimeAfter().toLocalTime() + " or later");
         }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.ForecastHour;
+import understorey.plan.Stay;
 import understorey.plan.When;
 import understorey.reading.files.Beside;
 import understorey.yaml.Fields;
@@ -23,13 +24,18 @@ import understorey.yaml.value.Dimension;
 final class ForecastReader {
 
     private final @Nullable When when;
-    private final Set<LocalDate> days;
+    private final Stay stay;
+    private final Set<LocalDate> days = new HashSet<>();
     private final List<ForecastHour> hours = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
 
-    private ForecastReader(@Nullable When when) {
+    private ForecastReader(@Nullable When when, Stay stay) {
         this.when = when;
-        this.days = when == null ? Set.of() : Set.copyOf(when.days());
+        this.stay = stay;
+        if (when != null) {
+            days.addAll(when.days());
+            when.days().stream().filter(day -> stay.passesMidnight()).forEach(day -> days.add(day.plusDays(1)));
+        }
     }
 
     /**
@@ -37,8 +43,8 @@ final class ForecastReader {
      *
      * @param when null when it is not known
      */
-    static List<ForecastHour> read(Fields trip, @Nullable When when, Beside beside) {
-        ForecastReader reader = new ForecastReader(when);
+    static List<ForecastHour> read(Fields trip, @Nullable When when, Stay stay, Beside beside) {
+        ForecastReader reader = new ForecastReader(when, stay);
         if (trip.take("forecast") instanceof Node.Scalar) {
             Path path = beside.find(trip, "forecast");
             Findings table = path == null ? null : beside.open(trip, path);
@@ -73,7 +79,7 @@ final class ForecastReader {
 
     private void row(Fields f) {
         f.require("time");
-        LocalDate date = f.date("date");
+        LocalDate written = f.date("date");
         LocalTime time = f.clock("time");
         Double temperature = f.quantity("temperature", Dimension.TEMPERATURE, -60, 60);
         Double dew = f.quantity("dew_point", Dimension.TEMPERATURE, -80, 40);
@@ -92,11 +98,26 @@ final class ForecastReader {
         Double temperature850 = f.quantity("temperature_850", Dimension.TEMPERATURE, -60, 60);
         Double wind850 = f.quantity("wind_850", Dimension.SPEED, 0, 80);
         f.done();
+        LocalDate date = time == null ? written : date(written, time);
         if (time == null || !placed(f, date, time)) {
             return;
         }
-        hours.add(new ForecastHour(when instanceof When.On ? null : date, time, temperature, dew, humidity, wind,
+        hours.add(new ForecastHour(date, time, temperature, dew, humidity, wind,
                 gust, okta, rain, chance, temperature850, wind850));
+    }
+
+    /**
+     * The date of a row. A visit on one date needs none, and has none unless it passes midnight: then the hours before its day
+     * begins are of the next date.
+     */
+    private @Nullable LocalDate date(@Nullable LocalDate written, LocalTime time) {
+        if (!(when instanceof When.On on)) {
+            return written;
+        }
+        if (!stay.passesMidnight()) {
+            return on.date().equals(written) ? null : written;
+        }
+        return written != null ? written : on.date().plusDays(time.isBefore(stay.dayBegins()) ? 1 : 0);
     }
 
     /** True if the row is for a date of the trip and no other row has its hour. */
@@ -112,7 +133,7 @@ final class ForecastReader {
                     "this trip has several dates, so each row needs its own");
             return false;
         }
-        if (!taken.add((when instanceof When.On ? null : date) + " " + time)) {
+        if (!taken.add(date + " " + time)) {
             f.refuse("time", "this hour is already in the forecast", "delete one of the two rows");
             return false;
         }

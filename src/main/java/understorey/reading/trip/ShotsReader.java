@@ -1,5 +1,7 @@
 package understorey.reading.trip;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,6 +13,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
 import understorey.plan.Shot;
+import understorey.plan.Stay;
 import understorey.plan.When;
 import understorey.reading.site.SiteRead;
 import understorey.reading.site.ZoneCheck;
@@ -20,6 +23,9 @@ import understorey.yaml.tree.Node;
 
 /** Reads the shots of a trip, and checks them together: names, order, fixed times. */
 final class ShotsReader {
+
+    /** Clock times of a visit are compared on it. */
+    private static final LocalDate ANY_DAY = LocalDate.EPOCH;
 
     private final List<ShotReader.Read> shots;
 
@@ -32,26 +38,33 @@ final class ShotsReader {
      *
      * @param bag null if it could not be read
      */
-    static List<Shot> read(Fields trip, SiteRead site, @Nullable Bag bag, @Nullable When when, @Nullable LocalTime arrive,
-                           @Nullable LocalTime leave) {
+    static List<Shot> read(Fields trip, SiteRead site, @Nullable Bag bag, @Nullable When when, Stay stay) {
         Names names = new Names("shot");
         ShotReader one = new ShotReader(site, bag, names);
         List<ShotReader.Read> shots = trip.blocks("shots", "this shot").stream().map(one::read).toList();
         shots.forEach(shot -> names.pointed(shot.block(), "after"));
-        shots.forEach(shot -> ZoneCheck.clock(shot.block(), "start", shot.start(), when, site));
+        shots.forEach(shot -> ZoneCheck.clock(shot.block(), "start", shot.start(), when, stay, site));
         if (trip.take("shots") instanceof Node.Seq list && list.items().isEmpty()) {
             trip.refuse("shots", "a trip needs at least one shot", "for example - {name: The carpet, subject: ramsons}");
         }
         ShotsReader reader = new ShotsReader(shots);
-        reader.pins(arrive, leave);
+        reader.pins(stay);
         reader.circles();
         return shots.stream().map(ShotReader.Read::shot).filter(Objects::nonNull).toList();
     }
 
-    private void pins(@Nullable LocalTime arrive, @Nullable LocalTime leave) {
+    private void pins(Stay stay) {
+        LocalTime arrive = stay.arrive();
+        LocalTime leave = stay.leave();
         for (ShotReader.Read shot : shots) {
             LocalTime start = shot.start();
-            if (start != null && arrive != null && start.isBefore(arrive)) {
+            if (start != null && stay.passesMidnight()) {
+                LocalDateTime end = Objects.requireNonNull(stay.leave(ANY_DAY));
+                if (!stay.at(ANY_DAY, start).isBefore(end)) {
+                    shot.block().refuse("start", "'start' is not between 'arrive' (" + arrive + ") and 'leave' (" + end.toLocalTime() + ") the next day",
+                            "choose a time of the visit");
+                }
+            } else if (start != null && arrive != null && start.isBefore(arrive)) {
                 shot.block().refuse("start", "'start' must not be before 'arrive' (" + arrive + ")",
                         "start later, or arrive earlier");
             } else if (start != null && leave != null && !start.isBefore(leave)) {

@@ -1,6 +1,7 @@
 package understorey.reading.trip;
 
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import understorey.plan.Bag;
@@ -13,6 +14,7 @@ import understorey.plan.Share;
 import understorey.plan.Shot;
 import understorey.plan.Site;
 import understorey.plan.SkyWord;
+import understorey.plan.Stay;
 import understorey.plan.Trip;
 import understorey.plan.When;
 import understorey.reading.files.Beside;
@@ -28,6 +30,9 @@ public final class TripReader {
 
     private static final int MOST_SHOTS = 200;
     private static final int MOST_COMPANIONS = 20;
+    private static final int MINUTES_PER_DAY = 1440;
+    /** Longer than a night. */
+    private static final int LONG_NIGHT_MIN = 720;
 
     private final Fields f;
     private final Library library;
@@ -55,18 +60,16 @@ public final class TripReader {
         DayWishes wishes = DaysReader.wishes(f);
         LocalTime arrive = f.clock("arrive");
         LocalTime leave = f.clock("leave");
-        if (arrive != null && leave != null && !arrive.isBefore(leave)) {
-            f.refuse("leave", "'leave' must be after 'arrive'", "choose a later time; a trip lasts one day");
-        }
-        ZoneCheck.clock(f, "arrive", arrive, when, site);
-        ZoneCheck.clock(f, "leave", leave, when, site);
+        Stay stay = stay(arrive, leave);
+        ZoneCheck.clock(f, "arrive", arrive, when, stay, site);
+        ZoneCheck.clock(f, "leave", leave, when, stay, site);
         Bag gear = library.bag(f, "gear");
         List<Companion> companions = companions();
         Contact contact = f.in("contact", "this contact", TripReader::contact);
         SkyWord sky = f.word("sky", SkyWord.values());
-        List<ForecastHour> forecast = ForecastReader.read(f, when, beside);
+        List<ForecastHour> forecast = ForecastReader.read(f, when, stay, beside);
         String story = f.prose("story");
-        List<Shot> shots = ShotsReader.read(f, site, gear, when, arrive, leave);
+        List<Shot> shots = ShotsReader.read(f, site, gear, when, stay);
         Share share = f.in("share", TripReader::share);
         Display display = display();
         f.done();
@@ -84,6 +87,19 @@ public final class TripReader {
         }
         return new Display(units == null ? Display.USUAL.units() : units,
                 clock != null && clock == 12 ? Display.Clock.HOURS_12 : Display.USUAL.clock());
+    }
+
+    /** A leave at or before the arrival is on the next day; so long a visit is more likely a slip. */
+    private Stay stay(@Nullable LocalTime arrive, @Nullable LocalTime leave) {
+        Stay stay = new Stay(arrive, leave);
+        if (arrive != null && leave != null && stay.passesMidnight()) {
+            long minutes = MINUTES_PER_DAY - ChronoUnit.MINUTES.between(leave, arrive);
+            if (minutes > LONG_NIGHT_MIN) {
+                f.findings().warning(f.at("leave"), "'leave' is not after 'arrive', so it is the next day, "
+                        + minutes / 60 + " h later", "correct one of the two if you leave on the same day");
+            }
+        }
+        return stay;
     }
 
     private List<Companion> companions() {

@@ -14,6 +14,7 @@ import understorey.Places;
 import understorey.advice.Advice;
 import understorey.advice.WeatherAdvice;
 import understorey.plan.ForecastHour;
+import understorey.sky.Interval;
 import understorey.sky.SunDay;
 import understorey.weather.Drops;
 import understorey.weather.Mist;
@@ -41,14 +42,14 @@ class WeatherSentencesTest {
     }
 
     private static List<Advice> reasons() {
-        SunDay sun = SunDay.of(PLACE.position(), PLACE.date(), PLACE.zone());
+        SunDay sun = SunDay.of(PLACE.position(), Interval.day(PLACE.date(), PLACE.zone()));
         Places night = Places.POLAR_NIGHT;
         List<Advice> reasons = new ArrayList<>(
-                Mist.atDawn(SunDay.of(night.position(), night.date(), night.zone()), null, List.of(), null).reasons());
+                Mist.atDawn(SunDay.of(night.position(), Interval.day(night.date(), night.zone())), null, List.of(), null).reasons());
         for (List<ForecastHour> forecast : forecasts()) {
             reasons.addAll(Mist.atDawn(sun, null, forecast, null).reasons());
             reasons.addAll(Mist.atDawn(sun, sun.sunrise().plusHours(1), forecast, null).reasons());
-            reasons.addAll(Drops.of(PLACE.date(), PLACE.zone(), forecast, null).reasons());
+            reasons.addAll(Drops.of(Interval.day(PLACE.date(), PLACE.zone()), forecast, null).reasons());
         }
         reasons.add(new WeatherAdvice.InMist(0.5, 1, PLACE.date().atTime(7, 0).atZone(PLACE.zone())));
         reasons.add(new WeatherAdvice.WithoutMist());
@@ -70,7 +71,7 @@ class WeatherSentencesTest {
     @Test
     void showsFiguresWithTheirUnitsAndTheWindByItsForce() throws IOException {
         Sentences sentences = Sentences.builtIn();
-        SunDay sun = SunDay.of(PLACE.position(), PLACE.date(), PLACE.zone());
+        SunDay sun = SunDay.of(PLACE.position(), Interval.day(PLACE.date(), PLACE.zone()));
         List<ForecastHour> still = List.of(row("01:00", 7.0, 5.0, 0.5, 1.0, null), row("05:00", 6.0, 5.5, 0.5, 1.0, null));
         List<String> told = Mist.atDawn(sun, null, still, null).reasons().stream()
                 .map(reason -> sentences.of(reason).replace('\u00a0', ' ')).toList();
