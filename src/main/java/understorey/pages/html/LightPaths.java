@@ -35,7 +35,7 @@ public record LightPaths(String levels, String night, String twilight, String ba
         return new LightPaths(light.levels().stream().map(level -> "M0 " + VisitView.px(level.top() * VisitLight.HEIGHT) + "H" + VisitLight.WIDTH).collect(Collectors.joining()),
                 rules(light.night(), RULES), rules(light.twilight(), 2 * RULES), light.band().isEmpty() ? "" : path(light.band()) + "Z",
                 path(light.expected()), flecks.toString(),
-                light.levels().stream().map(level -> new VisitView.Tick(Words.width(level.top()), String.valueOf(level.ev()))).toList(),
+                light.levels().stream().map(level -> new VisitView.Tick(Words.width(level.top()), Words.number(level.ev(), 0))).toList(),
                 light.dots().stream().map(dot -> new Dot(dot.number(), Words.width(dot.left()), Words.width(dot.top()))).toList(),
                 Words.width(last(ground)), fleck.isEmpty() ? null : Words.width(last(fleck)));
     }

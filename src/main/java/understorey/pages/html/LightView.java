@@ -58,7 +58,12 @@ public record LightView(List<Row> sun, List<Row> moon, TableView weather, List<S
                 new Table<>(LightColumns.FORECAST, brief.weather())
                         .view("Forecast (interpolated between its hours); wind at " + sentences.of(WIND_M, Measure.WHOLE_METRES), sentences),
                 sentences.of(brief.day().drops().reasons()),
-                new Table<>(LightColumns.day(horizon.equals("the skyline") ? "skyline" : "horizon"), visit(brief)).view(CAPTION, sentences));
+                table(visit(brief), horizon.equals("the skyline") ? "skyline" : "horizon").view(CAPTION, sentences));
+    }
+
+    private static Table<LightAt> table(List<LightAt> rows, String horizon) {
+        boolean moonlit = rows.stream().map(LightAt::moonEv).anyMatch(ev -> ev != null && ev >= LEAST_MOON_EV);
+        return new Table<>(moonlit ? LightColumns.moonlit(horizon) : LightColumns.day(horizon), rows);
     }
 
     /** The brightest moonlit hour of a night under a clear sky. */

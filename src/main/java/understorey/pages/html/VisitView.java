@@ -165,7 +165,7 @@ public record VisitView(@Nullable String leads, List<RowView> rows, @Nullable Ba
     }
 
     private static List<WeatherRow> weather(Brief brief, VisitFigure figure, List<ZonedDateTime> hours, Units units) {
-        List<WeatherHour> shown = brief.weather().stream().filter(hour -> hours.contains(hour.time())).toList();
+        List<WeatherHour> shown = brief.weather().stream().filter(hour -> hours.contains(hour.time()) && figure.at(hour.time()) <= 1 - EDGE / 2).toList();
         List<WeatherRow> rows = new ArrayList<>();
         add(units.unit(Measure.CELSIUS), "air", shown, figure,
                 hour -> ifKnown(hour.weather().temperatureC(), air -> units.plain(air, Measure.CELSIUS)), rows);

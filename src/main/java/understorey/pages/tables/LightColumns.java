@@ -108,6 +108,13 @@ public final class LightColumns {
                         data("moon_ev100", Measure.EV100, LightAt::moonEv)));
     }
 
+    /** The light by the time of a night with moonlight. */
+    public static List<Column<LightAt>> moonlit(String horizon) {
+        return Column.all(day(horizon), Column.under("Moon alone", List.of(
+                Column.text("open", Measure.EV100_NUMBER, (light, wording) -> wording.of(light.moonEv(), Measure.EV100_NUMBER)),
+                Column.text("floor", Measure.EV100_NUMBER, (light, wording) -> wording.of(light.moonFloorEv(), Measure.EV100_NUMBER)))));
+    }
+
     private static String shadow(LightAt light, Sentences wording) {
         Double shadow = light.shadowPerHeight();
         return wording.of(shadow == null || shadow > LONGEST_SHADOW ? null : shadow, Measure.RATIO);

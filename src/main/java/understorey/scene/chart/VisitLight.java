@@ -29,7 +29,7 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
                          List<Dot> dots, List<VisitFigure.Stretch> night, List<VisitFigure.Stretch> twilight) {
 
     private static final int STEP_EV = 5;
-    /** Below this EV nothing is taken without a moon. */
+    /** Darker is drawn only where a picture is taken. */
     private static final double LOWEST_EV = -5;
     /** Outlines are laid on a field of this size, since a drawing rounds its points to a tenth. */
     public static final int WIDTH = 300;
@@ -111,6 +111,7 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
 
         static Ladder of(List<LightAt> rows, List<VisitFigure.Taken> taken) {
             double low = 100;
+            double least = taken.stream().mapToDouble(VisitFigure.Taken::ev).reduce(LOWEST_EV, Math::min);
             double high = LOWEST_EV + STEP_EV;
             for (LightAt row : rows) {
                 low = Math.min(low, darkest(row));
@@ -120,11 +121,11 @@ public record VisitLight(Place place, List<Level> levels, List<Point> band, List
             for (VisitFigure.Taken shot : taken) {
                 high = Math.max(high, shot.ev());
             }
-            return new Ladder(STEP_EV * (int) Math.floor(Math.max(LOWEST_EV, low) / STEP_EV), STEP_EV * (int) Math.ceil(high / STEP_EV));
+            return new Ladder(STEP_EV * (int) Math.floor(Math.max(least, low) / STEP_EV), STEP_EV * (int) Math.ceil(high / STEP_EV));
         }
 
         double top(double ev) {
-            return (highest - Math.max(LOWEST_EV, ev)) / (highest - lowest);
+            return (highest - Math.max(lowest, ev)) / (highest - lowest);
         }
 
         Point point(double share, double ev) {
