@@ -120,7 +120,7 @@ final class DaysCommand implements Callable<Integer> {
         }
         List<ForecastHour> forecast = new ArrayList<>();
         for (ForecastHour hour : trip.forecast()) {
-            forecast.add(new ForecastHour(on.date(), hour.time(), hour.temperatureC(), hour.dewPointC(), hour.humidity(),
+            forecast.add(new ForecastHour(hour.begins(on.date()).toLocalDate(), hour.time(), hour.temperatureC(), hour.dewPointC(), hour.humidity(),
                     hour.windMs(), hour.gustMs(), hour.okta(), hour.rainMm(), hour.rainChance(), hour.temperature850C(),
                     hour.wind850Ms()));
         }

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import understorey.light.LightAt;
 import understorey.light.LightDay;
+import understorey.light.LightTable;
 import understorey.light.Moment;
 import understorey.light.Rain;
 import understorey.light.Standpoint;
@@ -30,7 +31,7 @@ import understorey.weather.Weather;
 
 /**
  * The light of one day's visit, every 20 minutes: enough to compare days, at a fifth of the cost of a plan. All
- * spots have the site's sun, because a wood is no wider than a walk; the moon is left out. If the sky is unknown, the three
+ * spots have the site's sun, because a wood is no wider than a walk; the moon counts on a visit past midnight alone. If the sky is unknown, the three
  * usual skies count equally.
  */
 final class DayLights {
@@ -39,6 +40,8 @@ final class DayLights {
     private static final Mist NO_MIST = new Mist(null, null, List.of());
     /** Least light for a picture without a wish. */
     private static final double DARK_EV = -2;
+    /** No light of a night for one: starlight under leaves. In between, more moon is better: common practice, no source. */
+    private static final double MOONLESS_EV = -10;
 
     /**
      * The light that a picture finds in its visit.
@@ -112,16 +115,18 @@ final class DayLights {
         return !time.isBefore(pin.minus(STEP.dividedBy(2))) && time.isBefore(pin.plus(STEP.dividedBy(2)));
     }
 
-    private static double quality(Shot shot, Moment moment) {
-        return shot.light().isEmpty() ? moment.floorEv() > DARK_EV ? Rain.leaves(moment) : 0
-                : Wishes.of(shot).quality(moment);
+    private double quality(Shot shot, Moment moment) {
+        double darkest = trip.stay().passesMidnight() ? MOONLESS_EV : DARK_EV;
+        return !shot.light().isEmpty() ? Wishes.of(shot).quality(moment) : moment.floorEv() > DARK_EV ? Rain.leaves(moment)
+                : moment.floorEv() <= darkest ? 0 : Rain.leaves(moment) * (moment.floorEv() - darkest) / (DARK_EV - darkest);
     }
 
     private Moment[][] at(Standpoint place) {
         boolean unknown = weather.stream().anyMatch(then -> then.okta() == null);
         Moment[][] skies = new Moment[unknown ? ExpectedSky.ANY.size() : 1][track.size()];
         for (int i = 0; i < track.size(); i++) {
-            LightAt light = LightAt.of(track.get(i), place);
+            LightAt light = trip.stay().passesMidnight() ? LightTable.at(trip.site().position(), track.get(i), place)
+                    : LightAt.of(track.get(i), place);
             Double okta = weather.get(i).okta();
             for (int sky = 0; sky < skies.length; sky++) {
                 skies[sky][i] = day.at(light, okta == null ? ExpectedSky.ANY.get(sky).okta() : okta);

@@ -61,7 +61,7 @@ final class Spared {
         LocalDate middle = days.get(days.size() / 2).withDayOfMonth(MID_MONTH);
         ZoneId zone = ZoneId.ofOffset("UTC", site.zone().getRules().getOffset(middle.atTime(LocalTime.NOON)));
         return new Trip(trip.title(), trip.slug(), trip.series(), hidden ? site(zone) : site(),
-                hidden ? new When.On(middle) : trip.when(), clock(trip.arrive()), clock(trip.leave()), trip.gear(),
+                hidden ? new When.On(middle) : trip.when(), clock(trip.arrive()), leave(trip), trip.gear(),
                 trip.companions(), null, trip.sky(),
                 hidden ? List.of() : trip.forecast().stream().map(Spared::rounded).toList(), trip.story(),
                 trip.shots().stream().map(this::shot).toList(), trip.share(), hidden ? DayWishes.NONE : trip.wishes(), trip.display());
@@ -89,9 +89,20 @@ final class Spared {
         if (time == null) {
             return null;
         }
-        int step = Trip.clockStepMin(hidden ? Share.Precision.HIDDEN : Share.Precision.COARSE);
+        int step = stepMin();
         int minute = (time.toSecondOfDay() / 60 + step / 2) / step * step;
         return LocalTime.ofSecondOfDay(60L * Math.min(minute, 24 * 60 - step));
+    }
+
+    /** A visit of minutes keeps a step of the grid: a leave at the time of the arrival would be on the next day. */
+    private @Nullable LocalTime leave(Trip trip) {
+        LocalTime arrive = clock(trip.arrive());
+        LocalTime leave = clock(trip.leave());
+        return leave != null && leave.equals(arrive) && !trip.stay().passesMidnight() ? leave.plusMinutes(stepMin()) : leave;
+    }
+
+    private int stepMin() {
+        return Trip.clockStepMin(hidden ? Share.Precision.HIDDEN : Share.Precision.COARSE);
     }
 
     private static Season inWeeks(Season season) {

@@ -23,6 +23,7 @@ import understorey.reading.Plans;
 import understorey.reading.PlansReader;
 import understorey.scene.Fact.Word;
 import understorey.season.RankedDay;
+import understorey.share.Sharing;
 import understorey.sky.Interval;
 
 /** Plans of visits past midnight, from what an author writes. */
@@ -50,7 +51,7 @@ class NightBriefTest {
         Files.writeString(folder.resolve("trip.yaml"), plan);
         Plans plans = PlansReader.read(folder);
         assertEquals(List.of(), plans.findings());
-        return Planner.brief(plans.trips().get(0));
+        return Planner.brief(Sharing.forAudience(plans.trips().get(0)));
     }
 
     private static ZonedDateTime at(Brief brief, LocalDate date, String time) {
@@ -173,5 +174,34 @@ class NightBriefTest {
             }
             assertEquals(brief.date().plusDays(1), brief.order().leave().toLocalDate());
         }
+    }
+
+    @Test
+    void keepsAPublicVisitOfMinutesOnItsDay() throws IOException {
+        Brief brief = brief(SITE + """
+                date: 2027-05-20
+                arrive: "10:01"
+                leave: "10:02"
+                sky: clear
+                share: {audience: public, position: coarse}
+                shots: [{name: Carpet, subject: ramsons}]
+                """);
+        assertEquals(new Interval(at(brief, FULL_MOON, "10:00"), at(brief, FULL_MOON, "10:05")), brief.day().hours().visit());
+    }
+
+    /** New moon on 6 May 2027, full moon on 20 May (from memory). */
+    @Test
+    void ranksAFullMoonOverANewOneForPicturesByNight() throws IOException {
+        Brief brief = brief(SITE + """
+                dates: [2027-05-06, 2027-05-20]
+                arrive: "23:30"
+                leave: "03:00"
+                sky: clear
+                shots: [{name: Carpet, subject: ramsons, spot: Glade}]
+                """);
+        RankedDay full = brief.season().ranking().day(FULL_MOON);
+        RankedDay dark = brief.season().ranking().day(LocalDate.of(2027, 5, 6));
+        assertTrue(full.light() > dark.light() + 0.2, full.light() + " against " + dark.light());
+        assertEquals(FULL_MOON, brief.date());
     }
 }

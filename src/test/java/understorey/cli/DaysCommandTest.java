@@ -165,6 +165,33 @@ class DaysCommandTest {
         assertEquals(38, plan.at("/days/date").size());
     }
 
+    @Test
+    void countsTheRainAfterMidnightForTheNightBefore() throws IOException {
+        Path night = home.resolve("plans/night.yaml");
+        Files.writeString(night, """
+                trip: A wet night
+                site: {site: Night wood, latitude: 52.3, longitude: -3.5, time_zone: Europe/London}
+                date: 2027-05-08
+                arrive: "22:00"
+                leave: "03:00"
+                gear: phone
+                forecast:
+                  - {time: "22:00", rain: 0 mm}
+                  - {time: "00:00", rain: 3 mm}
+                  - {time: "01:00", rain: 3 mm}
+                  - {time: "02:00", rain: 3 mm}
+                shots: [{name: The floor, subject: ramsons}]
+                """);
+        JsonNode days = Tables.rows(new ObjectMapper().readTree(Run.of("days", night, "--json").out()).get("days"));
+        int wet = 0;
+        for (JsonNode day : days) {
+            boolean rain = day.get("reasons").toString().contains("Rain forecast for 60 % of the visit.");
+            assertEquals(day.get("date").textValue().equals("2027-05-08"), rain, day.toString());
+            wet += rain ? 1 : 0;
+        }
+        assertEquals(1, wet);
+    }
+
     /** Rank, chance and date of each day, and the likeliest day, in the table, the two exports, the plan and its page. */
     @Test
     void ranksTheDaysAlikeWhereverItWritesThem() throws IOException {

@@ -45,7 +45,7 @@ class YearOfLightTest {
                 shot.wished().forEach(wished -> assertTrue(wished.outlook().quality() >= 0 && wished.outlook().quality() <= 1));
             }
             if (date.getDayOfMonth() == 15) {
-                assertEquals(13, Briefs.pages(List.of(brief.trip()), List.of(Trips.dayBag())).size(), date.toString());
+                assertEquals(23, Briefs.pages(List.of(brief.trip()), List.of(Trips.dayBag())).size(), date.toString());
             }
         }
     }
