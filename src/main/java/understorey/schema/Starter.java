@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a file to begin with: the commonest keys of each block with their examples, each with a comment that says what it is for. */
@@ -11,6 +13,8 @@ final class Starter {
 
     private static final int BESIDE = 44;
     private static final int WIDEST = 132;
+    /** A comment has room for so many; there are more points of the compass. */
+    private static final int MOST_WORDS = 12;
 
     private final Map<String, Map<String, Object>> definitions;
     private final Map<String, String> given;
@@ -46,13 +50,46 @@ final class Starter {
             String entries = entries(property);
             if (comment || entries == null) {
                 String value = given.getOrDefault(block + "." + key, String.valueOf(Written.first(property)));
-                line(begin + (comment && !given.containsKey(block + "." + key) ? "# " : "") + key + ": " + value, Written.description(property));
+                line(begin + (comment && !given.containsKey(block + "." + key) ? "# " : "") + key + ": " + value, comment(property));
             } else {
                 line(begin + key + ":", Written.description(property));
                 keys(entries, Objects.requireNonNull(definitions.get(entries)), indent + "  - ", indent + "    ");
             }
             begin = indent;
         }
+    }
+
+    /** What a key is for, and which words it takes. */
+    private String comment(Map<String, Object> property) {
+        Set<?> shown = property.get("examples") instanceof List<?> examples && examples.get(0) instanceof Map<?, ?> block ? block.keySet() : Set.of();
+        String words = words(property, shown);
+        return Written.description(property) + (words.isEmpty() ? "" : "; words: " + words);
+    }
+
+    /**
+     * The allowed words of a value, or of some keys of a block. Yes and no need no list.
+     *
+     * @param shown keys of the block that its example shows
+     */
+    private String words(Object value, Set<?> shown) {
+        Map<String, Object> schema = PlanFiles.members(value);
+        if (schema.get("$ref") instanceof String reference) {
+            return words(Objects.requireNonNull(definitions.get(reference.substring(reference.lastIndexOf('/') + 1))), shown);
+        }
+        if (schema.get("anyOf") instanceof List<?> choices) {
+            return choices.stream().map(choice -> words(Objects.requireNonNull(choice), shown)).filter(words -> !words.isEmpty()).distinct()
+                    .collect(Collectors.joining(", "));
+        }
+        if (schema.get("items") instanceof Map<?, ?> items) {
+            return words(items, Set.of());
+        }
+        if (schema.get("properties") instanceof Map<?, ?> properties) {
+            return properties.entrySet().stream().filter(key -> shown.contains(key.getKey()))
+                    .map(key -> key.getKey() + ": " + words(key.getValue(), Set.of()))
+                    .filter(words -> !words.endsWith(": ")).collect(Collectors.joining("; "));
+        }
+        return schema.get("x-words") instanceof Map<?, ?> words && words.size() <= MOST_WORDS && !words.containsKey("yes")
+                ? words.keySet().stream().map(String::valueOf).collect(Collectors.joining(", ")) : "";
     }
 
     /** Block that the entries of a list are; null for any other value. */

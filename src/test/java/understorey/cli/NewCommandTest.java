@@ -58,6 +58,16 @@ class NewCommandTest {
     }
 
     @Test
+    void namesTheWordsThatAKeyTakes() throws IOException {
+        String trip = Files.readString(plans.resolve("my-first-trip.yaml"));
+        assertTrue(trip.contains("; words: clear, scattered, broken, overcast\n"), trip);
+        assertTrue(trip.contains("; words: audience: private, party, public; position: exact, coarse, hidden\n"), trip);
+        assertFalse(trip.contains("words: yes") || trip.contains("hemisphere"), trip);
+        String site = Files.readString(plans.resolve("sites/my-wood.yaml"));
+        assertTrue(site.contains("stage: leafless, bud-burst, half-leaf, full-leaf\n"), site);
+    }
+
+    @Test
     void overwritesNothing() throws IOException {
         Path trip = plans.resolve("my-first-trip.yaml");
         Files.writeString(trip, "mine");
