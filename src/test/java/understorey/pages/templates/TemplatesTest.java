@@ -50,6 +50,34 @@ class TemplatesTest {
         assertThrows(TemplateFault.class, () -> filled("x\n" + expression));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"<#include \"../secret.ftlh\">", "<#include \"/../secret.ftlh\">", "<#include \"SECRET\">",
+        "<#import \"../secret.ftlh\" as s>", "<@.get_optional_template(\"SECRET\").include />"})
+    void readsNoFileOutsideItsFolder(String line) throws IOException {
+        Path secret = folder.resolve("secret.ftlh");
+        Files.writeString(secret, "hidden words");
+        Path own = Files.createDirectory(folder.resolve("own"));
+        Files.writeString(own.resolve("own.ftlh"), line.replace("SECRET", secret.toString()));
+        assertThrows(TemplateFault.class, () -> new Templates(own).fill("own.ftlh", LEAF));
+    }
+
+    /** What is evaluated is an expression of the template: it reaches no more than the template does. */
+    @ParameterizedTest
+    @ValueSource(strings = {"${\"page.getClass()\"?eval}", "${\"page?api.class\"?eval}",
+        "<@\"<#assign x = 'freemarker.template.utility.Execute'?new()>\"?interpret />",
+        "${\"'freemarker.template.utility.ObjectConstructor'?new()('java.io.File', 'x')\"?eval}"})
+    void runsNoCodeInTextThatItEvaluates(String line) {
+        assertThrows(TemplateFault.class, () -> filled(line));
+    }
+
+    @Test
+    void blamesTheUsersMacrosForTheirOwnFault() throws IOException {
+        write("own.ftlh", "\n<#import \"piece.ftlh\" as piece>\n<@piece.name of=page />");
+        write("piece.ftlh", "<#macro name of>\n<b>${of.nmae}</b>\n</#macro>");
+        TemplateFault fault = assertThrows(TemplateFault.class, () -> new Templates(folder).fill("own.ftlh", LEAF));
+        assertEquals("templates/piece.ftlh:2:6: error: cannot fill in of.nmae", fault.plain());
+    }
+
     @Test
     void refusesWhateverIsNoRecord() throws IOException {
         write("own.ftlh", "${page.thing.path}");
