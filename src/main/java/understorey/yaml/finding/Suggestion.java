@@ -13,6 +13,8 @@ public final class Suggestion {
 
     /** More names than this are not listed. */
     private static final int LISTED = 40;
+    /** So many letters show which name was meant. */
+    private static final int SEVERAL = 4;
 
     private Suggestion() {
     }
@@ -72,7 +74,13 @@ public final class Suggestion {
                 limit = distance;
             }
         }
-        return nearest;
+        return nearest != null ? nearest : begunBy(known, written);
+    }
+
+    /** The only name that begins with what was written; null for less than several letters. */
+    private static @Nullable String begunBy(Collection<String> known, String written) {
+        List<String> begun = known.stream().filter(name -> name.startsWith(written)).toList();
+        return written.length() >= SEVERAL && begun.size() == 1 ? begun.get(0) : null;
     }
 
     /**

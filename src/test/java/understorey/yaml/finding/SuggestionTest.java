@@ -31,6 +31,14 @@ class SuggestionTest {
     }
 
     @Test
+    void knowsANameByItsBeginning() {
+        List<String> known = List.of("focal_equivalent", "frame", "light", "lens");
+        assertEquals("focal_equivalent", Suggestion.nearest(known, "focal"));
+        assertNull(Suggestion.nearest(known, "foc"), "too little");
+        assertNull(Suggestion.nearest(List.of("temperature", "temperature_850"), "temp"), "two of them");
+    }
+
+    @Test
     void keepsToAThirdOfWhatWasWritten() {
         List<String> known = List.of("closest", "focal", "mount");
         assertEquals("closest", Suggestion.nearest(known, "closset"));
