@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -172,21 +171,17 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private static String starter(PlanFiles.Kind kind, Map<String, String> given) {
-        return "# yaml-language-server: $schema=" + (kind == PlanFiles.Kind.TRIP ? "" : "../") + "schema/" + word(kind) + ".schema.json\n"
+        return "# yaml-language-server: $schema=" + (kind == PlanFiles.Kind.TRIP ? "" : "../") + "schema/" + kind.word() + ".schema.json\n"
                 + PlanFiles.builtIn().starter(kind, given);
     }
 
     /** The schemas that the first line of each file names, where they are not there yet. */
     private void schemas(Map<Path, String> files) {
         for (PlanFiles.Kind kind : PlanFiles.Kind.values()) {
-            Path file = folder.resolve("schema").resolve(word(kind) + ".schema.json");
+            Path file = folder.resolve("schema").resolve(kind.word() + ".schema.json");
             if (!Files.exists(file)) {
                 files.put(file, Json.document(PlanFiles.builtIn().schema(kind)));
             }
         }
-    }
-
-    private static String word(PlanFiles.Kind kind) {
-        return kind.name().toLowerCase(Locale.ROOT);
     }
 }

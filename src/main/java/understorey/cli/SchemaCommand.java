@@ -3,7 +3,6 @@ package understorey.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -37,7 +36,7 @@ final class SchemaCommand implements Callable<Integer> {
         }
         Files.createDirectories(folder);
         for (PlanFiles.Kind each : PlanFiles.Kind.values()) {
-            Path file = folder.resolve(each.name().toLowerCase(Locale.ROOT) + ".schema.json");
+            Path file = folder.resolve(each.word() + ".schema.json");
             Files.writeString(file, Json.document(files.schema(each)));
             terminal.say("wrote " + file);
         }

@@ -2,17 +2,15 @@ package understorey.pages;
 
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.List;
+import understorey.pages.tables.Row;
 import understorey.pages.templates.Templates;
 import understorey.schema.Reference;
 
 /** What an author may write, key by key. */
-public record FormatPage(TemplateHTMLOutputModel css, List<Link> links, Reference reference) {
+public record FormatPage(TemplateHTMLOutputModel css, List<Row> links, Reference reference) {
 
-    /** The way up: an address and its name. */
-    public record Link(String text, String name) {
-    }
-
-    static final List<Link> UP = List.of(new Link("index.html", "All trips"));
+    /** The way up, and its address. */
+    static final List<Row> UP = List.of(new Row("All trips", "index.html"));
 
     static FormatPage of(TemplateHTMLOutputModel css, Reference reference) {
         return new FormatPage(css, UP, reference);

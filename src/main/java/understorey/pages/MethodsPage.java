@@ -3,6 +3,7 @@ package understorey.pages;
 import freemarker.core.TemplateHTMLOutputModel;
 import java.util.List;
 import understorey.advice.Measure;
+import understorey.pages.tables.Row;
 import understorey.pages.words.Sentences;
 
 /**
@@ -13,7 +14,7 @@ import understorey.pages.words.Sentences;
  * @param rain   in an hour of a rainy day
  * @param climb  that delays flowering by four days
  */
-public record MethodsPage(TemplateHTMLOutputModel css, List<FormatPage.Link> links, String warm, String colder, String rain,
+public record MethodsPage(TemplateHTMLOutputModel css, List<Row> links, String warm, String colder, String rain,
                           String climb) {
 
     static MethodsPage of(TemplateHTMLOutputModel css, Sentences sentences) {

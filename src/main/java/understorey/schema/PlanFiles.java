@@ -21,7 +21,14 @@ import org.jspecify.annotations.Nullable;
 public final class PlanFiles {
 
     /** A kind of file. */
-    public enum Kind { TRIP, SITE, BAG }
+    public enum Kind {
+        TRIP, SITE, BAG;
+
+        /** As commands and file names have it: {@code trip}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
 
     private static final YAMLFactory YAML = YAMLFactory.builder().enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS).build();
     private static final String TO_DEFINITION = "#/$defs/";
@@ -72,7 +79,7 @@ public final class PlanFiles {
     /** A JSON Schema of one kind of file, complete in itself: maps, lists, numbers, truths and texts. */
     public Map<String, Object> schema(Kind kind) {
         Map<String, Object> schema = new LinkedHashMap<>();
-        String name = kind.name().toLowerCase(Locale.ROOT);
+        String name = kind.word();
         schema.put("$schema", edition);
         schema.put("$ref", TO_DEFINITION + name);
         Map<String, Object> used = new LinkedHashMap<>();
@@ -113,7 +120,7 @@ public final class PlanFiles {
      * @param given values instead of the examples, by block and key, for example {@code trip.date}
      */
     public String starter(Kind kind, Map<String, String> given) {
-        return new Starter(definitions, given).text(kind.name().toLowerCase(Locale.ROOT));
+        return new Starter(definitions, given).text(kind.word());
     }
 
     /** A text as YAML, in quotes where it would be taken for something else. */
