@@ -66,7 +66,7 @@ final class Terminal {
         return colour;
     }
 
-    /** Shows a line that the next one takes the place of; nothing for an empty one, and where nobody watches. */
+    /** Shows a line that the next one replaces. An empty line clears it. Without a terminal it shows nothing. */
     void live(String line) {
         if (watched && (live > 0 || !line.isEmpty())) {
             err.print("\r" + Visible.line(line) + " ".repeat(Math.max(0, live - line.length())) + (line.isEmpty() ? "\r" : ""));

@@ -10,7 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
-/** Shows a shelf to browsers on this computer, and to nobody else: it listens on the loopback address alone. */
+/** Shows a shelf to browsers on this computer only: it listens on the loopback address. */
 public final class PreviewServer implements AutoCloseable {
 
     public static final int LAST_PORT = 65_535;

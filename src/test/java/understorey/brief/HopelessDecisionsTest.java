@@ -65,7 +65,7 @@ class HopelessDecisionsTest {
                 """).hopeless().stream().filter(SpoilerAdvice.FlowersHardly.class::isInstance).toList());
     }
 
-    /** The catalogue alone knows the season to a fortnight, so that no day has a high chance: whoever goes near the peak goes. */
+    /** The catalogue alone knows the season to a fortnight, so no day has a high chance. A photographer still goes near the peak. */
     @Test
     void goesNearAPeakThatIsHardlyKnown() throws IOException {
         Brief brief = planned(folder, WOOD.replace("2027-05-08", "2027-05-10"), FULL_BAG, visit("08:00", "12:00"), CALM, CARPET);

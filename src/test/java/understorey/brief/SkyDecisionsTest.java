@@ -32,7 +32,7 @@ class SkyDecisionsTest {
         assertTrue(shot.otherSkies().stream().anyMatch(one -> !one.settings().equals(shot.settings())));
     }
 
-    /** Under a closed sky nobody goes for low sun. */
+    /** A closed sky has no low sun, so a photographer does not wait for it. */
     @Test
     void isTheClearOneForLowSun() throws IOException {
         assertSettingsAreFor(SkyWord.CLEAR, planned(folder, EDGE_TO_THE_WEST, FULL_BAG, EVENING, LOW_SUN).shot("Shot"));

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is saved while nobody waits is told at the next wait, so that no test has to sleep. */
+/** A save between two waits ends the next wait, so no test has to sleep. */
 class FolderWatchTest {
 
     private static final Duration SOON = Duration.ofSeconds(20);

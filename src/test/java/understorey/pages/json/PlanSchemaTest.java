@@ -41,7 +41,7 @@ class PlanSchemaTest {
         }
     }
 
-    /** Nobody can say how likely flowers are whose season nobody knows. */
+    /** The chance is not known where the season is not. */
     @Test
     void holdsForDaysComparedWithoutAKnownSeason(@TempDir Path home) throws IOException {
         Path file = Files.writeString(home.resolve("trip.yaml"), """
