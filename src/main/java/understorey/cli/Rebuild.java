@@ -50,6 +50,8 @@ final class Rebuild {
         progress.stage("reading");
         Plans plans = PlaceLeaks.stopped(PlansReader.read(folder, read), recall);
         recall.keepOnly(names(plans));
+        // A page that is shown early is not shown below faults that are mended.
+        shelf.faults(errors(plans.findings()));
         SiteBuild.Made made = new SiteBuild(progress, planner, recall).make(plans, audience, templates, null, units, new ToShelf());
         progress.end();
         if (made.whole()) {
@@ -57,12 +59,15 @@ final class Rebuild {
             shelf.keepOnly(name -> made.pages().contains(name) || stays.test(name, StaleFiles.word(audience)));
         }
         List<Finding> findings = Stream.concat(plans.findings().stream(), made.findings().stream()).toList();
-        shelf.faults(findings.stream().filter(finding -> finding.level() == Finding.Level.ERROR).map(Finding::plain)
-                .collect(Collectors.joining("\n\n")));
+        shelf.faults(errors(findings));
         if (!findings.equals(said)) {
             said = findings;
             terminal.findingsWithTheirCount(plans, made.findings());
         }
+    }
+
+    private static String errors(List<Finding> findings) {
+        return findings.stream().filter(finding -> finding.level() == Finding.Level.ERROR).map(Finding::plain).collect(Collectors.joining("\n\n"));
     }
 
     /** Of trips, and the empty name of what all of them share. */
